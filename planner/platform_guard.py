@@ -1,0 +1,56 @@
+"""Refuses a toolkit that would end the program in the middle of work.
+
+PySide6 from 6.12.0 on drops one reference to None at nearly every call that returns nothing. Before
+Python 3.12 None is counted like any other object, so after some thousand calls the interpreter aborts and
+takes unsaved work with it. The figures are in docs/decisions/0001-hold-the-toolkit.md.
+
+This module must not import Qt: it is asked before Qt is loaded.
+"""
+
+import sys
+from importlib import metadata
+
+FIRST_UNSAFE_TOOLKIT = (6, 12)
+FIRST_SAFE_PYTHON = (3, 12)
+TOOLKIT_PACKAGE = "PySide6-Essentials"
+
+
+def release_numbers(version: str) -> tuple[int, ...]:
+    """Return the leading numbers of a version.
+
+    >>> release_numbers("6.11.3")
+    (6, 11, 3)
+    >>> release_numbers("6.12.0rc1")
+    (6, 12)
+    """
+    numbers: list[int] = []
+    for part in version.split("."):
+        if not part.isdecimal():
+            break
+        numbers.append(int(part))
+    return tuple(numbers)
+
+
+def toolkit_refusal(*, toolkit: str, python: tuple[int, int]) -> str | None:
+    """Return why this pair must not run, in one sentence, or None when it may.
+
+    >>> toolkit_refusal(toolkit="6.11.3", python=(3, 11)) is None
+    True
+    """
+    if python >= FIRST_SAFE_PYTHON or release_numbers(toolkit) < FIRST_UNSAFE_TOOLKIT:
+        return None
+    have = ".".join(str(number) for number in python)
+    safe = ".".join(str(number) for number in FIRST_SAFE_PYTHON)
+    return (
+        f"PySide6 {toolkit} makes Python {have} stop without warning. "
+        f"Install PySide6-Essentials 6.11.3, or use Python {safe} or newer."
+    )
+
+
+def this_refusal() -> str | None:
+    """Return why the window must not open on this machine, or None when it may."""
+    try:
+        toolkit = metadata.version(TOOLKIT_PACKAGE)
+    except metadata.PackageNotFoundError:
+        return "The window toolkit PySide6-Essentials is not installed. Start the program with run.py."
+    return toolkit_refusal(toolkit=toolkit, python=sys.version_info[:2])
