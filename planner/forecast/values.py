@@ -1,0 +1,240 @@
+"""What the forecast says, as values: arrays by day from the first day of the first week.
+
+Day 0 is the first day of the week that holds the first day of the plan. Arrays named `..._g` are
+grams per day. Element arrays have one row per element in the order of `ELEMENTS`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+from enum import Enum
+from typing import Final
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.farm.crops import Phase, Stage
+from planner.farm.farm import DAYS_PER_WEEK
+from planner.farm.fields import Id
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
+
+STAGES: Final = tuple(Stage)
+"""Order of the columns of `BatchTable.ends`."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ruler:
+    """The days and weeks that the forecast covers."""
+
+    start_on: date
+    weeks: int
+
+    @property
+    def days(self) -> int:
+        """Number of days covered."""
+        return self.weeks * DAYS_PER_WEEK
+
+    def day_of(self, on: date) -> int:
+        """Return the day number of a date; negative before the start."""
+        return (on - self.start_on).days
+
+    def date_of(self, day: int) -> date:
+        """Return the date of a day number."""
+        return self.start_on + timedelta(days=int(day))
+
+    def week_start(self, week: int) -> date:
+        """Return the first date of week number `week`, counted from 0."""
+        return self.date_of(week * DAYS_PER_WEEK)
+
+    def weekly_sum(self, by_day: Floats) -> Floats:
+        """Return sums by week of an array whose last axis is days."""
+        return by_day.reshape(*by_day.shape[:-1], self.weeks, DAYS_PER_WEEK).sum(axis=-1)
+
+    def weekly_mean(self, by_day: Floats) -> Floats:
+        """Return means by week of an array whose last axis is days."""
+        return self.weekly_sum(by_day) / DAYS_PER_WEEK
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StageSpan:
+    """One stage of a batch from its first date to the date after its last."""
+
+    stage: Stage
+    start_on: date
+    end_on: date
+
+    @property
+    def days(self) -> int:
+        """Length in days."""
+        return (self.end_on - self.start_on).days
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BatchTable:
+    """Dates and numbers of every batch, one row each in the order of `Farm.batches`.
+
+    `ends[row, stage]` is the day after the stage's last one; a stage begins where the one before it
+    ends, germination on `sow_day`. `crop` indexes `Forecast.crops`, `loop` indexes `Forecast.loops`.
+    """
+
+    ids: tuple[Id, ...]
+    row_of: dict[Id, int]
+    crop: Ints
+    loop: Ints
+    sow_day: Ints
+    ends: Ints
+    plants: Ints
+    seeds: Ints
+
+    def spans(self, row: int, ruler: Ruler) -> tuple[StageSpan, ...]:
+        """Return the stages of one batch that last at least a day."""
+        days = [int(self.sow_day[row]), *(int(day) for day in self.ends[row])]
+        return tuple(
+            StageSpan(stage=stage, start_on=ruler.date_of(start), end_on=ruler.date_of(end))
+            for stage, start, end in zip(STAGES, days, days[1:], strict=False)
+            if end > start
+        )
+
+    def phase_days(self, row: int, phase: Phase) -> tuple[int, int]:
+        """Return first day and day after the last that a batch holds places in a phase."""
+        germination_start = int(self.sow_day[row])
+        nursery_end, spacing_end, clearing_end = (int(self.ends[row, column]) for column in (1, 2, 5))
+        return {
+            Phase.NURSERY: (germination_start, nursery_end),
+            Phase.SPACING: (nursery_end, spacing_end),
+            Phase.BED: (spacing_end, clearing_end),
+        }[phase]
+
+    def pick_days(self, row: int) -> tuple[int, int]:
+        """Return the first day of picking and the day after the last."""
+        return int(self.ends[row, 3]), max(int(self.ends[row, 4]), int(self.ends[row, 3]) + 1)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GroupForecast:
+    """One fish group by day: number, mean weight, feed, gain of the whole group."""
+
+    group: Id
+    name: str
+    tank: Id
+    count: Floats
+    weight_g: Floats
+    feed_g: Floats
+    gain_g: Floats
+    harvest_count: Floats
+    harvest_g: Floats
+
+    @property
+    def biomass_g(self) -> Floats:
+        """Live mass of the group [g] by day."""
+        return self.count * self.weight_g
+
+
+class Band(Enum):
+    """How supply stands to demand in a week; bounds are rows of the catalogue."""
+
+    NO_DEMAND = "no demand"
+    SHORT = "short"
+    THIN = "thin"
+    MET = "met"
+    AMPLE = "ample"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LoopForecast:
+    """One loop of water by day: feed, where each element goes, and what the plants want.
+
+    Shapes: `(element, day)` for element arrays, `(day,)` else. `feed_n...` = `fish_g + solids_g +
+    gas_g + dissolved_g` for every element and day. `planted_m2` has rows leafy, fruiting.
+    """
+
+    loop: Id
+    name: str
+    groups: tuple[GroupForecast, ...]
+    feed_g: Floats
+    content_g: Floats
+    fish_g: Floats
+    solids_g: Floats
+    gas_g: Floats
+    dissolved_g: Floats
+    top_up_g: Floats
+    dose_g: Floats
+    demand_g: Floats
+    planted_m2: Floats
+    bed_m2: float
+    protein_share: Floats
+
+    @property
+    def supply_g(self) -> Floats:
+        """What reaches the water for plants [g] by (element, day)."""
+        return self.dissolved_g + self.top_up_g + self.dose_g
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WeekVerdict:
+    """One loop in one week, all elements.
+
+    `limiting` indexes `ELEMENTS`, None when nothing is wanted. `feed_ratio_g_per_m2_d` is feed over
+    planted area, None when nothing is planted; the bands are mixed by planted area.
+    """
+
+    week: int
+    supply_g: tuple[float, ...]
+    demand_g: tuple[float, ...]
+    ratio: tuple[float | None, ...]
+    band: tuple[Band, ...]
+    limiting: int | None
+    feed_g_per_day: float
+    planted_m2: float
+    feed_ratio_g_per_m2_d: float | None
+    fao_band: tuple[float, float] | None
+    uvi_band: tuple[float, float]
+    area_fed_m2: tuple[float, float]
+
+
+class FlagKind(Enum):
+    """What the forecast wants the grower to know."""
+
+    NO_CLIMATE = "no climate"
+    UNPLACED = "unplaced"
+    SHORT_PLACES = "short of places"
+    NOT_SUITED = "not suited"
+    DENSITY = "density"
+    FEED_FALLS = "feed falls"
+    SHORT_SUPPLY = "short supply"
+    WATER_TEMPERATURE = "water temperature"
+    LETHAL_TEMPERATURE = "lethal temperature"
+    ENDS_BEFORE_PLAN = "ends before plan"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Flag:
+    """Something the grower should see, with where and when; words are made from it elsewhere."""
+
+    kind: FlagKind
+    about: Id
+    name: str
+    on: date | None = None
+    until_on: date | None = None
+    values: tuple[tuple[str, float | str], ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Forecast:
+    """Everything that is foreseen for a farm.
+
+    `harvest_plants` and `harvest_g` are by (crop, day): plants that are harvested or picked from
+    (a plant picked ten times counts a tenth each time) and fresh grams.
+    """
+
+    ruler: Ruler
+    crops: tuple[str, ...]
+    batches: BatchTable
+    loops: tuple[LoopForecast, ...]
+    harvest_plants: Floats
+    harvest_g: Floats
+    flags: tuple[Flag, ...]
+    source_keys: tuple[str, ...]
