@@ -51,7 +51,8 @@ class Ruler:
 
     def weekly_sum(self, by_day: Floats) -> Floats:
         """Return sums by week of an array whose last axis is days."""
-        return by_day.reshape(*by_day.shape[:-1], self.weeks, DAYS_PER_WEEK).sum(axis=-1)
+        by_week: Floats = by_day.reshape(*by_day.shape[:-1], self.weeks, DAYS_PER_WEEK).sum(axis=-1)
+        return by_week
 
     def weekly_mean(self, by_day: Floats) -> Floats:
         """Return means by week of an array whose last axis is days."""
