@@ -52,7 +52,7 @@ def expolinear_mass(
     """Mass on an expolinear curve: exponential while leaves are apart, linear once they touch.
 
     time_days [d], any shape; linear_rate [mass/d] > 0; relative_rate_per_day [1/d] > 0;
-    lost_time_days [d]. Source: goudriaan1990.
+    lost_time_days [d]. Source: goudriaanmonteith1990.
 
     >>> round(expolinear_mass(20.0, linear_rate=12.0, relative_rate_per_day=0.25, lost_time_days=20.0), 3)
     33.271
