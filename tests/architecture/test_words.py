@@ -37,10 +37,27 @@ BINARY = {".ttf", ".png", ".pdf", ".raftweek", ".ico", ".qm"}
 KEPT_OUT = {"uv.lock", ".venv", "poetry.lock", "Pipfile.lock"}
 
 
+# What the tools make, for a copy of the project that came without its history.
+MADE_BY_TOOLS = re.compile(
+    r"^(\.git|\.venv|\..*_cache|\.hypothesis|__pycache__|build|dist|out|.*\.egg-info)$"
+)
+
+
 def tracked_files(root):
     command = ["git", "ls-files", "-z", "--cached"]
-    done = subprocess.run(command, cwd=root, capture_output=True, text=True, check=True)
+    try:
+        done = subprocess.run(command, cwd=root, capture_output=True, text=True, check=True)
+    except (FileNotFoundError, subprocess.CalledProcessError):
+        return all_files(root)
     return [root / name for name in done.stdout.split("\0") if name]
+
+
+def all_files(root):
+    return [
+        path
+        for path in sorted(root.rglob("*"))
+        if path.is_file() and not any(MADE_BY_TOOLS.match(part) for part in path.relative_to(root).parts)
+    ]
 
 
 def faults(text):
