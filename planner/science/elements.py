@@ -183,12 +183,13 @@ class SolidsSplit:
 def split_solids(solids_g: FloatArray, *, captured_share: float, media_share_of_passed: float) -> SolidsSplit:
     """Split solids into caught by the filter, settled under rafts and kept in media [g].
 
-    solids_g [g] >= 0, any shape; captured_share [0..1]; media_share_of_passed [0..1]: of what passes the filter,
-    the part that meets media beds. Source: fao589 appendix 4 (capture).
+    solids_g [g] >= 0, any shape; captured_share [0..1]; media_share_of_passed [0..1]: of what passes
+    the filter, the part that meets media beds. Source: fao589 appendix 4 (capture).
 
     >>> split = split_solids(np.array([10.0]), captured_share=0.6, media_share_of_passed=0.25)
-    >>> float(split.captured_g[0]), float(split.settled_in_raft_beds_g[0]), float(split.kept_in_media_beds_g[0])
-    (6.0, 3.0, 1.0)
+    >>> parts = split.captured_g, split.settled_in_raft_beds_g, split.kept_in_media_beds_g
+    >>> [float(part[0]) for part in parts]
+    [6.0, 3.0, 1.0]
     """
     require_at_least("solids", solids_g, low=0.0, unit="g")
     require_between("captured share", captured_share, low=0.0, high=1.0)
@@ -202,8 +203,8 @@ def split_solids(solids_g: FloatArray, *, captured_share: float, media_share_of_
 def released_share(days: T, *, final_share: Values, rate_per_day: Values) -> T:
     """Share of an element in solids that is back in the water: final x (1 - exp(-rate x days)) [0..1].
 
-    days [d] >= 0 since the solids were laid down; final_share [0..1]; rate_per_day [1/d] >= 0. Rises with time
-    and never passes the final share. Fitted loosely to delaide2018 and tellbuscher-data: an assumption.
+    days [d] >= 0 since the solids were laid down; final_share [0..1]; rate_per_day [1/d] >= 0. Rises with
+    time and never passes the final share. Fitted loosely to delaide2018 and tellbuscher-data: an assumption.
 
     >>> round(released_share(14.0, final_share=0.5, rate_per_day=0.07), 3)
     0.312
@@ -220,7 +221,8 @@ def daily_release(laid_down_g: FloatArray, *, final_share: Values, rate_per_day:
     laid_down_g [g], shape (day, ...), >= 0; final_share and rate_per_day broadcast with shape (...).
     What is laid down on a day starts to release the day after. Returns the shape of laid_down_g.
 
-    >>> daily_release(np.array([[10.0], [0.0], [0.0]]), final_share=0.5, rate_per_day=0.07)[:, 0].round(3).tolist()
+    >>> laid = np.array([[10.0], [0.0], [0.0]])
+    >>> daily_release(laid, final_share=0.5, rate_per_day=0.07)[:, 0].round(3).tolist()
     [0.0, 0.338, 0.315]
     """
     require_at_least("solids laid down", laid_down_g, low=0.0, unit="g")

@@ -89,8 +89,8 @@ def base_for_alkalinity_g(
 ) -> T:
     """Base that gives an amount of alkalinity [g].
 
-    alkalinity_g [g CaCO3] >= 0; base_g_per_eq and caco3_g_per_eq [g/eq] above 0; purity [g/g] above 0, at most 1.
-    Source: iupac-masses.
+    alkalinity_g [g CaCO3] >= 0; base_g_per_eq and caco3_g_per_eq [g/eq] above 0; purity [g/g] above 0,
+    at most 1. Source: iupac-masses.
 
     >>> round(base_for_alkalinity_g(100.0, base_g_per_eq=56.105, caco3_g_per_eq=50.0435), 1)
     112.1
@@ -119,7 +119,7 @@ def base_for_acid_g(acid_eq: T, *, base_g_per_eq: float, purity: float = 1.0) ->
 def biofilter_area_m2(load_g_per_day: T, *, areal_rate_g_per_m2_day: Values) -> T:
     """Biofilm surface that removes an ammonia load [m2].
 
-    load_g_per_day [g/d] >= 0 and areal_rate [g/m2/d] above 0, both as NH3 or both as nitrogen. Source: fao589.
+    load_g_per_day [g/d] >= 0 and areal_rate [g/m2/d] above 0, both as NH3 or both as N. Source: fao589.
 
     >>> round(biofilter_area_m2(7.5, areal_rate_g_per_m2_day=0.57), 1)
     13.2

@@ -39,7 +39,7 @@ def saturating_light(daily_light_mol: T, *, half_light_mol: float, reference_lig
 
     daily_light_mol [mol/m2/d] >= 0, any shape; half_light_mol [mol/m2/d] above 0: light at which the rate
     is half of its limit; reference_light_mol [mol/m2/d] above 0: light at which book durations hold, where
-    the share is 1. Brighter days than the reference give more than 1. A rectangular hyperbola; common practice.
+    the share is 1. Brighter days give more than 1. A rectangular hyperbola, by common practice.
 
     >>> saturating_light(17.0, half_light_mol=8.0, reference_light_mol=17.0)
     1.0

@@ -12,7 +12,6 @@ from enum import Enum
 import numpy as np
 
 from planner.science.limits import (
-    FloatArray,
     T,
     Values,
     require_above,
@@ -24,6 +23,8 @@ from planner.science.limits import (
 KELVIN_AT_0_C = 273.15
 _LOWEST_WATER_C, _HIGHEST_AMMONIA_C, _HIGHEST_OXYGEN_C = 0.0, 50.0, 40.0
 _HIGHEST_PH = 14.0
+_LOWEST_BICARBONATE_PH, _HIGHEST_BICARBONATE_PH = 4.5, 9.0
+_LOWEST_METER_FACTOR = 0.4
 _HIGHEST_SALINITY = 40.0
 _HIGHEST_ALTITUDE_M = 5000.0
 _MIN_PER_H = 60.0
@@ -32,7 +33,7 @@ _L_PER_M3 = 1000.0
 
 
 def ammonia_pka(temperature_c: T, *, intercept: float, slope_k: float) -> T:
-    """pKa of ammonium in fresh water: intercept + slope / kelvin [1].
+    """Acidity constant (pKa) of ammonium in fresh water: intercept + slope / kelvin [1].
 
     temperature_c 0..50 [degC]; intercept [1]; slope_k [K]. Source: emerson1975.
 
@@ -54,14 +55,18 @@ def unionised_ammonia_share(ph: T, *, temperature_c: Values, intercept: float, s
     3.81
     """
     require_between("pH", ph, low=0.0, high=_HIGHEST_PH)
-    pka = np.asarray(ammonia_pka(temperature_c, intercept=intercept, slope_k=slope_k))
+    pka = np.asarray(
+        ammonia_pka(np.asarray(temperature_c, dtype=np.float64), intercept=intercept, slope_k=slope_k)
+    )
     return shaped_like(ph, 1.0 / (1.0 + np.power(10.0, pka - ph)))
 
 
 def unionised_ammonia_n(
     total_ammonia_n_mg_per_l: T, *, ph: Values, temperature_c: Values, intercept: float, slope_k: float
 ) -> T:
-    """Un-ionised ammonia as nitrogen [mg NH3-N/L]. total_ammonia_n_mg_per_l [mg N/L] >= 0. Source: emerson1975.
+    """Un-ionised ammonia as nitrogen [mg NH3-N/L]. total_ammonia_n_mg_per_l [mg N/L] >= 0.
+
+    Source: emerson1975.
 
     >>> level = dict(ph=8.0, temperature_c=24.0, intercept=0.09018, slope_k=2729.92)
     >>> round(unionised_ammonia_n(1.0, **level), 4)
@@ -238,14 +243,11 @@ def carbon_dioxide(
     )
 
 
-_LOWEST_BICARBONATE_PH, _HIGHEST_BICARBONATE_PH = 4.5, 9.0
-
-
 def dissolved_solids(conductivity_us_per_cm: T, *, meter_factor: float) -> T:
     """Total dissolved solids that a meter shows [mg/L].
 
-    conductivity_us_per_cm [uS/cm at 25 degC] >= 0; meter_factor 0.4..1 [mg/L per uS/cm], the scale of the meter.
-    Source: instrument-manual.
+    conductivity_us_per_cm [uS/cm at 25 degC] >= 0; meter_factor 0.4..1 [mg/L per uS/cm], the meter's
+    scale. Source: instrument-manual.
 
     >>> dissolved_solids(600.0, meter_factor=0.64)
     384.0
@@ -264,9 +266,6 @@ def conductivity(dissolved_solids_mg_per_l: T, *, meter_factor: float) -> T:
     require_at_least("dissolved solids", dissolved_solids_mg_per_l, low=0.0, unit="mg/L")
     require_between("meter factor", meter_factor, low=_LOWEST_METER_FACTOR, high=1.0)
     return shaped_like(dissolved_solids_mg_per_l, np.asarray(dissolved_solids_mg_per_l) / meter_factor)
-
-
-_LOWEST_METER_FACTOR = 0.4
 
 
 def dose_for_level_g(target_mg_per_l: T, *, present_mg_per_l: Values, volume_m3: float, share: float) -> T:
