@@ -1,0 +1,135 @@
+"""One table model for every list of the desk: rows are ready tuples, `data()` only looks up.
+
+Whoever makes the rows has done all reckoning and wording before. Must know nothing of farms.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import Any, Final
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+
+Index = QModelIndex | QPersistentModelIndex
+ID_ROLE: Final = Qt.ItemDataRole.UserRole
+SORT_ROLE: Final = Qt.ItemDataRole.UserRole + 1
+_HERE: Final = QModelIndex()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Column:
+    """One column: its heading, the unit in the heading, and on which side its entries stand."""
+
+    title: str
+    numeric: bool = False
+    tip: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Row:
+    """One row: what it is about, the texts shown, and what each column is sorted by."""
+
+    id: str
+    texts: tuple[str, ...]
+    sort: tuple[Any, ...]
+    spoken: str = ""
+    payload: Any = None
+
+
+class RowsModel(QAbstractTableModel):
+    """Shows ready rows under declared columns."""
+
+    def __init__(self, columns: Sequence[Column], parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._columns = tuple(columns)
+        self._rows: tuple[Row, ...] = ()
+
+    @property
+    def rows(self) -> tuple[Row, ...]:
+        """The rows shown, unsorted."""
+        return self._rows
+
+    def set_rows(self, rows: Sequence[Row]) -> None:
+        """Show other rows; the same rows again change nothing."""
+        new = tuple(rows)
+        if new == self._rows:
+            return
+        if [row.id for row in new] == [row.id for row in self._rows]:
+            self._change_rows(new)
+            return
+        self.beginResetModel()
+        self._rows = new
+        self.endResetModel()
+
+    def _change_rows(self, new: tuple[Row, ...]) -> None:
+        old, self._rows = self._rows, new
+        last = len(self._columns) - 1
+        for position, (before, after) in enumerate(zip(old, new, strict=True)):
+            if before != after:
+                self.dataChanged.emit(self.index(position, 0), self.index(position, last))
+
+    def row_of(self, thing_id: str) -> int:
+        """Return the position of the row about a thing, -1 when there is none."""
+        return next((at for at, row in enumerate(self._rows) if row.id == thing_id), -1)
+
+    def rowCount(self, parent: Index = _HERE) -> int:
+        return 0 if parent.isValid() else len(self._rows)
+
+    def columnCount(self, parent: Index = _HERE) -> int:
+        return 0 if parent.isValid() else len(self._columns)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if not index.isValid():
+            return None
+        look_up = _LOOK_UP.get(role)
+        column = index.column()
+        return look_up(self._rows[index.row()], column, self._columns[column]) if look_up else None
+
+    def headerData(
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        if orientation is not Qt.Orientation.Horizontal:
+            return None
+        column = self._columns[section]
+        if role == Qt.ItemDataRole.DisplayRole:
+            return column.title
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return column.tip or None
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return _side(column)
+        return None
+
+
+def _text(row: Row, at: int, _: Column) -> str:
+    return row.texts[at]
+
+
+def _sort(row: Row, at: int, _: Column) -> Any:
+    return row.sort[at]
+
+
+def _id(row: Row, _: int, __: Column) -> str:
+    return row.id
+
+
+def _alignment(_: Row, __: int, column: Column) -> Qt.AlignmentFlag:
+    return _side(column)
+
+
+def _spoken(row: Row, at: int, column: Column) -> str:
+    return row.spoken or f"{column.title}: {row.texts[at]}"
+
+
+def _side(column: Column) -> Qt.AlignmentFlag:
+    side = Qt.AlignmentFlag.AlignRight if column.numeric else Qt.AlignmentFlag.AlignLeft
+    return side | Qt.AlignmentFlag.AlignVCenter
+
+
+_LOOK_UP: Final[dict[int, Callable[[Row, int, Column], Any]]] = {
+    Qt.ItemDataRole.DisplayRole: _text,
+    Qt.ItemDataRole.TextAlignmentRole: _alignment,
+    Qt.ItemDataRole.AccessibleTextRole: _spoken,
+    SORT_ROLE: _sort,
+    ID_ROLE: _id,
+}

@@ -1,0 +1,82 @@
+"""What the desk remembers between two runs on this computer, each declared once with its type.
+
+Nothing about a farm is kept here. Must know nothing of widgets.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any, Final
+
+from PySide6.QtCore import QByteArray, QSettings
+
+from planner.desk.theme import ShadeChoice
+
+MOST_RECENT: Final = 8
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Setting:
+    """One remembered value: its key in the file, its type, and what holds before it is set."""
+
+    key: str
+    kind: type[Any]
+    default: Any
+
+
+SHADE: Final = Setting(key="look/shade", kind=str, default=ShadeChoice.SYSTEM.value)
+RECENT: Final = Setting(key="files/recent", kind=list, default=[])
+GEOMETRY: Final = Setting(key="window/geometry", kind=QByteArray, default=QByteArray())
+ARRANGEMENT: Final = Setting(key="window/arrangement", kind=QByteArray, default=QByteArray())
+PAPER: Final = Setting(key="print/paper", kind=str, default="A4")
+CALENDAR_WEEKS: Final = Setting(key="print/weeks", kind=int, default=8)
+
+ALL: Final = (SHADE, RECENT, GEOMETRY, ARRANGEMENT, PAPER, CALENDAR_WEEKS)
+
+
+def settings_file(path: Path) -> QSettings:
+    """Return the settings kept in one INI file."""
+    return QSettings(str(path), QSettings.Format.IniFormat)
+
+
+class Memory:
+    """Reads and writes the declared settings."""
+
+    def __init__(self, store: QSettings) -> None:
+        self._store = store
+
+    def get(self, setting: Setting) -> Any:
+        """Return a setting, or its default when the file has none or something of another kind."""
+        found = self._store.value(setting.key, setting.default, type=setting.kind)
+        return found if isinstance(found, setting.kind) else setting.default
+
+    def put(self, setting: Setting, value: Any) -> None:
+        """Keep a setting."""
+        self._store.setValue(setting.key, value)
+
+    def save(self) -> None:
+        """Write everything to the file now."""
+        self._store.sync()
+
+    @property
+    def shade(self) -> ShadeChoice:
+        """The look the user asked for; the system's when the file holds nonsense."""
+        try:
+            return ShadeChoice(self.get(SHADE))
+        except ValueError:
+            return ShadeChoice.SYSTEM
+
+    @property
+    def recent(self) -> tuple[Path, ...]:
+        """Farms opened lately, the latest first."""
+        return tuple(Path(text) for text in self.get(RECENT) if isinstance(text, str) and text)
+
+    def remember(self, path: Path) -> None:
+        """Put a farm first among the recent ones."""
+        others = [each for each in self.recent if each != path]
+        self.put(RECENT, [str(each) for each in (path, *others)][:MOST_RECENT])
+
+    def forget(self, path: Path) -> None:
+        """Take a farm out of the recent ones."""
+        self.put(RECENT, [str(each) for each in self.recent if each != path])

@@ -1,0 +1,183 @@
+"""Turns codes, dates and numbers into the words a grower reads, all through one translation context.
+
+The only place where the desk makes sentences out of faults, refusals and states. Must know nothing of
+widgets.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import date, timedelta
+from enum import Enum
+from typing import Any, Final
+
+from PySide6.QtCore import QCoreApplication, QDate, QLocale
+
+from planner.desk.field_words import CHOICE_WORDS, FIELD_LABELS, KIND_WORDS
+from planner.farm.crops import Stage
+from planner.farm.farm import DAYS_PER_WEEK, kind_named
+from planner.farm.faults import Fault, FaultKind
+from planner.farm.fields import FieldKind, FieldSpec, specs_of
+
+CONTEXT: Final = "Desk"
+NONE: Final = "–"
+_SIGNIFICANT: Final = 6
+
+STAGE_LETTERS: Final = {
+    Stage.GERMINATION: "G",
+    Stage.NURSERY: "N",
+    Stage.SPACING: "S",
+    Stage.BED: "B",
+    Stage.PICKING: "P",
+    Stage.CLEARING: "C",
+}
+"""One letter for each stage, shown wherever its colour is."""
+
+
+def tr(text: str, **values: object) -> str:
+    """Return the translation of a text of the desk with its values put in."""
+    said = QCoreApplication.translate(CONTEXT, text)
+    return said.format(**values) if values else said
+
+
+def day_words(on: date) -> str:
+    """Return a date that cannot be misread, such as "Tue 12 Jan 2027"."""
+    return QLocale().toString(QDate(on.year, on.month, on.day), "ddd d MMM yyyy")
+
+
+def short_day_words(on: date) -> str:
+    """Return a date without its year, such as "Tue 12 Jan"."""
+    return QLocale().toString(QDate(on.year, on.month, on.day), "ddd d MMM")
+
+
+def week_words(on: date) -> str:
+    """Return the ISO week of a date, such as "W02 2027"."""
+    year, week, _ = on.isocalendar()
+    return f"W{week:02d} {year}"
+
+
+def week_span_words(monday: date) -> str:
+    """Return a week as its number and its days, such as "W02 · Mon 11 Jan – Sun 17 Jan 2027"."""
+    last = monday + timedelta(days=DAYS_PER_WEEK - 1)
+    week = monday.isocalendar().week
+    return f"W{week:02d} · {short_day_words(monday)} – {day_words(last)}"
+
+
+def number_words(value: float, *, digits: int | None = None) -> str:
+    """Return a number as the locale writes it, with so many decimals or as many as it needs."""
+    locale = QLocale()
+    if digits is not None:
+        return locale.toString(float(value), "f", digits)
+    return locale.toString(float(value), "g", _SIGNIFICANT)
+
+
+def unit_words(unit: str) -> str:
+    """Return a unit for showing; pure numbers have none."""
+    return "" if unit in {"1", ""} else tr(unit)
+
+
+def with_unit(value: float, unit: str, *, digits: int | None = None) -> str:
+    """Return a number and its unit."""
+    return f"{number_words(value, digits=digits)} {unit_words(unit)}".rstrip()
+
+
+def field_words(field: str) -> str:
+    """Return what a field is called on the screen."""
+    known = FIELD_LABELS.get(field)
+    return tr(known) if known else field.replace("_", " ").capitalize()
+
+
+def kind_words(word: str) -> str:
+    """Return what a kind of thing is called on the screen."""
+    return tr(KIND_WORDS.get(word, word))
+
+
+def choice_words(member: Enum) -> str:
+    """Return what a member of an enum is called on the screen."""
+    known = CHOICE_WORDS.get((type(member).__name__, member.name))
+    return tr(known) if known else str(member.value)
+
+
+def limit_words(spec: FieldSpec) -> str:
+    """Return the limits of a field, such as "1 to 400 d", or an empty text when it has none."""
+    if spec.kind in {FieldKind.NUMBER, FieldKind.WHOLE, FieldKind.SERIES} and spec.low is not None:
+        low, high = _limit(spec.low), _limit(spec.high)
+        return tr("{low} to {high} {unit}", low=low, high=high, unit=unit_words(spec.unit)).rstrip()
+    return ""
+
+
+def _limit(value: float | date | None) -> str:
+    if isinstance(value, date):
+        return day_words(value)
+    return NONE if value is None else number_words(value, digits=None if value % 1 else 0)
+
+
+def fault_words(fault: Fault) -> str:
+    """Return a fault for showing beside its field: the field, the value and the limit by name."""
+    label = field_words(fault.field.partition("[")[0]) if fault.field else fault.where
+    if fault.kind is FaultKind.OUT_OF_LIMITS and fault.limit:
+        return tr(
+            "{label} is {value}; it must lie within {limit}.",
+            label=label,
+            value=fault.value,
+            limit=_shown_limit(fault),
+        )
+    if fault.kind is FaultKind.MISSING:
+        return tr("{label} is empty; it must be given.", label=label)
+    if fault.kind is FaultKind.DUPLICATE:
+        return tr("{label} “{value}” is taken; give another one.", label=label, value=fault.value)
+    if fault.kind is FaultKind.TOO_LARGE and fault.limit:
+        return tr("{label} has {value}; at most {limit}.", label=label, value=fault.value, limit=fault.limit)
+    return fault.sentence()
+
+
+def _shown_limit(fault: Fault) -> str:
+    kind = fault.where.partition(' "')[0]
+    try:
+        spec = specs_of(kind_named(kind).owner).get(fault.field)
+    except KeyError:
+        return fault.limit
+    return (limit_words(spec) if spec else "") or fault.limit
+
+
+def faults_words(faults: tuple[Fault, ...]) -> str:
+    """Return several faults, one a line."""
+    return "\n".join(fault_words(fault) for fault in faults)
+
+
+_REFUSALS: Final[Mapping[str, str]] = {
+    "no room": "No room in {bed} from {from_on} until {until_on}: {needed} places needed, {free} free.",
+    "held place": "{bed} is held by {blocking} from {from_on} until {until_on}.",
+    "not suited": "{crop} does not grow in {bed}.",
+    "locked": "{batch} is locked. Unlock it first, then move it.",
+    "no such place": "{bed} has no such place.",
+    "sown": "{batch} has been sown already; its sowing day stands.",
+    "no bed": "There is no bed to move {batch} to.",
+    "wrong phase": "{batch} cannot stand in {bed} in this phase.",
+}
+
+
+class _Gaps(dict[str, Any]):
+    """Fills what a refusal does not say with a dash."""
+
+    def __missing__(self, key: str) -> str:
+        return NONE
+
+
+def refusal_words(code: str, values: Mapping[str, Any]) -> str:
+    """Return why something cannot be done, from a refusal's code and its values."""
+    shown = _Gaps({name: _shown(value) for name, value in values.items()})
+    known = _REFUSALS.get(code)
+    if known is None:
+        return tr("That cannot be done here ({code}).", code=code)
+    return QCoreApplication.translate(CONTEXT, known).format_map(shown)
+
+
+def _shown(value: Any) -> str:
+    if isinstance(value, date):
+        return day_words(value)
+    if isinstance(value, (list, tuple, frozenset, set)):
+        return ", ".join(str(each) for each in value) or NONE
+    if isinstance(value, float):
+        return number_words(value)
+    return NONE if value is None or value == "" else str(value)
