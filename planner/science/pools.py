@@ -1,0 +1,126 @@
+"""One dissolved pool per element: what comes in, what plants take, what leaves, day by day.
+
+Arrays run over elements on the last axis; scenarios may stand before them. A crop cannot take what is
+not there: the shortfall is counted, and no pool falls below zero. Must not know which element is which.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from planner.science.limits import FloatArray, Values, require_at_least, require_between
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PoolDay:
+    """One day of a pool [g]; start + supply = taken + lost as gas + left with water + end."""
+
+    taken_g: FloatArray
+    unmet_g: FloatArray
+    gas_g: FloatArray
+    leaving_g: FloatArray
+    end_g: FloatArray
+
+
+def pool_day(
+    start_g: FloatArray,
+    *,
+    supply_g: Values,
+    demand_g: Values,
+    leaving_share: Values,
+    gas_share: Values,
+    out_of_reach_g: Values = 0.0,
+) -> PoolDay:
+    """Step a pool by one day [g].
+
+    start_g, supply_g, demand_g, out_of_reach_g [g] >= 0; leaving_share [share of water/d] and gas_share
+    [share of pool/d] 0..1; all broadcast. Order of the day: supply joins the stock; plants take their
+    demand down to what is out of their reach (the amount at the level below which roots take nothing);
+    then gas and leaving water take their shares of what is left.
+
+    >>> day = pool_day(np.array([10.0]), supply_g=2.0, demand_g=3.0, leaving_share=0.1, gas_share=0.0)
+    >>> float(day.taken_g[0]), float(day.leaving_g[0].round(3)), float(day.end_g[0].round(3))
+    (3.0, 0.9, 8.1)
+    """
+    _check(start_g, supply_g=supply_g, demand_g=demand_g, leaving_share=leaving_share, gas_share=gas_share)
+    require_at_least("amount out of reach", out_of_reach_g, low=0.0, unit="g")
+    taken, gas, leaving, end = _step(start_g, supply_g, demand_g, leaving_share, gas_share, out_of_reach_g)
+    return PoolDay(taken_g=taken, unmet_g=demand_g - taken, gas_g=gas, leaving_g=leaving, end_g=end)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PoolRun:
+    """A pool over days [g]; every array has shape (day, ...) as the supply, ``end_g`` at the end of days."""
+
+    taken_g: FloatArray
+    unmet_g: FloatArray
+    gas_g: FloatArray
+    leaving_g: FloatArray
+    end_g: FloatArray
+
+
+def run_pools(
+    start_g: FloatArray,
+    *,
+    supply_g: FloatArray,
+    demand_g: FloatArray,
+    leaving_share: FloatArray,
+    gas_share: FloatArray,
+    out_of_reach_g: Values = 0.0,
+) -> PoolRun:
+    """Step pools through all days of a plan [g].
+
+    start_g [g], shape (...); supply_g and demand_g [g/d], shape (day, ...); leaving_share [1/d], shape
+    (day,) or (day, ...); gas_share [1/d], shape (...) or (day, ...); ranges and order of the day as in
+    ``pool_day``.
+
+    >>> ones = np.ones((3, 2))
+    >>> run = run_pools(
+    ...     np.array([1.0, 0.0]),
+    ...     supply_g=ones,
+    ...     demand_g=1.5 * ones,
+    ...     leaving_share=np.zeros(3),
+    ...     gas_share=np.zeros(2),
+    ... )
+    >>> run.unmet_g.tolist()
+    [[0.0, 0.5], [0.0, 0.5], [0.5, 0.5]]
+    """
+    _check(start_g, supply_g=supply_g, demand_g=demand_g, leaving_share=leaving_share, gas_share=gas_share)
+    require_at_least("amount out of reach", out_of_reach_g, low=0.0, unit="g")
+    shape = np.broadcast_shapes(supply_g.shape, demand_g.shape)
+    by_day = (shape[0],) + (1,) * (len(shape) - 1)
+    leaving_by_day = leaving_share.reshape(by_day) if leaving_share.ndim == 1 else leaving_share
+    leaving_by_day, gas_by_day = np.broadcast_to(leaving_by_day, shape), np.broadcast_to(gas_share, shape)
+    supply, demand = np.broadcast_to(supply_g, shape), np.broadcast_to(demand_g, shape)
+    taken, gas, leaving, end = (np.empty(shape) for _ in range(4))
+    stock = np.broadcast_to(start_g, shape[1:])
+    for day in range(shape[0]):
+        taken[day], gas[day], leaving[day], stock = _step(
+            stock, supply[day], demand[day], leaving_by_day[day], gas_by_day[day], out_of_reach_g
+        )
+        end[day] = stock
+    return PoolRun(taken_g=taken, unmet_g=demand - taken, gas_g=gas, leaving_g=leaving, end_g=end)
+
+
+def _step(
+    start: FloatArray, supply: Values, demand: Values, leaving: Values, gas: Values, out_of_reach: Values
+) -> tuple[FloatArray, FloatArray, FloatArray, FloatArray]:
+    there = start + supply
+    taken = np.minimum(demand, np.maximum(there - out_of_reach, 0.0))
+    left = there - taken
+    lost = left * gas
+    left = left - lost
+    gone = left * leaving
+    return taken, lost, gone, left - gone
+
+
+def _check(
+    start_g: FloatArray, *, supply_g: Values, demand_g: Values, leaving_share: Values, gas_share: Values
+) -> None:
+    require_at_least("dissolved stock", start_g, low=0.0, unit="g")
+    require_at_least("supply", supply_g, low=0.0, unit="g/d")
+    require_at_least("demand", demand_g, low=0.0, unit="g/d")
+    require_between("share of water leaving", leaving_share, low=0.0, high=1.0, unit="1/d")
+    require_between("gaseous loss", gas_share, low=0.0, high=1.0, unit="1/d")
