@@ -98,7 +98,9 @@ def radiation_from_temperature(
 ) -> T:
     """Radiation outside from the day's swing of temperature [MJ/m2/d].
 
-    maximum_c >= minimum_c [degC]; coefficient [1/degC^0.5] 0.16 inland, 0.19 by the coast. Source: fao56 eq. 50.
+    maximum_c >= minimum_c [degC]; coefficient [1/degC^0.5] 0.16 inland, 0.19 by the coast.
+
+    Source: fao56 eq. 50.
 
     >>> round(radiation_from_temperature(40.6, maximum_c=26.6, minimum_c=14.8, coefficient=0.16), 1)
     22.3

@@ -104,7 +104,8 @@ def fit_thermal_time(temperature_c: FloatArray, *, days: FloatArray) -> tuple[fl
 
     temperature_c [degC] and days [d], shape (row,), at least two, below the optimum. Source: brewster.
 
-    >>> base, thermal = fit_thermal_time(np.array([5.0, 10.0, 15.0, 20.0]), days=np.array([15.0, 7.0, 4.0, 3.0]))
+    >>> warmth, days = np.array([5.0, 10.0, 15.0, 20.0]), np.array([15.0, 7.0, 4.0, 3.0])
+    >>> base, thermal = fit_thermal_time(warmth, days=days)
     >>> round(base, 1), round(thermal)
     (1.6, 55)
     """

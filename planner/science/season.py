@@ -30,8 +30,9 @@ _SHIFT_STEPS = 80
 def smoothing_matrix(month_lengths: Sequence[int]) -> FloatArray:
     """Matrix that turns twelve monthly means into daily values, shape (day of year, 12).
 
-    month_lengths [d], twelve of 28..31. Of all yearly runs with those means it gives the one with the least sum of
-    squared second differences, 31 December joined to 1 January. Make it once; it depends on lengths alone.
+    month_lengths [d], twelve of 28..31. Of all yearly runs with those means it gives the one with the
+    least sum of squared second differences, 31 December joined to 1 January. Make it once; it depends
+    on the lengths alone.
     """
     if len(month_lengths) != MONTHS:
         raise ValueError(f"month lengths: {len(month_lengths)} given; there must be {MONTHS}")
@@ -149,9 +150,9 @@ def reading_overrides(
 ) -> FloatArray:
     """Daily values drawn towards logged readings, fading back to the climate after the last one.
 
-    daily, shape (day,); reading_days, rising, 0..day - 1, and readings of equal shape; fade_days [d] above 0. Between
-    readings the miss is carried in a straight line; before the first it is not applied; after the last it dies
-    away with exp(-days / fade).
+    daily, shape (day,); reading_days, rising, 0..day - 1, and readings of equal shape; fade_days [d]
+    above 0. Between readings the miss is carried in a straight line; before the first it is not applied;
+    after the last it dies away with exp(-days / fade).
 
     >>> warmed = reading_overrides(
     ...     np.full(5, 20.0), reading_days=np.array([1, 3]), readings=np.array([22.0, 24.0]), fade_days=1.0
@@ -168,7 +169,8 @@ def reading_overrides(
     days = np.arange(daily.size)
     miss = np.interp(days, reading_days, readings - daily[reading_days], left=0.0)
     fade = np.exp(-np.maximum(days - reading_days[-1], 0) / fade_days)
-    return daily + miss * fade
+    drawn: FloatArray = daily + miss * fade
+    return drawn
 
 
 def _lifted(values: FloatArray, *, mean: float, floor: float) -> FloatArray:
