@@ -39,7 +39,7 @@ ROOMS = {
     "catalogue": room("farm shipped"),
     "forecast": room("farm science catalogue", "numpy", clock=False, files=False),
     "planning": room("farm science catalogue forecast", "numpy dateutil highspy", clock=False, files=False),
-    "store": room("farm catalogue shipped", "sqlalchemy psycopg"),
+    "store": room("farm catalogue shipped", "sqlalchemy sqlite3 psycopg"),
     "actions": room("farm store planning", "PySide6.QtCore PySide6.QtGui"),
     "paper": room(
         "farm forecast planning catalogue shipped", "PySide6 numpy dateutil icalendar segno xlsxwriter"
