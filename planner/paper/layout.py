@@ -1,0 +1,261 @@
+"""Breaks a report into pages: what is kept together, what comes again, where each mark stands.
+
+Pure: measuring is asked of a `FontMetrics`. Must not know any toolkit.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from itertools import groupby
+from typing import Final
+
+from planner.paper.marks import Mark, Page, Rule, Strip, moved
+from planner.paper.measure import Face, FontMetrics
+from planner.paper.report import Align, Caution, Paragraph, Part, Report, Section, Table
+from planner.paper.setting import SetLine, Setter
+from planner.paper.style import STYLE, Paper, PaperStyle
+from planner.paper.tables import TableSetter
+from planner.paper.words import moment_words
+
+_BESIDE: Final = "  ·  "
+_EVEN_TO_MM: Final = 0.5
+
+
+def pages_of(
+    report: Report, paper: Paper, metrics: FontMetrics, *, style: PaperStyle = STYLE
+) -> tuple[Page, ...]:
+    """Return the pages of a report on a paper; there is always at least one."""
+    setter = Setter(metrics=metrics, style=style, types=style.type_for(large=report.large))
+    sheet = Sheet(report=report, paper=paper, setter=setter)
+    bodies = sheet.bodies()
+    return tuple(
+        Page(number=number, count=len(bodies), paper=paper, marks=sheet.whole(body, number, len(bodies)))
+        for number, body in enumerate(bodies, start=1)
+    )
+
+
+@dataclass(slots=True, kw_only=True)
+class _Filler:
+    """Puts strips below each other, and begins a new page when one does not fit."""
+
+    tops: tuple[float, float]
+    bottom: float
+    left: float
+    pages: list[list[Mark]] = field(default_factory=lambda: [[]])
+    y: float = 0.0
+    begun: bool = False
+
+    def fill(self, strips: Sequence[Strip]) -> list[list[Mark]]:
+        """Return the marks of every page."""
+        self.y = self.tops[0]
+        for chain in _chains(strips):
+            if self.y + sum(strip.height_mm for strip in chain) > self.bottom and self.begun:
+                self._turn(chain[0].again)
+            for strip in chain:
+                if self.y + strip.height_mm > self.bottom and self.begun:
+                    self._turn(strip.again)
+                self._put(strip)
+        return self.pages
+
+    def _turn(self, again: tuple[Strip, ...]) -> None:
+        self.pages.append([])
+        self.y = self.tops[1]
+        for strip in again:
+            self._put(strip)
+        self.begun = False
+
+    def _put(self, strip: Strip) -> None:
+        if not strip.marks and not self.begun:
+            return  # a gap has no use at the top of a page
+        self.pages[-1].extend(moved(mark, by_x_mm=self.left, by_y_mm=self.y) for mark in strip.marks)
+        self.y += strip.height_mm
+        self.begun = True
+
+
+def _chains(strips: Sequence[Strip]) -> Iterator[list[Strip]]:
+    """Yield strips that must stay on one page together."""
+    chain: list[Strip] = []
+    for strip in strips:
+        chain.append(strip)
+        if not strip.keep:
+            yield chain
+            chain = []
+    if chain:
+        yield chain
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sheet:
+    """One report on one paper."""
+
+    report: Report
+    paper: Paper
+    setter: Setter
+
+    @property
+    def left(self) -> float:
+        """Left edge of what is printed [mm]."""
+        return self.setter.style.punch_margin_mm
+
+    @property
+    def width(self) -> float:
+        """Width of what is printed [mm]."""
+        return self.paper.width_mm - self.left - self.setter.style.margin_mm
+
+    def bodies(self) -> list[list[Mark]]:
+        """Return the marks between head and foot of every page."""
+        style = self.setter.style
+        tops = tuple(
+            style.margin_mm + strip.height_mm + style.gap_mm for strip in (self._title(), self._running())
+        )
+        bottom = self.paper.height_mm - style.margin_mm - self._foot(1, 1).height_mm - style.gap_mm
+        room = bottom - max(tops)
+        strips = [strip for section in self.report.sections for strip in self._section(section, room)]
+        return _Filler(tops=(tops[0], tops[1]), bottom=bottom, left=self.left).fill(strips)
+
+    def whole(self, body: list[Mark], number: int, count: int) -> tuple[Mark, ...]:
+        """Return a page with its head and foot."""
+        top = self.setter.style.margin_mm
+        head = self._title() if number == 1 else self._running()
+        foot = self._foot(number, count)
+        low = self.paper.height_mm - top - foot.height_mm
+        return (
+            *(moved(mark, by_x_mm=self.left, by_y_mm=top) for mark in head.marks),
+            *body,
+            *(moved(mark, by_x_mm=self.left, by_y_mm=low) for mark in foot.marks),
+        )
+
+    def _title(self) -> Strip:
+        types, report = self.setter.types, self.report
+        lines: list[SetLine] = []
+        for text, face, pt in (
+            (report.title, Face.BOLD, types.title_pt),
+            (report.subtitle, Face.BOLD, types.subtitle_pt),
+            *((line, Face.REGULAR, types.header_pt) for line in report.header_lines),
+        ):
+            lines.extend(self.setter.wrapped(text, face=face, pt=pt, room_mm=self.width))
+        bottom, marks = self.setter.stacked(tuple(lines), x_mm=0.0, y_mm=0.0, room_mm=self.width)
+        return Strip(height_mm=bottom, marks=marks)
+
+    def _running(self) -> Strip:
+        report = self.report
+        text = _BESIDE.join(part for part in (report.title, report.subtitle) if part)
+        return self.setter.text_strip(
+            text, face=Face.BOLD, pt=self.setter.types.running_pt, room_mm=self.width
+        )
+
+    def _foot(self, number: int, count: int) -> Strip:
+        """Return the foot: whose plan, which plan, when printed, and which page of how many."""
+        pt, gap = self.setter.types.footer_pt, self.setter.style.gap_mm
+        page = SetLine(text=f"page {number} of {count}", face=Face.BOLD, pt=pt)
+        facts = f"Plan {self.report.plan_mark}{_BESIDE}printed {moment_words(self.report.printed_on)}"
+        name = self.setter.wrapped(self.report.farm_name, face=Face.BOLD, pt=pt, room_mm=self.width)
+        y, marks = self.setter.stacked(name, x_mm=0.0, y_mm=gap / 2, room_mm=self.width)
+        room = self.width * 2 / 3
+        lines = self.setter.wrapped(facts, face=Face.REGULAR, pt=pt, room_mm=room)
+        bottom, more = self.setter.stacked(lines, x_mm=0.0, y_mm=y, room_mm=room)
+        right = self.setter.words(
+            page,
+            x_mm=room,
+            y_mm=y + self.setter.ascent(page),
+            room_mm=self.width - room,
+            align=Align.RIGHT,
+        )
+        line = Rule(x_mm=0.0, y_mm=0.0, x2_mm=self.width, y2_mm=0.0, pt=self.setter.style.rule_pt)
+        return Strip(height_mm=bottom, marks=(line, *marks, *more, right))
+
+    def _section(self, section: Section, room: float) -> Iterator[Strip]:
+        yield Strip(height_mm=self.setter.style.section_gap_mm, keep=True)
+        if section.heading:
+            yield self.setter.heading(section.heading, room_mm=self.width)
+        for is_text, parts in groupby(section.parts, key=_is_text):
+            if is_text and section.columns > 1:
+                yield from self._in_columns(tuple(parts), section.columns, room)
+            else:
+                for part in parts:
+                    yield from self._part(part, self.width, room)
+
+    def _part(self, part: Part, width: float, room: float) -> Iterator[Strip]:
+        if isinstance(part, Table):
+            yield from TableSetter(setter=self.setter, table=part, width_mm=width, room_high_mm=room).strips()
+        elif isinstance(part, Paragraph):
+            yield from self.setter.paragraph(part, room_mm=width)
+        elif isinstance(part, Caution):
+            yield from self._caution(part, width, room)
+        else:
+            yield self.setter.drawing(part, room_mm=width, room_high_mm=room)
+
+    def _caution(self, caution: Caution, width: float, room: float) -> Iterator[Strip]:
+        framed = self.setter.caution(caution, room_mm=width)
+        if framed.height_mm <= room:
+            yield framed
+            return
+        yield self.setter.heading(f"{self.setter.style.caution_mark} {caution.title}", room_mm=width)
+        yield from self.setter.paragraph(Paragraph(text=caution.text), room_mm=width)
+
+    def _in_columns(self, parts: tuple[Part, ...], columns: int, room: float) -> Iterator[Strip]:
+        gap = self.setter.style.column_gap_mm
+        width = (self.width - gap * (columns - 1)) / columns
+        strips = [strip for part in parts for strip in self._part(part, width, room)]
+        chains = list(_chains(strips))
+        while chains:
+            high = _even_height(chains, columns, room)
+            taken = _dealt(chains, columns, high)
+            marks: list[Mark] = []
+            for number, column in enumerate(taken):
+                marks.extend(_stacked(column, x_mm=number * (width + gap)))
+            yield Strip(height_mm=max(map(_height, taken)), marks=tuple(marks))
+            chains = chains[sum(map(len, taken)) :]
+
+
+Chains = Sequence[list[Strip]]
+
+
+def _is_text(part: Part) -> bool:
+    return isinstance(part, Paragraph | Caution)
+
+
+def _height(chains: Chains) -> float:
+    return sum(strip.height_mm for chain in chains for strip in chain)
+
+
+def _stacked(chains: Chains, *, x_mm: float) -> Iterator[Mark]:
+    y = 0.0
+    for chain in chains:
+        for strip in chain:
+            yield from (moved(mark, by_x_mm=x_mm, by_y_mm=y) for mark in strip.marks)
+            y += strip.height_mm
+
+
+def _dealt(chains: Chains, columns: int, high: float) -> list[list[list[Strip]]]:
+    """Return as many chains as fit into columns of one height, in order; each takes at least one."""
+    dealt: list[list[list[Strip]]] = [[] for _ in range(columns)]
+    rest = iter(chains)
+    chain = next(rest, None)
+    for column in dealt:
+        used = 0.0
+        while chain is not None and (not column or used + _height([chain]) <= high):
+            column.append(chain)
+            used += _height([chain])
+            chain = next(rest, None)
+    return dealt
+
+
+def _even_height(chains: Chains, columns: int, room: float) -> float:
+    """Return about the least height at which all chains fit into the columns, but at most `room`."""
+    if not _all_fit(chains, columns, room):
+        return room
+    low, high = 0.0, room
+    while high - low > _EVEN_TO_MM:
+        middle = (low + high) / 2
+        if _all_fit(chains, columns, middle):
+            high = middle
+        else:
+            low = middle
+    return high
+
+
+def _all_fit(chains: Chains, columns: int, high: float) -> bool:
+    dealt = _dealt(chains, columns, high)
+    return sum(map(len, dealt)) == len(chains) and all(_height(column) <= high for column in dealt)

@@ -1,0 +1,109 @@
+"""What is put on a page, in millimetres from its upper left corner: the result of layout.
+
+Whoever draws only has to put these down one after the other. Must not know reports or toolkits.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+from dataclasses import dataclass
+
+from planner.paper.measure import Face
+from planner.paper.report import Hatch
+from planner.paper.style import Paper
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Words:
+    """One line of text standing on `y_mm`, and the room it was measured for."""
+
+    x_mm: float
+    y_mm: float
+    text: str
+    face: Face
+    pt: float
+    room_mm: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rule:
+    """A straight black line."""
+
+    x_mm: float
+    y_mm: float
+    x2_mm: float
+    y2_mm: float
+    pt: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Frame:
+    """An empty rectangle with a black edge: a box to tick, a warning, a place."""
+
+    x_mm: float
+    y_mm: float
+    width_mm: float
+    height_mm: float
+    pt: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fill:
+    """A rectangle of one grey, from 0 (black) to 1 (white)."""
+
+    x_mm: float
+    y_mm: float
+    width_mm: float
+    height_mm: float
+    grey: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pattern:
+    """A rectangle filled with a pattern of black lines."""
+
+    x_mm: float
+    y_mm: float
+    width_mm: float
+    height_mm: float
+    hatch: Hatch
+
+
+Mark = Words | Rule | Frame | Fill | Pattern
+
+
+def moved(mark: Mark, *, by_x_mm: float, by_y_mm: float) -> Mark:
+    """Return a mark moved to the right and down."""
+    if isinstance(mark, Rule):
+        return dataclasses.replace(
+            mark,
+            x_mm=mark.x_mm + by_x_mm,
+            y_mm=mark.y_mm + by_y_mm,
+            x2_mm=mark.x2_mm + by_x_mm,
+            y2_mm=mark.y2_mm + by_y_mm,
+        )
+    return dataclasses.replace(mark, x_mm=mark.x_mm + by_x_mm, y_mm=mark.y_mm + by_y_mm)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Strip:
+    """A stretch of the page that is never broken, as wide as its column and `height_mm` high.
+
+    `keep` holds it on one page with the strip after it; `again` are strips to be repeated above it
+    when it comes first on a page.
+    """
+
+    height_mm: float
+    marks: tuple[Mark, ...] = ()
+    keep: bool = False
+    again: tuple[Strip, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Page:
+    """One page ready to be drawn."""
+
+    number: int
+    count: int
+    paper: Paper
+    marks: tuple[Mark, ...]

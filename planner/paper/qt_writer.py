@@ -1,0 +1,299 @@
+"""Draws a report with Qt: onto the screen, into a PDF, to a printer; the same marks for all three.
+
+The only module here that knows the toolkit. Needs a QGuiApplication and neither screen nor printer.
+"""
+
+from __future__ import annotations
+
+import math
+import os
+import stat
+import tempfile
+from collections.abc import Sequence
+from functools import lru_cache
+from pathlib import Path
+from typing import Final
+
+from PySide6.QtCore import QMarginsF, QPointF, QRectF, QSizeF, Qt
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QFont,
+    QFontDatabase,
+    QFontMetricsF,
+    QImage,
+    QPagedPaintDevice,
+    QPageLayout,
+    QPageSize,
+    QPainter,
+    QPdfWriter,
+    QPen,
+    QTransform,
+)
+
+from planner.paper.layout import pages_of
+from planner.paper.marks import Fill, Frame, Mark, Page, Pattern, Rule, Words
+from planner.paper.measure import Face
+from planner.paper.report import Hatch, Report
+from planner.paper.style import MM_PER_PT, STYLE, Paper, PaperStyle
+from planner.shipped import shipped_path
+
+MM_PER_INCH: Final = 25.4
+_UNITS_PER_MM: Final = 100
+"""Drawing is in whole hundredths of a millimetre, so that type has the same size on every device."""
+_MEASURED_PX: Final = 1000
+_BRUSH_PX: Final = 8
+"""Edge of the toolkit's own pattern pictures."""
+_PDF_DPI: Final = 1200
+_NEW_FILE_MODE: Final = 0o666
+CREATOR: Final = "Raftweek"
+_LIGATURES: Final = ("liga", "clig", "dlig", "hlig")
+_FILES: Final = {
+    Face.REGULAR: "DejaVuSans.ttf",
+    Face.BOLD: "DejaVuSans-Bold.ttf",
+    Face.NARROW: "DejaVuSansCondensed.ttf",
+    Face.NARROW_BOLD: "DejaVuSansCondensed-Bold.ttf",
+}
+_BRUSHES: Final = {
+    Hatch.SOLID: Qt.BrushStyle.SolidPattern,
+    Hatch.SLANT: Qt.BrushStyle.BDiagPattern,
+    Hatch.BACK_SLANT: Qt.BrushStyle.FDiagPattern,
+    Hatch.CROSS: Qt.BrushStyle.DiagCrossPattern,
+    Hatch.DOTS: Qt.BrushStyle.Dense6Pattern,
+}
+
+
+class PaperError(Exception):
+    """A sheet could not be written; the message says where and why, in words for the user."""
+
+
+class QtFontMetrics:
+    """Measures the shipped typeface; loads it when first made."""
+
+    def __init__(self) -> None:
+        self._fonts = {face: _font(face, _MEASURED_PX) for face in Face}
+        self._metrics = {face: QFontMetricsF(font) for face, font in self._fonts.items()}
+        self._widths: dict[tuple[str, Face], float] = {}
+
+    def width_em(self, text: str, face: Face) -> float:
+        """Return the width of one line of text over the size of its type."""
+        known = self._widths.get((text, face))
+        if known is None:
+            known = self._metrics[face].horizontalAdvance(text) / _MEASURED_PX
+            self._widths[text, face] = known
+        return known
+
+    def ascent_em(self, face: Face) -> float:
+        """Return the height of type above its line, over its size."""
+        return self._metrics[face].ascent() / _MEASURED_PX
+
+    def descent_em(self, face: Face) -> float:
+        """Return the depth of type below its line, over its size."""
+        return self._metrics[face].descent() / _MEASURED_PX
+
+
+def _font(face: Face, pixels: int) -> QFont:
+    """Return the shipped typeface at a size, never joining letters, so that text can be searched."""
+    font = QFont(_loaded_family(face))
+    font.setBold(face in (Face.BOLD, Face.NARROW_BOLD))
+    font.setPixelSize(pixels)
+    font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
+    for name in _LIGATURES:
+        font.setFeature(QFont.Tag(name), 0)
+    return font
+
+
+@lru_cache(maxsize=len(Face))
+def _loaded_family(face: Face) -> str:
+    """Return the family of a cut of the typeface, making its file known to the toolkit."""
+    path = shipped_path("resources", "fonts", _FILES[face])
+    number = QFontDatabase.addApplicationFont(str(path))
+    families = QFontDatabase.applicationFontFamilies(number) if number >= 0 else []
+    if not families:
+        raise PaperError(f"The typeface {path.name} that comes with the program could not be read.")
+    return max(families, key=len)
+
+
+class _Pen:
+    """Puts marks down with one painter, whose units are hundredths of a millimetre."""
+
+    def __init__(self, painter: QPainter) -> None:
+        self._painter = painter
+        self._fonts: dict[tuple[Face, float], QFont] = {}
+
+    def put(self, mark: Mark) -> None:
+        """Draw one mark."""
+        if isinstance(mark, Words):
+            self._words(mark)
+        elif isinstance(mark, Rule):
+            self._painter.setPen(_line(mark.pt))
+            self._painter.drawLine(_point(mark.x_mm, mark.y_mm), _point(mark.x2_mm, mark.y2_mm))
+        elif isinstance(mark, Frame):
+            self._painter.setPen(_line(mark.pt))
+            self._painter.setBrush(Qt.BrushStyle.NoBrush)
+            self._painter.drawRect(_rect(mark))
+        elif isinstance(mark, Fill):
+            self._painter.fillRect(_rect(mark), QColor.fromRgbF(mark.grey, mark.grey, mark.grey))
+        else:
+            self._pattern(mark)
+
+    def _words(self, words: Words) -> None:
+        font = self._fonts.get((words.face, words.pt))
+        if font is None:
+            font = _font(words.face, round(words.pt * MM_PER_PT * _UNITS_PER_MM))
+            self._fonts[words.face, words.pt] = font
+        self._painter.setFont(font)
+        self._painter.setPen(_line(STYLE.rule_pt))
+        self._painter.drawText(_point(words.x_mm, words.y_mm), words.text)
+
+    def _pattern(self, pattern: Pattern) -> None:
+        """Fill with lines whose distance is the same on every device."""
+        brush = QBrush(QColor(Qt.GlobalColor.black), _BRUSHES[pattern.hatch])
+        if pattern.hatch is not Hatch.SOLID:
+            scale = STYLE.hatch_step_mm * _UNITS_PER_MM / _BRUSH_PX
+            brush.setTransform(QTransform.fromScale(scale, scale))
+        self._painter.fillRect(_rect(pattern), brush)
+
+
+def _point(x_mm: float, y_mm: float) -> QPointF:
+    return QPointF(x_mm * _UNITS_PER_MM, y_mm * _UNITS_PER_MM)
+
+
+def _rect(mark: Frame | Fill | Pattern) -> QRectF:
+    corner = _point(mark.x_mm, mark.y_mm)
+    return QRectF(corner, QSizeF(mark.width_mm * _UNITS_PER_MM, mark.height_mm * _UNITS_PER_MM))
+
+
+def _line(pt: float) -> QPen:
+    pen = QPen(QColor(Qt.GlobalColor.black), pt * MM_PER_PT * _UNITS_PER_MM)
+    pen.setCapStyle(Qt.PenCapStyle.SquareCap)
+    pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
+    return pen
+
+
+def laid_out(report: Report, paper: Paper, *, style: PaperStyle = STYLE) -> tuple[Page, ...]:
+    """Return the pages of a report, measured with the typeface that they are drawn with."""
+    return pages_of(report, paper, QtFontMetrics(), style=style)
+
+
+def paint_page(painter: QPainter, page: Page, *, dots_per_mm: float) -> None:
+    """Draw one page with its upper left corner at the painter's origin."""
+    painter.save()
+    painter.scale(dots_per_mm / _UNITS_PER_MM, dots_per_mm / _UNITS_PER_MM)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    pen = _Pen(painter)
+    for mark in page.marks:
+        pen.put(mark)
+    painter.restore()
+
+
+def page_layout(paper: Paper) -> QPageLayout:
+    """Return how a device is to take the paper: whole sheet, no margins but our own."""
+    standing = paper.turned(landscape=False)
+    size = QPageSize(
+        QSizeF(standing.width_mm, standing.height_mm),
+        QPageSize.Unit.Millimeter,
+        paper.name,
+        QPageSize.SizeMatchPolicy.FuzzyMatch,
+    )
+    turn = QPageLayout.Orientation.Landscape if paper.landscape else QPageLayout.Orientation.Portrait
+    layout = QPageLayout(size, turn, QMarginsF())
+    layout.setMode(QPageLayout.Mode.FullPageMode)
+    return layout
+
+
+def paint_report(
+    report: Report,
+    device: QPagedPaintDevice,
+    paper: Paper,
+    *,
+    style: PaperStyle = STYLE,
+    only: Sequence[int] | None = None,
+) -> int:
+    """Draw a report on a device with pages (a PDF, a printer, a print preview); return the pages drawn.
+
+    `only` are the page numbers wanted, all when None.
+
+    Raises:
+        PaperError: the device could not be opened or took no further page.
+    """
+    pages = [page for page in laid_out(report, paper, style=style) if only is None or page.number in only]
+    device.setPageLayout(page_layout(paper))
+    painter = QPainter()
+    if not painter.begin(device):
+        raise PaperError("The sheet could not be opened for printing.")
+    try:
+        for number, page in enumerate(pages):
+            if number and not device.newPage():
+                raise PaperError(f"Page {page.number} of {page.count} was not taken by the printer.")
+            paint_page(painter, page, dots_per_mm=device.logicalDpiX() / MM_PER_INCH)
+    finally:
+        painter.end()
+    return len(pages)
+
+
+def write_pdf(report: Report, path: Path, paper: Paper, *, style: PaperStyle = STYLE) -> int:
+    """Write a report as PDF and return the number of its pages; a file that is there is replaced.
+
+    It is written beside its place first, so that nothing is ever left half written.
+
+    Raises:
+        PaperError: the path cannot be written.
+    """
+    if path.is_dir():
+        raise PaperError(f"{path} is a folder; give the name of a file.")
+    try:
+        handle, name = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name[:40]}.", suffix=".part")
+        os.close(handle)
+    except OSError as fault:
+        raise PaperError(f"{path} could not be written: {fault.strerror}.") from fault
+    beside = Path(name)
+    try:
+        count = _write(report, beside, paper, style)
+        beside.chmod(_mode_of(path))
+        beside.replace(path)
+    except OSError as fault:
+        raise PaperError(f"{path} could not be written: {fault.strerror}.") from fault
+    finally:
+        beside.unlink(missing_ok=True)
+    return count
+
+
+def _mode_of(path: Path) -> int:
+    """Return the rights the file has, or those a new file gets from the user's mask."""
+    if path.exists():
+        return stat.S_IMODE(path.stat().st_mode)
+    mask = os.umask(0)
+    os.umask(mask)
+    return _NEW_FILE_MODE & ~mask
+
+
+def _write(report: Report, path: Path, paper: Paper, style: PaperStyle) -> int:
+    writer = QPdfWriter(str(path))
+    writer.setResolution(_PDF_DPI)
+    writer.setTitle(" – ".join(part for part in (report.title, report.subtitle) if part))
+    writer.setAuthor(report.farm_name)
+    writer.setCreator(CREATOR)
+    return paint_report(report, writer, paper, style=style)
+
+
+def page_image(page: Page, *, dpi: float) -> QImage:
+    """Return a picture of one page on white."""
+    dots = dpi / MM_PER_INCH
+    image = QImage(
+        math.ceil(page.paper.width_mm * dots),
+        math.ceil(page.paper.height_mm * dots),
+        QImage.Format.Format_RGB32,
+    )
+    image.fill(Qt.GlobalColor.white)
+    painter = QPainter(image)
+    try:
+        paint_page(painter, page, dots_per_mm=dots)
+    finally:
+        painter.end()
+    return image
+
+
+def page_images(report: Report, paper: Paper, *, dpi: float, style: PaperStyle = STYLE) -> tuple[QImage, ...]:
+    """Return pictures of all pages, drawn by the same marks as the paper."""
+    return tuple(page_image(page, dpi=dpi) for page in laid_out(report, paper, style=style))
