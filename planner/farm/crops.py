@@ -74,6 +74,7 @@ class Batch:
     picking_days: float | None = fields.number(0, 400, "d", default=None)
     clearing_days: float | None = fields.number(0, 60, "d", default=None)
     germination_share: float | None = fields.number(0.05, 1, "1", default=None)
+    bed_survival_share: float | None = fields.number(0.05, 1, "1", default=None)
     yield_g_per_plant: float | None = fields.number(1, 100_000, "g", default=None)
     locked: bool = fields.yes_no(default=False, meaning="not to be moved by any plan")
     notes: str = fields.text()

@@ -17,6 +17,7 @@ from numpy.typing import NDArray
 from planner.farm.crops import Phase, Stage
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
+from planner.forecast.profiles import Profile
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -78,17 +79,20 @@ class BatchTable:
     """Dates and numbers of every batch, one row each in the order of `Farm.batches`.
 
     `ends[row, stage]` is the day after the stage's last one; a stage begins where the one before it
-    ends, germination on `sow_day`. `crop` indexes `Forecast.crops`, `loop` indexes `Forecast.loops`.
+    ends, germination on `sow_day`. `profile` indexes `Forecast.profiles`, `crop` indexes
+    `Forecast.crops`, `loop` indexes `Forecast.loops`. `area_m2` is what stands in the final places.
     """
 
     ids: tuple[Id, ...]
     row_of: dict[Id, int]
+    profile: Ints
     crop: Ints
     loop: Ints
     sow_day: Ints
     ends: Ints
     plants: Ints
     seeds: Ints
+    area_m2: Floats
 
     def spans(self, row: int, ruler: Ruler) -> tuple[StageSpan, ...]:
         """Return the stages of one batch that last at least a day."""
@@ -233,6 +237,7 @@ class Forecast:
 
     ruler: Ruler
     crops: tuple[str, ...]
+    profiles: tuple[Profile, ...]
     batches: BatchTable
     loops: tuple[LoopForecast, ...]
     harvest_plants: Floats

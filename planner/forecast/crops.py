@@ -1,0 +1,89 @@
+"""What the batches want and give, by day: growth, elements taken up, area planted, harvest."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+
+from planner.farm.species import ELEMENTS
+from planner.forecast.profiles import Profile, contents, growth_by_day, is_fruiting, picks_by_day
+from planner.forecast.values import BatchTable, Floats, Ints, Ruler
+
+_GROUPS = 2
+_BED, _PICKING = 3, 4
+_SPACING = 2
+
+
+def demand_g(table: BatchTable, profiles: Sequence[Profile], ruler: Ruler, *, loop: int) -> Floats:
+    """Return what the plants of a loop take up [g/d], shape (element, day).
+
+    Plants of one profile and sowing day take up alike, so starts are counted and the counts are
+    folded with the growth of one plant: the cost does not grow with the number of batches.
+    """
+    wanted = np.zeros((len(ELEMENTS), ruler.days))
+    for number, starts, lead in _starts(table, profiles, ruler, loop=loop):
+        profile = profiles[number]
+        formed = np.convolve(starts, growth_by_day(profile))[lead : lead + ruler.days]
+        wanted += contents(profile.crop)[:, None] * formed
+    return wanted
+
+
+def _starts(
+    table: BatchTable, profiles: Sequence[Profile], ruler: Ruler, *, loop: int
+) -> list[tuple[int, Floats, int]]:
+    """Return for each profile in use its number, plants by sowing day, and the days before day 0."""
+    lead = max((profile.life_days for profile in profiles), default=0)
+    width = lead + ruler.days
+    inside = (table.loop == loop) & (table.sow_day >= -lead) & (table.sow_day < ruler.days)
+    cell = table.profile[inside] * width + table.sow_day[inside] + lead
+    counts = np.bincount(cell, weights=table.plants[inside], minlength=width * len(profiles))
+    by_profile = counts.reshape(len(profiles), width) if len(profiles) else counts.reshape(0, 0)
+    used = np.unique(table.profile[inside])
+    return [(int(number), by_profile[number], lead) for number in used]
+
+
+def planted_m2(table: BatchTable, profiles: Sequence[Profile], ruler: Ruler, *, loop: int) -> Floats:
+    """Return the area under plants in their final places [m²], rows leafy and fruiting."""
+    fruiting = np.asarray([is_fruiting(profile) for profile in profiles], dtype=np.int64)
+    inside = table.loop == loop
+    group = fruiting[table.profile[inside]] if len(profiles) else table.profile[inside]
+    width = ruler.days + 1
+    change = np.zeros(_GROUPS * width)
+    for column, sign in ((_SPACING, 1.0), (_PICKING, -1.0)):
+        day = np.clip(table.ends[inside, column], 0, ruler.days)
+        change += sign * np.bincount(
+            group * width + day, weights=table.area_m2[inside], minlength=_GROUPS * width
+        )
+    area: Floats = np.cumsum(change.reshape(_GROUPS, width), axis=1)[:, : ruler.days]
+    return np.maximum(area, 0.0)
+
+
+def harvests(
+    table: BatchTable, profiles: Sequence[Profile], ruler: Ruler, *, crops: int
+) -> tuple[Floats, Floats]:
+    """Return plants harvested and fresh mass [g], each by (crop, day).
+
+    Plants are those moved to their final place less losses there; a plant that is picked many times
+    counts by the share of its life's harvest.
+    """
+    plants = np.zeros((crops, ruler.days))
+    grams = np.zeros((crops, ruler.days))
+    for number in np.unique(table.profile):
+        rows = table.profile == number
+        profile = profiles[number]
+        lead = picks_by_day(profile).size
+        first = table.ends[rows, _BED]
+        picked = _picked(first, table.plants[rows], profile, lead=lead, days=ruler.days)
+        crop = int(table.crop[rows][0])
+        plants[crop] += picked
+        grams[crop] += picked * profile.yield_g_per_plant
+    return plants, grams
+
+
+def _picked(first: Ints, plants: Ints, profile: Profile, *, lead: int, days: int) -> Floats:
+    inside = (first >= -lead) & (first < days)
+    counts = np.bincount(first[inside] + lead, weights=plants[inside], minlength=lead + days)
+    standing = counts * profile.bed_survival_share
+    picked: Floats = np.convolve(standing, picks_by_day(profile))[lead : lead + days]
+    return picked

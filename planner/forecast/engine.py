@@ -1,0 +1,230 @@
+"""Makes the forecast of a farm, and makes it again quickly when little has changed.
+
+What depends on the fish is kept while the fish, their water and their feed stay the same; what
+depends on the batches is folded from counts of sowings and does not grow with their number.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+from typing import Final
+
+from planner.catalogue.catalogue import Catalogue, laid_over
+from planner.farm.farm import DAYS_PER_WEEK, Farm, OwnEntry
+from planner.farm.fields import Id
+from planner.farm.fish import Feeding, FishEvent, FishGroup
+from planner.farm.site import Loop, WeekStart
+from planner.farm.species import BedKind
+from planner.forecast.batches import ProfileBook, TableKeeper, crop_keys
+from planner.forecast.climate import daily_series
+from planner.forecast.crops import demand_g, harvests, planted_m2
+from planner.forecast.figures import BandFigures, SupplyFigures, band_figures, supply_figures
+from planner.forecast.fish import Ration, forecast_group, total_feed_g
+from planner.forecast.flags import batch_flags, climate_flags, density_flags, supply_flags
+from planner.forecast.ration import table_ration
+from planner.forecast.supply import FedGroup, dose_g, feed_fate, protein_share, top_up_g
+from planner.forecast.values import BatchTable, Flag, Floats, Forecast, LoopForecast, Ruler
+
+_SUNDAY_FIRST_SHIFT: Final = 1
+
+
+def ruler_of(farm: Farm) -> Ruler:
+    """Return the weeks of a farm's plan; they begin on the day its first site begins a week on."""
+    plan_from = farm.settings.plan_from
+    sunday = bool(farm.sites) and farm.sites[0].week_start is WeekStart.SUNDAY
+    shift = _SUNDAY_FIRST_SHIFT if sunday else 0
+    start_on = plan_from - timedelta(days=(plan_from.weekday() + shift) % DAYS_PER_WEEK)
+    weeks = -(-(farm.plan_until - start_on).days // DAYS_PER_WEEK)
+    return Ruler(start_on=start_on, weeks=weeks)
+
+
+@dataclass(frozen=True, slots=True)
+class _LoopSide:
+    """The part of a loop's forecast that the crops have no share in."""
+
+    fed: tuple[FedGroup, ...]
+    feed_g: Floats
+    arrays: dict[str, Floats]
+    protein_share: Floats
+
+
+class Forecaster:
+    """Forecasts one farm after another with the same catalogue."""
+
+    def __init__(self, catalogue: Catalogue) -> None:
+        """Take the catalogue; the farm's own entries are laid over it for each farm."""
+        self._book_catalogue = catalogue
+        self._own: tuple[OwnEntry, ...] | None = None
+        self._catalogue = catalogue
+        self._start_over(())
+
+    @property
+    def catalogue(self) -> Catalogue:
+        """The catalogue with the own entries of the last farm laid over it."""
+        return self._catalogue
+
+    @property
+    def bands(self) -> BandFigures:
+        """The bands that verdicts go by."""
+        return self._bands
+
+    def catalogue_for(self, farm: Farm) -> Catalogue:
+        """Return the catalogue with a farm's own entries laid over it.
+
+        Raises `FarmFaultError` when an own entry is not like anything or names no figure.
+        """
+        if farm.own_entries != self._own:
+            self._start_over(farm.own_entries)
+        return self._catalogue
+
+    def _start_over(self, own: tuple[OwnEntry, ...]) -> None:
+        self._catalogue = laid_over(self._book_catalogue, own)
+        self._own = own
+        self._bands = band_figures(self._catalogue)
+        self._figures: SupplyFigures = supply_figures(self._catalogue)
+        self._book = ProfileBook(self._catalogue.crops)
+        self._tables = TableKeeper(self._book)
+        self._sides: dict[Id, tuple[tuple[object, ...], _LoopSide]] = {}
+        self._flags: tuple[tuple[object, ...], tuple[Flag, ...]] = ((), ())
+
+    def forecast(self, farm: Farm) -> Forecast:
+        """Return the forecast of a farm.
+
+        Raises `KeyError` for a crop, fish, feed or supplement that is not in the catalogue; check
+        the farm first with `planner.forecast.checks`.
+        """
+        bare = self.preview(farm)
+        return replace(bare, flags=self._all_flags(farm, self._catalogue, bare.loops, bare.ruler))
+
+    def preview(self, farm: Farm) -> Forecast:
+        """Return the forecast of a farm without flags, quick enough for a drag."""
+        catalogue = self.catalogue_for(farm)
+        ruler = ruler_of(farm)
+        table = self._tables.table_for(farm, ruler)
+        loops = tuple(
+            self._loop_forecast(farm, loop, number, table=table, ruler=ruler)
+            for number, loop in enumerate(farm.loops)
+        )
+        crops = crop_keys(self._book)
+        plants, grams = harvests(table, self._book.profiles, ruler, crops=len(crops))
+        return Forecast(
+            ruler=ruler,
+            crops=crops,
+            profiles=tuple(self._book.profiles),
+            batches=table,
+            loops=loops,
+            harvest_plants=plants,
+            harvest_g=grams,
+            flags=(),
+            source_keys=_sources(catalogue, crops),
+        )
+
+    def _all_flags(
+        self, farm: Farm, catalogue: Catalogue, loops: Sequence[LoopForecast], ruler: Ruler
+    ) -> tuple[Flag, ...]:
+        groups = [group for loop in loops for group in loop.groups]
+        key = (farm.batches, farm.placements, farm.fish_groups, farm.fish_events, farm.beds, farm.loops)
+        if not _same(self._flags[0], key):
+            found = (
+                *batch_flags(farm, catalogue),
+                *climate_flags(farm, catalogue, ruler),
+                *density_flags(farm, catalogue, groups, ruler),
+            )
+            self._flags = (key, tuple(found))
+        return (*self._flags[1], *supply_flags(loops, ruler, self._bands))
+
+    def _loop_forecast(
+        self, farm: Farm, loop: Loop, number: int, *, table: BatchTable, ruler: Ruler
+    ) -> LoopForecast:
+        side = self._side(farm, loop, ruler)
+        beds = sum(
+            bed.area_m2 for bed in farm.beds if bed.loop == loop.id and bed.kind is not BedKind.NURSERY
+        )
+        return LoopForecast(
+            loop=loop.id,
+            name=loop.name,
+            groups=tuple(one.group for one in side.fed),
+            feed_g=side.feed_g,
+            **side.arrays,
+            demand_g=demand_g(table, self._book.profiles, ruler, loop=number),
+            planted_m2=planted_m2(table, self._book.profiles, ruler, loop=number),
+            bed_m2=beds,
+            protein_share=side.protein_share,
+        )
+
+    def _side(self, farm: Farm, loop: Loop, ruler: Ruler) -> _LoopSide:
+        """Return what fish, water and doses bring, kept from the last time if nothing has changed."""
+        key = (loop, farm.tanks, farm.fish_groups, farm.fish_events, farm.doses, ruler)
+        kept = self._sides.get(loop.id)
+        if kept is not None and _same(kept[0], key):
+            return kept[1]
+        side = self._side_anew(farm, loop, ruler)
+        self._sides[loop.id] = (key, side)
+        return side
+
+    def _side_anew(self, farm: Farm, loop: Loop, ruler: Ruler) -> _LoopSide:
+        tanks = {tank.id for tank in farm.tanks if tank.loop == loop.id}
+        events = _events_by_group(farm)
+        fed = tuple(
+            self._fed_group(group, events.get(group.id, []), loop, ruler)
+            for group in farm.fish_groups
+            if group.tank in tanks
+        )
+        fate = feed_fate(fed, figures=self._figures, ruler=ruler)
+        doses = [dose for dose in farm.doses if dose.loop == loop.id]
+        arrays = {
+            "content_g": fate.content_g,
+            "fish_g": fate.fish_g,
+            "solids_g": fate.solids_g,
+            "gas_g": fate.gas_g,
+            "dissolved_g": fate.dissolved_g,
+            "top_up_g": top_up_g(loop, figures=self._figures, ruler=ruler),
+            "dose_g": dose_g(doses, supplements=self._catalogue.supplements, ruler=ruler),
+        }
+        return _LoopSide(
+            fed=fed,
+            feed_g=total_feed_g([one.group for one in fed], ruler),
+            arrays=arrays,
+            protein_share=protein_share(fed, reference=self._bands.reference_protein_share, ruler=ruler),
+        )
+
+    def _fed_group(self, group: FishGroup, events: list[FishEvent], loop: Loop, ruler: Ruler) -> FedGroup:
+        species = self._catalogue.fish[group.species]
+        days = max((ruler.date_of(ruler.days) - group.stocked_on).days, 0)
+        found = forecast_group(
+            group,
+            events,
+            species=species,
+            water_c=daily_series(loop.water_c, start_on=group.stocked_on, days=days, floor=0.0),
+            ration=self._ration(group),
+            ruler=ruler,
+        )
+        return FedGroup(group=found, species=species, feed=self._catalogue.feeds[group.feed])
+
+    def _ration(self, group: FishGroup) -> Ration | None:
+        if group.feeding is not Feeding.TABLE:
+            return None
+        return table_ration(self._catalogue.feeding_tables[group.feeding_table])
+
+
+def _same(one: tuple[object, ...], other: tuple[object, ...]) -> bool:
+    """Tell whether two keys hold the very same things; equality is asked only where they differ."""
+    return len(one) == len(other) and all(a is b or a == b for a, b in zip(one, other, strict=True))
+
+
+def _events_by_group(farm: Farm) -> dict[Id, list[FishEvent]]:
+    events: dict[Id, list[FishEvent]] = {}
+    for event in sorted(farm.fish_events, key=_on):
+        events.setdefault(event.group, []).append(event)
+    return events
+
+
+def _on(event: FishEvent) -> date:
+    return event.on
+
+
+def _sources(catalogue: Catalogue, crops: Sequence[str]) -> tuple[str, ...]:
+    """Return the publications behind the crops' figures, each once."""
+    return tuple(dict.fromkeys(key for crop in crops for key in catalogue.sources_of(f"crop/{crop}")))

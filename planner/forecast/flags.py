@@ -1,0 +1,207 @@
+"""What the grower should be told about a forecast without having asked."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from datetime import date, timedelta
+from itertools import groupby
+from typing import Final
+
+import numpy as np
+
+from planner.catalogue.catalogue import Catalogue
+from planner.farm.crops import Phase
+from planner.farm.farm import Farm, by_id
+from planner.farm.fields import NO_ID, Id
+from planner.farm.fish import Feeding
+from planner.farm.species import BedKind, FishSpecies
+from planner.forecast.climate import daily_series
+from planner.forecast.figures import BandFigures
+from planner.forecast.values import (
+    Band,
+    Flag,
+    FlagKind,
+    GroupForecast,
+    LoopForecast,
+    Ruler,
+    WeekVerdict,
+)
+from planner.forecast.verdicts import symbol_of, week_verdicts
+
+_G_PER_KG: Final = 1000.0
+_L_PER_M3: Final = 1000.0
+SMALL_TANK_L: Final = 500.0
+"""Below this volume fish are stocked at half the density (FAO 589, page 125)."""
+
+
+def batch_flags(farm: Farm, catalogue: Catalogue) -> Iterator[Flag]:
+    """Yield a flag for batches without places and for crops on beds that do not suit them."""
+    beds = by_id(farm.beds)
+    held: dict[Id, int] = {}
+    unsuited: set[tuple[Id, Id]] = set()
+    batches = by_id(farm.batches)
+    for placement in farm.placements:
+        if placement.phase is not Phase.BED:
+            continue
+        held[placement.batch] = held.get(placement.batch, 0) + placement.count
+        batch, bed = batches[placement.batch], beds[placement.bed]
+        if bed.kind is not BedKind.NURSERY and bed.kind not in catalogue.crops[batch.crop].beds:
+            unsuited.add((batch.id, bed.id))
+    for batch in farm.batches:
+        lacking = batch.plants - held.get(batch.id, 0)
+        if lacking > 0:
+            wanted = beds[batch.bed].name if batch.bed != NO_ID else ""
+            yield Flag(
+                kind=FlagKind.UNPLACED,
+                about=batch.id,
+                name=batch.code,
+                on=batch.sow_on,
+                values=(("plants", float(lacking)), ("bed", wanted)),
+            )
+    for batch_id, bed_id in sorted(unsuited):
+        batch, bed = batches[batch_id], beds[bed_id]
+        yield Flag(
+            kind=FlagKind.NOT_SUITED,
+            about=batch_id,
+            name=batch.code,
+            on=batch.sow_on,
+            values=(("crop", batch.crop), ("bed", bed.name), ("bed kind", bed.kind.value)),
+        )
+
+
+def climate_flags(farm: Farm, catalogue: Catalogue, ruler: Ruler) -> Iterator[Flag]:
+    """Yield a flag where the climate is not known, and where fish are too cold or too warm."""
+    for site in farm.sites:
+        if not (site.air_c and site.radiation_mj_per_m2_d):
+            yield Flag(kind=FlagKind.NO_CLIMATE, about=site.id, name=site.name)
+    tanks = by_id(farm.tanks)
+    loops = by_id(farm.loops)
+    for group in farm.fish_groups:
+        loop = loops[tanks[group.tank].loop]
+        species = catalogue.fish[group.species]
+        water = daily_series(loop.water_c, start_on=ruler.start_on, days=ruler.days)
+        if water is None:
+            if group.feeding is Feeding.GROWTH:
+                yield Flag(
+                    kind=FlagKind.WATER_TEMPERATURE,
+                    about=group.id,
+                    name=group.name,
+                    values=(("assumed_c", species.optimum_c),),
+                )
+        else:
+            yield from _warmth_flags(group.id, group.name, species, water, ruler)
+
+
+def _warmth_flags(
+    about: Id, name: str, species: FishSpecies, water: np.ndarray, ruler: Ruler
+) -> Iterator[Flag]:
+    harmful = (water <= species.lethal_low_c) | (water >= species.lethal_high_c)
+    for first, last in runs(harmful):
+        worst = water[first : last + 1]
+        yield Flag(
+            kind=FlagKind.LETHAL_TEMPERATURE,
+            about=about,
+            name=name,
+            on=ruler.date_of(first),
+            until_on=ruler.date_of(last),
+            values=(("lowest_c", float(worst.min())), ("highest_c", float(worst.max()))),
+        )
+
+
+def runs(marked: np.ndarray) -> Iterator[tuple[int, int]]:
+    """Yield first and last position of every unbroken run of true values."""
+    for is_marked, many in groupby(enumerate(marked.tolist()), key=_mark):
+        if is_marked:
+            positions = [position for position, _ in many]
+            yield positions[0], positions[-1]
+
+
+def _mark(entry: tuple[int, bool]) -> bool:
+    return entry[1]
+
+
+def density_flags(
+    farm: Farm, catalogue: Catalogue, groups: Sequence[GroupForecast], ruler: Ruler
+) -> Iterator[Flag]:
+    """Yield a flag for every span in which a tank holds more fish than its species' limit."""
+    entered = by_id(farm.fish_groups)
+    for tank in farm.tanks:
+        inside = [group for group in groups if group.tank == tank.id]
+        if not inside:
+            continue
+        kinds = [catalogue.fish[entered[group.group].species] for group in inside]
+        small = tank.volume_l < SMALL_TANK_L
+        limit = min(
+            kind.density_limit_small_tank_kg_per_m3 if small else kind.density_limit_kg_per_m3
+            for kind in kinds
+        )
+        mass_kg = sum((group.biomass_g for group in inside), start=np.zeros(ruler.days)) / _G_PER_KG
+        density = mass_kg / (tank.volume_l / _L_PER_M3)
+        for first, last in runs(density > limit):
+            yield Flag(
+                kind=FlagKind.DENSITY,
+                about=tank.id,
+                name=tank.name,
+                on=ruler.date_of(first),
+                until_on=ruler.date_of(last),
+                values=(("highest_kg_per_m3", float(density[first : last + 1].max())), ("limit", limit)),
+            )
+
+
+def supply_flags(loops: Sequence[LoopForecast], ruler: Ruler, figures: BandFigures) -> Iterator[Flag]:
+    """Yield a flag for every run of weeks in which an element is short, and for falls of the feed."""
+    for loop in loops:
+        verdicts = week_verdicts(loop, ruler, figures)
+        for first, last in runs(np.asarray([Band.SHORT in verdict.band for verdict in verdicts])):
+            yield _short_flag(loop, verdicts[first : last + 1], ruler)
+        yield from _fall_flags(loop, ruler)
+
+
+def _short_flag(loop: LoopForecast, verdicts: Sequence[WeekVerdict], ruler: Ruler) -> Flag:
+    short = sorted({n for v in verdicts for n, band in enumerate(v.band) if band is Band.SHORT})
+    worst = min(value for v in verdicts for value in v.ratio if value is not None)
+    return Flag(
+        kind=FlagKind.SHORT_SUPPLY,
+        about=loop.loop,
+        name=loop.name,
+        on=ruler.week_start(verdicts[0].week),
+        until_on=ruler.week_start(verdicts[-1].week + 1) - timedelta(days=1),
+        values=(("elements", " ".join(symbol_of(n) for n in short)), ("lowest_ratio", worst)),
+    )
+
+
+def _fall_flags(loop: LoopForecast, ruler: Ruler) -> Iterator[Flag]:
+    """Yield a flag for every harvest of fish with the share by which the loop's feed falls."""
+    for group in loop.groups:
+        for day in group.harvest_count.nonzero()[0]:
+            before, after = _feed_around(loop.feed_g, int(day))
+            if before > after:
+                yield Flag(
+                    kind=FlagKind.FEED_FALLS,
+                    about=group.group,
+                    name=group.name,
+                    on=ruler.date_of(int(day)),
+                    until_on=_recovered_on(loop.feed_g, int(day), before, ruler),
+                    values=(
+                        ("fish", float(group.harvest_count[day])),
+                        ("fall_share", 1.0 - after / before),
+                        ("loop", loop.name),
+                    ),
+                )
+
+
+_WEEK: Final = 7
+_MONTH: Final = 28
+
+
+def _feed_around(feed_g: np.ndarray, day: int) -> tuple[float, float]:
+    """Return mean feed in the four weeks before a day and in the week from it [g/d]."""
+    before = feed_g[max(day - _MONTH, 0) : day]
+    after = feed_g[day : day + _WEEK]
+    return (float(before.mean()) if before.size else 0.0), (float(after.mean()) if after.size else 0.0)
+
+
+def _recovered_on(feed_g: np.ndarray, day: int, before: float, ruler: Ruler) -> date | None:
+    """Return the first date on which the feed is back, None when it is not within the plan."""
+    back = (feed_g[day:] >= before).nonzero()[0]
+    return ruler.date_of(day + int(back[0])) if back.size else None

@@ -1,0 +1,178 @@
+"""How one batch runs through its life: whole days of each stage, picks, and shares of growth.
+
+A profile is a crop with whatever the grower has overruled for a batch; most batches of a crop share
+one. Days are whole because a grower works in days.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Final
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.farm.crops import Batch
+from planner.farm.species import ELEMENTS, Crop, CropGroup, HarvestKind
+from planner.science.growth import daily_increments, logistic_share, picked_share
+
+Floats = NDArray[np.float64]
+
+_G_PER_KG: Final = 1000.0
+_MG_PER_KG: Final = 1_000_000.0
+_IRON: Final = "fe"
+
+BATCH_FIGURES: Final = (
+    "germination_days",
+    "nursery_days",
+    "spacing_days",
+    "bed_days",
+    "picking_days",
+    "clearing_days",
+    "germination_share",
+    "bed_survival_share",
+    "yield_g_per_plant",
+)
+"""Figures of a crop that a batch may overrule, in the order of a profile's key."""
+
+ProfileKey = tuple[float | str | None, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Profile:
+    """Days, yield and survival that a batch of a crop goes by.
+
+    `stage_days` are whole days of germination, nursery, spacing, bed, picking, clearing. A crop
+    harvested once is picked on one day unless the grower gives its batch days of picking.
+    """
+
+    crop: Crop
+    stage_days: tuple[int, ...]
+    germination_share: float
+    bed_survival_share: float
+    yield_g_per_plant: float
+
+    @property
+    def first_pick_day(self) -> int:
+        """Days from sowing to the first pick."""
+        return sum(self.stage_days[:4])
+
+    @property
+    def life_days(self) -> int:
+        """Days from sowing until the last pick is over."""
+        return max(self.first_pick_day + self.stage_days[4], self.first_pick_day + 1)
+
+    @property
+    def nursery_end_day(self) -> int:
+        """Days from sowing until the seedlings leave the nursery."""
+        return sum(self.stage_days[:2])
+
+    @property
+    def survival_share(self) -> float:
+        """Share of the seedlings that come up and reach the final place."""
+        return self.crop.nursery_survival_share
+
+    @property
+    def dry_mass_g(self) -> float:
+        """Whole-plant dry mass formed in a life [g], roots and what is left lying included."""
+        return self.yield_g_per_plant * self.crop.dry_matter_share / self.crop.harvest_share
+
+
+def profile_key(batch: Batch) -> ProfileKey:
+    """Return what tells one profile from another."""
+    return (
+        batch.crop,
+        batch.germination_days,
+        batch.nursery_days,
+        batch.spacing_days,
+        batch.bed_days,
+        batch.picking_days,
+        batch.clearing_days,
+        batch.germination_share,
+        batch.bed_survival_share,
+        batch.yield_g_per_plant,
+    )
+
+
+def profile_of(key: ProfileKey, crop: Crop) -> Profile:
+    """Return the profile of a crop with a batch's own figures laid over it."""
+    own = dict(zip(BATCH_FIGURES, key[1:], strict=True))
+    picking = own["picking_days"]
+    if picking is None:
+        picking = 0.0 if crop.harvest is HarvestKind.SINGLE else crop.picking_days
+    days = [_figure(own, crop, name) for name in BATCH_FIGURES[:4]]
+    days += [float(picking), _figure(own, crop, "clearing_days")]
+    return Profile(
+        crop=crop,
+        stage_days=tuple(round(value) for value in days),
+        germination_share=_figure(own, crop, "germination_share"),
+        bed_survival_share=_figure(own, crop, "bed_survival_share"),
+        yield_g_per_plant=_figure(own, crop, "yield_g_per_plant"),
+    )
+
+
+def _figure(own: dict[str, float | str | None], crop: Crop, name: str) -> float:
+    value = own[name]
+    return float(getattr(crop, name) if value is None else value)
+
+
+def contents(crop: Crop) -> Floats:
+    """Return content of the six elements [g per g of whole-plant dry mass], in their order."""
+    per_kg = [
+        getattr(crop, f"{element}_mg_per_kg") / _MG_PER_KG
+        if element == _IRON
+        else getattr(crop, f"{element}_g_per_kg") / _G_PER_KG
+        for element in ELEMENTS
+    ]
+    return np.asarray(per_kg, dtype=np.float64)
+
+
+@lru_cache(maxsize=4096)
+def growth_by_day(profile: Profile) -> Floats:
+    """Return dry mass formed on each day of a life [g/d], shape (life_days,); sums to `dry_mass_g`.
+
+    Up to the first pick along the crop's logistic curve, then evenly to the last pick.
+    """
+    crop, first = profile.crop, profile.first_pick_day
+    days = np.arange(profile.life_days + 1, dtype=np.float64)
+    if profile.life_days <= first + 1 or crop.harvest is HarvestKind.SINGLE:
+        share = logistic_share(
+            np.minimum(days / first, 1.0), midpoint=crop.growth_midpoint, steepness=crop.growth_steepness
+        )
+    else:
+        share = picked_share(
+            days,
+            first_pick_day=float(first),
+            last_pick_day=float(profile.life_days),
+            first_pick_share=crop.first_pick_share,
+            midpoint=crop.growth_midpoint,
+            steepness=crop.growth_steepness,
+        )
+    formed = daily_increments(share) * profile.dry_mass_g
+    formed.flags.writeable = False
+    return formed
+
+
+@lru_cache(maxsize=4096)
+def picks_by_day(profile: Profile) -> Floats:
+    """Return share of the life's harvest on each day from the first pick on; sums to 1.
+
+    One day for a crop harvested once, evenly over the window when its batch is given picking days;
+    else a pick every interval, each smaller than the one before by the crop's decline.
+    """
+    window, interval = max(profile.stage_days[4], 1), round(profile.crop.pick_interval_days)
+    shares = np.zeros(window)
+    if profile.crop.harvest is HarvestKind.SINGLE or interval == 0:
+        shares[:] = 1.0
+    else:
+        picks = np.arange(0, window, interval)
+        shares[picks] = (1.0 - profile.crop.pick_decline_share) ** np.arange(picks.size)
+    shares /= shares.sum()
+    shares.flags.writeable = False
+    return shares
+
+
+def is_fruiting(profile: Profile) -> bool:
+    """Tell whether the crop counts among the fruiting ones in the feed-rate bands."""
+    return profile.crop.group is CropGroup.FRUITING

@@ -1,0 +1,202 @@
+"""What is due on which day: sowing, moving, picking, clearing, fish to harvest, doses to give."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date
+from enum import Enum
+
+from planner.farm.crops import Batch, Phase, Placement
+from planner.farm.farm import DAYS_PER_WEEK, Farm, by_id
+from planner.farm.fields import NO_ID, Id
+from planner.farm.fish import FishEventKind
+from planner.farm.species import HarvestKind
+from planner.forecast.profiles import picks_by_day
+from planner.forecast.supply import dose_days
+from planner.forecast.values import STAGES, Forecast
+
+
+class DueKind(Enum):
+    """What is to be done."""
+
+    SOW = "sow"
+    SPACE = "space"
+    MOVE = "move"
+    PICK = "pick"
+    CLEAR = "clear"
+    STOCK_FISH = "stock fish"
+    HARVEST_FISH = "harvest fish"
+    FEED = "feed"
+    DOSE = "dose"
+
+
+class DueUnit(Enum):
+    """What `DueTask.many` counts."""
+
+    SEEDS = "seeds"
+    PLANTS = "plants"
+    FISH = "fish"
+    G_PER_DAY = "g/d"
+    G = "g"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DueWhere:
+    """A run of places, by the bed's name."""
+
+    bed: str
+    unit: int
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DueTask:
+    """One thing to do: when, what, to what, how many, where.
+
+    `about` is the id of the batch, group or dose; `what` its code or name; `crop` the crop's key.
+    """
+
+    on: date
+    kind: DueKind
+    about: Id
+    what: str
+    crop: str = ""
+    many: float = 0.0
+    unit: DueUnit
+    where: tuple[DueWhere, ...] = ()
+
+
+def due_in_week(farm: Farm, forecast: Forecast, week: int) -> tuple[DueTask, ...]:
+    """Return what is due in one week of the ruler, by date, then by kind of task."""
+    first = week * DAYS_PER_WEEK
+    return due_between(farm, forecast, first_day=first, last_day=first + DAYS_PER_WEEK)
+
+
+def due_between(farm: Farm, forecast: Forecast, *, first_day: int, last_day: int) -> tuple[DueTask, ...]:
+    """Return what is due from `first_day` up to the day before `last_day`."""
+    tasks = [
+        *_batch_tasks(farm, forecast, first_day, last_day),
+        *_fish_tasks(farm, forecast, first_day, last_day),
+        *_dose_tasks(farm, forecast, first_day, last_day),
+    ]
+    order = {kind: number for number, kind in enumerate(DueKind)}
+    return tuple(sorted(tasks, key=lambda task: (task.on, order[task.kind], task.what)))
+
+
+def _batch_tasks(farm: Farm, forecast: Forecast, first: int, last: int) -> Iterator[DueTask]:
+    table = forecast.batches
+    near = (table.sow_day < last) & (table.ends[:, -1] >= first)
+    places = _Places(farm)
+    for row in near.nonzero()[0]:
+        for task, day in _tasks_of_batch(farm.batches[row], forecast, int(row), places):
+            if first <= day < last:
+                yield task
+
+
+def _tasks_of_batch(
+    batch: Batch, forecast: Forecast, row: int, places: _Places
+) -> Iterator[tuple[DueTask, int]]:
+    table, ruler = forecast.batches, forecast.ruler
+    profile = forecast.profiles[table.profile[row]]
+    ends = dict(zip(STAGES, (int(day) for day in table.ends[row]), strict=True))
+    _, nursery, spacing, bed, picking, clearing = ends.values()
+
+    def task(kind: DueKind, day: int, many: float, phase: Phase, unit: DueUnit = DueUnit.PLANTS) -> DueTask:
+        return DueTask(
+            on=ruler.date_of(day),
+            kind=kind,
+            about=batch.id,
+            what=batch.code,
+            crop=batch.crop,
+            many=many,
+            unit=unit,
+            where=places.of(batch, phase),
+        )
+
+    sow_day = int(table.sow_day[row])
+    yield task(DueKind.SOW, sow_day, float(table.seeds[row]), Phase.NURSERY, DueUnit.SEEDS), sow_day
+    if spacing > nursery:
+        yield task(DueKind.SPACE, nursery, batch.plants, Phase.SPACING), nursery
+    if spacing > sow_day:
+        yield task(DueKind.MOVE, spacing, batch.plants, Phase.BED), spacing
+    standing = round(batch.plants * profile.bed_survival_share)
+    shares = picks_by_day(profile)
+    once = profile.crop.harvest is HarvestKind.SINGLE
+    for offset in shares.nonzero()[0]:
+        many = standing * shares[offset] if once else standing
+        yield task(DueKind.PICK, bed + int(offset), float(many), Phase.BED), bed + int(offset)
+    if clearing > picking:
+        yield task(DueKind.CLEAR, picking, batch.plants, Phase.BED), picking
+
+
+class _Places:
+    """Where each batch stands in each phase, in the words of its beds."""
+
+    def __init__(self, farm: Farm) -> None:
+        self._beds = by_id(farm.beds)
+        self._held: dict[tuple[Id, Phase], list[Placement]] = {}
+        for placement in farm.placements:
+            self._held.setdefault((placement.batch, placement.phase), []).append(placement)
+
+    def of(self, batch: Batch, phase: Phase) -> tuple[DueWhere, ...]:
+        """Return the runs a batch holds; its wished bed without places when none are given."""
+        held = self._held.get((batch.id, phase), ())
+        if not held and phase is Phase.BED and batch.bed != NO_ID:
+            return (DueWhere(bed=self._beds[batch.bed].name, unit=0, first=0, last=0),)
+        return tuple(
+            DueWhere(bed=self._beds[run.bed].name, unit=run.unit, first=run.first, last=run.last)
+            for run in held
+        )
+
+
+def _fish_tasks(farm: Farm, forecast: Forecast, first: int, last: int) -> Iterator[DueTask]:
+    ruler = forecast.ruler
+    for group in farm.fish_groups:
+        if first <= ruler.day_of(group.stocked_on) < last:
+            yield DueTask(
+                on=group.stocked_on,
+                kind=DueKind.STOCK_FISH,
+                about=group.id,
+                what=group.name,
+                many=group.count,
+                unit=DueUnit.FISH,
+            )
+    harvests = {e.group for e in farm.fish_events if e.kind is FishEventKind.HARVEST}
+    for loop in forecast.loops:
+        for found in loop.groups:
+            days = found.harvest_count[first:last].nonzero()[0] if found.group in harvests else ()
+            for day in days:
+                yield DueTask(
+                    on=ruler.date_of(first + int(day)),
+                    kind=DueKind.HARVEST_FISH,
+                    about=found.group,
+                    what=found.name,
+                    many=float(found.harvest_count[first + day]),
+                    unit=DueUnit.FISH,
+                )
+            feed = found.feed_g[first:last]
+            if feed.size and feed.any():
+                yield DueTask(
+                    on=ruler.date_of(first),
+                    kind=DueKind.FEED,
+                    about=found.group,
+                    what=found.name,
+                    many=float(feed.mean()),
+                    unit=DueUnit.G_PER_DAY,
+                )
+
+
+def _dose_tasks(farm: Farm, forecast: Forecast, first: int, last: int) -> Iterator[DueTask]:
+    for dose in farm.doses:
+        for day in dose_days(dose, forecast.ruler):
+            if first <= day < last:
+                yield DueTask(
+                    on=forecast.ruler.date_of(day),
+                    kind=DueKind.DOSE,
+                    about=dose.id,
+                    what=dose.supplement,
+                    many=dose.grams,
+                    unit=DueUnit.G,
+                )
