@@ -1,0 +1,116 @@
+"""Keeps the open farm, passes acts to it, and tells whoever asked what came of them.
+
+Stands between the widgets and the session, so that trouble is caught in one place. Must know nothing of
+any widget.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import QObject, Signal
+
+from planner.desk.session import Session
+from planner.desk.words import faults_words, tr
+from planner.farm.changes import ChangeSet
+from planner.farm.faults import FarmFaultError, Fault
+
+
+class Conduct(QObject):
+    """One open farm at a time, with its undo and redo."""
+
+    opened = Signal(object)
+    changed = Signal(object)
+    acted = Signal(str)
+    troubled = Signal(str)
+    closed = Signal()
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._session: Session | None = None
+        self._troubles: tuple[type[Exception], ...] = ()
+        self._quiet: Any = None
+        self._faults: tuple[Fault, ...] = ()
+
+    @property
+    def session(self) -> Session | None:
+        """The open farm, None while none is open."""
+        return self._session
+
+    @property
+    def faults(self) -> tuple[Fault, ...]:
+        """Why the last act was refused; empty when it was taken."""
+        return self._faults
+
+    @property
+    def undo_title(self) -> str:
+        """Title of the act that undo takes back; empty when there is none."""
+        return (self._session.undo_title or "") if self._session else ""
+
+    @property
+    def redo_title(self) -> str:
+        """Title of the act that redo does again; empty when there is none."""
+        return (self._session.redo_title or "") if self._session else ""
+
+    def expect(self, troubles: tuple[type[Exception], ...]) -> None:
+        """Name the errors of the surroundings whose text may be shown as it is."""
+        self._troubles = troubles
+
+    def take(self, session: Session) -> None:
+        """Make a farm the open one."""
+        self.let_go()
+        self._session = session
+        self._quiet = session.subscribe(self._on_notice)
+        self.opened.emit(session)
+
+    def let_go(self) -> Session | None:
+        """Forget the open farm, and return it so that it can be closed."""
+        session, self._session = self._session, None
+        if callable(self._quiet):
+            self._quiet()
+        self._quiet = None
+        if session is not None:
+            self.closed.emit()
+        return session
+
+    def act(self, change_set: ChangeSet, *, quietly: bool = False) -> bool:
+        """Do one act; returns whether it was taken. Refusals are said aloud unless `quietly`."""
+        if self._session is None:
+            return False
+        self._faults = ()
+        try:
+            self._session.act(change_set)
+        except FarmFaultError as refused:
+            self._faults = refused.faults
+            if not quietly:
+                self.troubled.emit(faults_words(refused.faults))
+            return False
+        except self._troubles as trouble:
+            self.troubled.emit(str(trouble))
+            return False
+        self.acted.emit(change_set.title)
+        return True
+
+    def undo(self) -> None:
+        """Take the last act back."""
+        self._again(tr("Taken back: {title}", title=self.undo_title), redo=False)
+
+    def redo(self) -> None:
+        """Do the act taken back last again."""
+        self._again(tr("Done again: {title}", title=self.redo_title), redo=True)
+
+    def _again(self, said: str, *, redo: bool) -> None:
+        if self._session is None:
+            return
+        try:
+            notice = self._session.redo() if redo else self._session.undo()
+        except FarmFaultError as refused:
+            self.troubled.emit(faults_words(refused.faults))
+        except self._troubles as trouble:
+            self.troubled.emit(str(trouble))
+        else:
+            if notice is not None:
+                self.acted.emit(said)
+
+    def _on_notice(self, notice: Any) -> None:
+        self.changed.emit(notice)

@@ -1,0 +1,272 @@
+"""A dialog that is made from the declared fields of one kind of thing.
+
+It checks what was typed, says what is wrong beside the field, and offers the finished value; whoever
+opened it decides what becomes of it, and hands back faults it could not know. Nothing typed is ever lost.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QDialog,
+    QDialogButtonBox,
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from planner.desk.forms.editors import (
+    Choice,
+    EditorNeeds,
+    FieldEditor,
+    ListEditor,
+    StillWheel,
+    editor_for,
+)
+from planner.desk.forms.reading import UnreadError
+from planner.desk.theme import Theme
+from planner.desk.words import fault_words, field_words, limit_words, tr, unit_words
+from planner.farm.checks import thing_faults
+from planner.farm.faults import Fault
+from planner.farm.fields import FieldSpec, specs_of
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FormPlan:
+    """What a form shows: its title, the class it makes, and the fields in two groups."""
+
+    title: str
+    button: str
+    owner: type[Any]
+    main: tuple[str, ...]
+    more: tuple[str, ...] = ()
+    more_title: str = ""
+    caution: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FormStart:
+    """What a form begins with: values by field, choices by field, and the day it is opened on."""
+
+    values: dict[str, Any]
+    choices: dict[str, tuple[Choice, ...]]
+    today: date
+
+
+class FieldRow(QWidget):
+    """One field: its label with the unit, the editor, and below it the limits or what is wrong."""
+
+    def __init__(self, editor: FieldEditor, spec: FieldSpec, theme: Theme, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.editor = editor
+        self._theme = theme
+        self._spec = spec
+        self._label = QLabel(self)
+        self._hint = QLabel(self)
+        self._hint.setWordWrap(True)
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(theme.metrics.tight // 2)
+        for part in (self._label, editor, self._hint):
+            box.addWidget(part)
+        editor.setParent(self)
+        self._name()
+        editor.touched.connect(self.show_hint)
+
+    def _name(self) -> None:
+        words = field_words(self.editor.needs.field)
+        unit = unit_words(self._spec.unit)
+        full = f"{words} [{unit}]" if unit else words
+        self._label.setText(full)
+        focus = self.editor.focusProxy()
+        assert focus is not None
+        self._label.setBuddy(focus)
+        focus.setAccessibleName(full)
+        if self._spec.meaning:
+            focus.setToolTip(tr(self._spec.meaning))
+
+    def show_hint(self) -> None:
+        """Show the limits, or what is known about the value, in place of any error."""
+        note = self.editor.note()
+        limits = limit_words(self._spec)
+        self._say(note or limits or tr(self._spec.meaning), wrong=False)
+
+    def show_fault(self, words: str) -> None:
+        """Show what is wrong with the field."""
+        self._say(words, wrong=True)
+
+    @property
+    def words(self) -> str:
+        """What stands below the field at present."""
+        return self._hint.text()
+
+    def _say(self, words: str, *, wrong: bool) -> None:
+        palette = self._hint.palette()
+        palette.setColor(self._hint.foregroundRole(), self._theme.wrong if wrong else self._theme.muted)
+        self._hint.setPalette(palette)
+        self._hint.setText(f"⚠ {words}" if wrong else words)
+        self._hint.setVisible(bool(words))
+        focus = self.editor.focusProxy()
+        if focus is not None:
+            focus.setAccessibleDescription(words)
+
+
+class FormDialog(QDialog):
+    """Lets a user fill in one thing; `offered` carries it once it is free of faults."""
+
+    offered = Signal(object)
+
+    def __init__(self, plan: FormPlan, start: FormStart, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.setWindowTitle(plan.title)
+        self._plan, self._start, self._theme = plan, start, theme
+        self._wheel = StillWheel(self)
+        self.rows: dict[str, FieldRow] = {}
+        self._summary = QLabel(self)
+        self._summary.setWordWrap(True)
+        self._summary.hide()
+        self._build()
+
+    def _build(self) -> None:
+        metrics = self._theme.metrics
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, metrics.margin)
+        box.setSpacing(0)
+        box.addWidget(self._scrolled(self._columns()), 1)
+        foot = QVBoxLayout()
+        foot.setContentsMargins(metrics.wide, metrics.gap, metrics.wide, 0)
+        if self._plan.caution:
+            foot.addWidget(self._caution())
+        foot.addWidget(self._summary)
+        foot.addWidget(self._buttons())
+        box.addLayout(foot)
+
+    def _scrolled(self, inside: QWidget) -> QScrollArea:
+        area = QScrollArea(self)
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setWidget(inside)
+        return area
+
+    def _columns(self) -> QWidget:
+        metrics = self._theme.metrics
+        inside = QWidget(self)
+        across = QHBoxLayout(inside)
+        across.setContentsMargins(metrics.wide, metrics.wide, metrics.wide, metrics.gap)
+        across.setSpacing(metrics.wide * 2)
+        across.addLayout(self._group("", self._plan.main, inside), 1)
+        if self._plan.more:
+            across.addLayout(self._group(self._plan.more_title, self._plan.more, inside), 1)
+        return inside
+
+    def _group(self, title: str, fields: tuple[str, ...], parent: QWidget) -> QGridLayout:
+        metrics = self._theme.metrics
+        grid = QGridLayout()
+        grid.setVerticalSpacing(metrics.gap)
+        if title:
+            heading = QLabel(title, parent)
+            heading.setWordWrap(True)
+            grid.addWidget(heading, 0, 0)
+        for at, field in enumerate(fields, start=1):
+            grid.addWidget(self._row(field, parent), at, 0)
+        grid.setRowStretch(len(fields) + 1, 1)
+        grid.setColumnMinimumWidth(0, metrics.field_width)
+        return grid
+
+    def _row(self, field: str, parent: QWidget) -> FieldRow:
+        spec = specs_of(self._plan.owner)[field]
+        needs = EditorNeeds(
+            field=field,
+            spec=spec,
+            theme=self._theme,
+            today=self._start.today,
+            choices=self._start.choices.get(field, ()),
+        )
+        editor = editor_for(needs, parent)
+        if isinstance(editor, ListEditor):
+            editor.box.installEventFilter(self._wheel)
+        editor.show_value(self._start.values.get(field))
+        row = FieldRow(editor, spec, self._theme, parent)
+        row.show_hint()
+        self.rows[field] = row
+        return row
+
+    def _caution(self) -> QLabel:
+        label = QLabel(self._plan.caution, self)
+        label.setWordWrap(True)
+        label.setAutoFillBackground(True)
+        palette = label.palette()
+        palette.setColor(label.backgroundRole(), self._theme.notice_ground)
+        palette.setColor(label.foregroundRole(), self._theme.notice)
+        label.setPalette(palette)
+        label.setMargin(self._theme.metrics.gap)
+        return label
+
+    def _buttons(self) -> QDialogButtonBox:
+        box = QDialogButtonBox(self)
+        self.ok = QPushButton(self._plan.button, box)
+        self.ok.setDefault(True)
+        self.stop = QPushButton(tr("Cancel"), box)
+        box.addButton(self.ok, QDialogButtonBox.ButtonRole.AcceptRole)
+        box.addButton(self.stop, QDialogButtonBox.ButtonRole.RejectRole)
+        for button in (self.ok, self.stop):
+            button.setAccessibleName(button.text())
+        box.accepted.connect(self._offer)
+        box.rejected.connect(self.reject)
+        return box
+
+    def _offer(self) -> None:
+        values, faults = self._read()
+        if not faults:
+            thing = self._plan.owner(**{**self._start.values, **values})
+            faults = tuple(thing_faults(thing))
+            if not faults:
+                self._summary.hide()
+                self.offered.emit(thing)
+                return
+        self.show_faults(faults)
+
+    def _read(self) -> tuple[dict[str, Any], tuple[Fault, ...]]:
+        values: dict[str, Any] = {}
+        faults: list[Fault] = []
+        for field, row in self.rows.items():
+            row.show_hint()
+            try:
+                values[field] = row.editor.read()
+            except UnreadError as refused:
+                faults.append(refused.fault)
+        return values, tuple(faults)
+
+    def show_faults(self, faults: tuple[Fault, ...]) -> None:
+        """Show every fault beside its field, and those of no field here above the buttons."""
+        elsewhere = []
+        first: FieldRow | None = None
+        for fault in faults:
+            row = self.rows.get(fault.field.partition("[")[0])
+            if row is None:
+                elsewhere.append(fault_words(fault))
+                continue
+            row.show_fault(fault_words(fault) if fault.where else fault.message)
+            first = first or row
+        if first is not None:
+            first.editor.setFocus()
+        self.show_trouble("\n".join(elsewhere))
+
+    def show_trouble(self, words: str) -> None:
+        """Show a sentence above the buttons; empty hides it."""
+        palette = self._summary.palette()
+        palette.setColor(self._summary.foregroundRole(), self._theme.wrong)
+        self._summary.setPalette(palette)
+        self._summary.setText(f"⚠ {words}" if words else "")
+        self._summary.setVisible(bool(words))

@@ -1,0 +1,144 @@
+"""Which fields each form shows, in which order, and what a new thing begins with.
+
+Tables and plain functions; the figures of the catalogue come in as ready choices. Must know nothing of
+widgets.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+import typing
+from collections.abc import Callable
+from datetime import date
+from enum import Enum
+from typing import Any, Final
+
+from planner.desk.forms.editors import Choice, enum_choices, thing_choices
+from planner.desk.forms.form import FormPlan, FormStart
+from planner.desk.words import kind_words, tr
+from planner.farm.farm import Farm, Thing, kind_named, kind_of, things
+from planner.farm.fields import FieldKind, FieldSpec, specs_of
+from planner.farm.ids import new_id
+from planner.farm.water import Dose
+
+Shelf = Callable[[str], tuple[Choice, ...]]
+"""Gives the entries of a shelf of the catalogue, by the shelf's word."""
+
+_MAIN: Final[dict[str, tuple[str, ...]]] = {
+    "settings": ("name", "plan_from", "plan_weeks", "notes"),
+    "batch": ("code", "crop", "variety", "sow_on", "plants", "bed", "seed_lot", "locked", "notes"),
+    "fish group": (
+        "name",
+        "tank",
+        "species",
+        "feed",
+        "stocked_on",
+        "count",
+        "mean_weight_g",
+        "feeding",
+        "notes",
+    ),
+    "fish event": ("group", "kind", "on", "count", "mean_weight_g", "days", "feed_g_per_day", "notes"),
+    "target": ("crop", "amount_per_week", "unit", "from_on", "until_on", "notes"),
+    "dose": ("loop", "supplement", "grams", "on", "every_days", "until_on", "notes"),
+    "reading": ("loop", "on", "quantity", "value", "meter_factor", "notes"),
+    "bed": ("name", "loop", "kind", "units", "rows", "columns", "area_m2", "layer", "depth_cm", "notes"),
+    "tank": ("name", "loop", "volume_l", "notes"),
+    "filter": ("name", "loop", "kind", "volume_l", "media_area_m2", "solids_captured_share", "notes"),
+    "loop": ("name", "site", "water_l", "top_up_l_per_day", "water_c", "notes"),
+    "site": ("name", "place", "latitude_deg", "longitude_deg", "altitude_m", "time_zone", "notes"),
+    "seed lot": (
+        "code",
+        "crop",
+        "variety",
+        "pelleted",
+        "bought_on",
+        "germination_share",
+        "seeds_left",
+        "notes",
+    ),
+}
+
+FORM_WORDS: Final = tuple(_MAIN)
+"""Kinds of things that have a form."""
+
+
+def form_plan(word: str, *, new: bool) -> FormPlan:
+    """Return the form of a kind of thing."""
+    owner = kind_named(word).owner
+    main = _MAIN[word]
+    more = tuple(field for field in specs_of(owner) if field != "id" and field not in main)
+    said = kind_words(word)
+    return FormPlan(
+        title=tr("New: {kind}", kind=said) if new else said,
+        button=tr("Add") if new else tr("Save"),
+        owner=owner,
+        main=main,
+        more=more,
+        more_title=_more_title(word) if more else "",
+        caution=_caution(word),
+    )
+
+
+def _more_title(word: str) -> str:
+    if word in {"batch", "fish group"}:
+        return tr("Your own figures. Leave a field empty to go by the catalogue.")
+    return tr("More, where it is known")
+
+
+def _caution(word: str) -> str:
+    if word == kind_of_dose():
+        return tr(
+            "Bases heat up in water and can spit. Wear goggles and gloves, add the base to plenty of cold "
+            "water, give small doses far from the fish, wait and test again."
+        )
+    return ""
+
+
+def kind_of_dose() -> str:
+    """Return the word for doses, whose form carries a caution."""
+    return next(word for word in FORM_WORDS if kind_named(word).owner is Dose)
+
+
+def start_of(thing: Thing, farm: Farm, shelf: Shelf, today: date) -> FormStart:
+    """Return what a form begins with when a thing is to be altered."""
+    values = {field.name: getattr(thing, field.name) for field in dataclasses.fields(thing)}
+    return FormStart(values=values, choices=choices_for(kind_of(thing).word, farm, shelf), today=today)
+
+
+def start_new(
+    word: str, farm: Farm, shelf: Shelf, today: date, given: dict[str, Any] | None = None
+) -> FormStart:
+    """Return what a form begins with when a new thing is made; `given` overrules the defaults."""
+    owner = kind_named(word).owner
+    choices = choices_for(word, farm, shelf)
+    values: dict[str, Any] = {}
+    for field in dataclasses.fields(owner):
+        if field.default is not dataclasses.MISSING:
+            values[field.name] = field.default
+        elif choices.get(field.name):
+            values[field.name] = choices[field.name][0].value
+    for field_name in ("sow_on", "stocked_on", "on", "from_on", "plan_from"):
+        if field_name in specs_of(owner):
+            values[field_name] = today
+    return FormStart(values={**values, **(given or {}), "id": new_id()}, choices=choices, today=today)
+
+
+def choices_for(word: str, farm: Farm, shelf: Shelf) -> dict[str, tuple[Choice, ...]]:
+    """Return the choices of every field of a kind that has any."""
+    owner = kind_named(word).owner
+    types = typing.get_type_hints(owner)
+    found = {field: _choices(spec, types[field], farm, shelf) for field, spec in specs_of(owner).items()}
+    return {field: choices for field, choices in found.items() if choices}
+
+
+def _choices(spec: FieldSpec, kind: Any, farm: Farm, shelf: Shelf) -> tuple[Choice, ...]:
+    if spec.kind is FieldKind.CHOICE and isinstance(kind, type) and issubclass(kind, Enum):
+        return enum_choices(kind)
+    if spec.kind is FieldKind.REFERENCE:
+        target = kind_named(spec.refers_to)
+        return thing_choices(things(farm, spec.refers_to), target.label, none=not spec.needed)
+    if spec.kind is FieldKind.KEY:
+        none = () if spec.needed else (Choice(value="", words=tr("none")),)
+        return none + shelf(spec.catalogue)
+    return ()

@@ -1,0 +1,230 @@
+"""The menus and the tool bar as tables: what each entry is called, its keys and its picture.
+
+Builds the actions; what they do is connected by the window. Must know nothing of farms.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from PySide6.QtCore import QObject, QSize, Qt
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
+from PySide6.QtWidgets import QMainWindow, QMenu, QSizePolicy, QToolBar, QWidget
+
+from planner.desk.theme import ShadeChoice, Theme, icon
+from planner.desk.words import tr
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Entry:
+    """One entry: its key in the program, its words, keys of the keyboard, picture, and long words."""
+
+    key: str
+    text: str
+    keys: str = ""
+    picture: str = ""
+    tip: str = ""
+    ticks: bool = False
+    submenu: bool = False
+
+
+_LINE: Final = None
+
+_FARM: Final = (
+    Entry(key="farm.new", text="&New…", keys="Ctrl+N", picture="new", tip="Begin a new farm"),
+    Entry(key="farm.open", text="&Open…", keys="Ctrl+O", picture="open", tip="Open a farm file"),
+    Entry(key="farm.recent", text="Open &recent", submenu=True),
+    _LINE,
+    Entry(key="farm.copy", text="Save a &copy…", keys="Ctrl+Shift+S", picture="save-copy"),
+    Entry(key="farm.text", text="&Export as text…"),
+    _LINE,
+    Entry(
+        key="farm.print",
+        text="&Print seeding calendar…",
+        keys="Ctrl+P",
+        picture="print",
+        tip="Print the seeding calendar",
+    ),
+    _LINE,
+    Entry(key="farm.quit", text="&Quit", keys="Ctrl+Q"),
+)
+_CHANGE: Final = (
+    Entry(key="change.undo", text="&Undo", keys="Ctrl+Z", picture="undo"),
+    Entry(key="change.redo", text="&Redo", keys="Ctrl+Shift+Z", picture="redo"),
+    _LINE,
+    Entry(
+        key="new.batch", text="&Sow a batch…", keys="Ctrl+B", picture="sow", tip="Plan a new batch of plants"
+    ),
+    Entry(
+        key="new.fish group", text="S&tock fish…", keys="Ctrl+F", picture="fish", tip="Plan a new fish group"
+    ),
+    Entry(key="new.fish event", text="Fish &event…", tip="Harvest, deaths, a weighed sample, days off feed"),
+    Entry(key="new.target", text="Weekly t&arget…"),
+    Entry(key="new.dose", text="&Dose…"),
+    Entry(key="new.reading", text="&Water reading…"),
+    _LINE,
+    Entry(key="change.alter", text="Alter what is &chosen…", keys="Ctrl+Return"),
+    Entry(key="change.lock", text="&Lock the chosen batch", keys="Ctrl+L", picture="lock", ticks=True),
+    Entry(key="change.remove", text="Re&move what is chosen…", keys="Ctrl+Backspace", picture="remove"),
+)
+_SETUP: Final = (
+    Entry(key="setup.farm", text="&Plan and name…"),
+    Entry(key="setup.site", text="&Sites", submenu=True),
+    Entry(key="setup.loop", text="&Loops of water", submenu=True),
+    Entry(key="setup.tank", text="Fish &tanks", submenu=True),
+    Entry(key="setup.filter", text="&Filters", submenu=True),
+    Entry(key="setup.bed", text="&Beds", submenu=True),
+    Entry(key="setup.seed lot", text="Seed l&ots", submenu=True),
+)
+_VIEW: Final = (
+    Entry(key="view.today", text="Go to &today", keys="Ctrl+T", picture="today"),
+    Entry(key="view.previous", text="&Previous week", keys="Ctrl+PgUp"),
+    Entry(key="view.next", text="&Next week", keys="Ctrl+PgDown"),
+    _LINE,
+    Entry(key="view.in", text="Zoom &in", keys="Ctrl++", picture="zoom-in"),
+    Entry(key="view.out", text="Zoom &out", keys="Ctrl+-", picture="zoom-out"),
+    Entry(key="view.fit", text="&Fit the whole plan", keys="Ctrl+0"),
+    _LINE,
+    Entry(key="view.weeks", text="&Weeks", keys="Ctrl+1"),
+    Entry(key="view.batches", text="&Table of batches", keys="Ctrl+2"),
+    Entry(key="view.due", text="&Due this week", keys="Ctrl+3", ticks=True),
+    Entry(key="view.side", text="What is &chosen", keys="Ctrl+4", ticks=True),
+    _LINE,
+    Entry(key="shade.light", text="&Light", ticks=True),
+    Entry(key="shade.dark", text="Dar&k", ticks=True),
+    Entry(key="shade.system", text="Like the &system", ticks=True),
+)
+_HELP: Final = (
+    Entry(key="help.glossary", text="&Words used here", keys="F1", picture="info"),
+    Entry(key="help.about", text="&About and cautions"),
+)
+
+MENUS: Final = (
+    ("&Farm", _FARM),
+    ("&Change", _CHANGE),
+    ("&Set-up", _SETUP),
+    ("&View", _VIEW),
+    ("&Help", _HELP),
+)
+BAR: Final = (
+    ("new.batch", True),
+    ("new.fish group", True),
+    _LINE,
+    ("change.undo", False),
+    ("change.redo", False),
+    _LINE,
+    ("view.today", True),
+    ("view.out", False),
+    ("view.in", False),
+    ("view.fit", True),
+    ("", False),
+    ("farm.print", True),
+)
+_SHORT: Final = {
+    "new.batch": "Sow",
+    "new.fish group": "Stock",
+    "view.today": "Today",
+    "view.fit": "Fit",
+    "farm.print": "Print",
+}
+NEEDS_FARM: Final = frozenset(
+    entry.key
+    for _, entries in MENUS
+    for entry in entries
+    if entry is not None
+    and entry.key not in {"farm.new", "farm.open", "farm.recent", "farm.quit"}
+    and not entry.key.startswith(("shade.", "help."))
+)
+
+
+class Menus(QObject):
+    """All actions of the window by their key, and the submenus that are filled later."""
+
+    def __init__(self, window: QMainWindow, theme: Theme) -> None:
+        super().__init__(window)
+        self.actions: dict[str, QAction] = {}
+        self.submenus: dict[str, QMenu] = {}
+        self._pictures: dict[str, str] = {}
+        for title, entries in MENUS:
+            self._fill(window.menuBar().addMenu(tr(title)), entries)
+        self._shades = QActionGroup(self)
+        for choice in ShadeChoice:
+            self._shades.addAction(self.actions[f"shade.{choice.value}"])
+        self.bar = self._tool_bar(window, theme)
+        self.wear(theme)
+
+    def _fill(self, menu: QMenu, entries: tuple[Entry | None, ...]) -> None:
+        menu.setToolTipsVisible(True)
+        for entry in entries:
+            if entry is None:
+                menu.addSeparator()
+            elif entry.submenu:
+                self.submenus[entry.key] = menu.addMenu(tr(entry.text))
+                self.actions[entry.key] = self.submenus[entry.key].menuAction()
+            else:
+                self.actions[entry.key] = self._action(menu, entry)
+
+    def _action(self, menu: QMenu, entry: Entry) -> QAction:
+        action = menu.addAction(tr(entry.text))
+        action.setCheckable(entry.ticks)
+        action.setShortcut(QKeySequence(entry.keys))
+        action.setData(entry.key)
+        action.setIconText(tr(_SHORT.get(entry.key, entry.text)))
+        plain = tr(entry.tip or entry.text).replace("&", "").rstrip("…")
+        action.setToolTip(f"{plain} ({entry.keys})" if entry.keys else plain)
+        if entry.picture:
+            self._pictures[entry.key] = entry.picture
+        return action
+
+    def _tool_bar(self, window: QMainWindow, theme: Theme) -> QToolBar:
+        bar = window.addToolBar(tr("Tools"))
+        bar.setObjectName("tools")
+        bar.setMovable(False)
+        bar.setIconSize(QSize(theme.metrics.icon, theme.metrics.icon))
+        for entry in BAR:
+            if entry is None:
+                bar.addSeparator()
+            elif not entry[0]:
+                gap = QWidget(bar)
+                gap.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+                bar.addWidget(gap)
+            else:
+                self._button(bar, entry[0], worded=entry[1])
+        return bar
+
+    def _button(self, bar: QToolBar, key: str, *, worded: bool) -> None:
+        action = self.actions[key]
+        bar.addAction(action)
+        button = bar.widgetForAction(action)
+        button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        button.setAccessibleName(action.toolTip())
+        style = Qt.ToolButtonStyle
+        shown = style.ToolButtonTextBesideIcon if worded else style.ToolButtonIconOnly
+        button.setProperty("toolButtonStyle", shown)
+
+    def wear(self, theme: Theme) -> None:
+        """Tint every picture for a theme."""
+        for key, picture in self._pictures.items():
+            self.actions[key].setIcon(icon(picture, theme))
+
+    def show_shade(self, choice: ShadeChoice) -> None:
+        """Tick the look in use."""
+        self.actions[f"shade.{choice.value}"].setChecked(True)
+
+    def allow_farm(self, there: bool) -> None:
+        """Let what needs an open farm be chosen, or not."""
+        for key in NEEDS_FARM:
+            self.actions[key].setEnabled(there)
+
+    def show_undo(self, undo: str, redo: str) -> None:
+        """Show in menu and tool tip what undo and redo would do."""
+        for key, words, title in (("change.undo", tr("Undo"), undo), ("change.redo", tr("Redo"), redo)):
+            action = self.actions[key]
+            full = f"{words}: {title}" if title else words
+            action.setText(full.replace("&", "&&"))
+            action.setIconText(words)
+            action.setToolTip(f"{full} ({action.shortcut().toString()})")
+            action.setEnabled(bool(title))
+            button = self.bar.widgetForAction(action)
+            button.setAccessibleName(full)

@@ -1,0 +1,131 @@
+"""Says expected trouble and small news in one bar of the window, and asks questions in one place.
+
+The only presenter of the desk: nothing else opens a message box. Tests hand in their own way to ask.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import Enum
+from typing import Protocol
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QMessageBox, QPushButton, QToolButton, QWidget
+
+from planner.desk.theme import Theme, icon
+from planner.desk.words import tr
+
+
+class Tone(Enum):
+    """How a message is meant."""
+
+    NEWS = "news"
+    TROUBLE = "trouble"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Question:
+    """Something that cannot go on without an answer: what is asked, and the words of the way ahead."""
+
+    title: str
+    text: str
+    go_on: str
+
+
+class Ask(Protocol):
+    """Puts a question and calls `answered` with True to go on; returns at once."""
+
+    def __call__(self, question: Question, answered: Callable[[bool], None], parent: QWidget) -> None:
+        """Put the question."""
+
+
+class _Asked(QMessageBox):
+    """A question on the screen that tells its answer once."""
+
+    def __init__(self, question: Question, answered: Callable[[bool], None], parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(question.title)
+        self.setText(question.text)
+        self._go_on = self.addButton(question.go_on, QMessageBox.ButtonRole.AcceptRole)
+        self.addButton(tr("Cancel"), QMessageBox.ButtonRole.RejectRole)
+        self._answered = answered
+        self.finished.connect(self._tell)
+
+    def _tell(self, _result: int) -> None:
+        self._answered(self.clickedButton() is self._go_on)
+        self.deleteLater()
+
+
+def ask_on_screen(question: Question, answered: Callable[[bool], None], parent: QWidget) -> None:
+    """Put a question in a box over the window."""
+    _Asked(question, answered, parent).open()
+
+
+class MessageBar(QFrame):
+    """One line above the status bar; stays until it is closed or something else is said."""
+
+    undo_wanted = Signal()
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAutoFillBackground(True)
+        self._theme = theme
+        self._tone = Tone.NEWS
+        self._label = QLabel(self)
+        self._label.setWordWrap(True)
+        self._undo = QPushButton(tr("Undo"), self)
+        self._undo.setAccessibleName(tr("Undo"))
+        self._close = QToolButton(self)
+        self._close.setText("✕")
+        self._close.setAutoRaise(True)
+        self._close.setAccessibleName(tr("Close the message"))
+        self._close.setToolTip(tr("Close the message (Esc)"))
+        row = QHBoxLayout(self)
+        row.setContentsMargins(
+            theme.metrics.margin, theme.metrics.tight, theme.metrics.gap, theme.metrics.tight
+        )
+        row.addWidget(self._label, 1)
+        row.addWidget(self._undo)
+        row.addWidget(self._close)
+        self._undo.clicked.connect(self._on_undo)
+        self._close.clicked.connect(self.clear)
+        self.hide()
+
+    @property
+    def words(self) -> str:
+        """What is said at present; empty when nothing is."""
+        return "" if self.isHidden() else self._label.text()
+
+    @property
+    def tone(self) -> Tone:
+        """How the present message is meant."""
+        return self._tone
+
+    def say(self, words: str, *, tone: Tone, undo: bool = False) -> None:
+        """Show a message; with `undo` it carries a button that takes the last act back."""
+        self._tone = tone
+        self._label.setText(f"⚠ {words}" if tone is Tone.TROUBLE else words)
+        self._undo.setVisible(undo)
+        self.setAccessibleName(words)
+        self.paint_in(self._theme)
+        self.show()
+
+    def clear(self) -> None:
+        """Take the message away."""
+        self._label.clear()
+        self.hide()
+
+    def paint_in(self, theme: Theme) -> None:
+        """Wear the colours of a theme."""
+        self._theme = theme
+        trouble = self._tone is Tone.TROUBLE
+        palette = self.palette()
+        palette.setColor(self.backgroundRole(), theme.wrong_ground if trouble else theme.notice_ground)
+        palette.setColor(self.foregroundRole(), theme.wrong if trouble else theme.notice)
+        self.setPalette(palette)
+        self._undo.setIcon(icon("undo", theme))
+
+    def _on_undo(self, _checked: bool) -> None:
+        self.clear()
+        self.undo_wanted.emit()

@@ -1,0 +1,53 @@
+"""What the desk asks of an open farm; the acts room answers it. Must know nothing of how it is kept."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any, Protocol
+
+from planner.farm.changes import ChangeSet
+from planner.farm.farm import Farm
+
+
+class Notice(Protocol):
+    """What one act changed, and who began it."""
+
+    @property
+    def change_set(self) -> ChangeSet:
+        """The changes, under their title."""
+
+    @property
+    def initiator(self) -> str:
+        """Who began it."""
+
+
+class Session(Protocol):
+    """An open farm: every act is kept at once and can be taken back."""
+
+    @property
+    def farm(self) -> Farm:
+        """The farm as it stands."""
+
+    @property
+    def catalogue(self) -> Any:
+        """The figures, with the grower's own entries laid over them."""
+
+    @property
+    def undo_title(self) -> str | None:
+        """Title of the act that undo would take back."""
+
+    @property
+    def redo_title(self) -> str | None:
+        """Title of the act that redo would do again."""
+
+    def act(self, change_set: ChangeSet) -> Any:
+        """Keep a set of changes; raises `FarmFaultError` and changes nothing when it cannot be taken."""
+
+    def undo(self) -> Any:
+        """Take the last act back; None when there is none."""
+
+    def redo(self) -> Any:
+        """Do the act taken back last again; None when there is none."""
+
+    def subscribe(self, callback: Callable[[Any], None]) -> Any:
+        """Call back with one notice after each act."""
