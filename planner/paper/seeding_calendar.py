@@ -1,0 +1,307 @@
+"""The seeding calendar: what to sow in each week, for the nursery wall or the bench.
+
+One row a sowing, grouped by week, with room to tick off by hand. Must not know layout or toolkits.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+from typing import Final
+
+from planner.farm.crops import Batch, Phase, SeedLot
+from planner.farm.farm import DAYS_PER_WEEK, Farm, by_id
+from planner.farm.fields import Id
+from planner.farm.mark import plan_mark
+from planner.farm.site import WeekStart
+from planner.forecast.profiles import Profile
+from planner.forecast.values import Forecast
+from planner.paper.book import Book
+from planner.paper.places import PlaceBook, tray_words
+from planner.paper.report import Align, Box, Cell, Column, Line, Report, RowGroup, Section, Size, Table, Tone
+from planner.paper.seeding_notes import notes
+from planner.paper.words import (
+    EN_DASH,
+    count_words,
+    day_words,
+    span_words,
+    week_name,
+    week_start,
+    whole_words,
+)
+
+TITLE: Final = "Seeding calendar"
+TABLE_NAME: Final = "Sowings"
+NOTHING: Final = "nothing to sow"
+NO_LOT: Final = "lot not chosen"
+SOWN_IN_PLACE: Final = "sown where it grows"
+MOST_WEEKS: Final = 520
+_HOW_TO: Final = (
+    "When sown: tick the box, then write initials, the date and the number of seeds really sown. "
+    "Days are counted from sowing unless they say from move."
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Sizes:
+    """Type and least widths of the calendar's columns, for the wall or for the bench."""
+
+    loud: Size
+    number: Size
+    day: Size
+    detail: Size
+    sow_mm: float
+    crop_mm: float
+    seeds_mm: float
+    trays_mm: float
+    batch_mm: float
+    move_mm: float
+    harvest_mm: float
+    tick_mm: float
+    write_mm: float
+    write_date_mm: float
+
+
+WALL_LEAST_PT: Final = 20.0
+"""Least type of crop and number on the wall: read at 1.5 m (capitals of 5 mm; own reckoning)."""
+BENCH_LEAST_PT: Final = 14.0
+
+_WALL: Final = _Sizes(
+    loud=Size(best_pt=23.0, least_pt=WALL_LEAST_PT),
+    number=Size(best_pt=26.0, least_pt=WALL_LEAST_PT),
+    day=Size(best_pt=20.0, least_pt=16.0),
+    detail=Size(best_pt=14.0, least_pt=13.0),
+    sow_mm=32.0,
+    crop_mm=80.0,
+    seeds_mm=32.0,
+    trays_mm=33.0,
+    batch_mm=44.0,
+    move_mm=49.0,
+    harvest_mm=36.0,
+    tick_mm=18.0,
+    write_mm=20.0,
+    write_date_mm=21.0,
+)
+_BENCH: Final = _Sizes(
+    loud=Size(best_pt=15.0, least_pt=BENCH_LEAST_PT),
+    number=Size(best_pt=16.0, least_pt=BENCH_LEAST_PT),
+    day=Size(best_pt=13.0, least_pt=11.0),
+    detail=Size(best_pt=11.0, least_pt=11.0),
+    sow_mm=19.0,
+    crop_mm=40.0,
+    seeds_mm=16.5,
+    trays_mm=20.0,
+    batch_mm=28.0,
+    move_mm=33.0,
+    harvest_mm=24.0,
+    tick_mm=17.0,
+    write_mm=15.2,
+    write_date_mm=16.0,
+)
+
+
+def seeding_calendar(
+    farm: Farm,
+    forecast: Forecast,
+    catalogue: Book,
+    *,
+    from_on: date,
+    weeks: int,
+    printed_on: datetime,
+    large: bool,
+) -> Report:
+    """Return the seeding calendar of whole weeks, from the week that holds `from_on`.
+
+    `large` sets it for the wall (A3, Tabloid), else for the bench. Weeks begin as the first site says.
+
+    Raises:
+        ValueError: `weeks` is not 1 to 520.
+    """
+    if not 1 <= weeks <= MOST_WEEKS:
+        raise ValueError(f"weeks: {weeks} must lie within 1 to {MOST_WEEKS}")
+    calendar = _Calendar(farm=farm, forecast=forecast, from_on=from_on, weeks=weeks)
+    rows = calendar.sowings()
+    table = Table(name=TABLE_NAME, columns=_columns(_WALL if large else _BENCH), groups=calendar.groups(rows))
+    return Report(
+        title=TITLE,
+        subtitle=calendar.span_words,
+        header_lines=(_summary(farm, forecast, rows), _HOW_TO),
+        sections=(Section(parts=(table,)), *notes(farm, forecast, catalogue, rows=rows, large=large)),
+        farm_name=farm.settings.name,
+        plan_mark=plan_mark(farm),
+        printed_on=printed_on,
+        landscape=True,
+        large=large,
+    )
+
+
+def _summary(farm: Farm, forecast: Forecast, rows: tuple[int, ...]) -> str:
+    sites = ", ".join(site.name for site in farm.sites if site.name != farm.settings.name)
+    where = f"{farm.settings.name} ({sites})" if sites else farm.settings.name
+    seeds = sum(int(forecast.batches.seeds[row]) for row in rows)
+    return f"{where}: {count_words(len(rows), 'sowing', 'sowings')}, {count_words(seeds, 'seed', 'seeds')}."
+
+
+class _Calendar:
+    """Gathers what the calendar of one farm says."""
+
+    def __init__(self, *, farm: Farm, forecast: Forecast, from_on: date, weeks: int) -> None:
+        self._farm = farm
+        self._forecast = forecast
+        self._starts = farm.sites[0].week_start if farm.sites else WeekStart.MONDAY
+        self._first = week_start(from_on, self._starts)
+        self._weeks = weeks
+        self._places = PlaceBook(farm)
+        self._lots: dict[Id, SeedLot] = by_id(farm.seed_lots)
+
+    @property
+    def span_words(self) -> str:
+        """The weeks covered, by number and by date."""
+        last = self._first + timedelta(days=self._weeks * DAYS_PER_WEEK - 1)
+        first_week, last_week = week_name(self._first, self._starts), week_name(last, self._starts)
+        names = first_week if self._weeks == 1 else f"{first_week}{EN_DASH}{last_week}"
+        return f"{names}, {span_words(self._first, last)}"
+
+    def sowings(self) -> tuple[int, ...]:
+        """Return the rows of the batches sown in the span, by day, then by code."""
+        table, ruler = self._forecast.batches, self._forecast.ruler
+        first = ruler.day_of(self._first)
+        inside = (table.sow_day >= first) & (table.sow_day < first + self._weeks * DAYS_PER_WEEK)
+        rows = (int(row) for row in inside.nonzero()[0])
+        return tuple(sorted(rows, key=self._order))
+
+    def _order(self, row: int) -> tuple[int, str]:
+        return int(self._forecast.batches.sow_day[row]), self._farm.batches[row].code
+
+    def groups(self, rows: tuple[int, ...]) -> tuple[RowGroup, ...]:
+        """Return one group a week, weeks without sowing too."""
+        by_week: dict[date, list[int]] = {}
+        for row in rows:
+            by_week.setdefault(week_start(self._farm.batches[row].sow_on, self._starts), []).append(row)
+        starts = (self._first + timedelta(days=week * DAYS_PER_WEEK) for week in range(self._weeks))
+        return tuple(self._group(start, by_week.get(start, [])) for start in starts)
+
+    def _group(self, start: date, rows: list[int]) -> RowGroup:
+        return RowGroup(
+            heading=week_name(start, self._starts),
+            detail=span_words(start, start + timedelta(days=DAYS_PER_WEEK - 1)),
+            rows=tuple(self._row(row) for row in rows),
+            empty="" if rows else NOTHING,
+        )
+
+    def _row(self, row: int) -> tuple[Cell, ...]:
+        batch = self._farm.batches[row]
+        profile = self._forecast.profiles[int(self._forecast.batches.profile[row])]
+        write = Cell(box=Box.WRITE)
+        return (
+            Cell(lines=(Line(text=day_words(batch.sow_on, beside=batch.sow_on), tone=Tone.MAIN),)),
+            _crop_cell(batch, profile),
+            self._seeds_cell(batch, row),
+            self._trays_cell(batch, row),
+            self._batch_cell(batch),
+            Cell(lines=tuple(self._move_lines(batch, row))),
+            Cell(lines=tuple(self._harvest_lines(batch, row))),
+            Cell(box=Box.TICK),
+            write,
+            write,
+            write,
+        )
+
+    def _seeds_cell(self, batch: Batch, row: int) -> Cell:
+        seeds = whole_words(int(self._forecast.batches.seeds[row]))
+        wanted = f"for {count_words(batch.plants, 'plant', 'plants')}"
+        return Cell(lines=(Line(text=seeds, tone=Tone.MAIN), Line(text=wanted)))
+
+    def _trays_cell(self, batch: Batch, row: int) -> Cell:
+        first, *rest = tray_words(self._places, batch, int(self._forecast.batches.seeds[row]))
+        return Cell(lines=(Line(text=first, tone=Tone.STRONG), *(Line(text=text) for text in rest)))
+
+    def _batch_cell(self, batch: Batch) -> Cell:
+        lot = self._lots.get(batch.seed_lot)
+        lot_words = f"lot {lot.code}" if lot else NO_LOT
+        return Cell(lines=(Line(text=batch.code, tone=Tone.STRONG), Line(text=lot_words)))
+
+    def _week_day(self, day: int, beside: date) -> str:
+        on = self._forecast.ruler.date_of(day)
+        return f"{week_name(on, self._starts)} {day_words(on, beside=beside)}"
+
+    def _move_lines(self, batch: Batch, row: int) -> Iterator[Line]:
+        table = self._forecast.batches
+        spacing, moved = (table.phase_days(row, phase)[0] for phase in (Phase.SPACING, Phase.BED))
+        sown = int(table.sow_day[row])
+        if moved > sown:
+            yield Line(text=self._week_day(moved, batch.sow_on), tone=Tone.STRONG)
+            yield Line(text=f"{_days(moved - sown)} from sowing")
+        else:
+            yield Line(text=SOWN_IN_PLACE, tone=Tone.STRONG)
+        for text in self._places.where(batch, Phase.BED):
+            yield Line(text=text)
+        if moved > spacing > sown:
+            yield Line(text=f"before that, space out {self._week_day(spacing, batch.sow_on)}")
+            for text in self._places.where(batch, Phase.SPACING):
+                yield Line(text=text)
+
+    def _harvest_lines(self, batch: Batch, row: int) -> Iterator[Line]:
+        table = self._forecast.batches
+        first, end = table.pick_days(row)
+        sown, moved = int(table.sow_day[row]), table.phase_days(row, Phase.BED)[0]
+        one_day = end - first == 1
+        dash = "" if one_day else f" {EN_DASH}"
+        yield Line(text=f"{self._week_day(first, batch.sow_on)}{dash}", tone=Tone.STRONG)
+        if not one_day:
+            yield Line(text=self._week_day(end - 1, batch.sow_on), tone=Tone.STRONG)
+        yield Line(text=f"{_days(first - sown)} from sowing")
+        if moved > sown:
+            yield Line(text=f"{_days(first - moved)} from move")
+
+
+def _crop_cell(batch: Batch, profile: Profile) -> Cell:
+    lines = [Line(text=profile.crop.name, tone=Tone.MAIN)]
+    if batch.variety:
+        lines.append(Line(text=batch.variety))
+    return Cell(lines=tuple(lines))
+
+
+def _days(count: int) -> str:
+    return count_words(count, "day", "days")
+
+
+def _columns(sizes: _Sizes) -> tuple[Column, ...]:
+    """Return the columns; what is ticked and written by hand keeps its room on every paper."""
+
+    def column(
+        key: str,
+        heading: str,
+        least_mm: float,
+        *,
+        share: float = 1.0,
+        main: Size = sizes.detail,
+        unit: str = "",
+        fold: int = 0,
+    ) -> Column:
+        return Column(
+            key=key,
+            heading=heading,
+            unit=unit,
+            share=share,
+            least_mm=least_mm,
+            main=main,
+            detail=sizes.detail,
+            align=Align.RIGHT if key == "seeds" else Align.LEFT,
+            fold=fold,
+        )
+
+    return (
+        column("sow", "Sow on", sizes.sow_mm, main=sizes.day),
+        column("crop", "Crop", sizes.crop_mm, main=sizes.loud, unit="variety", share=3.0),
+        column("seeds", "Sow", sizes.seeds_mm, main=sizes.number, unit="seeds"),
+        column("trays", "Fill", sizes.trays_mm, unit="trays, pots"),
+        column("batch", "Batch", sizes.batch_mm, unit="seed lot", fold=1),
+        column("move", "Move to bed", sizes.move_mm, unit="when, where", share=3.0, fold=1),
+        column("harvest", "Harvest", sizes.harvest_mm, unit="first – last", fold=1),
+        column("done", "Done", sizes.tick_mm, unit="tick", share=0.2),
+        column("initials", "Initials", sizes.write_mm, share=0.5, fold=1),
+        column("date_done", "Date", sizes.write_date_mm, unit="done", share=0.5, fold=1),
+        column("number_done", "Number", sizes.write_mm, unit="done", share=0.5, fold=1),
+    )

@@ -1,0 +1,264 @@
+"""What the seeding calendar rests on: the sum behind the seeds, days, shares, sources, cautions.
+
+Printed on the sheet itself, so that it can be checked by hand without the program.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from enum import Enum
+from typing import Final
+
+from planner.farm.farm import Farm
+from planner.farm.species import HarvestKind
+from planner.forecast.profiles import Profile
+from planner.forecast.values import FlagKind, Forecast
+from planner.paper.book import Book, PublicationFacts
+from planner.paper.report import (
+    Align,
+    Caution,
+    Cell,
+    Column,
+    Line,
+    Paragraph,
+    RowGroup,
+    Section,
+    Size,
+    Table,
+    Tone,
+)
+from planner.paper.words import count_words, list_words, percent_words, whole_words
+
+CAUTION_KEYS: Final = ("water-on-leaves", "planning-aid")
+ASSUMPTIONS_NAME: Final = "Assumptions"
+_COLUMNS_OF_TEXT: Final = {False: 2, True: 3}
+_NO_PUBLICATION: Final = "no publication"
+_OWN: Final = "the grower's own figure"
+
+FIGURE_WORDS: Final = {
+    "germination_share": "seeds that come up",
+    "nursery_survival_share": "seedlings that live",
+    "germination_days": "days to come up",
+    "nursery_days": "days in the nursery",
+    "spacing_days": "days spaced out",
+    "bed_days": "days from move to first pick",
+    "picking_days": "days of picking",
+}
+"""The figures of a crop that this sheet uses, in words."""
+
+_CONFIDENCE_WORDS: Final = {
+    "read": "read in the source",
+    "memory": "held from memory, check it",
+    "common practice": "common practice",
+}
+
+
+def notes(
+    farm: Farm, forecast: Forecast, catalogue: Book, *, rows: tuple[int, ...], large: bool
+) -> tuple[Section, ...]:
+    """Return the sections that stand at the end of the calendar."""
+    columns = _COLUMNS_OF_TEXT[large]
+    profiles = _profiles(forecast, rows)
+    cautions = tuple(_cautions(catalogue))
+    found = [
+        Section(
+            heading="How these numbers were made", columns=columns, parts=tuple(_rules(farm, forecast, rows))
+        )
+    ]
+    if profiles:
+        found.append(
+            Section(
+                heading="Figures used for each crop",
+                parts=(_table(farm, forecast, rows, profiles, large=large),),
+            )
+        )
+        found.append(
+            Section(
+                heading="Where the figures come from",
+                columns=columns,
+                parts=tuple(_sources(catalogue, profiles)),
+            )
+        )
+    if cautions:
+        found.append(Section(heading="Take care", columns=columns, parts=cautions))
+    return tuple(found)
+
+
+def _profiles(forecast: Forecast, rows: tuple[int, ...]) -> dict[int, Profile]:
+    """Return number -> profile of the sowings, by the crop's name."""
+    numbers = {int(forecast.batches.profile[row]) for row in rows}
+    named = {number: forecast.profiles[number] for number in sorted(numbers)}
+    return dict(sorted(named.items(), key=_by_crop))
+
+
+def _by_crop(pair: tuple[int, Profile]) -> tuple[str, int]:
+    return pair[1].crop.name.casefold(), pair[0]
+
+
+def _rules(farm: Farm, forecast: Forecast, rows: tuple[int, ...]) -> Iterator[Paragraph]:
+    yield Paragraph(
+        text="Seeds to sow = plants wanted ÷ (share of seeds that come up × share of seedlings that live "
+        "until they are moved), rounded up to whole seeds."
+    )
+    if rows:
+        yield Paragraph(text=_worked(farm, forecast, rows[0]))
+    yield Paragraph(
+        text="Trays and pots hold one seed a cell. Where no tray has been chosen, the cells needed are "
+        "rounded up to whole trays."
+    )
+    yield Paragraph(
+        text="Move and harvest dates are counted in whole days from the sowing date. Sow late, and both "
+        "dates move with it: change the date in the plan and print again."
+    )
+    yield from _climate(forecast)
+
+
+def _worked(farm: Farm, forecast: Forecast, row: int) -> str:
+    batch, profile = farm.batches[row], forecast.profiles[int(forecast.batches.profile[row])]
+    return (
+        f"For example {batch.code}: {whole_words(batch.plants)} ÷ "
+        f"({percent_words(profile.germination_share)} × {percent_words(profile.survival_share)}) gives "
+        f"{count_words(int(forecast.batches.seeds[row]), 'seed', 'seeds')}."
+    )
+
+
+def _climate(forecast: Forecast) -> Iterator[Paragraph]:
+    without = list(dict.fromkeys(flag.name for flag in forecast.flags if flag.kind is FlagKind.NO_CLIMATE))
+    if without:
+        yield Paragraph(
+            text=f"No climate by month is known for {list_words(without)}: the days are those of the book "
+            "for every season. Expect longer in cold or dark months, and correct them from your own records."
+        )
+
+
+def _table(
+    farm: Farm, forecast: Forecast, rows: tuple[int, ...], profiles: dict[int, Profile], *, large: bool
+) -> Table:
+    codes: dict[int, list[str]] = {}
+    for row in rows:
+        codes.setdefault(int(forecast.batches.profile[row]), []).append(farm.batches[row].code)
+    lines = tuple(
+        _profile_row(profile, codes[number] if _differs(profile) else [])
+        for number, profile in profiles.items()
+    )
+    return Table(name=ASSUMPTIONS_NAME, columns=_columns(large=large), groups=(RowGroup(rows=lines),))
+
+
+def _differs(profile: Profile) -> bool:
+    """Tell whether the grower has overruled the crop's own figures."""
+    crop = profile.crop
+    days = (crop.germination_days, crop.nursery_days, crop.spacing_days, crop.bed_days)
+    picking = 0.0 if crop.harvest is HarvestKind.SINGLE else crop.picking_days
+    return (
+        profile.germination_share != crop.germination_share
+        or profile.bed_survival_share != crop.bed_survival_share
+        or tuple(round(day) for day in (*days, picking)) != profile.stage_days[:5]
+    )
+
+
+def _profile_row(profile: Profile, own: list[str]) -> tuple[Cell, ...]:
+    germination, nursery, spacing, bed, picking, _ = profile.stage_days
+    name = [Line(text=profile.crop.name, tone=Tone.STRONG)]
+    if own:
+        name.append(Line(text=f"own figures for {list_words(own)}"))
+    figures = (
+        percent_words(profile.germination_share),
+        percent_words(profile.survival_share),
+        str(germination),
+        str(nursery),
+        str(spacing),
+        str(germination + nursery + spacing),
+        str(bed),
+        str(profile.first_pick_day),
+        str(picking) if picking > 1 else "once",
+    )
+    return (Cell(lines=tuple(name)), *(Cell(lines=(Line(text=figure),)) for figure in figures))
+
+
+_WALL_SIZE: Final = Size(best_pt=14.0, least_pt=12.0)
+_BENCH_SIZE: Final = Size(best_pt=11.0, least_pt=11.0)
+_NAME_MM: Final = 50.0
+_FIGURE_MM: Final = 20.0
+_HEADINGS: Final = (
+    ("come_up", "Seeds that come up", ""),
+    ("live", "Seedlings that live", ""),
+    ("germination", "To come up", "days"),
+    ("nursery", "In nursery", "days"),
+    ("spacing", "Spaced out", "days"),
+    ("move", "Sowing to move", "days"),
+    ("bed", "Move to first pick", "days"),
+    ("pick", "Sowing to first pick", "days"),
+    ("picking", "Picked for", "days"),
+)
+
+
+def _columns(*, large: bool) -> tuple[Column, ...]:
+    size = _WALL_SIZE if large else _BENCH_SIZE
+    name = Column(
+        key="crop", heading="Crop", share=3.0, least_mm=_NAME_MM, main=size, detail=size, wrap=3, fold=0
+    )
+    figures = tuple(
+        Column(
+            key=key,
+            heading=heading,
+            unit=unit,
+            share=1.0,
+            least_mm=_FIGURE_MM,
+            main=size,
+            detail=size,
+            align=Align.RIGHT,
+            wrap=3,
+            fold=1,
+        )
+        for key, heading, unit in _HEADINGS
+    )
+    return (name, *figures)
+
+
+def _sources(catalogue: Book, profiles: dict[int, Profile]) -> Iterator[Paragraph]:
+    cited: dict[str, None] = {}
+    for key, name in dict.fromkeys((p.crop.key, p.crop.name) for p in profiles.values()):
+        grouped: dict[tuple[str, str], list[str]] = {}
+        for field, words in FIGURE_WORDS.items():
+            grouped.setdefault(_origin(catalogue, key, field), []).append(words)
+        cited.update(dict.fromkeys(source for source, _ in grouped if source in catalogue.publications))
+        said = "; ".join(
+            f"{list_words(what)}: {_origin_words(catalogue, source, confidence)}"
+            for (source, confidence), what in grouped.items()
+        )
+        yield Paragraph(text=f"{name} – {said}.", item=True)
+    for source in cited:
+        yield Paragraph(text=_cited(catalogue.publications[source]))
+
+
+def _origin(catalogue: Book, crop: str, field: str) -> tuple[str, str]:
+    """Return source key and confidence of a crop's figure; nothing for an own entry."""
+    try:
+        figure = catalogue.figure(f"crop/{crop}/{field}")
+    except KeyError:
+        return "", _OWN
+    confidence = figure.confidence
+    word = str(confidence.value) if isinstance(confidence, Enum) else str(confidence)
+    return figure.source, _CONFIDENCE_WORDS.get(word, word)
+
+
+def _origin_words(catalogue: Book, source: str, confidence: str) -> str:
+    if source in catalogue.publications:
+        book = catalogue.publications[source]
+        return f"{_first_author(book)} {book.year} ({confidence})"
+    return f"{confidence}, {_NO_PUBLICATION}"
+
+
+def _first_author(book: PublicationFacts) -> str:
+    first, *others = book.authors.split(", ")
+    return f"{first} and others" if others else first
+
+
+def _cited(book: PublicationFacts) -> str:
+    return f"{book.authors} ({book.year}). {book.title}. {book.where}."
+
+
+def _cautions(catalogue: Book) -> Iterator[Caution]:
+    for key in CAUTION_KEYS:
+        caution = catalogue.cautions[key]
+        yield Caution(title=caution.topic, text=caution.text)
