@@ -1,0 +1,291 @@
+"""Paints the balance lane: which element limits in which week, supply against demand, the feed-rate ratio.
+
+A plain function of its values; must know nothing of storage or of how a band is reckoned.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import Final
+
+from PySide6.QtCore import QLineF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPen
+
+from planner.desk.lanes import words
+from planner.desk.lanes.fish_lane import draw_steps, fill_steps, nice_top
+from planner.desk.lanes.grid import Calendar, paint_grid, paint_today
+from planner.desk.lanes.kit import Face, Kit
+from planner.desk.lanes.scene import BalanceScene, BandMark, Curve, ElementWeeks, RatioBand
+from planner.desk.lanes.time_scale import DAYS_PER_WEEK, TimeScale
+from planner.desk.theme import mixed
+
+_PAD: Final = 10.0
+_INDENT: Final = 26.0
+_LIMITING_LINES: Final = 1.15
+_ELEMENT_LINES: Final = 0.78
+_PLOT_LINES: Final = 3.4
+_RATIO_LINES: Final = 2.6
+_CELL_GAP: Final = 1.0
+_LETTER_PAD: Final = 3.0
+_FREE: Final = 6.0
+_BAND_HATCH: Final = {
+    BandMark.SHORT: "picking",
+    BandMark.THIN: "bed",
+    BandMark.MET: "germination",
+    BandMark.AMPLE: "spacing",
+}
+_DEMAND: Final = 0.38
+_GAP_PATTERN: Final = "clearing"
+_RATIO_FILL: Final = (0.2, 0.2)
+_RATIO_COLOURS: Final = ("mg", "p")
+_RATIO_HATCH: Final = ("germination", "spacing")
+_HATCH: Final = 0.3
+_MIDDLE: Final = Qt.AlignmentFlag.AlignHCenter
+_RIGHT: Final = Qt.AlignmentFlag.AlignRight
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BalanceLook:
+    """What of the balance is shown: every element's bands, or one element (by its symbol) in full."""
+
+    element: str = ""
+    scroll: float = 0.0
+
+
+def balance_height(kit: Kit, look: BalanceLook, elements: int) -> float:
+    """Return how high the lane would like to be [px]."""
+    middle = _PLOT_LINES if look.element else elements * _ELEMENT_LINES
+    return (_LIMITING_LINES + middle + _RATIO_LINES) * kit.line_px + _FREE
+
+
+def paint_balance(
+    painter: QPainter,
+    rect: QRectF,
+    scene: BalanceScene | None,
+    scale: TimeScale,
+    kit: Kit,
+    calendar: Calendar,
+    *,
+    look: BalanceLook,
+) -> None:
+    """Paint the balance lane into `rect`."""
+    painter.save()
+    painter.setClipRect(rect, Qt.ClipOperation.IntersectClip)
+    painter.fillRect(rect, kit.theme.field)
+    painter.fillRect(QRectF(rect.x(), rect.y(), kit.names_px, rect.height()), kit.theme.panel)
+    times = QRectF(rect.x() + kit.names_px, rect.y(), rect.width() - kit.names_px, rect.height())
+    paint_grid(painter, times, scale, kit.theme, calendar)
+    if scene is not None:
+        _Lane(painter=painter, scene=scene, scale=scale, kit=kit).paint(rect, look)
+    paint_today(painter, times, scale, kit.theme, calendar)
+    painter.setPen(QPen(kit.theme.line, 1))
+    painter.drawLine(QLineF(times.x() - 0.5, rect.top(), times.x() - 0.5, rect.bottom()))
+    painter.restore()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Lane:
+    """One painting of the lane; holds what all its parts need."""
+
+    painter: QPainter
+    scene: BalanceScene
+    scale: TimeScale
+    kit: Kit
+
+    def paint(self, rect: QRectF, look: BalanceLook) -> None:
+        kit = self.kit
+        extra = max(rect.height() - balance_height(kit, look, len(self.scene.elements)), 0)
+        at = rect.y() - look.scroll
+        row = QRectF(rect.x(), at, rect.width(), _LIMITING_LINES * kit.line_px)
+        self._limiting(row)
+        chosen = next((each for each in self.scene.elements if each.element == look.element), None)
+        if chosen is None:
+            for each in self.scene.elements:
+                row = QRectF(rect.x(), row.bottom(), rect.width(), _ELEMENT_LINES * kit.line_px)
+                self._bands(row, each)
+        else:
+            row = QRectF(rect.x(), row.bottom(), rect.width(), _PLOT_LINES * kit.line_px + extra * 0.6)
+            self._element(row, chosen)
+            extra *= 0.4
+        row = QRectF(rect.x(), row.bottom(), rect.width(), _RATIO_LINES * kit.line_px + _FREE + extra)
+        self._ratio(row)
+
+    def _times(self, row: QRectF) -> QRectF:
+        return QRectF(row.x() + self.kit.names_px, row.y(), row.width() - self.kit.names_px, row.height())
+
+    def _names(self, row: QRectF) -> QRectF:
+        return QRectF(row.x() + _PAD, row.y(), self.kit.names_px - 2 * _PAD, row.height())
+
+    def _rule(self, row: QRectF) -> None:
+        y = round(row.bottom()) - 0.5
+        self.painter.setPen(QPen(self.kit.theme.line, 1))
+        self.painter.drawLine(QLineF(row.left(), y, row.right(), y))
+
+    def _weeks(self, times: QRectF) -> range:
+        shown = Curve(start=self.scene.start, step=DAYS_PER_WEEK, values=self.scene.feed_ratio.values)
+        return shown.seen(self.scale.whole_day_at(times.left()), self.scale.whole_day_at(times.right()) + 1)
+
+    def _cell(self, week: int, row: QRectF) -> QRectF:
+        start = self.scene.start + week * DAYS_PER_WEEK
+        left = round(self.scale.x_of(start))
+        right = round(self.scale.x_of(start + DAYS_PER_WEEK))
+        gap = _CELL_GAP if right - left > 2 * DAYS_PER_WEEK else 0
+        return QRectF(left + gap, row.y() + 2, right - left - gap, row.height() - 3)
+
+    def _limiting(self, row: QRectF) -> None:
+        self.painter.setPen(self.kit.theme.text)
+        self.kit.write(self.painter, self._names(row), words.limiting_element(), face=Face.BOLD)
+        times = self._times(row)
+        self.painter.save()
+        self.painter.setClipRect(times, Qt.ClipOperation.IntersectClip)
+        for week in self._weeks(times):
+            limiting = self.scene.limiting[week]
+            if limiting is None:
+                continue
+            element = self.scene.elements[limiting]
+            self._mark(self._cell(week, row), element.band[week], words.element_symbol(element.element))
+        self.painter.restore()
+
+    def _bands(self, row: QRectF, element: ElementWeeks) -> None:
+        names = self._names(row).adjusted(_INDENT - _PAD, 0, 0, 0)
+        self.painter.setPen(self.kit.theme.text)
+        self.kit.write(self.painter, names, words.element_full(element.element), face=Face.SMALL)
+        times = self._times(row)
+        self.painter.save()
+        self.painter.setClipRect(times, Qt.ClipOperation.IntersectClip)
+        for week in self._weeks(times):
+            if element.band[week] is not BandMark.NO_DEMAND:
+                self._mark(self._cell(week, row), element.band[week], "")
+        self.painter.restore()
+
+    def _mark(self, cell: QRectF, band: BandMark, symbol: str) -> None:
+        """Paint one week of a band: shade, hatch, and its letter where there is room."""
+        kit, painter = self.kit, self.painter
+        ink = kit.band_ink(band)
+        painter.fillRect(cell, ink.fill)
+        if band in _BAND_HATCH and cell.width() >= 2 * _LETTER_PAD:
+            painter.fillRect(cell, kit.hatch(_BAND_HATCH[band], ink.hatch))
+        for text, face in self._ways(band, symbol):
+            width = kit.width(text, face)
+            if width + 2 * _LETTER_PAD <= cell.width():
+                height = min(kit.height(face), cell.height())
+                box = QRectF(cell.center().x() - width / 2, cell.y(), width, cell.height())
+                kit.plate(painter, box, ink.fill, width, height)
+                painter.setPen(ink.text)
+                kit.write(painter, box.adjusted(0, 0, 1, 0), text, face=face)
+                return
+
+    def _ways(self, band: BandMark, symbol: str) -> tuple[tuple[str, Face], ...]:
+        letter, name = words.band_letter(band), words.band_name(band)
+        if not symbol:
+            return ((letter, Face.SMALL),)
+        return (
+            (f"{symbol} {name}", Face.SMALL_BOLD),
+            (f"{symbol} {letter}", Face.SMALL_BOLD),
+            (symbol, Face.SMALL_BOLD),
+        )
+
+    def _element(self, row: QRectF, element: ElementWeeks) -> None:
+        top = nice_top(max(element.supply.highest, element.demand.highest))
+        self._plot_names(row, words.element_full(element.element), words.mass_per_week(top))
+        times = self._times(row)
+        self.painter.save()
+        self.painter.setClipRect(times, Qt.ClipOperation.IntersectClip)
+        box = times.adjusted(0, _FREE, 0, -1)
+        colour = self.kit.theme.element_colour(element.element)
+        self._demand_bars(box, element, top, colour)
+        draw_steps(self.painter, box, element.supply, self.scale, top, QPen(self.kit.theme.text, 2))
+        self.painter.restore()
+        self._rule(row)
+
+    def _demand_bars(self, box: QRectF, element: ElementWeeks, top: float, colour: QColor) -> None:
+        """Paint a bar of demand a week; what the supply leaves open of it is hatched and darker."""
+        kit = self.kit
+        met, gaps = [], []
+        for week in self._weeks(box):
+            demand, supply = element.demand.values[week], element.supply.values[week]
+            cell = self._cell(week, box)
+            inset = cell.width() * 0.12
+            high = demand / top * box.height()
+            covered = min(demand, supply) / top * box.height()
+            met.append(QRectF(cell.x() + inset, box.bottom() - covered, cell.width() - 2 * inset, covered))
+            if demand > supply:
+                rest = QRectF(cell.x() + inset, box.bottom() - high, cell.width() - 2 * inset, high - covered)
+                gaps.append(rest)
+        painter = self.painter
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(mixed(colour, kit.theme.field, _DEMAND))
+        painter.drawRects(met)
+        painter.setBrush(kit.theme.wrong_ground)
+        painter.drawRects(gaps)
+        painter.setBrush(kit.hatch(_GAP_PATTERN, kit.theme.wrong))
+        painter.drawRects(gaps)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(QPen(kit.theme.wrong, 1))
+        painter.drawRects([gap.adjusted(0.5, 0.5, -0.5, 0) for gap in gaps])
+
+    def _plot_names(self, row: QRectF, title: str, top_text: str) -> None:
+        names = self._names(row)
+        line = QRectF(names.x(), names.y() + 3, names.width(), self.kit.text_px * 1.1)
+        self.painter.setPen(self.kit.theme.text)
+        self.kit.write(self.painter, line, title, face=Face.BOLD)
+        self.painter.setPen(self.kit.theme.muted)
+        line.translate(0, line.height())
+        self.kit.write(self.painter, line, top_text, face=Face.SMALL)
+
+    def _ratio(self, row: QRectF) -> None:
+        scene = self.scene
+        highs = [value for band in scene.ratio_bands for value in band.high.values if not math.isnan(value)]
+        values = [value for value in scene.feed_ratio.values if not math.isnan(value)]
+        top = nice_top(max([*highs, *values], default=1.0))
+        self._plot_names(row, words.feed_rate_ratio(), words.ratio_scale(top))
+        times = self._times(row)
+        self.painter.save()
+        self.painter.setClipRect(times, Qt.ClipOperation.IntersectClip)
+        box = times.adjusted(0, _FREE, 0, -2)
+        labels = [self._ratio_band(box, position, top) for position in range(len(scene.ratio_bands))]
+        draw_steps(self.painter, box, scene.feed_ratio, self.scale, top, QPen(self.kit.theme.text, 2))
+        for label in labels:
+            self._band_label(label)
+        self.painter.restore()
+
+    def _ratio_band(self, box: QRectF, position: int, top: float) -> tuple[QRectF, str, QColor]:
+        band: RatioBand = self.scene.ratio_bands[position]
+        colour = self.kit.theme.element_colour(_RATIO_COLOURS[position % len(_RATIO_COLOURS)])
+        fill = mixed(colour, self.kit.theme.field, _RATIO_FILL[position % len(_RATIO_FILL)])
+        hatch = self.kit.hatch(
+            _RATIO_HATCH[position % len(_RATIO_HATCH)], mixed(self.kit.theme.text, fill, _HATCH)
+        )
+        rects = []
+        for week in self._weeks(box):
+            low, high = band.low.values[week], band.high.values[week]
+            if math.isnan(low) or math.isnan(high):
+                continue
+            cell = self._cell(week, box)
+            y0, y1 = (box.bottom() - value / top * box.height() for value in (high, low))
+            rects.append(QRectF(cell.x() - _CELL_GAP, y0, cell.width() + _CELL_GAP, y1 - y0))
+        self.painter.setPen(Qt.PenStyle.NoPen)
+        for brush in (fill, hatch):
+            self.painter.setBrush(brush)
+            self.painter.drawRects(rects)
+        first = rects[0] if rects else QRectF()
+        return QRectF(max(first.x(), box.x()), first.y(), first.width(), first.height()), band.name, fill
+
+    def _band_label(self, label: tuple[QRectF, str, QColor]) -> None:
+        box, text, fill = label
+        if box.isNull() or not text:
+            return
+        height = self.kit.height(Face.SMALL)
+        room = QRectF(
+            box.x() + _LETTER_PAD * 2,
+            box.y(),
+            self.kit.width(text, Face.SMALL) + 2,
+            max(box.height(), height),
+        )
+        self.kit.plate(self.painter, room, fill, room.width(), height)
+        self.painter.setPen(self.kit.theme.on(fill))
+        self.kit.write(self.painter, room, text, face=Face.SMALL)
+
+
+__all__ = ["BalanceLook", "balance_height", "fill_steps", "paint_balance"]

@@ -1,0 +1,182 @@
+"""Paints bars: shade, hatch and letter for each stage, and the batch's name where there is room.
+
+Gathers all rectangles of one look and draws them in one call, so that a full screen stays quick. Must
+know nothing of rows' names, storage or moves.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from typing import Final
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QPainter, QPen
+
+from planner.desk.lanes import words
+from planner.desk.lanes.kit import Face, Kit
+from planner.desk.lanes.scene import Bar, Segment
+from planner.desk.lanes.time_scale import TimeScale
+from planner.desk.theme import mixed
+from planner.farm.crops import Stage
+
+LEAST_PX: Final = 3.0
+"""Bars narrower than this are drawn together as one block."""
+
+_HATCHED_PX: Final = 4.0
+_SPINE_PX: Final = 3.0
+_LETTER_PAD: Final = 4.0
+_GAP: Final = 7.0
+_LEAST_TITLE_PX: Final = 22.0
+_EDGE: Final = 0.62
+_BLOCK: Final = 0.55
+_LOCK_PX: Final = 8.0
+_LOCK_ROOM: Final = 44.0
+
+
+@dataclass(frozen=True, slots=True)
+class Named:
+    """The part of a bar that is seen, with the parts of its stages that are."""
+
+    bar: Bar
+    box: QRectF
+    cells: tuple[tuple[Segment, QRectF], ...]
+
+
+@dataclass(slots=True)
+class Shapes:
+    """Rectangles gathered by look, and bars whose names are to be written."""
+
+    fills: dict[tuple[int, Stage], list[QRectF]] = field(default_factory=dict)
+    hatches: dict[tuple[int, Stage], list[QRectF]] = field(default_factory=dict)
+    edges: dict[int, list[QRectF]] = field(default_factory=dict)
+    spines: dict[int, list[QRectF]] = field(default_factory=dict)
+    blocks: list[QRectF] = field(default_factory=list)
+    named: list[Named] = field(default_factory=list)
+    bars: int = 0
+
+
+def gather(
+    shapes: Shapes, bars: Iterable[Bar], *, top: float, line_px: float, scale: TimeScale, seen: QRectF
+) -> None:
+    """Gather the shapes of the bars of one row whose first line is at `top`.
+
+    Only what lies between the left and right of `seen` is gathered.
+    """
+    left, right = seen.left(), seen.right()
+    px, base = scale.px_per_day, scale.x_of(0)
+    block: QRectF | None = None
+    for bar in bars:
+        x0, x1 = base + bar.start * px, base + bar.end * px
+        if x1 <= left or x0 >= right:
+            continue
+        shapes.bars += 1
+        box = QRectF(x0, top + bar.top * line_px, x1 - x0, bar.lines * line_px - 1)
+        if x1 - x0 < LEAST_PX:
+            block = _blocked(shapes, block, box)
+        else:
+            _gather_bar(shapes, bar, box, (left, right, px, base))
+
+
+def _blocked(shapes: Shapes, block: QRectF | None, box: QRectF) -> QRectF:
+    if block is not None and box.left() <= block.right() + 1 and box.top() == block.top():
+        block.setRight(max(block.right(), box.right()))
+        return block
+    shapes.blocks.append(box)
+    return box
+
+
+def _gather_bar(shapes: Shapes, bar: Bar, box: QRectF, where: tuple[float, float, float, float]) -> None:
+    left, right, px, base = where
+    y, height, colour = box.y(), box.height(), bar.colour
+    cells = []
+    for each in bar.segments:
+        x0, x1 = max(base + each.start * px, left - 2), min(base + each.end * px, right + 2)
+        if x1 <= x0:
+            continue
+        rect = QRectF(x0, y, x1 - x0, height)
+        cells.append((each, rect))
+        key = (colour, each.stage)
+        shapes.fills.setdefault(key, []).append(rect)
+        if x1 - x0 >= _HATCHED_PX:
+            shapes.hatches.setdefault(key, []).append(rect)
+    from_x, until_x = max(box.left(), left - 2), min(box.right(), right + 2)
+    shown = QRectF(from_x, y, until_x - from_x, height)
+    shapes.edges.setdefault(colour, []).append(shown.adjusted(0.5, 0.5, -0.5, -0.5))
+    if box.left() >= left - _SPINE_PX and box.width() > 2 * _SPINE_PX:
+        shapes.spines.setdefault(colour, []).append(QRectF(box.left(), y, _SPINE_PX, height))
+    shapes.named.append(Named(bar, shown, tuple(cells)))
+
+
+def paint_shapes(painter: QPainter, shapes: Shapes, kit: Kit) -> None:
+    """Paint fills, hatches and edges of everything gathered, then its names."""
+    painter.setPen(Qt.PenStyle.NoPen)
+    for (colour, stage), rects in shapes.fills.items():
+        painter.setBrush(kit.stage_ink(colour, stage).fill)
+        painter.drawRects(rects)
+    for (colour, stage), rects in shapes.hatches.items():
+        painter.setBrush(kit.hatch(stage.value, kit.stage_ink(colour, stage).hatch))
+        painter.drawRects(rects)
+    for colour, rects in shapes.spines.items():
+        painter.setBrush(_edge(kit, colour))
+        painter.drawRects(rects)
+    if shapes.blocks:
+        painter.setBrush(mixed(kit.theme.muted, kit.theme.field, _BLOCK))
+        painter.drawRects(shapes.blocks)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    for colour, rects in shapes.edges.items():
+        painter.setPen(QPen(_edge(kit, colour).color(), 1))
+        painter.drawRects(rects)
+    for named in shapes.named:
+        _write_bar(painter, named, kit)
+
+
+def _edge(kit: Kit, colour: int) -> QBrush:
+    return QBrush(mixed(kit.crop_colour(colour), kit.theme.text, _EDGE))
+
+
+def _write_bar(painter: QPainter, named: Named, kit: Kit) -> None:
+    bar, box = named.bar, named.box
+    face = Face.PLAIN if box.height() >= kit.text_px else Face.SMALL
+    if not named.cells or box.height() < kit.height(face) - 3 or box.width() < 2 * _LETTER_PAD:
+        return
+    widest = max(named.cells, key=_cell_width)[0]
+    for segment, cell in named.cells:
+        painter.setPen(kit.stage_ink(bar.colour, segment.stage).text)
+        _write_segment(painter, bar, cell, (kit, face, segment, segment is widest))
+    if bar.locked and box.width() >= _LOCK_ROOM:
+        _paint_lock(painter, box, kit, bar)
+
+
+def _cell_width(cell: tuple[Segment, QRectF]) -> float:
+    return cell[1].width()
+
+
+def _write_segment(painter: QPainter, bar: Bar, cell: QRectF, what: tuple[Kit, Face, Segment, bool]) -> None:
+    kit, face, segment, titled = what
+    letter = words.stage_letter(segment.stage)
+    width = kit.width(letter, Face.SMALL_BOLD)
+    room = cell.width() - 2 * _LETTER_PAD
+    if room < width:
+        return
+    fill = kit.stage_ink(bar.colour, segment.stage).fill
+    inner = cell.adjusted(_LETTER_PAD + 1, 0, -_LETTER_PAD, 0)
+    title = words.bar_title(bar) if titled and room >= width + _GAP + _LEAST_TITLE_PX else ""
+    title_room = room - width - _GAP - _LETTER_PAD
+    written = min(kit.width(title, face), title_room) + _GAP if title else 0.0
+    height = min(cell.height() - 2, kit.height(face))
+    kit.plate(painter, inner, fill, width + written, height)
+    kit.write(painter, inner, letter, face=Face.SMALL_BOLD)
+    if title:
+        box = QRectF(inner.x() + width + _GAP, inner.y(), title_room, inner.height())
+        kit.write(painter, box, title, face=face)
+
+
+def _paint_lock(painter: QPainter, box: QRectF, kit: Kit, bar: Bar) -> None:
+    ink = kit.stage_ink(bar.colour, bar.segments[-1].stage)
+    size = min(_LOCK_PX, box.height() - 4)
+    at = QPointF(box.right() - size - _LETTER_PAD, box.center().y() - size / 4)
+    painter.fillRect(QRectF(at.x() - 2, box.y() + 1, size + 4, box.height() - 2), ink.fill)
+    painter.setPen(QPen(ink.text, 1.2))
+    painter.drawArc(QRectF(at.x() + size / 4, at.y() - size / 2, size / 2, size), 0, 180 * 16)
+    painter.fillRect(QRectF(at.x(), at.y(), size, size * 0.75), ink.text)

@@ -1,0 +1,262 @@
+"""Paints the lane of fish and feed: per loop the feed as steps and the biomass as a line, then its groups.
+
+A plain function of its values; must know nothing of storage.
+"""
+
+from __future__ import annotations
+
+import math
+from typing import Final
+
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
+
+from planner.desk.lanes import words
+from planner.desk.lanes.grid import Calendar, paint_grid, paint_today
+from planner.desk.lanes.kit import Face, Kit
+from planner.desk.lanes.scene import Curve, FeedScene, FishMark, FishMarkKind, FishRow
+from planner.desk.lanes.time_scale import TimeScale
+from planner.desk.theme import mixed
+
+PLOT_LINES: Final = 2.6
+ROW_LINES: Final = 0.95
+_PAD: Final = 10.0
+_INDENT: Final = 26.0
+_TOP_FREE: Final = 6.0
+_FILL: Final = 0.3
+_GROUP_FILL: Final = 0.22
+_FEED_COLOUR: Final = "n"
+_DAILY_PX: Final = 7.0
+_NICE: Final = (1.0, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0)
+_MARK: Final = 7.5
+
+
+def nice_top(highest: float) -> float:
+    """Return a round number that is not below the highest value.
+
+    >>> nice_top(730.0)
+    800.0
+    """
+    if highest <= 0:
+        return 1.0
+    power = 10.0 ** math.floor(math.log10(highest))
+    return next(step * power for step in _NICE if step * power >= highest - power * 1e-9)
+
+
+def fish_height(feeds: tuple[FeedScene, ...], kit: Kit) -> float:
+    """Return how high everything in the lane is [px]."""
+    rows = sum(len(feed.groups) for feed in feeds)
+    return (len(feeds) * PLOT_LINES + rows * ROW_LINES) * kit.line_px
+
+
+def paint_fish(
+    painter: QPainter,
+    rect: QRectF,
+    feeds: tuple[FeedScene, ...],
+    scale: TimeScale,
+    kit: Kit,
+    calendar: Calendar,
+    *,
+    scroll: float = 0.0,
+) -> None:
+    """Paint the lane of fish and feed into `rect`."""
+    painter.save()
+    painter.setClipRect(rect, Qt.ClipOperation.IntersectClip)
+    painter.fillRect(rect, kit.theme.field)
+    times = QRectF(rect.x() + kit.names_px, rect.y(), rect.width() - kit.names_px, rect.height())
+    painter.fillRect(QRectF(rect.x(), rect.y(), kit.names_px, rect.height()), kit.theme.panel)
+    paint_grid(painter, times, scale, kit.theme, calendar)
+    at = rect.y() - scroll
+    for feed in feeds:
+        at = _paint_loop(painter, QRectF(rect.x(), at, rect.width(), rect.height()), feed, scale, kit)
+    painter.setClipRect(rect, Qt.ClipOperation.IntersectClip)
+    paint_today(painter, times, scale, kit.theme, calendar)
+    painter.setPen(QPen(kit.theme.line, 1))
+    painter.drawLine(QLineF(times.x() - 0.5, rect.top(), times.x() - 0.5, rect.bottom()))
+    painter.restore()
+
+
+def _paint_loop(painter: QPainter, rect: QRectF, feed: FeedScene, scale: TimeScale, kit: Kit) -> float:
+    plot = QRectF(rect.x(), rect.y(), rect.width(), PLOT_LINES * kit.line_px)
+    _paint_plot_names(painter, QRectF(plot.x(), plot.y(), kit.names_px, plot.height()), feed, kit)
+    times = QRectF(plot.x() + kit.names_px, plot.y(), plot.width() - kit.names_px, plot.height())
+    painter.save()
+    painter.setClipRect(times, Qt.ClipOperation.IntersectClip)
+    _paint_plot(painter, times.adjusted(0, _TOP_FREE, 0, -1), feed, scale, kit)
+    painter.restore()
+    at = plot.bottom()
+    for group in feed.groups:
+        row = QRectF(rect.x(), at, rect.width(), ROW_LINES * kit.line_px)
+        _paint_group(painter, row, group, scale, kit)
+        at = row.bottom()
+    painter.setPen(QPen(kit.theme.line, 1))
+    painter.drawLine(QLineF(rect.x(), round(at) - 0.5, rect.right(), round(at) - 0.5))
+    return at
+
+
+def feed_colour(kit: Kit) -> QColor:
+    """Return the colour of feed."""
+    return kit.theme.element_colour(_FEED_COLOUR)
+
+
+def _paint_plot_names(painter: QPainter, box: QRectF, feed: FeedScene, kit: Kit) -> None:
+    line = QRectF(box.x() + _PAD, box.y() + 2, box.width() - 2 * _PAD, kit.text_px * 1.15)
+    painter.setPen(kit.theme.text)
+    kit.write(painter, line, feed.name, face=Face.BOLD)
+    line.translate(0, line.height())
+    _paint_key(painter, line, kit, filled=True)
+    painter.setPen(kit.theme.muted)
+    texts = (
+        words.feed_scale(nice_top(feed.feed_by_week.highest)),
+        words.biomass_scale(nice_top(feed.biomass_by_week.highest)),
+    )
+    kit.write(painter, line.adjusted(_INDENT - _PAD, 0, 0, 0), texts[0], face=Face.SMALL)
+    line.translate(0, kit.small_px * 1.1)
+    _paint_key(painter, line, kit, filled=False)
+    painter.setPen(kit.theme.muted)
+    kit.write(painter, line.adjusted(_INDENT - _PAD, 0, 0, 0), texts[1], face=Face.SMALL)
+
+
+def _paint_key(painter: QPainter, line: QRectF, kit: Kit, *, filled: bool) -> None:
+    y = line.center().y()
+    if filled:
+        box = QRectF(line.x(), y - 4, 10, 8)
+        painter.fillRect(box, mixed(feed_colour(kit), kit.theme.panel, _FILL))
+        painter.fillRect(QRectF(box.x(), box.y(), 10, 2), feed_colour(kit))
+    else:
+        painter.setPen(QPen(kit.theme.text, 1.4, Qt.PenStyle.DashLine))
+        painter.drawLine(QLineF(line.x(), y, line.x() + 11, y))
+
+
+def _paint_plot(painter: QPainter, box: QRectF, feed: FeedScene, scale: TimeScale, kit: Kit) -> None:
+    colour = feed_colour(kit)
+    curve = feed.feed_by_day if scale.px_per_day >= _DAILY_PX else feed.feed_by_week
+    fill_steps(
+        painter, box, curve, scale, nice_top(feed.feed_by_week.highest), mixed(colour, kit.theme.field, _FILL)
+    )
+    draw_steps(painter, box, curve, scale, nice_top(feed.feed_by_week.highest), QPen(colour, 1.6))
+    pen = QPen(kit.theme.text, 1.2, Qt.PenStyle.DashLine)
+    draw_line(painter, box, feed.biomass_by_week, scale, nice_top(feed.biomass_by_week.highest), pen)
+
+
+def _seen(box: QRectF, curve: Curve, scale: TimeScale) -> range:
+    return curve.seen(scale.whole_day_at(box.left()), scale.whole_day_at(box.right()) + 1)
+
+
+def fill_steps(
+    painter: QPainter, box: QRectF, curve: Curve, scale: TimeScale, top: float, colour: QColor
+) -> None:
+    """Fill from the bottom of a box up to each value, `top` being the value at the upper edge."""
+    steps = []
+    for position in _seen(box, curve, scale):
+        high = curve.values[position] / top * box.height()
+        x0, x1 = _edges(curve, position, scale)
+        steps.append(QRectF(x0, box.bottom() - high, x1 - x0, high))
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(colour)
+    painter.drawRects(steps)
+
+
+def _edges(curve: Curve, position: int, scale: TimeScale) -> tuple[float, float]:
+    """Return left and right of a value's days in whole pixels, so that neighbours leave no seam."""
+    start = curve.start + position * curve.step
+    return float(round(scale.x_of(start))), float(round(scale.x_of(start + curve.step)))
+
+
+def draw_steps(painter: QPainter, box: QRectF, curve: Curve, scale: TimeScale, top: float, pen: QPen) -> None:
+    """Draw the values of a curve as steps; nan leaves a gap."""
+    lines = []
+    before: float | None = None
+    for position in _seen(box, curve, scale):
+        value = curve.values[position]
+        if math.isnan(value):
+            before = None
+            continue
+        y = box.bottom() - value / top * box.height()
+        x0, x1 = _edges(curve, position, scale)
+        if before is not None and before != y:
+            lines.append(QLineF(x0, before, x0, y))
+        lines.append(QLineF(x0, y, x1, y))
+        before = y
+    painter.setPen(pen)
+    painter.drawLines(lines)
+
+
+def draw_line(painter: QPainter, box: QRectF, curve: Curve, scale: TimeScale, top: float, pen: QPen) -> None:
+    """Draw the values of a curve as one line through the middle of each step."""
+    points = []
+    for position in _seen(box, curve, scale):
+        x = scale.x_of(curve.start + (position + 0.5) * curve.step)
+        points.append(QPointF(x, box.bottom() - curve.values[position] / top * box.height()))
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(pen)
+    painter.drawPolyline(QPolygonF(points))
+    painter.restore()
+
+
+def _paint_group(painter: QPainter, row: QRectF, group: FishRow, scale: TimeScale, kit: Kit) -> None:
+    names = QRectF(row.x(), row.y(), kit.names_px, row.height())
+    painter.setPen(kit.theme.text)
+    kit.write(painter, names.adjusted(_INDENT, 0, -_PAD, 0), group.name, face=Face.SMALL)
+    times = QRectF(row.x() + kit.names_px, row.y(), row.width() - kit.names_px, row.height())
+    painter.save()
+    painter.setClipRect(times, Qt.ClipOperation.IntersectClip)
+    left, right = scale.x_of(group.start), scale.x_of(group.end)
+    bar = QRectF(left, row.y() + 3, right - left, row.height() - 6) & times.adjusted(-2, 0, 2, 0)
+    if not bar.isEmpty():
+        painter.fillRect(bar, mixed(feed_colour(kit), kit.theme.field, _GROUP_FILL))
+        painter.setPen(QPen(mixed(feed_colour(kit), kit.theme.text, 0.6), 1))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRect(bar.adjusted(0.5, 0.5, -0.5, -0.5))
+        _paint_marks(painter, bar & times, times, group, scale, kit)
+    painter.restore()
+
+
+def _paint_marks(
+    painter: QPainter, bar: QRectF, times: QRectF, group: FishRow, scale: TimeScale, kit: Kit
+) -> None:
+    free = bar.left() + 4
+    shown = [
+        mark for mark in group.marks if times.left() - _MARK <= scale.x_of(mark.day) <= times.right() + _MARK
+    ]
+    for position, mark in enumerate(shown):
+        x = scale.x_of(mark.day + 0.5)
+        text = words.mark_text(mark)
+        limit = (
+            scale.x_of(shown[position + 1].day + 0.5) - _MARK if position + 1 < len(shown) else bar.right()
+        )
+        if x - _MARK < free - 4 and position:
+            continue
+        paint_mark(painter, QPointF(x, bar.center().y()), mark, kit)
+        free = x + _MARK + 3
+        room = min(limit, bar.right()) - free - 4
+        if room >= kit.width(text, Face.SMALL) and mark.kind is not FishMarkKind.OFF_FEED:
+            painter.setPen(kit.theme.text)
+            free += kit.write(painter, QRectF(free, bar.y(), room, bar.height()), text, face=Face.SMALL)
+
+
+def paint_mark(painter: QPainter, at: QPointF, mark: FishMark, kit: Kit) -> None:
+    """Paint the sign of an event: a shape of its own with its letter in it."""
+    shape = _shape(mark.kind)
+    fill = kit.theme.text if mark.kind is FishMarkKind.HARVEST else kit.theme.field
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(QPen(kit.theme.text, 1.2))
+    painter.setBrush(fill)
+    painter.drawPolygon(QPolygonF([at + each for each in shape]))
+    painter.restore()
+    painter.setPen(kit.theme.field if mark.kind is FishMarkKind.HARVEST else kit.theme.text)
+    box = QRectF(at.x() - _MARK, at.y() - _MARK, 2 * _MARK, 2 * _MARK)
+    kit.write(
+        painter, box, words.mark_letter(mark.kind), face=Face.SMALL_BOLD, align=Qt.AlignmentFlag.AlignHCenter
+    )
+
+
+def _shape(kind: FishMarkKind) -> list[QPointF]:
+    half = _MARK
+    if kind is FishMarkKind.HARVEST:
+        return [QPointF(0, -half - 1), QPointF(half + 1, 0), QPointF(0, half + 1), QPointF(-half - 1, 0)]
+    if kind is FishMarkKind.OFF_FEED:
+        return [QPointF(-half, half - 1), QPointF(half, half - 1), QPointF(0, -half - 1)]
+    return [QPointF(-half, -half), QPointF(half, -half), QPointF(half, half), QPointF(-half, half)]

@@ -1,0 +1,213 @@
+"""What every painter of the lanes draws with: typefaces, fills, hatches, measured and shortened text.
+
+Made from a theme and a font, and thrown away when either changes. Must know nothing of scenes' contents.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+from typing import Final
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QFont,
+    QFontMetricsF,
+    QImage,
+    QPainter,
+    QPen,
+    QStaticText,
+)
+
+from planner.desk.lanes.scene import BandMark
+from planner.desk.theme import Theme, mixed
+from planner.farm.crops import Stage
+
+_SMALL: Final = 0.84
+_LINE: Final = 1.42
+_HEAD: Final = 1.75
+_NAMES_EMS: Final = 16.0
+_HATCH_INK: Final = 0.3
+_CACHED_TEXTS: Final = 6000
+_TILE: Final = 8
+_SCALES: Final = 4
+_PLATE_PAD: Final = 3.0
+
+_SHADE: Final = {
+    Stage.GERMINATION: 0.16,
+    Stage.NURSERY: 0.3,
+    Stage.SPACING: 0.44,
+    Stage.BED: 0.6,
+    Stage.PICKING: 0.86,
+    Stage.CLEARING: 0.06,
+}
+_BAND_SHADE: Final = {
+    BandMark.SHORT: 0.85,
+    BandMark.THIN: 0.5,
+    BandMark.MET: 0.28,
+    BandMark.AMPLE: 0.42,
+    BandMark.NO_DEMAND: 0.0,
+}
+
+
+class Face(Enum):
+    """Which typeface a text is set in."""
+
+    PLAIN = 0
+    SMALL = 1
+    BOLD = 2
+    SMALL_BOLD = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Ink:
+    """A fill with the ink that is read on it, and the quieter ink of its hatch."""
+
+    fill: QColor
+    text: QColor
+    hatch: QColor
+
+
+class Kit:
+    """Fonts, colours and shortened text for one theme and font; looks every answer up the second time."""
+
+    def __init__(self, theme: Theme, font: QFont) -> None:
+        self.theme = theme
+        self._fonts = _faces(font)
+        self._metrics = [QFontMetricsF(each) for each in self._fonts]
+        self._texts: dict[tuple[str, int, int], QStaticText] = {}
+        self._widths: dict[tuple[str, int], float] = {}
+        self._stage_inks: dict[tuple[int, Stage], Ink] = {}
+        self._brushes: dict[tuple[str, int], QBrush] = {}
+        height = self._metrics[0].height()
+        self.line_px = float(round(height * _LINE))
+        self.head_px = float(round(height * _HEAD))
+        self.names_px = float(round(self._metrics[0].averageCharWidth() * _NAMES_EMS + height))
+        self.text_px = height
+        self.small_px = self._metrics[Face.SMALL.value].height()
+
+    def font(self, face: Face) -> QFont:
+        """Return the font of a face."""
+        return self._fonts[face.value]
+
+    def width(self, text: str, face: Face) -> float:
+        """Return how wide a text is [px]."""
+        key = (text, face.value)
+        found = self._widths.get(key)
+        if found is None:
+            if len(self._widths) > _CACHED_TEXTS:
+                self._widths.clear()
+            found = self._widths[key] = self._metrics[face.value].horizontalAdvance(text)
+        return found
+
+    def height(self, face: Face) -> float:
+        """Return how high a line of text is [px]."""
+        return self._metrics[face.value].height()
+
+    def shortened(self, text: str, face: Face, room: float) -> str:
+        """Return the text, with an ellipsis when it is wider than `room`."""
+        if self.width(text, face) <= room:
+            return text
+        return self._metrics[face.value].elidedText(text, Qt.TextElideMode.ElideRight, room)
+
+    def write(
+        self,
+        painter: QPainter,
+        box: QRectF,
+        text: str,
+        *,
+        face: Face = Face.PLAIN,
+        align: Qt.AlignmentFlag = Qt.AlignmentFlag.AlignLeft,
+    ) -> float:
+        """Write one line within a box, upright in its middle, shortened to fit; return its width."""
+        room = box.width()
+        if room < 2 or not text:
+            return 0.0
+        static, width = self._static(text, face, room)
+        x = box.x()
+        if align == Qt.AlignmentFlag.AlignRight:
+            x = box.right() - width
+        elif align == Qt.AlignmentFlag.AlignHCenter:
+            x += (room - width) / 2
+        y = box.y() + (box.height() - self._metrics[face.value].height()) / 2
+        painter.setFont(self._fonts[face.value])
+        painter.drawStaticText(QPointF(x, y), static)
+        return width
+
+    def _static(self, text: str, face: Face, room: float) -> tuple[QStaticText, float]:
+        whole = self.width(text, face)
+        key = (text, face.value, -1 if whole <= room else int(room))
+        static = self._texts.get(key)
+        if static is None:
+            if len(self._texts) > _CACHED_TEXTS:
+                self._texts.clear()
+            static = QStaticText(text if whole <= room else self.shortened(text, face, room))
+            static.setTextFormat(Qt.TextFormat.PlainText)
+            static.prepare(font=self._fonts[face.value])
+            self._texts[key] = static
+        return static, min(whole, room)
+
+    def crop_colour(self, position: int) -> QColor:
+        """Return the colour of a crop by its place in the list of crops."""
+        return self.theme.data_colour(position)
+
+    def stage_ink(self, colour: int, stage: Stage) -> Ink:
+        """Return fill and inks of a stage of a crop."""
+        key = (colour, stage)
+        if key not in self._stage_inks:
+            fill = mixed(self.crop_colour(colour), self.theme.field, _SHADE[stage])
+            self._stage_inks[key] = _ink(self.theme, fill)
+        return self._stage_inks[key]
+
+    def band_ink(self, band: BandMark) -> Ink:
+        """Return fill and inks of a band of supply."""
+        fill = mixed(self.theme.band_colour(band.value), self.theme.field, _BAND_SHADE[band])
+        return _ink(self.theme, fill)
+
+    def hatch(self, pattern: str, ink: QColor) -> QBrush:
+        """Return the hatch called by a stage's word, drawn fine enough for any screen."""
+        key = (pattern, ink.rgba())
+        if key not in self._brushes:
+            self._brushes[key] = _sharp(self.theme.stage_pattern(pattern, ink))
+        return self._brushes[key]
+
+    def plate(self, painter: QPainter, box: QRectF, fill: QColor, width: float, height: float) -> None:
+        """Lay plain ground under a text that begins at the left of a box."""
+        top = box.y() + (box.height() - height) / 2
+        painter.fillRect(QRectF(box.x() - _PLATE_PAD, top, width + 2 * _PLATE_PAD, height), fill)
+
+    def line_pen(self, colour: QColor, width: float = 1.0) -> QPen:
+        """Return a pen for straight lines."""
+        return QPen(colour, width)
+
+
+def _faces(font: QFont) -> list[QFont]:
+    faces = [QFont(font) for _ in Face]
+    for face in (Face.SMALL, Face.SMALL_BOLD):
+        _scale(faces[face.value], _SMALL)
+    for face in (Face.BOLD, Face.SMALL_BOLD):
+        faces[face.value].setWeight(QFont.Weight.Bold)
+    return faces
+
+
+def _scale(font: QFont, by: float) -> None:
+    if font.pointSizeF() > 0:
+        font.setPointSizeF(font.pointSizeF() * by)
+    else:
+        font.setPixelSize(round(font.pixelSize() * by))
+
+
+def _ink(theme: Theme, fill: QColor) -> Ink:
+    text = theme.on(fill)
+    return Ink(fill=fill, text=text, hatch=mixed(text, fill, _HATCH_INK))
+
+
+def _sharp(brush: QBrush) -> QBrush:
+    return brush
+
+
+def sharpened(image: QImage) -> QBrush:
+    """Return an image as a brush."""
+    return QBrush(image)

@@ -1,0 +1,324 @@
+"""Every word the lanes show or speak, ready for translation, and numbers and dates as the locale has them.
+
+Must know nothing of painting or of farms as a whole.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import Final
+
+from PySide6.QtCore import QCoreApplication, QDate, QLocale
+
+from planner.desk.lanes.scene import BandMark, Bar, FishMark, FishMarkKind, RowKey
+from planner.farm.crops import Phase, Stage
+from planner.farm.species import BedKind
+
+_G_PER_KG: Final = 1000
+_MONTH_SHORT: Final = QLocale.FormatType.ShortFormat
+_translate = QCoreApplication.translate
+
+
+def stage_letter(stage: Stage) -> str:
+    """Return the letter that stands for a stage."""
+    letters = {
+        Stage.GERMINATION: _translate("Lanes", "G", "letter of the stage germination"),
+        Stage.NURSERY: _translate("Lanes", "N", "letter of the stage nursery"),
+        Stage.SPACING: _translate("Lanes", "S", "letter of the stage spacing"),
+        Stage.BED: _translate("Lanes", "B", "letter of the stage bed"),
+        Stage.PICKING: _translate("Lanes", "P", "letter of the stage picking"),
+        Stage.CLEARING: _translate("Lanes", "C", "letter of the stage clearing"),
+    }
+    return letters[stage]
+
+
+def stage_name(stage: Stage) -> str:
+    """Return what a stage is called."""
+    names = {
+        Stage.GERMINATION: _translate("Lanes", "germination"),
+        Stage.NURSERY: _translate("Lanes", "nursery"),
+        Stage.SPACING: _translate("Lanes", "spacing"),
+        Stage.BED: _translate("Lanes", "bed"),
+        Stage.PICKING: _translate("Lanes", "picking"),
+        Stage.CLEARING: _translate("Lanes", "clearing"),
+    }
+    return names[stage]
+
+
+def phase_name(phase: Phase) -> str:
+    """Return what an unplaced batch waits for."""
+    names = {
+        Phase.NURSERY: _translate("Lanes", "Nursery trays"),
+        Phase.SPACING: _translate("Lanes", "Spacing places"),
+        Phase.BED: _translate("Lanes", "Final places"),
+    }
+    return names[phase]
+
+
+def unit_name(kind: BedKind, unit: int) -> str:
+    """Return what one raft, block or tray is called."""
+    names = {
+        BedKind.RAFT: _translate("Lanes", "Raft {number}"),
+        BedKind.MEDIA: _translate("Lanes", "Block {number}"),
+        BedKind.NURSERY: _translate("Lanes", "Tray {number}"),
+    }
+    return names[kind].format(number=whole(unit))
+
+
+def bed_detail(kind: BedKind, units: int, places: int) -> str:
+    """Return how large a bed is."""
+    texts = {
+        BedKind.RAFT: _translate("Lanes", "{units} × {places} holes"),
+        BedKind.MEDIA: _translate("Lanes", "{units} × {places} cells"),
+        BedKind.NURSERY: _translate("Lanes", "{units} × {places} cells"),
+    }
+    return texts[kind].format(units=whole(units), places=whole(places))
+
+
+def band_letter(band: BandMark) -> str:
+    """Return the letter that stands for a band of supply."""
+    letters = {
+        BandMark.SHORT: _translate("Lanes", "S", "letter of the band short"),
+        BandMark.THIN: _translate("Lanes", "T", "letter of the band thin"),
+        BandMark.MET: _translate("Lanes", "M", "letter of the band met"),
+        BandMark.AMPLE: _translate("Lanes", "A", "letter of the band ample"),
+        BandMark.NO_DEMAND: _translate("Lanes", "–", "letter of the band no demand"),
+    }
+    return letters[band]
+
+
+def band_name(band: BandMark) -> str:
+    """Return what a band of supply is called."""
+    names = {
+        BandMark.SHORT: _translate("Lanes", "short"),
+        BandMark.THIN: _translate("Lanes", "thin"),
+        BandMark.MET: _translate("Lanes", "met"),
+        BandMark.AMPLE: _translate("Lanes", "ample"),
+        BandMark.NO_DEMAND: _translate("Lanes", "no demand"),
+    }
+    return names[band]
+
+
+def element_symbol(element: str) -> str:
+    """Return the symbol of an element, the same in every language."""
+    return element.capitalize()
+
+
+def mark_letter(kind: FishMarkKind) -> str:
+    """Return the letter that stands for what happens to a fish group."""
+    letters = {
+        FishMarkKind.STOCKED: _translate("Lanes", "S", "letter of fish stocked"),
+        FishMarkKind.HARVEST: _translate("Lanes", "H", "letter of fish harvested"),
+        FishMarkKind.ADDED: _translate("Lanes", "A", "letter of fish added"),
+        FishMarkKind.OFF_FEED: _translate("Lanes", "O", "letter of days off feed"),
+    }
+    return letters[kind]
+
+
+def mark_name(kind: FishMarkKind) -> str:
+    """Return what happens to a fish group, in a word."""
+    names = {
+        FishMarkKind.STOCKED: _translate("Lanes", "stocked"),
+        FishMarkKind.HARVEST: _translate("Lanes", "harvest"),
+        FishMarkKind.ADDED: _translate("Lanes", "added"),
+        FishMarkKind.OFF_FEED: _translate("Lanes", "off feed"),
+    }
+    return names[kind]
+
+
+def whole(number: int) -> str:
+    """Return a whole number as the locale writes it."""
+    return QLocale().toString(number)
+
+
+def figure(value: float) -> str:
+    """Return a number with about two figures that mean something."""
+    if value >= 10 or value == 0:
+        return QLocale().toString(round(value))
+    return QLocale().toString(value, "f", 1 if value >= 1 else 2)
+
+
+def grams(value_g: float) -> str:
+    """Return a mass in g or kg, whichever reads better."""
+    if value_g >= _G_PER_KG:
+        return _translate("Lanes", "{value} kg").format(value=figure(value_g / _G_PER_KG))
+    return _translate("Lanes", "{value} g").format(value=figure(value_g))
+
+
+def day_month(day: int) -> str:
+    """Return day and short month, such as 30 Mar."""
+    on = date.fromordinal(day)
+    return f"{on.day} {month_short(day)}"
+
+
+def day_month_year(day: int) -> str:
+    """Return day, short month and year."""
+    return f"{day_month(day)} {date.fromordinal(day).year}"
+
+
+def weekday_short(day: int) -> str:
+    """Return the short name of the day of the week."""
+    return QLocale().dayName(date.fromordinal(day).isoweekday(), _MONTH_SHORT)
+
+
+def month_short(day: int) -> str:
+    """Return the short name of the month."""
+    return QLocale().standaloneMonthName(date.fromordinal(day).month, _MONTH_SHORT)
+
+
+def month_year(day: int) -> str:
+    """Return month and year."""
+    on = date.fromordinal(day)
+    return QLocale().toString(QDate(on.year, on.month, 1), "MMMM yyyy")
+
+
+def month_year_short(day: int) -> str:
+    """Return short month and year."""
+    return f"{month_short(day)} {date.fromordinal(day).year}"
+
+
+def week_label(number: int) -> str:
+    """Return the short name of a week of the year."""
+    return _translate("Lanes", "W{number}", "short for week").format(number=f"{number:02d}")
+
+
+def quarter_label(day: int) -> str:
+    """Return the short name of a quarter of the year."""
+    return _translate("Lanes", "Q{number}", "short for quarter").format(
+        number=(date.fromordinal(day).month + 2) // 3
+    )
+
+
+def bar_title(bar: Bar) -> str:
+    """Return what is written on a bar: crop, batch and number of plants."""
+    named = bar.code if bar.code.upper().startswith(bar.crop.upper()) else f"{bar.crop} {bar.code}"
+    return f"{named} · {whole(bar.plants)}"
+
+
+def bar_summary(bar: Bar, row_name: str) -> str:
+    """Return a bar in a sentence, for reading aloud."""
+    text = _translate("Lanes", "Batch {code}, {crop}, {plants} plants, {place}, from {start} to {end}.")
+    said = text.format(
+        code=bar.code,
+        crop=bar.crop_name,
+        plants=whole(bar.plants),
+        place=row_name,
+        start=day_month_year(bar.start),
+        end=day_month_year(bar.end - 1),
+    )
+    stages = [f"{stage_name(each.stage)} {day_month(each.start)}" for each in bar.segments]
+    said += " " + _translate("Lanes", "Stages: {stages}.").format(stages=", ".join(stages))
+    return said + (" " + _translate("Lanes", "Locked.") if bar.locked else "")
+
+
+def row_title(group_name: str, row_name: str) -> str:
+    """Return the name of a row with that of its bed."""
+    return _translate("Lanes", "{row} of {bed}").format(row=row_name, bed=group_name)
+
+
+def unplaced() -> str:
+    """Return what batches without a place are called."""
+    return _translate("Lanes", "Unplaced")
+
+
+def unplaced_row(key: RowKey) -> str:
+    """Return the name of a row of unplaced batches."""
+    return phase_name(key.phase) if key.phase is not None else unplaced()
+
+
+def moved(bar: Bar, start: int, end: int, days: int, place: str) -> str:
+    """Return what a drag would do, for the label beside the pointer."""
+    text = _translate("Lanes", "{code}: {start} – {end}").format(
+        code=bar.code, start=day_month(start), end=day_month_year(end - 1)
+    )
+    if days:
+        text += "  " + days_moved(days)
+    return f"{text}\n{place}" if place else text
+
+
+def days_moved(days: int) -> str:
+    """Return by how much something moves, with its direction."""
+    if days > 0:
+        return _plural(
+            _translate("Lanes", "(1 day later)"), _translate("Lanes", "({number} days later)"), days
+        )
+    return _plural(
+        _translate("Lanes", "(1 day earlier)"), _translate("Lanes", "({number} days earlier)"), -days
+    )
+
+
+def locked_refusal(bar: Bar) -> str:
+    """Return why a locked batch stays."""
+    text = _translate("Lanes", "Batch {code} is locked. Unlock it to move it.")
+    return text.format(code=bar.code)
+
+
+def unplaced_refusal() -> str:
+    """Return why a bar cannot be dropped among the unplaced ones."""
+    return _translate("Lanes", "A bar cannot be put here. Drop it on a raft, block or tray.")
+
+
+def no_other_unit(bar: Bar) -> str:
+    """Return that no further unit has room."""
+    text = _translate("Lanes", "Batch {code} fits on no further unit in this direction.")
+    return text.format(code=bar.code)
+
+
+def moved_done(code: str, text: str) -> str:
+    """Return what is said when a batch has been moved."""
+    return _translate("Lanes", "Batch {code} moved. {text}").format(code=code, text=text)
+
+
+def _plural(one: str, many: str, number: int) -> str:
+    return one if number == 1 else many.format(number=whole(number))
+
+
+def feed_scale(top_g: float) -> str:
+    """Return what the height of the feed plot stands for."""
+    return _translate("Lanes", "feed, to {mass}/day").format(mass=grams(top_g))
+
+
+def biomass_scale(top_g: float) -> str:
+    """Return what the height of the biomass line stands for."""
+    return _translate("Lanes", "fish, to {mass}").format(mass=grams(top_g))
+
+
+def mark_text(mark: FishMark) -> str:
+    """Return an event of a fish group in two words."""
+    name = mark_name(mark.kind)
+    if mark.count is None:
+        return name
+    return _translate("Lanes", "{count} {event}").format(count=whole(mark.count), event=name)
+
+
+def limiting_element() -> str:
+    """Return the title of the strip that names the limiting element."""
+    return _translate("Lanes", "Limiting element")
+
+
+def element_full(element: str) -> str:
+    """Return name and symbol of an element."""
+    names = {
+        "n": _translate("Lanes", "Nitrogen"),
+        "p": _translate("Lanes", "Phosphorus"),
+        "k": _translate("Lanes", "Potassium"),
+        "ca": _translate("Lanes", "Calcium"),
+        "mg": _translate("Lanes", "Magnesium"),
+        "fe": _translate("Lanes", "Iron"),
+    }
+    return f"{element_symbol(element)}  {names.get(element, '')}".rstrip()
+
+
+def mass_per_week(top_g: float) -> str:
+    """Return what the height of a plot of supply and demand stands for."""
+    return _translate("Lanes", "to {mass} a week").format(mass=grams(top_g))
+
+
+def feed_rate_ratio() -> str:
+    """Return the title of the plot of feed over planted area."""
+    return _translate("Lanes", "Feed-rate ratio")
+
+
+def ratio_scale(top: float) -> str:
+    """Return what the height of the plot of feed over area stands for."""
+    return _translate("Lanes", "to {value} g/m²/day").format(value=figure(top))
