@@ -318,7 +318,7 @@ def test_steps(python: Path, *, has_screen_server: bool) -> list[Step]:
         Step("types", [*run, "mypy"], {}),
     ]
     if has_screen_server:
-        command = ["xvfb-run", "-a", *run, "pytest", "-q", "-m", "x11"]
+        command = ["xvfb-run", "-a", *run, "pytest", "-q", "-m", "x11", "tests"]
         steps.append(Step("tests in a real window", command, {"QT_QPA_PLATFORM": "xcb"}))
     steps.append(Step("tests", [*run, "pytest"], offscreen))
     return steps
