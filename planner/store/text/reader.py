@@ -1,0 +1,107 @@
+"""Reads a farm from its text: all of it, or none of it and every fault found.
+
+How single values, beds, places and repeats are read stands in the modules beside this one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from pathlib import Path as FilePath
+from types import MappingProxyType
+from typing import Any, Final
+
+from planner.farm.checks import farm_faults
+from planner.farm.crops import Batch
+from planner.farm.farm import Farm, Shelf
+from planner.farm.faults import FarmFaultError, FaultKind
+from planner.store.text import limits
+from planner.store.text.build import Builder
+from planner.store.text.draft import Draft
+from planner.store.text.entries import FORMAT_KEY, Entry, Names, entries_of
+from planner.store.text.fill import Filler
+from planner.store.text.findings import Findings, Source, shown
+from planner.store.text.overlap import refuse_overlaps
+from planner.store.text.repeats import Codes
+from planner.store.text.syntax import document_of, text_of, too_large
+
+NO_CODES: Final[Mapping[str, str]] = MappingProxyType({})
+
+
+def read_farm_file(path: FilePath, *, crop_codes: Mapping[str, str] = NO_CODES) -> Farm:
+    """Return the farm that a text file holds.
+
+    Raises `FarmFaultError` with every fault of the text, `OSError` when the file cannot be read.
+    """
+    size = path.stat().st_size
+    if size > limits.MOST_BYTES:
+        raise FarmFaultError((too_large(size, str(path)),))
+    return read_farm_text(text_of(path.read_bytes(), file=str(path)), file=str(path), crop_codes=crop_codes)
+
+
+def read_farm_text(text: str, *, file: str = "", crop_codes: Mapping[str, str] = NO_CODES) -> Farm:
+    """Return the farm that a text holds.
+
+    `file` is what faults call it; `crop_codes` gives crop key -> letters for the codes of batches
+    that have none, else the first letters of the key serve. Raises `FarmFaultError` with every
+    fault found, in the order of lines.
+    """
+    document = document_of(text, file=file)
+    findings = Findings(file=file, lines=document.lines)
+    _check_format(document.tables, findings)
+    entries = entries_of(document.tables, findings)
+    draft = Draft(findings)
+    names = Names(entries)
+    builder = Builder(
+        filler=Filler(names=names, findings=findings),
+        findings=findings,
+        draft=draft,
+        codes=Codes(taken=_codes_given(entries), crop_codes={**crop_codes, **_own_codes(entries)}),
+    )
+    for entry in entries:
+        builder.build(entry)
+    refuse_overlaps(draft, findings)
+    findings.stop()
+    farm = draft.farm()
+    draft.take_up(farm_faults(farm), farm)
+    findings.stop()
+    return farm
+
+
+def _check_format(tables: dict[str, Any], findings: Findings) -> None:
+    """Take up a missing format; stop at once at another one, which cannot be read."""
+    source = Source(path=(), where="farm")
+    wanted = f'{FORMAT_KEY} = "{limits.FORMAT}"'
+    if FORMAT_KEY not in tables:
+        findings.say(
+            source,
+            FaultKind.MISSING,
+            f"{FORMAT_KEY} is missing.",
+            field=FORMAT_KEY,
+            limit=limits.FORMAT,
+            remedy=f"Write {wanted} in the first line.",
+        )
+    elif tables[FORMAT_KEY] != limits.FORMAT:
+        findings.say(
+            source,
+            FaultKind.WRONG_TYPE,
+            f"{FORMAT_KEY} is {shown(tables[FORMAT_KEY])}, but this program reads {shown(limits.FORMAT)}.",
+            field=FORMAT_KEY,
+            value=shown(tables[FORMAT_KEY]),
+            limit=limits.FORMAT,
+            remedy=f"Write {wanted}; a newer form needs a newer program.",
+        )
+        findings.stop()
+
+
+def _codes_given(entries: tuple[Entry, ...]) -> set[str]:
+    """Return the codes that batches have in the text, those of repeats left to the duplicate check."""
+    return {entry.label for entry in entries if entry.form.kind.owner is Batch and entry.label}
+
+
+def _own_codes(entries: tuple[Entry, ...]) -> dict[str, str]:
+    """Return crop key -> code for the grower's own crops that give one."""
+    return {
+        entry.label: entry.raw["code"]
+        for entry in entries
+        if entry.form.fixed.get("shelf") is Shelf.CROP and isinstance(entry.raw.get("code"), str)
+    }
