@@ -110,9 +110,9 @@ class Catalogue:
         return found
 
     def _nothing_at(self, path: str) -> str:
-        shelf = path.rpartition("/")[0] + "/"
-        beside = [other for other in self.figures if other.startswith(shelf)]
+        shelf, _, name = path.rpartition("/")
+        beside = [other.rpartition("/")[2] for other in self.figures if other.rpartition("/")[0] == shelf]
         if beside:
-            return f"no figure {path}. {known_words(path, beside)}"
+            return f"no figure {path}. {known_words(name, beside)}"
         near = near_misses(path, self.figures)
         return f"no figure {path}." + (f" Did you mean {' or '.join(near)}?" if near else "")
