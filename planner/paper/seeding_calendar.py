@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Final
 
+from planner.catalogue.catalogue import Catalogue
 from planner.farm.crops import Batch, Phase, SeedLot
 from planner.farm.farm import DAYS_PER_WEEK, Farm, by_id
 from planner.farm.fields import Id
@@ -17,7 +18,6 @@ from planner.farm.mark import plan_mark
 from planner.farm.site import WeekStart
 from planner.forecast.profiles import Profile
 from planner.forecast.values import Forecast
-from planner.paper.book import Book
 from planner.paper.places import PlaceBook, tray_words
 from planner.paper.report import Align, Box, Cell, Column, Line, Report, RowGroup, Section, Size, Table, Tone
 from planner.paper.seeding_notes import notes
@@ -104,7 +104,7 @@ _BENCH: Final = _Sizes(
 def seeding_calendar(
     farm: Farm,
     forecast: Forecast,
-    catalogue: Book,
+    catalogue: Catalogue,
     *,
     from_on: date,
     weeks: int,
@@ -114,6 +114,7 @@ def seeding_calendar(
     """Return the seeding calendar of whole weeks, from the week that holds `from_on`.
 
     `large` sets it for the wall (A3, Tabloid), else for the bench. Weeks begin as the first site says.
+    `catalogue` has the farm's own entries laid over it.
 
     Raises:
         ValueError: `weeks` is not 1 to 520.

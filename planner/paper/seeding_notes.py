@@ -6,14 +6,15 @@ Printed on the sheet itself, so that it can be checked by hand without the progr
 from __future__ import annotations
 
 from collections.abc import Iterator
-from enum import Enum
 from typing import Final
 
+from planner.catalogue.catalogue import Catalogue, Publication
+from planner.catalogue.errors import UnknownFigureError
+from planner.catalogue.figure import Confidence
 from planner.farm.farm import Farm
 from planner.farm.species import HarvestKind
 from planner.forecast.profiles import Profile
 from planner.forecast.values import FlagKind, Forecast
-from planner.paper.book import Book, PublicationFacts
 from planner.paper.report import (
     Align,
     Caution,
@@ -32,8 +33,6 @@ from planner.paper.words import count_words, list_words, percent_words, whole_wo
 CAUTION_KEYS: Final = ("water-on-leaves", "planning-aid")
 ASSUMPTIONS_NAME: Final = "Assumptions"
 _COLUMNS_OF_TEXT: Final = {False: 2, True: 3}
-_NO_PUBLICATION: Final = "no publication"
-_OWN: Final = "the grower's own figure"
 
 FIGURE_WORDS: Final = {
     "germination_share": "seeds that come up",
@@ -46,15 +45,21 @@ FIGURE_WORDS: Final = {
 }
 """The figures of a crop that this sheet uses, in words."""
 
+_SAME_DAYS: Final = (
+    "A crop is reckoned with the same days in every season. Expect longer in cold or dark months and "
+    "shorter in warm, bright ones; your own records are the better guide."
+)
+
 _CONFIDENCE_WORDS: Final = {
-    "read": "read in the source",
-    "memory": "held from memory, check it",
-    "common practice": "common practice",
+    Confidence.READ: "read",
+    Confidence.MEMORY: "from memory, check it",
+    Confidence.COMMON_PRACTICE: "common practice",
+    Confidence.GROWERS_VALUE: "the grower's own figure",
 }
 
 
 def notes(
-    farm: Farm, forecast: Forecast, catalogue: Book, *, rows: tuple[int, ...], large: bool
+    farm: Farm, forecast: Forecast, catalogue: Catalogue, *, rows: tuple[int, ...], large: bool
 ) -> tuple[Section, ...]:
     """Return the sections that stand at the end of the calendar."""
     columns = _COLUMNS_OF_TEXT[large]
@@ -110,6 +115,7 @@ def _rules(farm: Farm, forecast: Forecast, rows: tuple[int, ...]) -> Iterator[Pa
         text="Move and harvest dates are counted in whole days from the sowing date. Sow late, and both "
         "dates move with it: change the date in the plan and print again."
     )
+    yield Paragraph(text=_SAME_DAYS)
     yield from _climate(forecast)
 
 
@@ -126,8 +132,7 @@ def _climate(forecast: Forecast) -> Iterator[Paragraph]:
     without = list(dict.fromkeys(flag.name for flag in forecast.flags if flag.kind is FlagKind.NO_CLIMATE))
     if without:
         yield Paragraph(
-            text=f"No climate by month is known for {list_words(without)}: the days are those of the book "
-            "for every season. Expect longer in cold or dark months, and correct them from your own records."
+            text=f"No climate by month has been entered for {list_words(without)}: book days apply."
         )
 
 
@@ -215,7 +220,7 @@ def _columns(*, large: bool) -> tuple[Column, ...]:
     return (name, *figures)
 
 
-def _sources(catalogue: Book, profiles: dict[int, Profile]) -> Iterator[Paragraph]:
+def _sources(catalogue: Catalogue, profiles: dict[int, Profile]) -> Iterator[Paragraph]:
     cited: dict[str, None] = {}
     for key, name in dict.fromkeys((p.crop.key, p.crop.name) for p in profiles.values()):
         grouped: dict[tuple[str, str], list[str]] = {}
@@ -231,34 +236,32 @@ def _sources(catalogue: Book, profiles: dict[int, Profile]) -> Iterator[Paragrap
         yield Paragraph(text=_cited(catalogue.publications[source]))
 
 
-def _origin(catalogue: Book, crop: str, field: str) -> tuple[str, str]:
-    """Return source key and confidence of a crop's figure; nothing for an own entry."""
+def _origin(catalogue: Catalogue, crop: str, field: str) -> tuple[str, str]:
+    """Return source key and confidence of a crop's figure."""
     try:
         figure = catalogue.figure(f"crop/{crop}/{field}")
-    except KeyError:
-        return "", _OWN
-    confidence = figure.confidence
-    word = str(confidence.value) if isinstance(confidence, Enum) else str(confidence)
-    return figure.source, _CONFIDENCE_WORDS.get(word, word)
+    except UnknownFigureError:
+        return "", _CONFIDENCE_WORDS[Confidence.GROWERS_VALUE]
+    return figure.source, _CONFIDENCE_WORDS[figure.confidence]
 
 
-def _origin_words(catalogue: Book, source: str, confidence: str) -> str:
+def _origin_words(catalogue: Catalogue, source: str, confidence: str) -> str:
     if source in catalogue.publications:
         book = catalogue.publications[source]
         return f"{_first_author(book)} {book.year} ({confidence})"
-    return f"{confidence}, {_NO_PUBLICATION}"
+    return confidence
 
 
-def _first_author(book: PublicationFacts) -> str:
+def _first_author(book: Publication) -> str:
     first, *others = book.authors.split(", ")
     return f"{first} and others" if others else first
 
 
-def _cited(book: PublicationFacts) -> str:
+def _cited(book: Publication) -> str:
     return f"{book.authors} ({book.year}). {book.title}. {book.where}."
 
 
-def _cautions(catalogue: Book) -> Iterator[Caution]:
+def _cautions(catalogue: Catalogue) -> Iterator[Caution]:
     for key in CAUTION_KEYS:
         caution = catalogue.cautions[key]
         yield Caution(title=caution.topic, text=caution.text)
