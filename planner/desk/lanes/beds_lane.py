@@ -24,7 +24,7 @@ from planner.farm.fields import Id
 INDENT: Final = 26.0
 _PAD: Final = 10.0
 _FOLD: Final = 4.0
-_HELD: Final = 0.2
+_HELD: Final = 0.3
 _PROFILE_PAD: Final = 5.0
 _GHOST: Final = 0.72
 _OUTLINE: Final = 2.0
@@ -66,7 +66,11 @@ def paint_beds(
         look.layout.between(part.top() - rect.top() + look.scroll, part.bottom() - rect.top() + look.scroll)
     )
     times = time_rect(rect, kit) & part
-    painted = _paint_times(painter, (rect, times), look, strips, (scale, kit, calendar)) if not times.isEmpty() else 0
+    painted = (
+        _paint_times(painter, (rect, times), look, strips, (scale, kit, calendar))
+        if not times.isEmpty()
+        else 0
+    )
     for strip in strips:
         _paint_name(painter, _strip_rect(rect, look, strip), look, strip, kit)
     _paint_names_edge(painter, rect, kit)
@@ -110,8 +114,8 @@ def _paint_times(
         )
     painter.setPen(QPen(kit.theme.faint_line, 1))
     painter.drawLines([_under(times, _strip_rect(rect, look, strip)) for strip in strips])
-    paint_shapes(painter, shapes, kit)
     paint_today(painter, times, scale, kit.theme, calendar)
+    paint_shapes(painter, shapes, kit)
     painter.restore()
     return shapes.bars
 

@@ -15,7 +15,6 @@ from PySide6.QtGui import (
     QColor,
     QFont,
     QFontMetricsF,
-    QImage,
     QPainter,
     QPen,
     QStaticText,
@@ -28,26 +27,24 @@ from planner.farm.crops import Stage
 _SMALL: Final = 0.84
 _LINE: Final = 1.42
 _HEAD: Final = 1.75
-_NAMES_EMS: Final = 16.0
-_HATCH_INK: Final = 0.3
+_NAMES_EMS: Final = 23.0
+_HATCH_INK: Final = 0.2
 _CACHED_TEXTS: Final = 6000
-_TILE: Final = 8
-_SCALES: Final = 4
 _PLATE_PAD: Final = 3.0
 
 _SHADE: Final = {
-    Stage.GERMINATION: 0.16,
-    Stage.NURSERY: 0.3,
-    Stage.SPACING: 0.44,
-    Stage.BED: 0.6,
-    Stage.PICKING: 0.86,
-    Stage.CLEARING: 0.06,
+    Stage.GERMINATION: 0.12,
+    Stage.NURSERY: 0.24,
+    Stage.SPACING: 0.34,
+    Stage.BED: 0.46,
+    Stage.PICKING: 0.72,
+    Stage.CLEARING: 0.05,
 }
 _BAND_SHADE: Final = {
-    BandMark.SHORT: 0.85,
-    BandMark.THIN: 0.5,
-    BandMark.MET: 0.28,
-    BandMark.AMPLE: 0.42,
+    BandMark.SHORT: 0.66,
+    BandMark.THIN: 0.36,
+    BandMark.MET: 0.16,
+    BandMark.AMPLE: 0.24,
     BandMark.NO_DEMAND: 0.0,
 }
 
@@ -167,10 +164,10 @@ class Kit:
         return _ink(self.theme, fill)
 
     def hatch(self, pattern: str, ink: QColor) -> QBrush:
-        """Return the hatch called by a stage's word, drawn fine enough for any screen."""
+        """Return the hatch called by a stage's word, made once."""
         key = (pattern, ink.rgba())
         if key not in self._brushes:
-            self._brushes[key] = _sharp(self.theme.stage_pattern(pattern, ink))
+            self._brushes[key] = self.theme.stage_pattern(pattern, ink)
         return self._brushes[key]
 
     def plate(self, painter: QPainter, box: QRectF, fill: QColor, width: float, height: float) -> None:
@@ -202,12 +199,3 @@ def _scale(font: QFont, by: float) -> None:
 def _ink(theme: Theme, fill: QColor) -> Ink:
     text = theme.on(fill)
     return Ink(fill=fill, text=text, hatch=mixed(text, fill, _HATCH_INK))
-
-
-def _sharp(brush: QBrush) -> QBrush:
-    return brush
-
-
-def sharpened(image: QImage) -> QBrush:
-    """Return an image as a brush."""
-    return QBrush(image)

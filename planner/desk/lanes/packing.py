@@ -18,6 +18,9 @@ LEAST_LINES: Final = 0.72
 MOST_LINES: Final = 6.0
 """A row grows no higher than this; more bars on the same days get thinner."""
 
+SHARED_LINES: Final = 1.6
+"""Lines that all places of a unit together are worth where batches share it."""
+
 _TINY: Final = 1e-6
 
 
@@ -75,13 +78,17 @@ def _tracked(knot: list[Held]) -> tuple[list[tuple[Held, int]], list[float]]:
             heappush(free, heappop(busy)[1])
         if free:
             track = heappop(free)
-            heights[track] = max(heights[track], each.share, LEAST_LINES)
+            heights[track] = max(heights[track], _shared(each))
         else:
             track = len(heights)
-            heights.append(max(each.share, LEAST_LINES))
+            heights.append(_shared(each))
         heappush(busy, (each.bar.end, track))
         placed.append((each, track))
     return placed, heights
+
+
+def _shared(held: Held) -> float:
+    return max(held.share * SHARED_LINES, LEAST_LINES)
 
 
 def slot_in(bars: Sequence[Bar], *, lines: float, wanted: float, start: int, end: int) -> tuple[float, float]:

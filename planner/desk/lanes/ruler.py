@@ -5,6 +5,7 @@ Must know nothing of what the lanes show.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
@@ -14,11 +15,14 @@ from PySide6.QtGui import QPainter, QPen, QPolygonF
 from planner.desk.lanes import words
 from planner.desk.lanes.grid import Calendar, current_week, week_tint
 from planner.desk.lanes.kit import Face, Kit
-from planner.desk.lanes.time_scale import Rows, Span, TimeScale, Unit, rows_for, units_in, week_number
+from planner.desk.lanes.time_scale import Span, TimeScale, Unit, rows_for, units_in, week_number
 
 _PAD: Final = 5.0
 _ROW: Final = 1.25
 _FLAG: Final = 5.0
+_LOWEST: Final = 2
+_WEEKS_SHARED: Final = (1, 2, 4)
+_LEFT: Final = Qt.AlignmentFlag.AlignLeft
 _MIDDLE: Final = Qt.AlignmentFlag.AlignHCenter
 
 
@@ -40,110 +44,132 @@ def paint_ruler(painter: QPainter, rect: QRectF, scale: TimeScale, kit: Kit, cal
     step = (rect.height() - _FLAG) / 3
     for position, unit in enumerate((rows.upper, rows.middle, rows.lower)):
         band = QRectF(rect.x(), rect.y() + position * step, rect.width(), step)
-        dates = position == 2 and rows.middle is rows.lower
-        _paint_row(
-            painter, band, scale, kit, _Row(unit=unit, position=position, dates=dates, calendar=calendar)
+        row = _Row(
+            unit=unit,
+            position=position,
+            dates=position == _LOWEST and rows.middle is rows.lower,
+            from_sunday=calendar.from_sunday,
+            long=rows.lower is Unit.DAY,
         )
+        _paint_row(painter, band, scale, kit, row)
     _paint_flag(painter, rect, scale, kit, calendar)
     painter.setPen(QPen(theme.line, 1))
     painter.drawLine(QLineF(rect.left(), rect.bottom() - 0.5, rect.right(), rect.bottom() - 0.5))
     painter.restore()
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
 class _Row:
     """One row of the ruler: what it counts and how it is set."""
 
-    __slots__ = ("calendar", "dates", "position", "unit")
+    unit: Unit
+    position: int
+    dates: bool
+    from_sunday: bool
+    long: bool
 
-    def __init__(self, *, unit: Unit, position: int, dates: bool, calendar: Calendar) -> None:
-        self.unit = unit
-        self.position = position
-        self.dates = dates
-        self.calendar = calendar
+    @property
+    def even(self) -> bool:
+        """Tell whether all cells are named in the same form, because they are about equally wide."""
+        return self.unit in (Unit.DAY, Unit.WEEK) or self.position == _LOWEST
+
+    @property
+    def centred(self) -> bool:
+        """Tell whether names stand in the middle of their cells."""
+        return self.position == _LOWEST and self.unit in (Unit.DAY, Unit.MONTH)
 
 
 def _paint_row(painter: QPainter, band: QRectF, scale: TimeScale, kit: Kit, row: _Row) -> None:
     face = (Face.BOLD, Face.PLAIN, Face.SMALL)[row.position]
-    ink = (kit.theme.text, kit.theme.text, kit.theme.muted)[row.position]
-    shown = Span(start=scale.whole_day_at(band.left()), end=scale.whole_day_at(band.right()) + 1)
-    lines = []
-    cells = []
-    for each in units_in(row.unit, shown, from_sunday=row.calendar.from_sunday):
-        left, right = scale.x_of(each.start), scale.x_of(each.end)
-        edge = round(left) + 0.5
-        if not row.dates:
-            lines.append(QLineF(edge, band.top() + (2 if row.position else 0), edge, band.bottom()))
-        cells.append((each, QRectF(left, band.y(), right - left, band.height())))
-    painter.setPen(QPen(kit.theme.line if row.position < 2 else kit.theme.faint_line, 1))
-    painter.drawLines(lines)
-    painter.setPen(ink)
+    cells = _cells_of(band, scale, row)
+    _paint_edges(painter, band, cells, kit, row)
+    painter.setPen((kit.theme.text, kit.theme.text, kit.theme.muted)[row.position])
     every = _every(row, cells, kit, face)
-    for each, cell in cells:
-        if _kept(row, each, every):
-            _write_cell(painter, band, _widened(cell, every), (kit, face, row, each))
+    kept = [(each, cell) for each, cell in cells if _kept(row, each, every)]
+    form = _common_form(row, kept, every, kit) if row.even else None
+    for each, cell in kept:
+        seen = QRectF(cell.x(), cell.y(), cell.width() * every, cell.height()) & band
+        texts = _texts(row, each)
+        texts = texts if form is None else texts[form : form + 1]
+        _write_cell(painter, seen, texts, kit, face, centred=row.centred)
 
 
-def _widened(cell: QRectF, every: int) -> QRectF:
-    return QRectF(cell.x(), cell.y(), cell.width() * every, cell.height())
+def _cells_of(band: QRectF, scale: TimeScale, row: _Row) -> list[tuple[Span, QRectF]]:
+    shown = Span(start=scale.whole_day_at(band.left()), end=scale.whole_day_at(band.right()) + 1)
+    cells = []
+    for each in units_in(row.unit, shown, from_sunday=row.from_sunday):
+        left, right = scale.x_of(each.start), scale.x_of(each.end)
+        cells.append((each, QRectF(left, band.y(), right - left, band.height())))
+    return cells
 
 
-def _write_cell(painter: QPainter, band: QRectF, cell: QRectF, what: tuple[Kit, Face, _Row, Span]) -> None:
-    kit, face, row, each = what
-    seen = cell & band
-    room = seen.adjusted(_PAD, 0, -_PAD, 0)
-    text = next((text for text in _texts(row, each) if kit.width(text, face) <= room.width()), "")
-    if not text:
+def _paint_edges(
+    painter: QPainter, band: QRectF, cells: list[tuple[Span, QRectF]], kit: Kit, row: _Row
+) -> None:
+    if row.dates:
         return
-    if row.unit in (Unit.DAY,) or (row.unit is Unit.MONTH and row.position == 2):
-        kit.write(painter, seen, text, face=face, align=_MIDDLE)
-    else:
-        kit.write(painter, room, text, face=face)
+    painter.setPen(QPen(kit.theme.line, 1))
+    edges = (round(cell.left()) + 0.5 for _, cell in cells)
+    painter.drawLines(
+        [QLineF(edge, band.top() + (3 if row.position else 0), edge, band.bottom()) for edge in edges]
+    )
+
+
+def _common_form(row: _Row, kept: list[tuple[Span, QRectF]], every: int, kit: Kit) -> int:
+    """Return which form of name fits all cells of a row."""
+    face = (Face.BOLD, Face.PLAIN, Face.SMALL)[row.position]
+    pad = 1.0 if row.centred else _PAD
+    room = min((cell.width() * every for _, cell in kept), default=0.0) - 2 * pad
+    forms = list(zip(*(_texts(row, each) for each, _ in kept), strict=True))
+    fitting = (
+        form for form, texts in enumerate(forms) if max(kit.width(text, face) for text in texts) <= room
+    )
+    return next(fitting, max(len(forms) - 1, 0))
+
+
+def _write_cell(
+    painter: QPainter, seen: QRectF, texts: tuple[str, ...], kit: Kit, face: Face, *, centred: bool
+) -> None:
+    room = seen if centred else seen.adjusted(_PAD, 0, -1, 0)
+    text = next((text for text in texts if kit.width(text, face) <= room.width()), "")
+    if text:
+        kit.write(painter, room, text, face=face, align=_MIDDLE if centred else _LEFT)
 
 
 def _texts(row: _Row, each: Span) -> tuple[str, ...]:
-    """Return the ways to name a cell, longest first; the first that fits is written."""
+    """Return the ways to name a cell, longest first."""
     start = each.start
+    on = date.fromordinal(start)
     if row.unit is Unit.DAY:
-        day = str(date.fromordinal(start).day)
-        return (f"{words.weekday_short(start)} {day}", day)
+        return (f"{words.weekday_short(start)} {on.day}", str(on.day))
     if row.unit is Unit.WEEK:
-        return _week_texts(row, start)
+        return _week_texts(row, each)
     if row.unit is Unit.MONTH:
         if row.position == 0:
             return (words.month_year(start), words.month_year_short(start), words.month_short(start))
         return (words.month_short(start), words.month_short(start)[:1])
-    if row.unit is Unit.QUARTER:
-        return (words.quarter_label(start),)
-    return (str(date.fromordinal(start).year),)
+    return (words.quarter_label(start),) if row.unit is Unit.QUARTER else (str(on.year),)
 
 
-def _week_texts(row: _Row, start: int) -> tuple[str, ...]:
+def _week_texts(row: _Row, each: Span) -> tuple[str, ...]:
     if row.dates:
-        return (words.day_month(start), str(date.fromordinal(start).day))
-    number = week_number(start, from_sunday=row.calendar.from_sunday)
-    if row.position == 1 and rows_span_days(row):
-        return (words.week_label(number),)
-    return (words.week_label(number), f"{number}")
-
-
-def rows_span_days(row: _Row) -> bool:
-    """Tell whether a row of weeks stands above a row of days."""
-    return row.position == 1 and not row.dates
+        return (words.day_month(each.start), str(date.fromordinal(each.start).day))
+    number = week_number(each.start, from_sunday=row.from_sunday)
+    label = words.week_label(number)
+    dates = f"{label}   {words.day_month(each.start)} – {words.day_month(each.end - 1)}"
+    return (dates, label, f"{number}") if row.long else (label, label, f"{number}")
 
 
 def _every(row: _Row, cells: list[tuple[Span, QRectF]], kit: Kit, face: Face) -> int:
     """Return how many weeks share one label where single weeks are too narrow for theirs."""
     if row.unit is not Unit.WEEK or not cells:
         return 1
-    room = cells[0][1].width()
     need = kit.width("00", face) + 2 * _PAD
-    return 1 if room >= need else 2 if 2 * room >= need else 4
+    return next((many for many in _WEEKS_SHARED if many * cells[0][1].width() >= need), _WEEKS_SHARED[-1])
 
 
 def _kept(row: _Row, each: Span, every: int) -> bool:
-    if every == 1:
-        return True
-    return week_number(each.start, from_sunday=row.calendar.from_sunday) % every == 0
+    return every == 1 or week_number(each.start, from_sunday=row.from_sunday) % every == 0
 
 
 def _paint_flag(painter: QPainter, rect: QRectF, scale: TimeScale, kit: Kit, calendar: Calendar) -> None:
@@ -164,6 +190,3 @@ def _paint_flag(painter: QPainter, rect: QRectF, scale: TimeScale, kit: Kit, cal
         )
     )
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
-
-
-__all__ = ["Rows", "paint_ruler", "ruler_height"]

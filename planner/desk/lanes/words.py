@@ -119,7 +119,7 @@ def mark_name(kind: FishMarkKind) -> str:
     """Return what happens to a fish group, in a word."""
     names = {
         FishMarkKind.STOCKED: _translate("Lanes", "stocked"),
-        FishMarkKind.HARVEST: _translate("Lanes", "harvest"),
+        FishMarkKind.HARVEST: _translate("Lanes", "harvested"),
         FishMarkKind.ADDED: _translate("Lanes", "added"),
         FishMarkKind.OFF_FEED: _translate("Lanes", "off feed"),
     }
