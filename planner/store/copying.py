@@ -1,0 +1,76 @@
+"""Puts a whole file in its place at once: written beside it, made safe on disk, then renamed."""
+
+from __future__ import annotations
+
+import os
+import sqlite3
+from collections.abc import Callable
+from contextlib import closing
+from pathlib import Path
+from typing import Final
+
+from planner.store.engine import APPLICATION_ID
+from planner.store.errors import FarmInUseError, NotAFarmError, StoreError
+
+_HEADER: Final = b"SQLite format 3\x00"
+
+
+def put_in_place(path: Path, make: Callable[[Path], None]) -> None:
+    """Let `make` write a new file, then put it at `path` in one step.
+
+    Whatever happens in between, `path` is either as it was or complete. A farm that is there already
+    is replaced, unless a program has it open; any other file is left alone.
+    """
+    release_old(path)
+    part = path.with_name(f".{path.name}.part")
+    part.unlink(missing_ok=True)
+    try:
+        make(part)
+        _sync(part)
+        part.replace(path)
+        _sync(path.parent)
+    finally:
+        part.unlink(missing_ok=True)
+
+
+def release_old(path: Path) -> None:
+    """See that a file may be replaced, and fold its journal in, so that none is left over.
+
+    Raises `FarmInUseError` when a program has it open, `NotAFarmError` when it is something else.
+    """
+    if not path.exists():
+        return
+    if not is_farm_file(path):
+        raise NotAFarmError(f"{path.name} is there already and is not a farm file. Choose another name.")
+    with closing(sqlite3.connect(path, timeout=0, isolation_level=None)) as connection:
+        try:
+            connection.execute("PRAGMA journal_mode = DELETE")
+        except sqlite3.OperationalError as error:
+            raise FarmInUseError(
+                f"{path.name} is open in a program and cannot be replaced. "
+                "Close it there, or choose another name."
+            ) from error
+
+
+def is_farm_file(path: Path) -> bool:
+    """Tell whether a file is a farm of ours, without opening it as a database when it is none."""
+    with path.open("rb") as file:
+        if file.read(len(_HEADER)) != _HEADER:
+            return False
+    try:
+        with closing(sqlite3.connect(path, timeout=0)) as connection:
+            (mark,) = connection.execute("PRAGMA application_id").fetchone()
+    except sqlite3.DatabaseError as error:
+        raise StoreError(f"{path.name} could not be read ({error}).") from error
+    return bool(mark == APPLICATION_ID)
+
+
+def _sync(path: Path) -> None:
+    """Wait until the disk has what was written; folders cannot be waited for everywhere."""
+    if path.is_dir() and os.name == "nt":
+        return
+    handle = os.open(path, os.O_RDONLY)
+    try:
+        os.fsync(handle)
+    finally:
+        os.close(handle)

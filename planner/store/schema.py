@@ -1,0 +1,77 @@
+"""Whether a farm file has the tables it should have, and how a new one gets them."""
+
+from __future__ import annotations
+
+import re
+import sqlite3
+from contextlib import closing
+from typing import Final
+
+from sqlalchemy import Engine, create_engine, insert
+from sqlalchemy.pool import StaticPool
+
+from planner.store import guard
+from planner.store.engine import APPLICATION_ID
+from planner.store.errors import DamagedFarmError
+from planner.store.migrations.runner import CURRENT_VERSION, MIGRATIONS, take_steps
+from planner.store.records import Base, MetaRecord
+
+Schema = frozenset[tuple[str, str, str]]
+"""Type, name and normalised statement of every table, index, trigger and view."""
+
+_SPACE: Final = re.compile(r"\s+")
+_SELECT: Final = (
+    "SELECT type, name, sql FROM sqlite_master WHERE sql IS NOT NULL AND name NOT LIKE 'sqlite_%'"
+)
+
+
+def make_file_tables(connection: sqlite3.Connection, where: str) -> None:
+    """Make the tables of the current version in an empty SQLite file and mark it as a farm."""
+    connection.execute(f"PRAGMA application_id = {APPLICATION_ID:d}")
+    take_steps(connection, MIGRATIONS, where=where)
+
+
+def make_server_tables(engine: Engine) -> None:
+    """Make the tables of the current version on a database server; those that are there are kept."""
+    assert guard.sqlite_guard()
+    with engine.begin() as connection:
+        Base.metadata.create_all(connection)
+        connection.execute(insert(MetaRecord).values(id=1, schema_version=CURRENT_VERSION, revision=0))
+
+
+def schema_of(connection: sqlite3.Connection) -> Schema:
+    """Return what tables, indexes, triggers and views a SQLite file has."""
+    rows = connection.execute(_SELECT)
+    return frozenset((kind, name, _SPACE.sub(" ", sql.replace('"', "")).strip()) for kind, name, sql in rows)
+
+
+def schema_of_steps() -> Schema:
+    """Return what the migrations lead to."""
+    with closing(sqlite3.connect(":memory:", isolation_level=None)) as connection:
+        take_steps(connection, MIGRATIONS, where="")
+        return schema_of(connection)
+
+
+def schema_of_records() -> Schema:
+    """Return what the mappings ask for."""
+    engine = create_engine("sqlite://", poolclass=StaticPool)
+    Base.metadata.create_all(engine)
+    connection = engine.raw_connection()
+    try:
+        assert isinstance(connection.driver_connection, sqlite3.Connection)
+        return schema_of(connection.driver_connection)
+    finally:
+        connection.close()
+        engine.dispose()
+
+
+def check_schema(connection: sqlite3.Connection, where: str) -> None:
+    """Raise `DamagedFarmError` unless a file has exactly our tables, with the guard and nothing that runs."""
+    found, wanted = schema_of(connection), schema_of_steps()
+    if found == wanted:
+        return
+    names = sorted({name for _, name, _ in found ^ wanted})
+    raise DamagedFarmError(
+        f"{where} does not have the tables of a farm file of version {CURRENT_VERSION} "
+        f"(different: {', '.join(names)}). Open a backup instead."
+    )

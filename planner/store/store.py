@@ -1,0 +1,248 @@
+"""A farm that is kept: opened, read, changed act by act, copied, closed."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterable, Sequence
+from contextlib import closing
+from datetime import datetime
+from pathlib import Path
+from types import TracebackType
+from typing import Self
+
+from sqlalchemy import Connection, Engine, select, update
+from sqlalchemy.engine import make_url
+
+from planner.farm.changes import ChangeSet
+from planner.farm.farm import Farm
+from planner.farm.fields import Id
+from planner.farm.holds import Hold
+from planner.store import history
+from planner.store.acts import ActEntry, ActKind
+from planner.store.convert import damage_told, read_farm, read_holds
+from planner.store.copying import is_farm_file, put_in_place
+from planner.store.engine import file_engine, is_url, server_engine
+from planner.store.errors import (
+    ChangedElsewhereError,
+    DamagedFarmError,
+    FarmInUseError,
+    FarmThereAlreadyError,
+    NewerFarmError,
+    NoSuchFarmError,
+    NotAFarmError,
+    told,
+)
+from planner.store.migrations.runner import CURRENT_VERSION, bring_up_to_date
+from planner.store.records import MetaRecord, table
+from planner.store.schema import check_schema, make_file_tables, make_server_tables
+from planner.store.writing import write_changes, write_farm
+
+_META = table(MetaRecord)
+
+
+class FarmStore:
+    """One farm in a file or on a database server, open for reading and for acts.
+
+    Made by `create` and `open`. Every act is one transaction: it is kept whole or not at all.
+    """
+
+    def __init__(self, engine: Engine, *, name: str, path: Path | None) -> None:
+        """Take over an engine whose tables are there and in order."""
+        self._engine = engine
+        self._name = name
+        self._path = path
+        self._revision = self._read_revision()
+
+    @classmethod
+    def create(
+        cls, where: str | Path, farm: Farm, holds: Iterable[Hold] = (), *, replace: bool = False
+    ) -> Self:
+        """Keep a farm for the first time and return it open.
+
+        With `replace` another farm file at the path is replaced, once it is complete; without,
+        `FarmThereAlreadyError` is raised.
+        """
+        if is_url(where):
+            return cls._create_on_server(str(where), farm, holds)
+        path = Path(where)
+        if path.exists() and not replace:
+            raise FarmThereAlreadyError(f"{path.name} is there already. Open it, or choose another name.")
+        with told(path.name):
+            put_in_place(path, lambda part: _write_file(part, farm, holds, name=path.name))
+        return cls.open(path)
+
+    @classmethod
+    def _create_on_server(cls, url: str, farm: Farm, holds: Iterable[Hold]) -> Self:
+        engine, name = server_engine(url), _server_name(url)
+        with told(name):
+            if engine.dialect.has_table(engine.connect(), _META.name):
+                raise FarmThereAlreadyError(f"{name} holds a farm already. Open it instead.")
+            make_server_tables(engine)
+            with engine.begin() as connection:
+                write_farm(connection, farm, holds)
+            return cls(engine, name=name, path=None)
+
+    @classmethod
+    def open(cls, where: str | Path) -> Self:
+        """Open a farm that is kept, bringing an older file up to date after copying it beside itself.
+
+        Raises:
+            StoreError: it is not there, no farm, newer, damaged, locked or not to be written.
+        """
+        if is_url(where):
+            return cls._open_on_server(str(where))
+        path = Path(where)
+        with told(path.name):
+            _check_file(path)
+            bring_up_to_date(path)
+            _check_inside(path)
+            return cls(file_engine(path), name=path.name, path=path)
+
+    @classmethod
+    def _open_on_server(cls, url: str) -> Self:
+        engine, name = server_engine(url), _server_name(url)
+        with told(name), engine.connect() as connection:
+            if not engine.dialect.has_table(connection, _META.name):
+                raise NoSuchFarmError(f"{name} holds no farm.")
+            version = connection.execute(select(_META.c.schema_version)).scalar_one()
+            if version > CURRENT_VERSION:
+                raise NewerFarmError(f"{name} was made by a newer version of this program. Use that one.")
+        with told(name):
+            return cls(engine, name=name, path=None)
+
+    @property
+    def path(self) -> Path | None:
+        """Where the file is; None when the farm is on a database server."""
+        return self._path
+
+    @property
+    def name(self) -> str:
+        """What a person calls the place: the file's name, or the database's."""
+        return self._name
+
+    def load(self) -> Farm:
+        """Return the farm as it is kept now, and go on from that."""
+        with told(self._name), self._engine.connect() as connection:
+            self._revision = connection.execute(select(_META.c.revision)).scalar_one()
+            return read_farm(connection, self._name)
+
+    def held(self) -> tuple[Hold, ...]:
+        """Return the days that places are held, as they are kept."""
+        with told(self._name), damage_told(self._name), self._engine.connect() as connection:
+            return read_holds(connection)
+
+    def acts(self) -> tuple[ActEntry, ...]:
+        """Return every act that is kept, oldest first."""
+        with told(self._name), damage_told(self._name), self._engine.connect() as connection:
+            return history.read_acts(connection)
+
+    def change_set(self, seq: int) -> ChangeSet:
+        """Return what one act changed."""
+        with told(self._name), damage_told(self._name), self._engine.connect() as connection:
+            return history.read_change_set(connection, seq)
+
+    def apply(
+        self,
+        change_set: ChangeSet,
+        holds: Sequence[Hold],
+        *,
+        kind: ActKind,
+        at: datetime,
+        freed: Iterable[Id] = (),
+    ) -> None:
+        """Carry out one act in one transaction.
+
+        `holds` are those of every placement whose days are new, `freed` the placements that hold
+        nothing any more, `at` the moment of the act. For undo, `change_set` is already turned.
+
+        Raises:
+            ChangedElsewhereError: somebody else changed the farm since it was loaded.
+            HeldPlaceError: a place would be held twice on one day.
+            StoreError: it could not be kept; then nothing of it is.
+        """
+        with told(self._name), self._engine.begin() as connection:
+            self._take_turn(connection)
+            write_changes(connection, change_set, holds, freed)
+            history.write_act(connection, change_set, kind=kind, at=at)
+        self._revision += 1
+
+    def _take_turn(self, connection: Connection) -> None:
+        """Claim the next revision; first of all, so that two programs queue up instead of clashing."""
+        next_one = update(_META).where(_META.c.revision == self._revision).values(revision=self._revision + 1)
+        if connection.execute(next_one).rowcount != 1:
+            raise ChangedElsewhereError(
+                f"{self._name} was changed by somebody else since it was opened here. "
+                "Nothing was overwritten; open it again to see their changes, then repeat yours."
+            )
+
+    def copy_to(self, path: str | Path) -> None:
+        """Write a copy of the farm with its history to another file, complete or not at all.
+
+        Raises `FarmInUseError` when the target is a farm that is open, here or elsewhere.
+        """
+        target = Path(path)
+        if self._path is not None and target.exists() and target.samefile(self._path):
+            raise FarmInUseError(f"{target.name} is the open farm itself. Choose another name for the copy.")
+        with told(target.name):
+            put_in_place(target, self._write_copy)
+
+    def _write_copy(self, part: Path) -> None:
+        if self._path is None:
+            with self._engine.connect() as connection:
+                farm, holds = read_farm(connection, self._name), read_holds(connection)
+            _write_file(part, farm, holds, name=part.name)
+            return
+        raw = self._engine.raw_connection()
+        try:
+            raw.cursor().execute("VACUUM INTO ?", (str(part),))
+        finally:
+            raw.close()
+
+    def close(self) -> None:
+        """Let go of the farm; the journal is folded into the file."""
+        self._engine.dispose()
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(
+        self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
+    ) -> None:
+        self.close()
+
+    def _read_revision(self) -> int:
+        with told(self._name), self._engine.connect() as connection:
+            return int(connection.execute(select(_META.c.revision)).scalar_one())
+
+
+def _server_name(url: str) -> str:
+    return make_url(url).database or "the database"
+
+
+def _write_file(part: Path, farm: Farm, holds: Iterable[Hold], *, name: str) -> None:
+    with closing(sqlite3.connect(part, isolation_level=None)) as connection:
+        make_file_tables(connection, name)
+    engine = file_engine(part)
+    try:
+        with engine.begin() as connection_to_fill:
+            write_farm(connection_to_fill, farm, holds)
+    finally:
+        engine.dispose()
+
+
+def _check_file(path: Path) -> None:
+    if not path.exists():
+        raise NoSuchFarmError(f"{path.name} is not there. Look for it in another folder, or open a backup.")
+    if path.is_dir() or not is_farm_file(path):
+        raise NotAFarmError(f"{path.name} is not a farm file.")
+
+
+def _check_inside(path: Path) -> None:
+    """See that the file is whole and has our tables and triggers and no others."""
+    with closing(sqlite3.connect(path)) as connection:
+        (said,) = connection.execute("PRAGMA quick_check(1)").fetchone()
+        if said != "ok":
+            raise DamagedFarmError(f"{path.name} is damaged ({said}). Open the latest backup instead.")
+        check_schema(connection, path.name)
+        if connection.execute("PRAGMA foreign_key_check").fetchone() is not None:
+            raise DamagedFarmError(f"{path.name} is damaged: things in it are missing. Open a backup.")
