@@ -11,7 +11,8 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import Final
 
-from planner.catalogue.catalogue import Catalogue, laid_over
+from planner.catalogue.catalogue import Catalogue
+from planner.catalogue.own import laid_over
 from planner.farm.farm import DAYS_PER_WEEK, Farm, OwnEntry
 from planner.farm.fields import Id
 from planner.farm.fish import Feeding, FishEvent, FishGroup

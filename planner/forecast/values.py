@@ -25,6 +25,8 @@ Ints = NDArray[np.int64]
 STAGES: Final = tuple(Stage)
 """Order of the columns of `BatchTable.ends`."""
 
+_MIDDLE_DAY: Final = 3
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Ruler:
@@ -49,6 +51,15 @@ class Ruler:
     def week_start(self, week: int) -> date:
         """Return the first date of week number `week`, counted from 0."""
         return self.date_of(week * DAYS_PER_WEEK)
+
+    def week_of(self, on: date) -> int:
+        """Return the number of the week that holds a date; negative before the start."""
+        return self.day_of(on) // DAYS_PER_WEEK
+
+    def week_name(self, week: int) -> str:
+        """Return the ISO 8601 name such as "2027-W01" of the week most of whose days are in it."""
+        year, number, _ = self.date_of(week * DAYS_PER_WEEK + _MIDDLE_DAY).isocalendar()
+        return f"{year}-W{number:02d}"
 
     def weekly_sum(self, by_day: Floats) -> Floats:
         """Return sums by week of an array whose last axis is days."""

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
 from enum import Enum
+from typing import Any, Final
 
 from planner.farm.crops import Batch, Phase, Placement
 from planner.farm.farm import DAYS_PER_WEEK, Farm, by_id
@@ -15,6 +16,8 @@ from planner.farm.species import HarvestKind
 from planner.forecast.profiles import picks_by_day
 from planner.forecast.supply import dose_days
 from planner.forecast.values import STAGES, Forecast
+
+_DIGITS: Final = 2
 
 
 class DueKind(Enum):
@@ -200,3 +203,18 @@ def _dose_tasks(farm: Farm, forecast: Forecast, first: int, last: int) -> Iterat
                     many=dose.grams,
                     unit=DueUnit.G,
                 )
+
+
+def task_data(task: DueTask) -> dict[str, Any]:
+    """Return a task as plain data."""
+    return {
+        "on": task.on.isoformat(),
+        "do": task.kind.value,
+        "what": task.what,
+        "crop": task.crop or None,
+        "many": round(task.many, _DIGITS),
+        "unit": task.unit.value,
+        "where": [
+            {"bed": run.bed, "unit": run.unit, "first": run.first, "last": run.last} for run in task.where
+        ],
+    }

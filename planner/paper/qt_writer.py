@@ -31,6 +31,7 @@ from PySide6.QtGui import (
     QTransform,
 )
 
+from planner.paper.errors import PaperError
 from planner.paper.layout import pages_of
 from planner.paper.marks import Fill, Frame, Mark, Page, Pattern, Rule, Words
 from planner.paper.measure import Face
@@ -61,10 +62,6 @@ _BRUSHES: Final = {
     Hatch.CROSS: Qt.BrushStyle.DiagCrossPattern,
     Hatch.DOTS: Qt.BrushStyle.Dense6Pattern,
 }
-
-
-class PaperError(Exception):
-    """A sheet could not be written; the message says where and why, in words for the user."""
 
 
 class QtFontMetrics:

@@ -1,0 +1,143 @@
+"""Puts the rooms together: reads farms from text or file, makes sessions, opens the window.
+
+The only place, with the command line, that knows every room. Nothing heavy is imported before it is
+needed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import UTC, date, datetime
+from functools import cached_property
+from pathlib import Path
+from typing import TYPE_CHECKING, Final
+
+if TYPE_CHECKING:
+    from planner.actions.session import Session
+    from planner.catalogue.catalogue import Catalogue
+    from planner.farm.farm import Farm
+    from planner.farm.faults import Fault
+    from planner.farm.holds import Hold
+    from planner.forecast.engine import Forecaster
+    from planner.planning.placement import Refusal
+    from planner.store.store import FarmStore
+
+TEXT_SUFFIX: Final = ".toml"
+FARM_SUFFIX: Final = ".raftweek"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReadFarm:
+    """A farm that has been read, and what of it found no place."""
+
+    farm: Farm
+    refusals: tuple[Refusal, ...]
+
+
+class Means:
+    """The catalogue and the forecaster of one run of the program, made when first asked for."""
+
+    @cached_property
+    def catalogue(self) -> Catalogue:
+        """The catalogue that ships with the program."""
+        from planner.catalogue.loading import shipped_catalogue
+
+        return shipped_catalogue()
+
+    @cached_property
+    def forecaster(self) -> Forecaster:
+        """The forecaster on that catalogue."""
+        from planner.forecast.engine import Forecaster
+
+        return Forecaster(self.catalogue)
+
+    @property
+    def crop_codes(self) -> Mapping[str, str]:
+        """Three letters for each crop, for batch codes."""
+        return {key: crop.code for key, crop in self.catalogue.crops.items()}
+
+    def faults(self, farm: Farm) -> tuple[Fault, ...]:
+        """Return every fault of a farm."""
+        from planner.forecast.checks import all_faults
+
+        return all_faults(farm, self.forecaster)
+
+    def holds(self, farm: Farm) -> tuple[Hold, ...]:
+        """Return how long each placement of a farm is held."""
+        from planner.forecast.occupancy import holds
+
+        return holds(farm, self.forecaster.preview(farm))
+
+    def checked(self, farm: Farm) -> Farm:
+        """Return the farm; raises `FarmFaultError` with every fault when it has any."""
+        from planner.farm.faults import FarmFaultError
+
+        found = self.faults(farm)
+        if found:
+            raise FarmFaultError(found)
+        return farm
+
+    def read(self, path: Path) -> ReadFarm:
+        """Return the farm of a text or a farm file, with places given to what only names a bed.
+
+        Raises `FarmFaultError` for a farm with faults, `StoreError` for a file that is no farm, and
+        `OSError` for one that cannot be read.
+        """
+        from planner.planning.wishes import place_wishes
+
+        farm = self.checked(self._read_text(path) if is_text(path) else self._read_file(path))
+        placed = place_wishes(farm, self.forecaster.preview(farm))
+        return ReadFarm(farm=placed.farm, refusals=placed.refusals)
+
+    def _read_text(self, path: Path) -> Farm:
+        from planner.store.text import read_farm_file
+
+        return read_farm_file(path, crop_codes=self.crop_codes)
+
+    def _read_file(self, path: Path) -> Farm:
+        from planner.store.store import FarmStore
+
+        store = FarmStore.open(path)
+        try:
+            return store.load()
+        finally:
+            store.close()
+
+    def create_store(self, path: Path, farm: Farm) -> FarmStore:
+        """Return a new farm file that holds a farm; raises `StoreError` when there is one already."""
+        from planner.store.store import FarmStore
+
+        return FarmStore.create(path, farm, self.holds(farm))
+
+    def session(self, store: FarmStore) -> Session:
+        """Return a session on an open farm file."""
+        from planner.actions.session import Session
+
+        return Session(
+            store=store,
+            catalogue=self.catalogue,
+            holds_of=self.holds,
+            faults_of=self.faults,
+            now=utc_now,
+        )
+
+
+def utc_now() -> datetime:
+    """Return the present moment."""
+    return datetime.now(UTC)
+
+
+def local_now() -> datetime:
+    """Return the present moment by the clock on the wall."""
+    return utc_now().astimezone()
+
+
+def local_today() -> date:
+    """Return today's date by the clock on the wall."""
+    return local_now().date()
+
+
+def is_text(path: Path) -> bool:
+    """Tell whether a path names a farm as text."""
+    return path.suffix.lower() == TEXT_SUFFIX

@@ -1,0 +1,127 @@
+"""Plain sentences and lines of text for the command line: forecasts, what is due, what does not fit."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any, Final
+
+from planner.forecast.week import DueKind, DueTask, DueUnit, DueWhere
+from planner.paper.words import day_words, list_words, range_words
+from planner.planning.placement import Refusal, RefusalKind
+
+_NOTHING: Final = "-"
+_DUE_WORDS: Final[dict[DueKind, str]] = {
+    DueKind.SOW: "sow",
+    DueKind.SPACE: "move to wider spacing",
+    DueKind.MOVE: "move to the bed",
+    DueKind.PICK: "pick",
+    DueKind.CLEAR: "clear and clean",
+    DueKind.STOCK_FISH: "stock",
+    DueKind.HARVEST_FISH: "harvest fish of",
+    DueKind.FEED: "feed",
+    DueKind.DOSE: "dose",
+}
+_COLUMNS: Final = (
+    "week",
+    "from",
+    "feed g/d",
+    "fish kg",
+    "m²",
+    "g/m²/d",
+    "FAO band",
+    "least",
+    "supply/demand",
+)
+_WIDTHS: Final = (10, 12, 10, 9, 7, 8, 10, 6, 14)
+
+
+def refusal_sentence(refusal: Refusal, code: str) -> str:
+    """Return why a batch has no place, in one sentence."""
+    where = f'unit {refusal.unit} of "{refusal.bed}"' if refusal.unit else f'"{refusal.bed}"'
+    match refusal.kind:
+        case RefusalKind.NO_FREE_PLACES:
+            assert refusal.from_on is not None
+            assert refusal.until_on is not None
+            return (
+                f"{code} has no place: {where} has {refusal.free} free places from "
+                f"{day_words(refusal.from_on)} to {day_words(refusal.until_on)}, but "
+                f"{refusal.needed} are needed."
+            )
+        case RefusalKind.WRONG_BED:
+            return f"{code} cannot stand in {where}: it is another kind of bed."
+        case RefusalKind.NO_SUCH_UNIT:
+            return f'{code} cannot stand there: "{refusal.bed}" has no unit {refusal.unit}.'
+        case RefusalKind.LOCKED:
+            return f"{code} is locked and stays where it is."
+        case RefusalKind.NOTHING_TO_PLACE:
+            return f"{code} has no plants to place."
+
+
+def forecast_lines(data: Mapping[str, Any]) -> Iterator[str]:
+    """Yield a table of the forecast, a line a week, for people; from the data of `forecast_data`."""
+    yield f"{data['farm']}  (plan {data['plan_mark']})"
+    for loop in data["loops"]:
+        yield ""
+        yield f"{loop['loop']}: {loop['bed_m2']:g} m² of beds, {loop['water_l']:g} L of water"
+        yield _line(_COLUMNS)
+        for week in loop["weeks"]:
+            yield _line(_cells(week))
+    yield ""
+    totals = data["totals"]
+    yield f"feed {totals['feed_kg']:.1f} kg, fish harvested {totals['fish_harvest_kg']:.1f} kg"
+    for crop in totals["harvest"]:
+        yield f"{crop['crop']}: {crop['plants']:.0f} plants, {crop['kg']:.1f} kg"
+
+
+def _cells(week: Mapping[str, Any]) -> tuple[str, ...]:
+    ratio, band, least = week["feed_ratio_g_per_m2_d"], week["fao_band_g_per_m2_d"], week["limiting"]
+    of_least = week["elements"][least]["ratio"] if least else None
+    return (
+        week["week"],
+        week["start"],
+        f"{week['feed_g_per_day']:.0f}",
+        f"{week['biomass_kg']:.1f}",
+        f"{week['planted_m2']:.1f}",
+        _NOTHING if ratio is None else f"{ratio:.0f}",
+        _NOTHING if band is None else f"{band[0]:.0f}-{band[1]:.0f}",
+        least or _NOTHING,
+        _NOTHING if of_least is None else f"{of_least:.2f}",
+    )
+
+
+def _line(cells: Sequence[str]) -> str:
+    return "".join(cell.rjust(width) for cell, width in zip(cells, _WIDTHS, strict=True))
+
+
+def week_lines(tasks: Sequence[DueTask], *, name: str, crop_names: Mapping[str, str]) -> Iterator[str]:
+    """Yield what is due in a week, a line a task, under the days."""
+    yield name
+    if not tasks:
+        yield "nothing is due"
+    on = None
+    for task in tasks:
+        if task.on != on:
+            on = task.on
+            yield day_words(on)
+        yield f"  {task_sentence(task, crop_names=crop_names)}"
+
+
+def task_sentence(task: DueTask, *, crop_names: Mapping[str, str]) -> str:
+    """Return one task in words: what to do, to what, how many, where."""
+    crop = f" ({crop_names.get(task.crop, task.crop)})" if task.crop else ""
+    where = f", {list_words(where_words(run) for run in task.where)}" if task.where else ""
+    return f"{_DUE_WORDS[task.kind]} {task.what}{crop}: {amount_words(task)}{where}"
+
+
+def amount_words(task: DueTask) -> str:
+    """Return how many of what."""
+    if task.unit is DueUnit.G_PER_DAY:
+        return f"{task.many:.0f} g a day"
+    return f"{task.many:,.0f} {task.unit.value}"
+
+
+def where_words(run: DueWhere) -> str:
+    """Return a run of places in words."""
+    if run.unit == 0:
+        return run.bed
+    return f"{run.bed} {run.unit}, places {range_words(run.first, run.last)}"
