@@ -6,12 +6,13 @@ maintenance respiration. The forecast does not run on it; it shows what light an
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
 
-from planner.science.limits import FloatArray, require_at_least, require_between
+from planner.science.limits import FloatArray, Values, require_at_least, require_between
 
 _LOWEST_C, _HIGHEST_C = 0.0, 40.0
 """Air temperatures [degC] over which the carbon dioxide conductance polynomial is used."""
@@ -58,21 +59,8 @@ def canopy_photosynthesis(
     dry_mass_kg_per_m2 [kg/m2] >= 0; radiation_w_per_m2 [W/m2] >= 0 outside; temperature_c 0..40 [degC];
     co2_kg_per_m3 [kg/m3] at or above the compensation point. Source: vanhenten2003.
     """
-    require_at_least("dry mass", dry_mass_kg_per_m2, low=0.0, unit="kg/m2")
-    require_at_least("radiation", radiation_w_per_m2, low=0.0, unit="W/m2")
-    require_between("air temperature", temperature_c, low=_LOWEST_C, high=_HIGHEST_C, unit="degC")
-    require_at_least("carbon dioxide", co2_kg_per_m3, low=canopy.co2_compensation_kg_per_m3, unit="kg/m3")
-    conductance = (
-        -canopy.conductance_quadratic * temperature_c**2
-        + canopy.conductance_linear * temperature_c
-        - canopy.conductance_constant
-    )
-    by_light = canopy.light_use_kg_per_j * radiation_w_per_m2
-    by_co2 = max(conductance, 0.0) * (co2_kg_per_m3 - canopy.co2_compensation_kg_per_m3)
-    if by_light + by_co2 <= 0.0:
-        return 0.0
-    closed = 1.0 - float(np.exp(-canopy.leaf_closure_m2_per_kg * dry_mass_kg_per_m2))
-    return closed * by_light * by_co2 / (by_light + by_co2)
+    _check(dry_mass_kg_per_m2, radiation_w_per_m2, temperature_c, co2_kg_per_m3, canopy)
+    return _fixed(dry_mass_kg_per_m2, radiation_w_per_m2, temperature_c, co2_kg_per_m3, canopy)
 
 
 def canopy_growth(
@@ -87,15 +75,8 @@ def canopy_growth(
 
     Arguments and range as in ``canopy_photosynthesis``. Source: vanhenten2003.
     """
-    fixed = canopy_photosynthesis(
-        dry_mass_kg_per_m2,
-        radiation_w_per_m2=radiation_w_per_m2,
-        temperature_c=temperature_c,
-        co2_kg_per_m3=co2_kg_per_m3,
-        canopy=canopy,
-    )
-    warmth = float(np.exp2(canopy.respiration_doubling_per_c * temperature_c - canopy.respiration_offset))
-    return canopy.yield_factor * fixed - canopy.respiration_per_s * dry_mass_kg_per_m2 * warmth
+    _check(dry_mass_kg_per_m2, radiation_w_per_m2, temperature_c, co2_kg_per_m3, canopy)
+    return _gain(dry_mass_kg_per_m2, radiation_w_per_m2, temperature_c, co2_kg_per_m3, canopy)
 
 
 def runge_kutta_step(slope: Callable[[float], float], value: float, step: float) -> float:
@@ -127,18 +108,52 @@ def canopy_series(
     radiation_w_per_m2 and temperature_c of shape (step,); step_s [s], at most a few minutes.
     Returns shape (step + 1,), the start included. Source: vanhenten2003.
     """
+    _check(start_kg_per_m2, radiation_w_per_m2, temperature_c, co2_kg_per_m3, canopy)
     mass = np.empty(radiation_w_per_m2.size + 1)
     mass[0] = start_kg_per_m2
     for index, (radiation, warmth) in enumerate(zip(radiation_w_per_m2, temperature_c, strict=True)):
-
-        def slope(value: float, radiation: float = float(radiation), warmth: float = float(warmth)) -> float:
-            return canopy_growth(
-                value,
-                radiation_w_per_m2=radiation,
-                temperature_c=warmth,
-                co2_kg_per_m3=co2_kg_per_m3,
-                canopy=canopy,
-            )
-
+        slope = _Slope(float(radiation), float(warmth), co2_kg_per_m3, canopy)
         mass[index + 1] = max(runge_kutta_step(slope, float(mass[index]), step_s), 0.0)
     return mass
+
+
+@dataclass(frozen=True, slots=True)
+class _Slope:
+    """Growth as a function of the mass alone, under one step's steady weather."""
+
+    radiation: float
+    warmth: float
+    co2: float
+    canopy: LettuceCanopy
+
+    def __call__(self, dry_mass: float) -> float:
+        return _gain(dry_mass, self.radiation, self.warmth, self.co2, self.canopy)
+
+
+def _check(
+    dry_mass: float, radiation: Values, temperature: Values, co2: float, canopy: LettuceCanopy
+) -> None:
+    require_at_least("dry mass", dry_mass, low=0.0, unit="kg/m2")
+    require_at_least("radiation", radiation, low=0.0, unit="W/m2")
+    require_between("air temperature", temperature, low=_LOWEST_C, high=_HIGHEST_C, unit="degC")
+    require_at_least("carbon dioxide", co2, low=canopy.co2_compensation_kg_per_m3, unit="kg/m3")
+
+
+def _fixed(dry_mass: float, radiation: float, temperature: float, co2: float, canopy: LettuceCanopy) -> float:
+    conductance = (
+        -canopy.conductance_quadratic * temperature**2
+        + canopy.conductance_linear * temperature
+        - canopy.conductance_constant
+    )
+    by_light = canopy.light_use_kg_per_j * radiation
+    by_co2 = max(conductance, 0.0) * (co2 - canopy.co2_compensation_kg_per_m3)
+    if by_light + by_co2 <= 0.0:
+        return 0.0
+    closed = -math.expm1(-canopy.leaf_closure_m2_per_kg * dry_mass)
+    return closed * by_light * by_co2 / (by_light + by_co2)
+
+
+def _gain(dry_mass: float, radiation: float, temperature: float, co2: float, canopy: LettuceCanopy) -> float:
+    fixed = _fixed(dry_mass, radiation, temperature, co2, canopy)
+    warmth = math.exp2(canopy.respiration_doubling_per_c * temperature - canopy.respiration_offset)
+    return canopy.yield_factor * fixed - canopy.respiration_per_s * dry_mass * warmth

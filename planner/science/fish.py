@@ -241,6 +241,20 @@ def weight_from_condition(length_cm: T, *, condition: float) -> T:
     return weight_from_length(length_cm, factor=condition / 100.0, exponent=1.0 / CUBE_ROOT)
 
 
+def weight_by_standard(length_mm: T, *, intercept: float, slope: float, bend: float) -> T:
+    """Standard weight of a species from total length, a curve in decimal logarithms [g].
+
+    length_mm [mm] above 0; log10 weight = intercept + slope x + bend x^2 with x = log10 length.
+    Valid only over the lengths it was fitted to. Source: fsa-package.
+
+    >>> round(weight_by_standard(76.2, intercept=-8.7951, slope=6.751, bend=-0.8479), 1)
+    8.1
+    """
+    require_above("length", length_mm, low=0.0, unit="mm")
+    log_length = np.log10(length_mm)
+    return shaped_like(length_mm, np.power(10.0, intercept + slope * log_length + bend * log_length**2))
+
+
 def weight_from_length_table(length_cm: T, *, table_inches: FloatArray, table_g: FloatArray) -> T:
     """Weight of a fish by straight lines between the rows of a length table [g].
 

@@ -266,6 +266,36 @@ def steady_harvests_per_year(*, interval_days: float, days_per_year: float) -> f
     return days_per_year / interval_days
 
 
+def yearly_yield_kg(
+    yield_kg_per_m2: float, *, area_m2: float, interval_days: float, days_per_year: float
+) -> float:
+    """Mass a year from an area cropped again and again [kg/year].
+
+    yield_kg_per_m2 [kg/m2 per crop] >= 0; interval_days [d] above 0 from one crop to the next.
+    Source: rakocy2004update.
+
+    >>> round(yearly_yield_kg(2.0, area_m2=100.0, interval_days=28.0, days_per_year=364.0))
+    2600
+    """
+    require_at_least("yield", yield_kg_per_m2, low=0.0, unit="kg/m2")
+    require_at_least("growing area", area_m2, low=0.0, unit="m2")
+    crops = steady_harvests_per_year(interval_days=interval_days, days_per_year=days_per_year)
+    return yield_kg_per_m2 * area_m2 * crops
+
+
+def crop_interval_days(yearly_kg_per_m2: float, *, yield_kg_per_m2: float, days_per_year: float) -> float:
+    """Days from one crop to the next behind a yearly yield [d].
+
+    Both yields [kg/m2], above 0. Source: rakocy2004update.
+
+    >>> round(crop_interval_days(25.0, yield_kg_per_m2=2.0, days_per_year=365.0), 1)
+    29.2
+    """
+    require_above("yearly yield", yearly_kg_per_m2, low=0.0, unit="kg/m2")
+    require_above("yield of a crop", yield_kg_per_m2, low=0.0, unit="kg/m2")
+    return days_per_year * yield_kg_per_m2 / yearly_kg_per_m2
+
+
 def sowings_for_window(supply_days: float, *, harvest_window_days: float) -> int:
     """Sowings needed so that harvest windows cover a supply period.
 
