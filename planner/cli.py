@@ -304,7 +304,7 @@ def _week(parsed: argparse.Namespace) -> int:
         raise _outside("--date", on.isoformat(), forecast)
     tasks = due_in_week(farm, forecast, week)
     if parsed.json:
-        data = {"format": "raftweek.week/1", "week": forecast.ruler.week_name(week)}
+        data: dict[str, Any] = {"format": "raftweek.week/1", "week": forecast.ruler.week_name(week)}
         data |= {
             "start": forecast.ruler.week_start(week).isoformat(),
             "tasks": [task_data(task) for task in tasks],

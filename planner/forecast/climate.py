@@ -8,7 +8,7 @@ from typing import Final
 
 import numpy as np
 
-from planner.forecast.values import Floats
+from planner.forecast.values import Floats, Ints
 from planner.science.season import daily_from_monthly, smoothing_matrix
 
 _MONTH_DAYS: Final = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
@@ -37,10 +37,11 @@ def daily_series(
     """
     if not monthly:
         return None
-    return _year(tuple(monthly), floor)[_days_of_year(start_on, days)]
+    values: Floats = _year(tuple(monthly), floor)[_days_of_year(start_on, days)]
+    return values
 
 
-def _days_of_year(start_on: date, days: int) -> np.ndarray:
+def _days_of_year(start_on: date, days: int) -> Ints:
     """Return 0..364 for each day, as if there were no 29 February."""
     first = np.datetime64(start_on, "D")
     dates = first + np.arange(days)
@@ -48,4 +49,5 @@ def _days_of_year(start_on: date, days: int) -> np.ndarray:
     day = (dates - years.astype("datetime64[D]")).astype(np.int64)
     length = ((years + 1).astype("datetime64[D]") - years.astype("datetime64[D]")).astype(np.int64)
     after_leap_day = (length > _YEAR_DAYS) & (day >= _FEBRUARY_END)
-    return day - after_leap_day
+    found: Ints = day - after_leap_day
+    return found

@@ -13,11 +13,12 @@ from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.own import laid_over
+from planner.catalogue.schema import FIGURE_SPECS
 from planner.farm.farm import DAYS_PER_WEEK, Farm, OwnEntry
 from planner.farm.fields import Id
 from planner.farm.fish import Feeding, FishEvent, FishGroup
 from planner.farm.site import Loop, WeekStart
-from planner.farm.species import BedKind
+from planner.farm.species import BedKind, Crop
 from planner.forecast.batches import ProfileBook, TableKeeper, crop_keys
 from planner.forecast.climate import daily_series
 from planner.forecast.crops import demand_g, harvests, planted_m2
@@ -228,4 +229,6 @@ def _on(event: FishEvent) -> date:
 
 def _sources(catalogue: Catalogue, crops: Sequence[str]) -> tuple[str, ...]:
     """Return the publications behind the crops' figures, each once."""
-    return tuple(dict.fromkeys(key for crop in crops for key in catalogue.sources_of(f"crop/{crop}")))
+    fields = FIGURE_SPECS[Crop]
+    found = (catalogue.figure(f"crop/{crop}/{field}").source for crop in crops for field in fields)
+    return tuple(dict.fromkeys(source for source in found if source))

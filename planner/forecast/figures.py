@@ -10,7 +10,7 @@ from planner.catalogue.catalogue import Catalogue
 from planner.farm.species import ELEMENTS
 from planner.forecast.values import Floats
 
-_PROTEIN_PER_NITROGEN = "coefficient/elements/protein_per_nitrogen"
+_PROTEIN_PER_NITROGEN = "coefficient/feed_split/protein_per_nitrogen"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,7 +62,7 @@ def band_figures(catalogue: Catalogue) -> BandFigures:
         fao_leafy=_band(catalogue, "fao_leafy"),
         fao_fruiting=_band(catalogue, "fao_fruiting"),
         uvi_raft=_band(catalogue, "uvi_raft"),
-        reference_protein_share=catalogue.figure("coefficient/verdict/reference_protein_share").value,
+        reference_protein_share=catalogue.figure("coefficient/sizing/ratio_reference_protein_share").value,
     )
 
 

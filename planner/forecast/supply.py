@@ -6,9 +6,8 @@ dissolved; the four always sum to the feed.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import timedelta
 from typing import Final
 
 import numpy as np
@@ -96,24 +95,31 @@ def top_up_g(loop: Loop, *, figures: SupplyFigures, ruler: Ruler) -> Floats:
 
 
 def dose_g(doses: Sequence[Dose], *, supplements: Mapping[str, Supplement], ruler: Ruler) -> Floats:
-    """Return what doses bring on the days they are given [g/d], shape (element, day)."""
+    """Return what doses bring [g/d], shape (element, day).
+
+    A dose that is repeated counts evenly over the days until the next one, for what is dissolved
+    waits in the water; a single dose counts on its day.
+    """
     brought = np.zeros((len(ELEMENTS), ruler.days))
     for dose in doses:
         supplement = supplements[dose.supplement]
         shares = np.asarray([getattr(supplement, f"{element}_share") for element in ELEMENTS])
-        days = dose_days(dose, ruler)
-        brought[:, days] += (shares * dose.grams)[:, None]
+        lasts = max(dose.every_days, 1)
+        for day in dose_days(dose, ruler, lead=lasts - 1):
+            days = slice(max(day, 0), max(day + lasts, 0))
+            brought[:, days] += (shares * dose.grams / lasts)[:, None]
     return brought
 
 
-def dose_days(dose: Dose, ruler: Ruler) -> list[int]:
-    """Return the days of the ruler on which a dose is given."""
+def dose_days(dose: Dose, ruler: Ruler, *, lead: int = 0) -> list[int]:
+    """Return the days on which a dose is given, from `lead` days before the ruler to its end."""
+    first = ruler.day_of(dose.on)
     if dose.every_days == 0:
-        days = [ruler.day_of(dose.on)]
+        days: Iterable[int] = (first,)
     else:
-        until = dose.until_on or ruler.date_of(ruler.days) - timedelta(days=1)
-        days = list(range(ruler.day_of(dose.on), ruler.day_of(until) + 1, dose.every_days))
-    return [day for day in days if 0 <= day < ruler.days]
+        last = ruler.days - 1 if dose.until_on is None else ruler.day_of(dose.until_on)
+        days = range(first, min(last, ruler.days - 1) + 1, dose.every_days)
+    return [day for day in days if -lead <= day < ruler.days]
 
 
 def protein_share(fed: Sequence[FedGroup], *, reference: float, ruler: Ruler) -> Floats:
