@@ -199,7 +199,7 @@ def _as_field(field: str, value: Value) -> Any:
     if field in _CHOICES:
         members = tuple(_CHOICES[field](word) for word in _words(str(value)))
         return members if field == "beds" else members[0]
-    return float(value) if type(value) is int else value
+    return value if isinstance(value, (str, bool)) else float(value)
 
 
 def _stages(like: Entry, given: Mapping[str, Any]) -> dict[str, Any]:
