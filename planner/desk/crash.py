@@ -107,9 +107,7 @@ class CrashWatch(QObject):
         if sys.excepthook == self._on_error:
             sys.excepthook = self._before
 
-    def _on_error(
-        self, kind: type[BaseException], error: BaseException, trace: TracebackType | None
-    ) -> None:
+    def _on_error(self, kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
         self._before(kind, error, trace)
         if issubclass(kind, Exception):
             self.caught.emit(report_text(kind, error, trace, self._version))

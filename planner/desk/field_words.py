@@ -12,6 +12,7 @@ FIELD_LABELS: Final[dict[str, str]] = {
     "bed": "Bed",
     "bed_days": "Days in the bed until the first pick",
     "bought_on": "Bought on",
+    "calendar_weeks": "How many weeks",
     "clearing_days": "Days for clearing and cleaning",
     "code": "Code",
     "columns": "Places along a row",

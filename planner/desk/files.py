@@ -31,11 +31,14 @@ class Files(QObject):
     troubled = Signal(str)
     recent_changed = Signal()
 
-    def __init__(self, *, rooms: Rooms, conduct: Conduct, memory: Memory, ask: Ask, window: QWidget) -> None:
+    def __init__(
+        self, *, rooms: Rooms, conduct: Conduct, memory: Memory, ask: Ask, home: Path, window: QWidget
+    ) -> None:
         super().__init__(window)
         self._rooms, self._conduct, self._memory, self._ask = rooms, conduct, memory, ask
         self._window = window
-        self._folder = Path.home()
+        self._folder = home
+        self._expected: tuple[type[Exception], ...] = (OSError, *rooms.troubles)
         self._answers: Any = None
 
     def open_first(self, path: Path | None) -> None:
@@ -63,7 +66,7 @@ class Files(QObject):
         except FarmFaultError as refused:
             self.troubled.emit(faults_words(refused.faults))
             return False
-        except (OSError, *self._rooms.troubles) as trouble:
+        except self._expected as trouble:
             self.troubled.emit(str(trouble))
             return False
         self._take(session)
@@ -114,8 +117,10 @@ class Files(QObject):
             return
         try:
             write(session, path)
-        except (OSError, *self._rooms.troubles) as trouble:
-            words = tr("{name} could not be written: {why} Choose another folder.", name=path.name, why=trouble)
+        except self._expected as trouble:
+            words = tr(
+                "{name} could not be written: {why} Choose another folder.", name=path.name, why=trouble
+            )
             self.troubled.emit(words)
         else:
             self.told.emit(said)
@@ -123,7 +128,9 @@ class Files(QObject):
     def ask_begin(self, answers: Any) -> None:
         """Let the user choose where a new farm is kept."""
         self._answers = answers
-        dialog = self._saving(tr("Keep the new farm as"), tr("Farms (*.{suffix})", suffix=FARM_SUFFIX), FARM_SUFFIX)
+        dialog = self._saving(
+            tr("Keep the new farm as"), tr("Farms (*.{suffix})", suffix=FARM_SUFFIX), FARM_SUFFIX
+        )
         dialog.selectFile(f"{answers.name}.{FARM_SUFFIX}")
         dialog.fileSelected.connect(self._on_begin)
         dialog.open()

@@ -212,7 +212,7 @@ class Menus(QObject):
         """Tick the look in use."""
         self.actions[f"shade.{choice.value}"].setChecked(True)
 
-    def allow_farm(self, there: bool) -> None:
+    def allow_farm(self, *, there: bool) -> None:
         """Let what needs an open farm be chosen, or not."""
         for key in NEEDS_FARM:
             self.actions[key].setEnabled(there)

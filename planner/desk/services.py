@@ -9,51 +9,22 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import date
+from datetime import datetime
 from pathlib import Path
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSettings
-from PySide6.QtGui import QPagedPaintDevice
 from PySide6.QtWidgets import QWidget
 
 from planner.desk.conduct import Conduct
 from planner.desk.messages import Ask
 from planner.desk.session import Session
+from planner.desk.settings import Memory
 from planner.desk.theme import Theme
-from planner.farm.farm import Farm
 
 if TYPE_CHECKING:
     from planner.desk.newfarm.answers import Answers
     from planner.desk.workspace import Workspace
-    from planner.forecast.values import Forecast
-
-
-class ForecasterLike(Protocol):
-    """Foresees a farm, fast when little has changed."""
-
-    def forecast(self, farm: Farm) -> Forecast:
-        """Return the forecast of a farm."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class CalendarWish:
-    """Which seeding calendar is wanted: paper, first day and number of weeks."""
-
-    paper: str
-    landscape: bool
-    from_on: date
-    weeks: int
-
-
-class Sheets(Protocol):
-    """A report that is ready for paper: the same for screen, printer and file."""
-
-    def paint(self, device: QPagedPaintDevice) -> int:
-        """Paint all pages on a device set up by `set_up`, and return how many there are."""
-
-    def write_pdf(self, path: Path) -> None:
-        """Write the pages into a PDF file."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,8 +33,10 @@ class WorkspaceNeeds:
 
     theme: Theme
     conduct: Conduct
-    today: date
+    now: Callable[[], datetime]
     ask: Ask
+    memory: Memory
+    troubles: tuple[type[Exception], ...]
     parent: QWidget
 
 
@@ -80,7 +53,6 @@ class Rooms:
     first_farm: Callable[[], Session]
     save_copy: Callable[[Session, Path], None]
     export_text: Callable[[Session, Path], None]
-    calendar: Callable[[Session, CalendarWish], Sheets]
     close: Callable[[Session], None]
     where: Callable[[Session], Path | None]
     troubles: tuple[type[Exception], ...]
@@ -93,7 +65,7 @@ class DeskServices:
 
     load: Callable[[], Rooms]
     settings: QSettings
-    today: Callable[[], date]
+    now: Callable[[], datetime]
     ask: Ask
     home: Path
     version: str = ""

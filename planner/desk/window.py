@@ -73,7 +73,7 @@ class MainWindow(QMainWindow):
         bar.addWidget(self._name)
         bar.addWidget(self._saved, 1)
         bar.addPermanentWidget(self._mark)
-        self.menus.allow_farm(False)
+        self.menus.allow_farm(there=False)
         self.menus.show_undo("", "")
         self.menus.show_shade(self.memory.shade)
 
@@ -112,6 +112,7 @@ class MainWindow(QMainWindow):
             conduct=self.conduct,
             memory=self.memory,
             ask=self._services.ask,
+            home=self._services.home,
             window=self,
         )
         self.files.troubled.connect(self.trouble)
@@ -123,8 +124,10 @@ class MainWindow(QMainWindow):
         needs = WorkspaceNeeds(
             theme=self.theme,
             conduct=self.conduct,
-            today=self._services.today(),
+            now=self._services.now,
             ask=self._services.ask,
+            memory=self.memory,
+            troubles=rooms.troubles,
             parent=self._middle,
         )
         self.workspace = rooms.make_workspace(needs)
@@ -142,7 +145,7 @@ class MainWindow(QMainWindow):
 
     def _on_opened(self, session: Session) -> None:
         self.messages.clear()
-        self.menus.allow_farm(True)
+        self.menus.allow_farm(there=True)
         if self.workspace is not None:
             self.workspace.show_session(session)
         self._show_state()
@@ -159,7 +162,7 @@ class MainWindow(QMainWindow):
         self._saved.setText(tr("{title} – saved", title=title))
 
     def _on_closed(self) -> None:
-        self.menus.allow_farm(False)
+        self.menus.allow_farm(there=False)
         self.menus.show_undo("", "")
 
     def _show_state(self) -> None:
@@ -231,8 +234,8 @@ class MainWindow(QMainWindow):
 
     def show_print(self) -> None:
         """Show the seeding calendar as it will be printed."""
-        if self.workspace is not None and self.rooms is not None:
-            self.workspace.ask_print(self.rooms.calendar, self.memory)
+        if self.workspace is not None:
+            self.workspace.ask_print()
 
     def show_glossary(self) -> None:
         """Show what the words mean."""
@@ -240,7 +243,8 @@ class MainWindow(QMainWindow):
 
     def show_about(self) -> None:
         """Show what the program is, and its cautions."""
-        AboutDialog(self._services.version, self.theme, self).open()
+        cautions = self.workspace.cautions() if self.workspace else ()
+        AboutDialog(self._services.version, cautions, self.theme, self).open()
 
     def _on_submenu(self) -> None:
         for key, submenu in self.menus.submenus.items():

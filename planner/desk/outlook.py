@@ -1,0 +1,83 @@
+"""One look ahead for everything the desk shows: the farm, its forecast, its verdicts, looked up by id.
+
+Made once after every act and then only read. Must know nothing of widgets.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from planner.catalogue.catalogue import Catalogue
+from planner.farm.crops import Batch
+from planner.farm.farm import DAYS_PER_WEEK, KINDS, Farm, Thing, things
+from planner.farm.fields import Id
+from planner.forecast.engine import Forecaster
+from planner.forecast.values import Flag, Forecast, GroupForecast, LoopForecast, WeekVerdict
+from planner.forecast.verdicts import week_verdicts
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Outlook:
+    """A farm and all that is foreseen for it; `verdicts` are by loop, then by week."""
+
+    farm: Farm
+    forecast: Forecast
+    catalogue: Catalogue
+    verdicts: dict[Id, tuple[WeekVerdict, ...]]
+    found: dict[Id, Thing]
+    flags: dict[Id, tuple[Flag, ...]]
+
+    def week_of(self, day: date) -> int:
+        """Return the number of the week a day lies in, kept within the plan."""
+        ruler = self.forecast.ruler
+        return min(max(ruler.day_of(day) // DAYS_PER_WEEK, 0), ruler.weeks - 1)
+
+    def covers(self, day: date) -> bool:
+        """Tell whether the plan covers a day."""
+        return 0 <= self.forecast.ruler.day_of(day) < self.forecast.ruler.days
+
+    def crop_name(self, key: str) -> str:
+        """Return what a crop is called; its key when the catalogue has none."""
+        crop = self.catalogue.crops.get(key)
+        return crop.name if crop else key
+
+    def group(self, group: Id) -> tuple[LoopForecast, GroupForecast] | None:
+        """Return the forecast of a fish group and of its loop."""
+        for loop in self.forecast.loops:
+            for found in loop.groups:
+                if found.group == group:
+                    return loop, found
+        return None
+
+    def loop(self, loop: Id) -> LoopForecast | None:
+        """Return the forecast of a loop."""
+        return next((found for found in self.forecast.loops if found.loop == loop), None)
+
+    def seeds(self, batch: Batch) -> int:
+        """Return the seeds to sow for a batch."""
+        table = self.forecast.batches
+        return int(table.seeds[table.row_of[batch.id]])
+
+
+def look_out(farm: Farm, forecaster: Forecaster) -> Outlook:
+    """Return the outlook of a farm. Raises what the forecaster raises."""
+    forecast = forecaster.forecast(farm)
+    flags: dict[Id, list[Flag]] = {}
+    for flag in forecast.flags:
+        flags.setdefault(flag.about, []).append(flag)
+    return Outlook(
+        farm=farm,
+        forecast=forecast,
+        catalogue=forecaster.catalogue,
+        verdicts={
+            loop.loop: week_verdicts(loop, forecast.ruler, forecaster.bands) for loop in forecast.loops
+        },
+        found={thing.id: thing for kind in KINDS for thing in things(farm, kind.word)},
+        flags={about: tuple(many) for about, many in flags.items()},
+    )
+
+
+def monday_of(day: date, start_on: date) -> date:
+    """Return the first day of the week of the plan that a day lies in."""
+    return day - timedelta(days=(day - start_on).days % DAYS_PER_WEEK)

@@ -1,0 +1,36 @@
+"""Says where batches stand, in the words of their beds. Must know nothing of widgets or forecasts."""
+
+from __future__ import annotations
+
+from planner.desk.words import tr
+from planner.farm.crops import Phase, Placement
+from planner.farm.farm import Farm, by_id
+from planner.farm.fields import Id
+from planner.farm.site import Bed
+from planner.farm.species import BedKind
+
+
+def unit_words_of(bed: Bed, unit: int) -> str:
+    """Return what one raft, block or tray of a bed is called."""
+    if bed.units == 1:
+        return bed.name
+    word = {BedKind.RAFT: tr("raft"), BedKind.MEDIA: tr("block"), BedKind.NURSERY: tr("tray")}[bed.kind]
+    return f"{bed.name}, {word} {unit}"
+
+
+def run_words(placement: Placement, bed: Bed) -> str:
+    """Return a run of places, such as "North raft, raft 2, places 1–12"."""
+    where = unit_words_of(bed, placement.unit)
+    if placement.count == 1:
+        return tr("{where}, place {first}", where=where, first=placement.first)
+    return tr("{where}, places {first}–{last}", where=where, first=placement.first, last=placement.last)
+
+
+def places_by_batch(farm: Farm) -> dict[tuple[Id, Phase], str]:
+    """Return where every batch stands in every phase that it holds places in."""
+    beds: dict[Id, Bed] = by_id(farm.beds)
+    found: dict[tuple[Id, Phase], list[str]] = {}
+    for placement in farm.placements:
+        words = run_words(placement, beds[placement.bed])
+        found.setdefault((placement.batch, placement.phase), []).append(words)
+    return {key: "; ".join(words) for key, words in found.items()}
