@@ -5,12 +5,13 @@ Pure: measuring is asked of a `FontMetrics`. Must not know any toolkit.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Iterator
+from dataclasses import dataclass
 from itertools import groupby
 from typing import Final
 
-from planner.paper.marks import Mark, Page, Rule, Strip, moved
+from planner.paper.filling import Filler, Flow
+from planner.paper.marks import ColumnFlow, Mark, Page, Rule, Strip, moved
 from planner.paper.measure import Face, FontMetrics
 from planner.paper.report import Align, Caution, Paragraph, Part, Report, Section, Table
 from planner.paper.setting import SetLine, Setter
@@ -19,7 +20,6 @@ from planner.paper.tables import TableSetter
 from planner.paper.words import moment_words
 
 _BESIDE: Final = "  ·  "
-_EVEN_TO_MM: Final = 0.5
 
 
 def pages_of(
@@ -33,56 +33,6 @@ def pages_of(
         Page(number=number, count=len(bodies), paper=paper, marks=sheet.whole(body, number, len(bodies)))
         for number, body in enumerate(bodies, start=1)
     )
-
-
-@dataclass(slots=True, kw_only=True)
-class _Filler:
-    """Puts strips below each other, and begins a new page when one does not fit."""
-
-    tops: tuple[float, float]
-    bottom: float
-    left: float
-    pages: list[list[Mark]] = field(default_factory=lambda: [[]])
-    y: float = 0.0
-    begun: bool = False
-
-    def fill(self, strips: Sequence[Strip]) -> list[list[Mark]]:
-        """Return the marks of every page."""
-        self.y = self.tops[0]
-        for chain in _chains(strips):
-            if self.y + sum(strip.height_mm for strip in chain) > self.bottom and self.begun:
-                self._turn(chain[0].again)
-            for strip in chain:
-                if self.y + strip.height_mm > self.bottom and self.begun:
-                    self._turn(strip.again)
-                self._put(strip)
-        return self.pages
-
-    def _turn(self, again: tuple[Strip, ...]) -> None:
-        self.pages.append([])
-        self.y = self.tops[1]
-        for strip in again:
-            self._put(strip)
-        self.begun = False
-
-    def _put(self, strip: Strip) -> None:
-        if not strip.marks and not self.begun:
-            return  # a gap has no use at the top of a page
-        self.pages[-1].extend(moved(mark, by_x_mm=self.left, by_y_mm=self.y) for mark in strip.marks)
-        self.y += strip.height_mm
-        self.begun = True
-
-
-def _chains(strips: Sequence[Strip]) -> Iterator[list[Strip]]:
-    """Yield strips that must stay on one page together."""
-    chain: list[Strip] = []
-    for strip in strips:
-        chain.append(strip)
-        if not strip.keep:
-            yield chain
-            chain = []
-    if chain:
-        yield chain
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -111,8 +61,8 @@ class Sheet:
         )
         bottom = self.paper.height_mm - style.margin_mm - self._foot(1, 1).height_mm - style.gap_mm
         room = bottom - max(tops)
-        strips = [strip for section in self.report.sections for strip in self._section(section, room)]
-        return _Filler(tops=(tops[0], tops[1]), bottom=bottom, left=self.left).fill(strips)
+        flow = [item for section in self.report.sections for item in self._section(section, room)]
+        return Filler(tops=(tops[0], tops[1]), bottom=bottom, left=self.left).fill(flow)
 
     def whole(self, body: list[Mark], number: int, count: int) -> tuple[Mark, ...]:
         """Return a page with its head and foot."""
@@ -165,16 +115,18 @@ class Sheet:
         line = Rule(x_mm=0.0, y_mm=0.0, x2_mm=self.width, y2_mm=0.0, pt=self.setter.style.rule_pt)
         return Strip(height_mm=bottom, marks=(line, *marks, *more, right))
 
-    def _section(self, section: Section, room: float) -> Iterator[Strip]:
-        yield Strip(height_mm=self.setter.style.section_gap_mm, keep=True)
+    def _section(self, section: Section, room: float) -> Iterator[Flow]:
+        lead = [Strip(height_mm=self.setter.style.section_gap_mm, keep=True)]
         if section.heading:
-            yield self.setter.heading(section.heading, room_mm=self.width)
+            lead.append(self.setter.heading(section.heading, room_mm=self.width))
         for is_text, parts in groupby(section.parts, key=_is_text):
             if is_text and section.columns > 1:
-                yield from self._in_columns(tuple(parts), section.columns, room)
+                yield self._in_columns(tuple(parts), section.columns, room, tuple(lead))
             else:
+                yield from lead
                 for part in parts:
                     yield from self._part(part, self.width, room)
+            lead = []
 
     def _part(self, part: Part, width: float, room: float) -> Iterator[Strip]:
         if isinstance(part, Table):
@@ -194,68 +146,14 @@ class Sheet:
         yield self.setter.heading(f"{self.setter.style.caution_mark} {caution.title}", room_mm=width)
         yield from self.setter.paragraph(Paragraph(text=caution.text), room_mm=width)
 
-    def _in_columns(self, parts: tuple[Part, ...], columns: int, room: float) -> Iterator[Strip]:
+    def _in_columns(
+        self, parts: tuple[Part, ...], columns: int, room: float, lead: tuple[Strip, ...]
+    ) -> ColumnFlow:
         gap = self.setter.style.column_gap_mm
         width = (self.width - gap * (columns - 1)) / columns
-        strips = [strip for part in parts for strip in self._part(part, width, room)]
-        chains = list(_chains(strips))
-        while chains:
-            high = _even_height(chains, columns, room)
-            taken = _dealt(chains, columns, high)
-            marks: list[Mark] = []
-            for number, column in enumerate(taken):
-                marks.extend(_stacked(column, x_mm=number * (width + gap)))
-            yield Strip(height_mm=max(map(_height, taken)), marks=tuple(marks))
-            chains = chains[sum(map(len, taken)) :]
-
-
-Chains = Sequence[list[Strip]]
+        strips = tuple(strip for part in parts for strip in self._part(part, width, room))
+        return ColumnFlow(lead=lead, strips=strips, columns=columns, pitch_mm=width + gap)
 
 
 def _is_text(part: Part) -> bool:
     return isinstance(part, Paragraph | Caution)
-
-
-def _height(chains: Chains) -> float:
-    return sum(strip.height_mm for chain in chains for strip in chain)
-
-
-def _stacked(chains: Chains, *, x_mm: float) -> Iterator[Mark]:
-    y = 0.0
-    for chain in chains:
-        for strip in chain:
-            yield from (moved(mark, by_x_mm=x_mm, by_y_mm=y) for mark in strip.marks)
-            y += strip.height_mm
-
-
-def _dealt(chains: Chains, columns: int, high: float) -> list[list[list[Strip]]]:
-    """Return as many chains as fit into columns of one height, in order; each takes at least one."""
-    dealt: list[list[list[Strip]]] = [[] for _ in range(columns)]
-    rest = iter(chains)
-    chain = next(rest, None)
-    for column in dealt:
-        used = 0.0
-        while chain is not None and (not column or used + _height([chain]) <= high):
-            column.append(chain)
-            used += _height([chain])
-            chain = next(rest, None)
-    return dealt
-
-
-def _even_height(chains: Chains, columns: int, room: float) -> float:
-    """Return about the least height at which all chains fit into the columns, but at most `room`."""
-    if not _all_fit(chains, columns, room):
-        return room
-    low, high = 0.0, room
-    while high - low > _EVEN_TO_MM:
-        middle = (low + high) / 2
-        if _all_fit(chains, columns, middle):
-            high = middle
-        else:
-            low = middle
-    return high
-
-
-def _all_fit(chains: Chains, columns: int, high: float) -> bool:
-    dealt = _dealt(chains, columns, high)
-    return sum(map(len, dealt)) == len(chains) and all(_height(column) <= high for column in dealt)

@@ -100,6 +100,17 @@ class Strip:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class ColumnFlow:
+    """Strips that run down several columns side by side, under what `lead` puts above them."""
+
+    lead: tuple[Strip, ...]
+    strips: tuple[Strip, ...]
+    columns: int
+    pitch_mm: float
+    """From the left edge of one column to that of the next."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Page:
     """One page ready to be drawn."""
 

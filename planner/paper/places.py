@@ -16,7 +16,7 @@ from planner.farm.site import Bed
 from planner.farm.species import BedKind
 from planner.paper.words import count_words, range_words
 
-NOT_CHOSEN: Final = "places not chosen yet"
+NOT_CHOSEN: Final = "places not chosen"
 
 UNIT_WORDS: Final = {
     BedKind.NURSERY: ("tray", "trays"),
@@ -138,14 +138,9 @@ def tray_words(book: PlaceBook, batch: Batch, seeds: int) -> tuple[str, ...]:
     held = book.held(batch, Phase.NURSERY)
     if held:
         trays = {(placement.bed, placement.unit) for placement in held}
-        cells = sum(placement.count for placement in held)
-        return (count_words(len(trays), "tray", "trays"), *book.where(batch, Phase.NURSERY), _cells(cells))
+        return (count_words(len(trays), "tray", "trays"), *book.where(batch, Phase.NURSERY))
     per_tray = book.cells_per_tray()
     if per_tray is None:
         return (count_words(seeds, "pot", "pots"), "one seed each")
     trays_needed = -(-seeds // per_tray)
-    return (count_words(trays_needed, "tray", "trays"), f"of {per_tray} cells", _cells(seeds))
-
-
-def _cells(count: int) -> str:
-    return count_words(count, "cell", "cells")
+    return (count_words(trays_needed, "tray", "trays"), f"of {per_tray}", count_words(seeds, "cell", "cells"))

@@ -23,6 +23,7 @@ from planner.paper.report import Align, Box, Cell, Column, Line, Report, RowGrou
 from planner.paper.seeding_notes import notes
 from planner.paper.words import (
     EN_DASH,
+    NO_BREAK,
     count_words,
     day_words,
     span_words,
@@ -38,8 +39,7 @@ NO_LOT: Final = "lot not chosen"
 SOWN_IN_PLACE: Final = "sown where it grows"
 MOST_WEEKS: Final = 520
 _HOW_TO: Final = (
-    "When sown: tick the box, then write initials, the date and the number of seeds really sown. "
-    "Days are counted from sowing unless they say from move."
+    "When sown: tick the box, then write your initials, the date, and how many seeds were really sown."
 )
 
 
@@ -72,16 +72,16 @@ _WALL: Final = _Sizes(
     number=Size(best_pt=26.0, least_pt=WALL_LEAST_PT),
     day=Size(best_pt=20.0, least_pt=16.0),
     detail=Size(best_pt=14.0, least_pt=13.0),
-    sow_mm=32.0,
-    crop_mm=80.0,
-    seeds_mm=32.0,
-    trays_mm=33.0,
-    batch_mm=44.0,
-    move_mm=49.0,
+    sow_mm=31.5,
+    crop_mm=74.0,
+    seeds_mm=34.0,
+    trays_mm=29.0,
+    batch_mm=36.0,
+    move_mm=56.0,
     harvest_mm=36.0,
     tick_mm=18.0,
     write_mm=20.0,
-    write_date_mm=21.0,
+    write_date_mm=22.0,
 )
 _BENCH: Final = _Sizes(
     loud=Size(best_pt=15.0, least_pt=BENCH_LEAST_PT),
@@ -89,12 +89,12 @@ _BENCH: Final = _Sizes(
     day=Size(best_pt=13.0, least_pt=11.0),
     detail=Size(best_pt=11.0, least_pt=11.0),
     sow_mm=19.0,
-    crop_mm=40.0,
-    seeds_mm=16.5,
-    trays_mm=20.0,
-    batch_mm=28.0,
-    move_mm=33.0,
-    harvest_mm=24.0,
+    crop_mm=31.0,
+    seeds_mm=18.4,
+    trays_mm=18.4,
+    batch_mm=28.3,
+    move_mm=39.0,
+    harvest_mm=26.8,
     tick_mm=17.0,
     write_mm=15.2,
     write_date_mm=16.0,
@@ -196,7 +196,7 @@ class _Calendar:
         profile = self._forecast.profiles[int(self._forecast.batches.profile[row])]
         write = Cell(box=Box.WRITE)
         return (
-            Cell(lines=(Line(text=day_words(batch.sow_on, beside=batch.sow_on), tone=Tone.MAIN),)),
+            _day_cell(batch.sow_on),
             _crop_cell(batch, profile),
             self._seeds_cell(batch, row),
             self._trays_cell(batch, row),
@@ -244,17 +244,27 @@ class _Calendar:
                 yield Line(text=text)
 
     def _harvest_lines(self, batch: Batch, row: int) -> Iterator[Line]:
-        table = self._forecast.batches
-        first, end = table.pick_days(row)
-        sown, moved = int(table.sow_day[row]), table.phase_days(row, Phase.BED)[0]
-        one_day = end - first == 1
-        dash = "" if one_day else f" {EN_DASH}"
-        yield Line(text=f"{self._week_day(first, batch.sow_on)}{dash}", tone=Tone.STRONG)
-        if not one_day:
-            yield Line(text=self._week_day(end - 1, batch.sow_on), tone=Tone.STRONG)
-        yield Line(text=f"{_days(first - sown)} from sowing")
-        if moved > sown:
-            yield Line(text=f"{_days(first - moved)} from move")
+        ruler = self._forecast.ruler
+        first_day, end_day = self._forecast.batches.pick_days(row)
+        first, last = ruler.date_of(first_day), ruler.date_of(end_day - 1)
+        weeks = (week_name(first, self._starts), week_name(last, self._starts))
+        yield Line(text=EN_DASH.join(dict.fromkeys(weeks)), tone=Tone.STRONG)
+        if first == last:
+            yield Line(text=_held_together(day_words(first, beside=batch.sow_on)))
+        else:
+            yield Line(text=_held_together(f"{day_words(first, beside=batch.sow_on)} {EN_DASH}"))
+            yield Line(text=_held_together(day_words(last, beside=batch.sow_on)))
+
+
+def _held_together(text: str) -> str:
+    """Return a text that wraps nowhere while it fits a line."""
+    return text.replace(" ", NO_BREAK)
+
+
+def _day_cell(on: date) -> Cell:
+    """Return weekday above day and month, so that both stay whole in a narrow column."""
+    weekday, day = day_words(on, beside=on).split(" ", 1)
+    return Cell(lines=(Line(text=weekday, tone=Tone.MAIN), Line(text=_held_together(day), tone=Tone.MAIN)))
 
 
 def _crop_cell(batch: Batch, profile: Profile) -> Cell:
@@ -294,15 +304,15 @@ def _columns(sizes: _Sizes) -> tuple[Column, ...]:
         )
 
     return (
-        column("sow", "Sow on", sizes.sow_mm, main=sizes.day),
-        column("crop", "Crop", sizes.crop_mm, main=sizes.loud, unit="variety", share=3.0),
-        column("seeds", "Sow", sizes.seeds_mm, main=sizes.number, unit="seeds"),
-        column("trays", "Fill", sizes.trays_mm, unit="trays, pots"),
-        column("batch", "Batch", sizes.batch_mm, unit="seed lot", fold=1),
+        column("sow", "Sow on", sizes.sow_mm, main=sizes.day, share=0.2),
+        column("crop", "Crop", sizes.crop_mm, main=sizes.loud, unit="variety", share=4.0),
+        column("seeds", "Sow", sizes.seeds_mm, main=sizes.number, unit="seeds", share=0.5),
+        column("trays", "Fill", sizes.trays_mm, unit="trays", share=1.0),
+        column("batch", "Batch", sizes.batch_mm, unit="seed lot", share=1.5, fold=1),
         column("move", "Move to bed", sizes.move_mm, unit="when, where", share=3.0, fold=1),
-        column("harvest", "Harvest", sizes.harvest_mm, unit="first – last", fold=1),
-        column("done", "Done", sizes.tick_mm, unit="tick", share=0.2),
-        column("initials", "Initials", sizes.write_mm, share=0.5, fold=1),
-        column("date_done", "Date", sizes.write_date_mm, unit="done", share=0.5, fold=1),
-        column("number_done", "Number", sizes.write_mm, unit="done", share=0.5, fold=1),
+        column("harvest", "Harvest", sizes.harvest_mm, unit="first – last", share=0.5, fold=1),
+        column("done", "Done", sizes.tick_mm, unit="tick", share=0.1),
+        column("initials", "Initials", sizes.write_mm, share=0.3, fold=1),
+        column("date_done", "Date", sizes.write_date_mm, unit="done", share=0.3, fold=1),
+        column("number_done", "Seeds", sizes.write_mm, unit="sown", share=0.3, fold=1),
     )

@@ -28,20 +28,20 @@ from planner.paper.report import (
     Table,
     Tone,
 )
-from planner.paper.words import count_words, list_words, percent_words, whole_words
+from planner.paper.words import NO_BREAK, count_words, list_words, percent_words, whole_words
 
 CAUTION_KEYS: Final = ("water-on-leaves", "planning-aid")
 ASSUMPTIONS_NAME: Final = "Assumptions"
 _COLUMNS_OF_TEXT: Final = {False: 2, True: 3}
 
 FIGURE_WORDS: Final = {
-    "germination_share": "seeds that come up",
-    "nursery_survival_share": "seedlings that live",
+    "germination_share": "share that comes up",
+    "nursery_survival_share": "share that lives",
     "germination_days": "days to come up",
-    "nursery_days": "days in the nursery",
+    "nursery_days": "nursery days",
     "spacing_days": "days spaced out",
-    "bed_days": "days from move to first pick",
-    "picking_days": "days of picking",
+    "bed_days": "move to first pick",
+    "picking_days": "picking days",
 }
 """The figures of a crop that this sheet uses, in words."""
 
@@ -221,40 +221,29 @@ def _columns(*, large: bool) -> tuple[Column, ...]:
 
 
 def _sources(catalogue: Catalogue, profiles: dict[int, Profile]) -> Iterator[Paragraph]:
-    cited: dict[str, None] = {}
+    """Yield what each crop's figures rest on, by how sure they are, then the publications by number."""
+    numbers: dict[str, int] = {}
     for key, name in dict.fromkeys((p.crop.key, p.crop.name) for p in profiles.values()):
-        grouped: dict[tuple[str, str], list[str]] = {}
+        grouped: dict[str, list[str]] = {}
         for field, words in FIGURE_WORDS.items():
-            grouped.setdefault(_origin(catalogue, key, field), []).append(words)
-        cited.update(dict.fromkeys(source for source, _ in grouped if source in catalogue.publications))
-        said = "; ".join(
-            f"{list_words(what)}: {_origin_words(catalogue, source, confidence)}"
-            for (source, confidence), what in grouped.items()
-        )
+            source, sureness = _origin(catalogue, key, field)
+            mark = ""
+            if source in catalogue.publications:
+                mark = f"{NO_BREAK}[{numbers.setdefault(source, len(numbers) + 1)}]"
+            grouped.setdefault(sureness, []).append(f"{words}{mark}")
+        said = "; ".join(f"{sureness}: {', '.join(what)}" for sureness, what in grouped.items())
         yield Paragraph(text=f"{name} – {said}.", item=True)
-    for source in cited:
-        yield Paragraph(text=_cited(catalogue.publications[source]))
+    for source, number in numbers.items():
+        yield Paragraph(text=f"[{number}] {_cited(catalogue.publications[source])}")
 
 
 def _origin(catalogue: Catalogue, crop: str, field: str) -> tuple[str, str]:
-    """Return source key and confidence of a crop's figure."""
+    """Return source key and sureness of a crop's figure."""
     try:
         figure = catalogue.figure(f"crop/{crop}/{field}")
     except UnknownFigureError:
         return "", _CONFIDENCE_WORDS[Confidence.GROWERS_VALUE]
     return figure.source, _CONFIDENCE_WORDS[figure.confidence]
-
-
-def _origin_words(catalogue: Catalogue, source: str, confidence: str) -> str:
-    if source in catalogue.publications:
-        book = catalogue.publications[source]
-        return f"{_first_author(book)} {book.year} ({confidence})"
-    return confidence
-
-
-def _first_author(book: Publication) -> str:
-    first, *others = book.authors.split(", ")
-    return f"{first} and others" if others else first
 
 
 def _cited(book: Publication) -> str:
