@@ -29,12 +29,14 @@ _RATIO_LINES: Final = 2.6
 _CELL_GAP: Final = 1.0
 _LETTER_PAD: Final = 3.0
 _FREE: Final = 6.0
-_BAND_HATCH: Final = {
+BAND_HATCH: Final = {
     BandMark.SHORT: "picking",
     BandMark.THIN: "bed",
     BandMark.MET: "germination",
     BandMark.AMPLE: "spacing",
 }
+"""Hatch of each band of supply; no demand has none."""
+
 _DEMAND: Final = 0.38
 _GAP_PATTERN: Final = "clearing"
 _RATIO_FILL: Final = (0.2, 0.2)
@@ -164,8 +166,8 @@ class _Lane:
         kit, painter = self.kit, self.painter
         ink = kit.band_ink(band)
         painter.fillRect(cell, ink.fill)
-        if band in _BAND_HATCH and cell.width() >= 2 * _LETTER_PAD:
-            painter.fillRect(cell, kit.hatch(_BAND_HATCH[band], ink.hatch))
+        if band in BAND_HATCH and cell.width() >= 2 * _LETTER_PAD:
+            painter.fillRect(cell, kit.hatch(BAND_HATCH[band], ink.hatch))
         for text, face in self._ways(band, symbol):
             width = kit.width(text, face)
             if width + 2 * _LETTER_PAD <= cell.width():

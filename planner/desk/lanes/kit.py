@@ -158,6 +158,10 @@ class Kit:
             self._stage_inks[key] = _ink(self.theme, fill)
         return self._stage_inks[key]
 
+    def plain_stage_ink(self, stage: Stage) -> Ink:
+        """Return fill and inks of a stage of no particular crop."""
+        return _ink(self.theme, mixed(self.theme.muted, self.theme.field, _SHADE[stage]))
+
     def band_ink(self, band: BandMark) -> Ink:
         """Return fill and inks of a band of supply."""
         fill = mixed(self.theme.band_colour(band.value), self.theme.field, _BAND_SHADE[band])

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from array import array
 from bisect import bisect_left, bisect_right
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import Enum
 from itertools import accumulate
 
@@ -72,6 +72,18 @@ class Bar:
     def key(self) -> tuple[Id, Id, Phase]:
         """What tells this bar from every other one of the scene."""
         return (self.batch, self.run, self.phase)
+
+    @property
+    def row_key(self) -> RowKey:
+        """The row that the bar belongs in."""
+        return RowKey(bed=self.bed, unit=self.unit, phase=None if self.placed else self.phase)
+
+    def shifted(self, days: int) -> Bar:
+        """Return the bar so many days later."""
+        segments = tuple(
+            replace(each, start=each.start + days, end=each.end + days) for each in self.segments
+        )
+        return replace(self, start=self.start + days, end=self.end + days, segments=segments)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

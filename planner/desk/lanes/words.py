@@ -322,3 +322,46 @@ def feed_rate_ratio() -> str:
 def ratio_scale(top: float) -> str:
     """Return what the height of the plot of feed over area stands for."""
     return _translate("Lanes", "to {value} g/m²/day").format(value=figure(top))
+
+
+def loop_shown() -> str:
+    """Return what the chooser of loops is for."""
+    return _translate("Lanes", "Loop whose balance is shown")
+
+
+def all_elements() -> str:
+    """Return the name of the switch that shows every element."""
+    return _translate("Lanes", "All")
+
+
+def all_elements_hint() -> str:
+    """Return what the switch that shows every element does."""
+    return _translate("Lanes", "Show the bands of all elements")
+
+
+def lane_titles() -> tuple[str, str, str]:
+    """Return the titles of the three lanes, from top to bottom."""
+    return (
+        _translate("Lanes", "Fish and feed"),
+        _translate("Lanes", "Beds"),
+        _translate("Lanes", "Balance"),
+    )
+
+
+def view_name() -> str:
+    """Return what the whole ruler with its lanes is called."""
+    return _translate("Lanes", "Ruler of weeks")
+
+
+def view_help() -> str:
+    """Return what the keys do, for reading aloud."""
+    return _translate(
+        "Lanes",
+        "Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. "
+        "Alt with up or down moves it to another unit. Enter opens it. Plus and minus zoom.",
+    )
+
+
+def nothing_planned() -> str:
+    """Return what an empty lane of beds says."""
+    return _translate("Lanes", "No beds yet. Add a raft, a gravel bed or a nursery to see it here.")

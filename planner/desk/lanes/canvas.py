@@ -1,0 +1,209 @@
+"""A lane on the screen: keeps its picture, shifts it when it is scrolled, and paints only what is new.
+
+Sends on what hands do with mouse and wheel; must know nothing of what is painted.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QEvent, QPoint, QRect, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import (
+    QContextMenuEvent,
+    QHelpEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPixmap,
+    QResizeEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QWidget
+
+from planner.desk.lanes.grid import Calendar
+from planner.desk.lanes.kit import Kit
+from planner.desk.lanes.time_scale import TimeScale
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Frame:
+    """What all lanes share: where days lie, what is drawn with, and the calendar."""
+
+    scale: TimeScale
+    kit: Kit
+    calendar: Calendar
+
+
+class Canvas(QAbstractScrollArea):
+    """A lane with a kept picture; subclasses paint its content and what lies over it."""
+
+    pressed = Signal(QMouseEvent)
+    moved = Signal(QMouseEvent)
+    released = Signal(QMouseEvent)
+    double_clicked = Signal(QMouseEvent)
+    wheeled = Signal(QWheelEvent)
+    menu_wanted = Signal(QContextMenuEvent)
+    resized = Signal()
+
+    def __init__(self, frame: Frame, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.frame_state = frame
+        self._picture: QPixmap | None = None
+        self._stale: list[QRect] = []
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.viewport().setMouseTracking(True)
+        self.verticalScrollBar().valueChanged.connect(self._vertically)
+        self._scrolled_to = 0
+
+    def content_height(self) -> float:
+        """Return how high everything is [px]."""
+        raise NotImplementedError
+
+    def paint_content(self, painter: QPainter, rect: QRectF, part: QRectF) -> None:
+        """Paint what is kept: `rect` is the whole lane, `part` what is needed of it."""
+        raise NotImplementedError
+
+    def paint_over(self, painter: QPainter, rect: QRectF) -> None:
+        """Paint what changes often, over the kept picture; nothing unless a subclass says so."""
+
+    @property
+    def down_px(self) -> int:
+        """How far the lane is scrolled down [px]."""
+        return self.verticalScrollBar().value()
+
+    def rect_f(self) -> QRectF:
+        """Return the whole lane as painters take it."""
+        return QRectF(self.viewport().rect())
+
+    def refresh(self) -> None:
+        """Paint everything anew."""
+        self._picture = None
+        self._measure()
+        self.viewport().update()
+
+    def set_frame(self, frame: Frame) -> None:
+        """Show other days, or the same with another theme; shifts the picture where that is enough."""
+        before, self.frame_state = self.frame_state, frame
+        if before.kit is not frame.kit or before.calendar != frame.calendar:
+            self.refresh()
+            return
+        if before.scale == frame.scale:
+            return
+        shift = (frame.scale.origin - before.scale.origin) * frame.scale.px_per_day
+        same = before.scale.px_per_day == frame.scale.px_per_day and before.scale.left == frame.scale.left
+        if same and abs(shift - round(shift)) < _WHOLE:
+            self._shift(-round(shift), 0)
+        else:
+            self.refresh()
+
+    def _vertically(self, value: int) -> None:
+        self._shift(0, self._scrolled_to - value)
+        self._scrolled_to = value
+
+    def _shift(self, dx: int, dy: int) -> None:
+        """Move the kept picture; only days move sideways, names stay."""
+        self.viewport().update()
+        if self._picture is None:
+            return
+        whole = self.viewport().rect()
+        area = QRect(whole)
+        if dx:
+            area.setLeft(int(self.frame_state.kit.names_px))
+        ratio = self._picture.devicePixelRatio()
+        if abs(dx) >= area.width() or abs(dy) >= area.height() or ratio != int(ratio) or self._stale:
+            self._picture = None
+            return
+        scaled = int(ratio)
+        self._picture.scroll(
+            dx * scaled,
+            dy * scaled,
+            QRect(area.x() * scaled, area.y() * scaled, area.width() * scaled, area.height() * scaled),
+        )
+        self._stale = _uncovered(area, dx, dy)
+
+    def _measure(self) -> None:
+        bar = self.verticalScrollBar()
+        page = self.viewport().height()
+        bar.setPageStep(page)
+        bar.setSingleStep(int(self.frame_state.kit.line_px))
+        bar.setRange(0, max(0, round(self.content_height()) - page))
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: ARG002
+        """Bring the kept picture up to date, show it, and paint over it."""
+        rect = self.viewport().rect()
+        self._bring_up_to_date(rect.size())
+        painter = QPainter(self.viewport())
+        painter.setFont(self.font())
+        if self._picture is not None:
+            painter.drawPixmap(QPoint(0, 0), self._picture)
+        self.paint_over(painter, QRectF(rect))
+        painter.end()
+
+    def _bring_up_to_date(self, size: QSize) -> None:
+        ratio = self.devicePixelRatioF()
+        wanted = QSize(round(size.width() * ratio), round(size.height() * ratio))
+        if self._picture is None or self._picture.size() != wanted:
+            self._picture = QPixmap(wanted)
+            self._picture.setDevicePixelRatio(ratio)
+            self._stale = [QRect(QPoint(0, 0), size)]
+        if not self._stale or wanted.isEmpty():
+            return
+        painter = QPainter(self._picture)
+        painter.setFont(self.font())
+        for part in self._stale:
+            self.paint_content(painter, QRectF(QPoint(0, 0), size), QRectF(part))
+        painter.end()
+        self._stale = []
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Measure again."""
+        super().resizeEvent(event)
+        self._measure()
+        self.resized.emit()
+
+    def viewportEvent(self, event: QEvent) -> bool:
+        """Let a subclass say something about the point under the pointer."""
+        if isinstance(event, QHelpEvent) and event.type() is QEvent.Type.ToolTip:
+            self.viewport().setToolTip(self.hint_at(event.pos()))
+        return super().viewportEvent(event)
+
+    def hint_at(self, at: QPoint) -> str:  # noqa: ARG002
+        """Return what is said of a point; nothing unless a subclass says so."""
+        return ""
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        self.pressed.emit(event)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        self.moved.emit(event)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        self.released.emit(event)
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        self.double_clicked.emit(event)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        self.wheeled.emit(event)
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        self.menu_wanted.emit(event)
+
+
+_WHOLE = 1e-6
+
+
+def _uncovered(area: QRect, dx: int, dy: int) -> list[QRect]:
+    """Return what of an area a shift lays bare."""
+    found = []
+    if dx > 0:
+        found.append(QRect(area.x(), area.y(), dx, area.height()))
+    elif dx < 0:
+        found.append(QRect(area.right() + 1 + dx, area.y(), -dx, area.height()))
+    if dy > 0:
+        found.append(QRect(area.x(), area.y(), area.width(), dy))
+    elif dy < 0:
+        found.append(QRect(area.x(), area.bottom() + 1 + dy, area.width(), -dy))
+    return found
