@@ -44,7 +44,12 @@ def limit_text(spec: FieldSpec) -> str:
 
 
 def _plain(value: Any) -> str:
-    return value.isoformat() if isinstance(value, date) else f"{value:g}"
+    """Return a date or number as people write it: whole numbers without a point or power of ten."""
+    if isinstance(value, date):
+        return value.isoformat()
+    if isinstance(value, int) or value.is_integer():
+        return str(int(value))
+    return f"{value:.12g}"
 
 
 def value_faults(*, where: str, field: str, value: Any, spec: FieldSpec) -> Iterator[Fault]:

@@ -63,7 +63,7 @@ def _entries(form: Form, raw: Any, path: Path, owner: str, findings: Findings) -
         findings.say(
             Source(path=(*path, (form.word, 0)), where=owner or "farm"),
             FaultKind.WRONG_TYPE,
-            f"{form.word} is {shown(raw)}, but must be a table of its own.",
+            f"{form.word} is {_as_written(raw)}, but must be a table of its own.",
             field=form.word,
             remedy=f"Begin each with the line {form.header}.",
         )
@@ -98,6 +98,10 @@ def _entry(form: Form, raw: dict[str, Any], path: Path, owner: str, findings: Fi
         for one in _entries(inner_form, raw[inner_form.word], path, where, findings)
     )
     return Entry(form=form, raw=raw, source=source, label=label, id=_id(form, raw, label), inner=inner)
+
+
+def _as_written(raw: Any) -> str:
+    return "in single brackets" if isinstance(raw, dict) else shown(raw)
 
 
 def _label(form: Form, raw: dict[str, Any]) -> str:
@@ -157,7 +161,7 @@ class Names:
 def not_given(word: str, candidates: tuple[str, ...]) -> tuple[str, str]:
     """Return (what is wrong, what to do) when a reference is left out and cannot be told."""
     if not candidates:
-        return f"{word} is missing, and the farm has none.", f"Add a {word} first."
+        return f"{word} is missing, and the farm has none that could be meant.", f"Add a {word} first."
     many = f"there are {len(candidates)}: {listed(candidates[:_SHOWN], quoted=True)}"
     more = " and more" if len(candidates) > _SHOWN else ""
     return f"{word} is missing, and {many}{more}.", f'Write {word} = "..." with one of these names.'

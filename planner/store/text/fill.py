@@ -110,12 +110,13 @@ class Filler:
 
 
 def _wanted(key: Key) -> str:
+    """Return how a missing key is written."""
     kind = key.spec.kind
     if kind in (FieldKind.NAME, FieldKind.TEXT, FieldKind.KEY):
-        return "a text in quotes"
+        return '"..."'
     if kind is FieldKind.CHOICE:
         return " or ".join(f'"{choice}"' for choice in key.choices)
     if kind is FieldKind.DAY:
         return "a date such as 2026-03-02"
     unit = unit_in_words(key.spec.unit)
-    return f"a number of {unit}, {limit_text(key.spec)}" if unit else f"a number, {limit_text(key.spec)}"
+    return f"a number in {unit}, {limit_text(key.spec)}" if unit else f"a number, {limit_text(key.spec)}"

@@ -31,3 +31,6 @@ MOST_DIGITS_OF_WHOLE: Final = 15
 
 SHOWN_CHARACTERS: Final = 60
 """So much of a wrong value is shown in a message."""
+
+MOST_DIGITS: Final = 1_000
+"""Longest run of digits read at all."""

@@ -27,8 +27,8 @@ def refuse_overlaps(draft: Draft, findings: Findings) -> None:
                 findings.say(
                     draft.source_of("placement", placement.id),
                     FaultKind.HELD_PLACE,
-                    f"places {placement.first} to {end} of unit {placement.unit} "
-                    f"are given twice for the {placement.phase.value} phase.",
+                    f"{_named(placement.first, end)} given twice on unit {placement.unit} "
+                    f"for the {placement.phase.value} phase.",
                     field="places",
                     value=f"{placement.first}-{placement.last}",
                     remedy="Give each place once.",
@@ -38,3 +38,7 @@ def refuse_overlaps(draft: Draft, findings: Findings) -> None:
 
 def _first(placement: Placement) -> int:
     return placement.first
+
+
+def _named(first: int, last: int) -> str:
+    return f"place {first} is" if first == last else f"places {first} to {last} are"

@@ -13,7 +13,8 @@ from planner.store.text.lines import Lines, masked
 
 _UTF16_MARKS: Final = (b"\xff\xfe", b"\xfe\xff")
 _SPOT: Final = re.compile(r" \(at (?:line (\d+), column (\d+)|end of document)\)$")
-_LINE_KEY: Final = re.compile(r"[ \t]*([^=]*?)[ \t]*=")
+_LINE_NAME: Final = re.compile(r"[ \t\[]*([\w\-.]{1,60})[ \t]*[=\]]")
+_LONG_NUMBER: Final = re.compile(rf"[0-9][0-9_]{{{limits.MOST_DIGITS},}}")
 _LONG_KEY: Final = re.compile(rf"(?:[\w\-]++[ \t]*+\.[ \t]*+){{{limits.MOST_KEY_PARTS},}}")
 _LONE_SURROGATE: Final = re.compile("[\ud800-\udfff]")
 
@@ -37,6 +38,7 @@ _PLAIN_WORDS: Final[tuple[tuple[str, str, str], ...]] = (
     ("Expected ']]'", "a table header that begins with [[ is not closed.", "Close it with ]]."),
     ("Expected ']'", "a table header that begins with [ is not closed.", "Close it with ]."),
 )  # fmt: skip
+_MANY_DIGITS: Final = "a number has too many digits."
 _TWICE: Final = ("Cannot overwrite", "Cannot declare", "Duplicate inline", "Cannot mutate", "Cannot redefine")
 
 
@@ -73,7 +75,7 @@ def too_large(size: int, file: str) -> Fault:
     """Return the fault of a file with too many bytes."""
     return Fault(
         kind=FaultKind.TOO_LARGE,
-        where="",
+        where="text",
         value=f"{size} bytes",
         limit=f"{limits.MOST_BYTES} bytes",
         message=f"the text has {size} bytes, but at most {limits.MOST_BYTES} are read.",
@@ -97,7 +99,7 @@ def document_of(text: str, *, file: str = "") -> Document:
     except RecursionError:
         raise _syntax("brackets are nested too deeply.", file=file, kind=FaultKind.TOO_LARGE) from None
     except (ValueError, OverflowError):
-        raise _syntax("a number has too many digits.", file=file, kind=FaultKind.TOO_LARGE) from None
+        raise _syntax(_MANY_DIGITS, file=file, kind=FaultKind.TOO_LARGE) from None
 
 
 def _refuse_odd_shapes(text: str, file: str) -> None:
@@ -111,6 +113,8 @@ def _refuse_odd_shapes(text: str, file: str) -> None:
                 f"the line has {len(line)} characters, but at most {limits.MOST_LINE_CHARACTERS} are read."
             )
             raise _syntax(message, file=file, line=number, kind=FaultKind.TOO_LARGE)
+        if _LONG_NUMBER.search(line):
+            raise _syntax(_MANY_DIGITS, file=file, line=number, kind=FaultKind.TOO_LARGE)
         if "." in line and _LONG_KEY.search(line):
             message = f"a key has more than {limits.MOST_KEY_PARTS} parts."
             raise _syntax(message, file=file, line=number, kind=FaultKind.TOO_LARGE)
@@ -127,12 +131,12 @@ def _plain_fault(message: str, text: str, file: str) -> Fault:
     body = message[: spot.start()] if spot else message
     at = f"line {line}, column {column}: "
     if body.startswith(_TWICE):
-        named = _LINE_KEY.match(text.split("\n")[line - 1])
+        named = _LINE_NAME.match(text.split("\n")[line - 1])
         field = named.group(1) if named else ""
-        what = f"the key {field} is" if field else "a table or key is"
+        what = f"{field} is" if field else "a table or key is"
         return Fault(
             kind=FaultKind.DUPLICATE,
-            where="",
+            where="text",
             field=field,
             message=f"{at}{what} given twice.",
             remedy="Keep one of the two.",
@@ -143,7 +147,9 @@ def _plain_fault(message: str, text: str, file: str) -> Fault:
         ((said, remedy) for start, said, remedy in _PLAIN_WORDS if body.startswith(start)),
         (f"the text is not TOML: {body[:1].lower()}{body[1:]}.", ""),
     )
-    return Fault(kind=FaultKind.SYNTAX, where="", message=f"{at}{said}", remedy=remedy, file=file, line=line)
+    return Fault(
+        kind=FaultKind.SYNTAX, where="text", message=f"{at}{said}", remedy=remedy, file=file, line=line
+    )
 
 
 def _spot(found: re.Match[str] | None, text: str) -> tuple[int, int]:
@@ -162,5 +168,5 @@ def _line_at(text: str, position: int) -> int:
 def _syntax(
     message: str, *, file: str, line: int = 0, remedy: str = "", kind: FaultKind = FaultKind.SYNTAX
 ) -> FarmFaultError:
-    fault = Fault(kind=kind, where="", message=message, remedy=remedy, file=file, line=line)
+    fault = Fault(kind=kind, where="text", message=message, remedy=remedy, file=file, line=line)
     return FarmFaultError((fault,))
