@@ -14,7 +14,7 @@ from planner.farm.farm import Farm, by_id
 from planner.farm.fields import NO_ID, Id
 from planner.farm.site import Bed
 from planner.farm.species import BedKind
-from planner.paper.words import count_words, range_words
+from planner.paper.words import NO_BREAK, count_words, range_words
 
 NOT_CHOSEN: Final = "places not chosen"
 
@@ -69,6 +69,13 @@ class PlaceBook:
             return (f"{self._beds[batch.bed].name}, {NOT_CHOSEN}",)
         return (NOT_CHOSEN,)
 
+    def nursery_words(self, batch: Batch) -> tuple[str, ...]:
+        """Return where the seedlings stand; a nursery that is the only one needs no name."""
+        texts = self.where(batch, Phase.NURSERY)
+        if len(self._nurseries) > 1:
+            return texts
+        return tuple(text.removeprefix(f"{self._nurseries[0].name}: ") for text in texts)
+
     def cells_per_tray(self) -> int | None:
         """Return the cells of a nursery tray when all trays of the farm have as many, else None."""
         sizes = {bed.places_per_unit for bed in self._nurseries}
@@ -89,7 +96,7 @@ def bed_words(bed: Bed, held: Iterable[Placement]) -> str:
 
 def _places(bed: Bed, run: Run) -> str:
     one, many = PLACE_WORDS[bed.kind]
-    return f"{one if run.first == run.last else many} {range_words(run.first, run.last)}"
+    return f"{one if run.first == run.last else many}{NO_BREAK}{range_words(run.first, run.last)}"
 
 
 def runs_of(bed: Bed, held: Iterable[Placement]) -> tuple[Run, ...]:
@@ -138,7 +145,7 @@ def tray_words(book: PlaceBook, batch: Batch, seeds: int) -> tuple[str, ...]:
     held = book.held(batch, Phase.NURSERY)
     if held:
         trays = {(placement.bed, placement.unit) for placement in held}
-        return (count_words(len(trays), "tray", "trays"), *book.where(batch, Phase.NURSERY))
+        return (count_words(len(trays), "tray", "trays"), *book.nursery_words(batch))
     per_tray = book.cells_per_tray()
     if per_tray is None:
         return (count_words(seeds, "pot", "pots"), "one seed each")

@@ -11,9 +11,9 @@ from typing import Final
 from planner.catalogue.catalogue import Catalogue, Publication
 from planner.catalogue.errors import UnknownFigureError
 from planner.catalogue.figure import Confidence
+from planner.farm.crops import Batch
 from planner.farm.farm import Farm
-from planner.farm.species import HarvestKind
-from planner.forecast.profiles import Profile
+from planner.forecast.profiles import BATCH_FIGURES, Profile
 from planner.forecast.values import FlagKind, Forecast
 from planner.paper.report import (
     Align,
@@ -64,29 +64,23 @@ def notes(
     """Return the sections that stand at the end of the calendar."""
     columns = _COLUMNS_OF_TEXT[large]
     profiles = _profiles(forecast, rows)
-    cautions = tuple(_cautions(catalogue))
-    found = [
+    care = Section(heading="Take care", columns=columns, parts=tuple(_cautions(catalogue)))
+    rules = Section(
+        heading="How these numbers were made", columns=columns, parts=tuple(_rules(farm, forecast, rows))
+    )
+    if not profiles:
+        return care, rules
+    table = _table(farm, forecast, rows, profiles, large=large)
+    return (
+        care,
+        rules,
+        Section(heading="Figures used for each crop", parts=(table,)),
         Section(
-            heading="How these numbers were made", columns=columns, parts=tuple(_rules(farm, forecast, rows))
-        )
-    ]
-    if profiles:
-        found.append(
-            Section(
-                heading="Figures used for each crop",
-                parts=(_table(farm, forecast, rows, profiles, large=large),),
-            )
-        )
-        found.append(
-            Section(
-                heading="Where the figures come from",
-                columns=columns,
-                parts=tuple(_sources(catalogue, profiles)),
-            )
-        )
-    if cautions:
-        found.append(Section(heading="Take care", columns=columns, parts=cautions))
-    return tuple(found)
+            heading="Where the figures come from",
+            columns=columns,
+            parts=tuple(_sources(catalogue, profiles)),
+        ),
+    )
 
 
 def _profiles(forecast: Forecast, rows: tuple[int, ...]) -> dict[int, Profile]:
@@ -141,24 +135,14 @@ def _table(
 ) -> Table:
     codes: dict[int, list[str]] = {}
     for row in rows:
-        codes.setdefault(int(forecast.batches.profile[row]), []).append(farm.batches[row].code)
-    lines = tuple(
-        _profile_row(profile, codes[number] if _differs(profile) else [])
-        for number, profile in profiles.items()
-    )
+        if _has_own_figures(farm.batches[row]):
+            codes.setdefault(int(forecast.batches.profile[row]), []).append(farm.batches[row].code)
+    lines = tuple(_profile_row(profile, codes.get(number, [])) for number, profile in profiles.items())
     return Table(name=ASSUMPTIONS_NAME, columns=_columns(large=large), groups=(RowGroup(rows=lines),))
 
 
-def _differs(profile: Profile) -> bool:
-    """Tell whether the grower has overruled the crop's own figures."""
-    crop = profile.crop
-    days = (crop.germination_days, crop.nursery_days, crop.spacing_days, crop.bed_days)
-    picking = 0.0 if crop.harvest is HarvestKind.SINGLE else crop.picking_days
-    return (
-        profile.germination_share != crop.germination_share
-        or profile.bed_survival_share != crop.bed_survival_share
-        or tuple(round(day) for day in (*days, picking)) != profile.stage_days[:5]
-    )
+def _has_own_figures(batch: Batch) -> bool:
+    return any(getattr(batch, name) is not None for name in BATCH_FIGURES)
 
 
 def _profile_row(profile: Profile, own: list[str]) -> tuple[Cell, ...]:

@@ -100,7 +100,7 @@ WALL_TYPE: Final = TypeSizes(
     band_detail_pt=16.0,
     column_heading_pt=14.0,
     column_heading_least_pt=11.0,
-    body_pt=13.0,
+    body_pt=12.0,
     footer_pt=12.0,
 )
 """For sheets on the wall, read at a step and a half."""
@@ -121,7 +121,7 @@ class PaperStyle:
     box_rule_pt: float = 1.25
     box_width_mm: float = 15.0
     box_height_mm: float = 8.0
-    cell_pad_x_mm: float = 1.2
+    cell_pad_x_mm: float = 1.4
     cell_pad_y_mm: float = 1.0
     slack_mm: float = 0.15
     """How much narrower than its room text is set, so that rounding in a device never spills."""
