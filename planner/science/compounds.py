@@ -11,7 +11,7 @@ from collections.abc import Mapping
 
 from planner.science.limits import T, require_above, require_at_least, shaped_like
 
-_PART = re.compile(r"([A-Z][a-z]?)(\d*)|(\()|(\))(\d*)")
+_PART = re.compile(r"(?P<open>\()|(?:(?P<symbol>[A-Z][a-z]?)|(?P<close>\)))(?P<times>\d*)")
 
 
 def atoms_in(formula: str) -> dict[str, int]:
@@ -104,19 +104,19 @@ def _count_piece(body: str, formula: str) -> dict[str, int]:
     position = 0
     while position < len(body):
         part = _PART.match(body, position)
-        if part is None:
-            break
+        if part is None or (part.group("close") and (len(levels) == 1 or not levels[-1])):
+            raise _unreadable(formula)
         position = part.end()
-        symbol, count, opening, closing, times = part.groups()
-        if symbol:
-            levels[-1][symbol] = levels[-1].get(symbol, 0) + int(count or 1)
-        elif opening:
+        if part.group("open"):
             levels.append({})
-        elif closing and len(levels) > 1:
-            for inner, held in levels.pop().items():
-                levels[-1][inner] = levels[-1].get(inner, 0) + held * int(times or 1)
-        else:
-            break
-    if not body or position < len(body) or len(levels) != 1 or (body[-1] == ")" and not levels[0]):
-        raise ValueError(f"compound {formula!r} cannot be read; write it like Ca(OH)2 or MgSO4.7H2O")
+            continue
+        found = {part.group("symbol"): 1} if part.group("symbol") else levels.pop()
+        for symbol, count in found.items():
+            levels[-1][symbol] = levels[-1].get(symbol, 0) + count * int(part.group("times") or 1)
+    if len(levels) != 1 or not levels[0]:
+        raise _unreadable(formula)
     return levels[0]
+
+
+def _unreadable(formula: str) -> ValueError:
+    return ValueError(f"compound {formula!r} cannot be read; write it like Ca(OH)2 or MgSO4.7H2O")

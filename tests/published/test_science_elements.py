@@ -8,7 +8,7 @@ from tests.science.figures import atomic_masses, figure
 
 
 def test_that_feed_nitrogen_follows_from_protein() -> None:
-    """Tellbuscher and others 2024: 32, 35, 41 % protein hold 51.2, 56.0, 65.6 g N/kg; 59.7 g is 37.3 %; 0.05."""
+    """Tellbuscher and others 2024: 32, 35, 41 % protein hold 51.2, 56.0, 65.6 g N/kg; 0.05."""
     per_nitrogen = figure("protein_per_nitrogen")
     found = elements.nitrogen_from_protein(np.array([320.0, 350.0, 410.0]), protein_per_nitrogen=per_nitrogen)
     assert found == pytest.approx([51.2, 56.0, 65.6], abs=0.05)
@@ -86,14 +86,14 @@ def test_that_a_catfish_phosphorus_budget_is_a_split_with_the_unfound_left() -> 
 
 
 def test_that_lettuce_takes_a_published_share_of_feed_nitrogen() -> None:
-    """Yang and Kim 2020: plants 9 to 17 % of feed nitrogen; 50 g/m2/d of 32 % feed and 0.40 g N/m2/d; 3 points."""
+    """Yang and Kim 2020: plants 9 to 17 % of feed N; 50 g/m2/d of 32 % feed, 0.40 g N/m2/d; 3 points."""
     fed = elements.nitrogen_from_protein(50.0 * 0.32, protein_per_nitrogen=figure("protein_per_nitrogen"))
     assert fed == pytest.approx(2.56)
     assert 9.0 - 3.0 <= 100.0 * 0.40 / fed <= 17.0 + 3.0
 
 
 def test_that_aerobic_release_is_near_the_reactor_trials() -> None:
-    """Delaide and others 2018: P 46 % of 208 mg/L after 42 days (derived); every element 10 to 60 %; 5 points.
+    """Delaide and others 2018: P 46 % of 208 mg/L after 42 days (derived), all 10 to 60 %; 5 points.
 
     Held against the general rate; the slower rate for phosphorus answers a shorter trial instead.
     """

@@ -90,6 +90,22 @@ def test_that_both_curves_fit_raft_lettuce_within_a_gram() -> None:
         assert float(np.sqrt(np.mean((curve(day, *fitted) - mean_g) ** 2))) == pytest.approx(0.95, abs=0.1)
 
 
+def test_that_every_other_weighing_foretells_the_rest() -> None:
+    """Pederson 2015: logistic fitted to every other day foretells the others within 2 g of a 38 g gain.
+
+    Fitted to the first three weeks alone it misses the last by 6 g: young plants do not show the slowing.
+    """
+    day, mean_g = _raft_lettuce()
+    kept = np.arange(day.size) % 2 == 0
+
+    def logistic(t: np.ndarray, base: float, final: float, rate: float, mid: float) -> np.ndarray:
+        return base + growth.logistic_mass(t, final=final, rate_per_day=rate, midpoint_day=mid)
+
+    bounds = ([0, 1, 0.01, 1], [60, 200, 1, 60])
+    fitted, _ = curve_fit(logistic, day[kept], mean_g[kept], p0=(47.0, 60.0, 0.1, 33.0), bounds=bounds)
+    assert float(np.sqrt(np.mean((logistic(day, *fitted) - mean_g)[~kept] ** 2))) < 2.0
+
+
 def test_that_the_default_share_is_the_fit_its_row_names() -> None:
     """Pederson 2015: share of the gain by raft day, life of 70 days from sowing, 30 in the nursery.
 
