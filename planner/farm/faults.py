@@ -24,6 +24,7 @@ class FaultKind(Enum):
     NO_SUCH_PLACE = "no such place"
     NOT_SUITED = "not suited"
     NO_ROOM = "no room"
+    IN_USE = "in use"
     TOO_LARGE = "too large"
 
 

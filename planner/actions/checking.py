@@ -1,0 +1,300 @@
+"""Whether a farm may become what an act would make of it: only what the act touches is looked at.
+
+A large plan is not checked whole at every step; what an act does not touch was checked before.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Mapping
+from typing import Any, Final, Protocol
+
+from planner.actions.changing import users_of
+from planner.actions.holding import Pair
+from planner.farm.changes import Change, ChangeSet
+from planner.farm.checks import placement_faults, thing_faults, where_of
+from planner.farm.crops import Batch, Phase, Placement
+from planner.farm.farm import KINDS, Farm, OwnEntry, Shelf, Thing, by_id, kind_named, kind_of, things
+from planner.farm.faults import Fault, FaultKind
+from planner.farm.fields import NO_ID, FieldKind, Id, specs_of
+from planner.farm.fish import FishEvent
+from planner.farm.species import BedKind
+
+
+class Shelves(Protocol):
+    """What is asked of a catalogue here: which keys it has."""
+
+    @property
+    def crops(self) -> Mapping[str, Any]:
+        """Crops by key."""
+
+    @property
+    def fish(self) -> Mapping[str, Any]:
+        """Fish by key."""
+
+    @property
+    def feeds(self) -> Mapping[str, Any]:
+        """Feeds by key."""
+
+    @property
+    def supplements(self) -> Mapping[str, Any]:
+        """Supplements by key."""
+
+    @property
+    def feeding_tables(self) -> Mapping[str, Any]:
+        """Feeding tables by key."""
+
+
+def change_faults(farm: Farm, change_set: ChangeSet, shelves: Shelves) -> tuple[Fault, ...]:
+    """Return what is wrong with `farm`, the farm after an act, in all that the act touched."""
+    found = [
+        *_values(change_set),
+        *_labels(farm, change_set),
+        *_references(farm, change_set),
+        *_keys(farm, change_set, shelves),
+    ]
+    if not found:
+        # These rely on references that hold.
+        found = [*_placements(farm, change_set), *_events(farm, change_set)]
+    return tuple(dict.fromkeys(found))
+
+
+def _values(change_set: ChangeSet) -> Iterator[Fault]:
+    for thing in _put_in(change_set):
+        yield from thing_faults(thing)
+        yield from _unkept(thing)
+
+
+def _put_in(change_set: ChangeSet) -> Iterator[Thing]:
+    return (change.after for change in change_set.changes if change.after is not None)
+
+
+def _unkept(thing: Thing) -> Iterator[Fault]:
+    """Yield faults of values that no file can hold: broken characters, numbers that are none."""
+    for field in specs_of(type(thing)):
+        value = getattr(thing, field)
+        if isinstance(value, str) and not _is_writable(value):
+            yield _bad(thing, field, f"{field} holds a character that cannot be written.")
+    for name, value in thing.values if isinstance(thing, OwnEntry) else ():
+        if isinstance(value, float) and not math.isfinite(value):
+            yield _bad(thing, name, f"{name} is {value}, but must be a number.")
+        elif isinstance(value, str) and not _is_writable(value):
+            yield _bad(thing, name, f"{name} holds a character that cannot be written.")
+
+
+def _is_writable(text: str) -> bool:
+    try:
+        text.encode()
+    except UnicodeEncodeError:
+        return False
+    return "\x00" not in text
+
+
+def _bad(thing: Thing, field: str, message: str) -> Fault:
+    return Fault(kind=FaultKind.WRONG_TYPE, where=where_of(thing), field=field, message=message)
+
+
+def _labels(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
+    """Yield a fault for every name an act gives that another thing of the kind has."""
+    for word in change_set.words:
+        label = kind_named(word).label
+        touched = {change.id for change in change_set.changes if change.after is not None and label}
+        if touched:
+            yield from _doubles(things(farm, word), label, touched)
+
+
+def _doubles(many: tuple[Any, ...], label: str, touched: set[Id]) -> Iterator[Fault]:
+    owners: dict[str, list[Thing]] = {}
+    for thing in many:
+        owners.setdefault(getattr(thing, label), []).append(thing)
+    for name, sharing in owners.items():
+        if len(sharing) > 1 and any(thing.id in touched for thing in sharing):
+            yield Fault(
+                kind=FaultKind.DUPLICATE,
+                where=where_of(sharing[0]),
+                field=label,
+                value=name,
+                message=f'{label} "{name}" is used by another {kind_of(sharing[0]).word}.',
+                remedy="Choose another.",
+            )
+
+
+def _references(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
+    """Yield a fault for every new reference to nothing, and for every old one that an act leaves hanging."""
+    known: dict[str, set[Id]] = {}
+    for thing in _put_in(change_set):
+        for field, spec in specs_of(type(thing)).items():
+            if spec.kind is not FieldKind.REFERENCE:
+                continue
+            ids = known.setdefault(spec.refers_to, {other.id for other in things(farm, spec.refers_to)})
+            target = getattr(thing, field)
+            if (target != NO_ID or spec.needed) and target not in ids:
+                yield _dangling(thing, field, spec.refers_to)
+    for word in {change.word for change in change_set.changes if change.after is None}:
+        still = {thing.id for thing in things(farm, word)}
+        for user, field in users_of(farm, word, change_set.ids(word) - still):
+            yield _dangling(user, field, word)
+
+
+def _dangling(thing: Thing, field: str, word: str) -> Fault:
+    return Fault(
+        kind=FaultKind.UNKNOWN_NAME,
+        where=where_of(thing),
+        field=field,
+        value=str(getattr(thing, field)),
+        message=f"{field} points at a {word} that does not exist.",
+    )
+
+
+def _keys(farm: Farm, change_set: ChangeSet, shelves: Shelves) -> Iterator[Fault]:
+    """Yield a fault for every key that no shelf of the catalogue has."""
+    known = _known_keys(farm, shelves)
+    own_changed = kind_named("own entry").word in change_set.words
+    looked_at = _everything(farm) if own_changed else _put_in(change_set)
+    for thing in looked_at:
+        for field, spec in specs_of(type(thing)).items():
+            shelf = thing.shelf.value if isinstance(thing, OwnEntry) else spec.catalogue
+            if spec.kind is not FieldKind.KEY or spec.catalogue == "own":
+                continue
+            key = getattr(thing, field)
+            keys = known[shelf][0] if isinstance(thing, OwnEntry) else known[shelf][1]
+            if key not in keys and (key or spec.needed):
+                yield Fault(
+                    kind=FaultKind.UNKNOWN_NAME,
+                    where=where_of(thing),
+                    field=field,
+                    value=key,
+                    message=f'{field} is "{key}", which is no {shelf} of the catalogue.',
+                    remedy="Choose one from the catalogue, or add your own entry first.",
+                )
+
+
+def _everything(farm: Farm) -> Iterator[Thing]:
+    for kind in KINDS:
+        if any(spec.kind is FieldKind.KEY for spec in specs_of(kind.owner).values()):
+            yield from things(farm, kind.word)
+
+
+def _known_keys(farm: Farm, shelves: Shelves) -> dict[str, tuple[frozenset[str], frozenset[str]]]:
+    """Return for every shelf the keys of the book alone, and those of the book and the grower together."""
+    book = {
+        Shelf.CROP.value: shelves.crops,
+        Shelf.FISH.value: shelves.fish,
+        Shelf.FEED.value: shelves.feeds,
+        Shelf.SUPPLEMENT.value: shelves.supplements,
+        "feeding table": shelves.feeding_tables,
+    }
+    own: dict[str, set[str]] = {shelf: set() for shelf in book}
+    for entry in farm.own_entries:
+        own[entry.shelf.value].add(entry.key)
+    return {shelf: (frozenset(keys), frozenset(keys) | own[shelf]) for shelf, keys in book.items()}
+
+
+def _placements(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
+    """Yield the faults of placements that an act touches, or whose bed or batch it touches."""
+    touched = tuple(change_set.ids(word) for word in ("placement", "bed", "batch"))
+    if not any(touched):
+        return
+    own, beds, batches = touched
+    looked_at = [
+        placement
+        for placement in farm.placements
+        if placement.id in own or placement.bed in beds or placement.batch in batches
+    ]
+    bed_of, batch_of = by_id(farm.beds), by_id(farm.batches)
+    for placement in looked_at:
+        yield from placement_faults(placement, batch=batch_of[placement.batch], bed=bed_of[placement.bed])
+    yield from _too_many(farm, {placement.batch for placement in looked_at}, batch_of)
+
+
+def _too_many(farm: Farm, batches: set[Id], batch_of: dict[Id, Batch]) -> Iterator[Fault]:
+    held: dict[Id, int] = {}
+    for placement in farm.placements:
+        if placement.batch in batches and placement.phase is Phase.BED:
+            held[placement.batch] = held.get(placement.batch, 0) + placement.count
+    for batch_id, count in held.items():
+        batch = batch_of[batch_id]
+        if count > batch.plants:
+            yield Fault(
+                kind=FaultKind.OUT_OF_LIMITS,
+                where=where_of(batch),
+                field="places",
+                value=str(count),
+                limit=f"{batch.plants} plants",
+                message=f"{count} places are held in beds for {batch.plants} plants.",
+                remedy="Take places out, or raise plants.",
+            )
+
+
+def _events(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
+    """Yield a fault for every event before its group was stocked."""
+    events, groups = change_set.ids("fish event"), change_set.ids("fish group")
+    if not events and not groups:
+        return
+    group_of = by_id(farm.fish_groups)
+    for event in farm.fish_events:
+        if event.id in events or event.group in groups:
+            yield from _too_early(event, group_of[event.group].stocked_on, group_of[event.group].name)
+
+
+def _too_early(event: FishEvent, stocked_on: Any, name: str) -> Iterator[Fault]:
+    if event.on < stocked_on:
+        yield Fault(
+            kind=FaultKind.WRONG_ORDER,
+            where=f'fish event of "{name}"',
+            field="on",
+            value=event.on.isoformat(),
+            limit=f"not before {stocked_on.isoformat()}",
+            message=(
+                f"on is {event.on.isoformat()}, before the group was stocked on {stocked_on.isoformat()}."
+            ),
+        )
+
+
+_UNIT_WORDS: Final = {BedKind.RAFT: "raft", BedKind.MEDIA: "block", BedKind.NURSERY: "tray"}
+
+
+def clash_fault(farm: Farm, pair: Pair, touched: frozenset[Id]) -> Fault:
+    """Return the fault that tells which batches would share which places, where and when.
+
+    The batch of a placement or batch that the act touched is told as the one that cannot come.
+    """
+    first, second = pair
+    if {first.placement, first.batch} & touched and not {second.placement, second.batch} & touched:
+        first, second = second, first
+    batches, beds = by_id(farm.batches), by_id(farm.beds)
+    coming, standing, bed = batches[second.batch], batches[first.batch], beds[second.bed]
+    low, high = max(first.first, second.first), min(first.last, second.last)
+    from_on, until_on = max(first.from_on, second.from_on), min(first.until_on, second.until_on)
+    places = f"place {low}" if low == high else f"places {low} to {high}"
+    unit = f"{_UNIT_WORDS[bed.kind]} {second.unit}"
+    return Fault(
+        kind=FaultKind.HELD_PLACE,
+        where=where_of(coming),
+        field="bed",
+        value=f"{bed.name}, {unit}, {places}",
+        message=(
+            f'{places} of {unit} in "{bed.name}" are held by "{standing.code}" '
+            f"from {from_on.isoformat()} until {until_on.isoformat()}, when they are free again."
+        ),
+        remedy=f'Choose other places or other days, or move "{standing.code}" first.',
+    )
+
+
+def stale_fault(change: Change) -> Fault:
+    """Return the fault that a thing is no longer as the act expects it."""
+    return Fault(
+        kind=FaultKind.UNKNOWN_NAME,
+        where=where_of(change.thing),
+        message="it is not on the farm as it was when this was begun.",
+        remedy="Look at it again, then repeat the change.",
+    )
+
+
+def stranded_faults(farm: Farm, bed_id: Id) -> tuple[Fault, ...]:
+    """Return a fault for every batch whose places are not on a bed of `farm` as it is now."""
+    bed = by_id(farm.beds)[bed_id]
+    batches = by_id(farm.batches)
+    standing: tuple[Placement, ...] = tuple(p for p in farm.placements if p.bed == bed_id)
+    found = [f for p in standing for f in placement_faults(p, batch=batches[p.batch], bed=bed)]
+    return tuple(dict.fromkeys(found))

@@ -1,0 +1,234 @@
+"""The one place where acts are carried out: checked, kept, and told, in that order.
+
+Knows the farm as it is now. When anything is refused or cannot be kept, nothing has changed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+from planner.actions.checking import Shelves, change_faults, clash_fault, stale_fault
+from planner.actions.holding import HoldBook, book_of, difference, new_clashes, next_book
+from planner.actions.memory import Keeper
+from planner.actions.notices import Listener, Listeners, Notice
+from planner.actions.tidying import tidied
+from planner.farm.changes import Change, ChangeSet, applied, with_places
+from planner.farm.farm import Farm, OwnEntry
+from planner.farm.faults import FarmFaultError, Fault
+from planner.farm.fields import Id
+from planner.farm.holds import Hold
+from planner.store.acts import KEPT_ACTS, ActEntry, ActKind, ActState
+
+HoldsOf = Callable[[Farm], tuple[Hold, ...]]
+FaultsOf = Callable[[Farm], tuple[Fault, ...]]
+LaidOver = Callable[[Any, tuple[OwnEntry, ...]], Any]
+Clock = Callable[[], datetime]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HistoryLine:
+    """One act as it is listed: its title, its moment, and whether it stands."""
+
+    title: str
+    at: datetime
+    done: bool
+
+
+class Session:
+    """A farm being worked on: the current value, its acts, and those who want to know of them."""
+
+    def __init__(
+        self,
+        store: Keeper,
+        catalogue: Shelves,
+        *,
+        holds_of: HoldsOf,
+        faults_of: FaultsOf,
+        now: Clock,
+        laid_over: LaidOver | None = None,
+    ) -> None:
+        """Load the farm from its store.
+
+        `catalogue` is the book alone; `laid_over` lays the grower's own entries over it. `holds_of`
+        tells how long places are held, `faults_of` all that is wrong with a farm, `now` the moment,
+        with its time zone.
+        """
+        self._store = store
+        self._catalogue = catalogue
+        self._holds_of = holds_of
+        self._faults_of = faults_of
+        self._now = now
+        self._farm = store.load()
+        self._kept_holds = {hold.placement: hold for hold in store.held()}
+        self._book = book_of(holds_of(self._farm))
+        self._acts: tuple[ActEntry, ...] = store.acts()
+        self._listeners = Listeners()
+        self._faults: tuple[Farm, tuple[Fault, ...]] | None = None
+        self._laid_over = laid_over
+        self._whole: tuple[tuple[OwnEntry, ...], Any] | None = None
+
+    @property
+    def farm(self) -> Farm:
+        """The farm as it is now."""
+        return self._farm
+
+    @property
+    def catalogue(self) -> Any:
+        """The book of crops, fish, feeds and figures, with the grower's own entries laid over it."""
+        if self._laid_over is None:
+            return self._catalogue
+        if self._whole is None or self._whole[0] is not self._farm.own_entries:
+            own = self._farm.own_entries
+            self._whole = (own, self._laid_over(self._catalogue, own))
+        return self._whole[1]
+
+    @property
+    def path(self) -> Path | None:
+        """The file the farm is kept in; None when it is in no file."""
+        return self._store.path
+
+    @property
+    def faults(self) -> tuple[Fault, ...]:
+        """All that is wrong with the farm as it is now; worked out when first asked for."""
+        if self._faults is None or self._faults[0] is not self._farm:
+            self._faults = (self._farm, self._faults_of(self._farm))
+        return self._faults[1]
+
+    @property
+    def undo_title(self) -> str | None:
+        """Title of the act that undo takes back; None when there is none."""
+        last = self._last_done()
+        return None if last is None else last.title
+
+    @property
+    def redo_title(self) -> str | None:
+        """Title of the act that redo does once more; None when there is none."""
+        first = self._first_undone()
+        return None if first is None else first.title
+
+    @property
+    def history(self) -> tuple[HistoryLine, ...]:
+        """All acts, newest first."""
+        return tuple(
+            HistoryLine(title=entry.title, at=entry.at, done=entry.state is ActState.DONE)
+            for entry in reversed(self._acts)
+        )
+
+    def subscribe(self, listener: Listener) -> None:
+        """Tell `listener` of every act from now on; a bound method is let go with its object."""
+        self._listeners.add(listener)
+
+    def unsubscribe(self, listener: Listener) -> None:
+        """Tell `listener` no longer."""
+        self._listeners.remove(listener)
+
+    def preview(self, change_set: ChangeSet) -> Farm:
+        """Return the farm as it would be, unchecked and not kept; for showing what a drag would do."""
+        return applied(self._farm, change_set)
+
+    def act(self, change_set: ChangeSet, *, initiator: str = "") -> Notice:
+        """Carry out a change: check it, keep it, tell everybody once.
+
+        Nothing is kept or told when nothing changes.
+
+        Raises:
+            FarmFaultError: the farm would not be sound, or a place would be held twice on one day.
+            StoreError: it could not be kept.
+        """
+        tidy = tidied(change_set)
+        if not tidy.changes:
+            return Notice(change_set=tidy, initiator=initiator)
+        placed, after = self._placed(tidy)
+        found = change_faults(after, placed, self._catalogue)
+        if found:
+            raise FarmFaultError(found)
+        at = self._now()
+        self._keep(placed, after, kind=ActKind.DO, at=at)
+        done = tuple(entry for entry in self._acts if entry.state is ActState.DONE)
+        seq = done[-1].seq + 1 if done else 1
+        entry = ActEntry(seq=seq, title=placed.title, at=at, state=ActState.DONE)
+        self._acts = (*done, entry)[-KEPT_ACTS:]
+        return self._tell(placed, ActKind.DO, initiator)
+
+    def undo(self, *, initiator: str = "") -> Notice | None:
+        """Take back the last act that stands; return None when there is none."""
+        last = self._last_done()
+        if last is None:
+            return None
+        turned = self._store.change_set(last.seq).turned()
+        self._keep(turned, applied(self._farm, turned), kind=ActKind.UNDO, at=self._now())
+        self._mark(last, ActState.UNDONE)
+        return self._tell(turned, ActKind.UNDO, initiator)
+
+    def redo(self, *, initiator: str = "") -> Notice | None:
+        """Do once more the act that was undone last; return None when there is none."""
+        first = self._first_undone()
+        if first is None:
+            return None
+        again = self._store.change_set(first.seq)
+        self._keep(again, applied(self._farm, again), kind=ActKind.REDO, at=self._now())
+        self._mark(first, ActState.DONE)
+        return self._tell(again, ActKind.REDO, initiator)
+
+    def _placed(self, change_set: ChangeSet) -> tuple[ChangeSet, Farm]:
+        """Return the set with positions, and the farm after it.
+
+        Raises `FarmFaultError` for a thing that is not as the set expects it.
+        """
+        try:
+            changes = with_places(self._farm, change_set.changes)
+            placed = ChangeSet(title=change_set.title, changes=changes)
+            return placed, applied(self._farm, placed)
+        except (KeyError, ValueError):
+            raise FarmFaultError((stale_fault(self._first_stale(change_set)),)) from None
+
+    def _first_stale(self, change_set: ChangeSet) -> Change:
+        """Return the first change that the farm cannot take."""
+        before = self._farm
+        for change in change_set.changes:
+            try:
+                before = applied(before, ChangeSet(title="", changes=(change,)))
+            except (KeyError, ValueError):
+                return change
+        return change_set.changes[-1]
+
+    def _keep(self, change_set: ChangeSet, after: Farm, *, kind: ActKind, at: datetime) -> None:
+        """Keep an act in the store, then take its outcome over as the farm."""
+        if self._listeners.telling:
+            raise RuntimeError("an act was begun while another one was still being told")
+        book = next_book(self._book, self._holds_of(after))
+        self._refuse_clashes(after, book, change_set)
+        wanted = book.guarded()
+        changed, freed = difference(self._kept_holds, wanted)
+        unsaid = change_set.ids("placement") - {hold.placement for hold in changed}
+        changed += [wanted[key] for key in unsaid if key in wanted]
+        self._store.apply(change_set, changed, kind=kind, at=at, freed=freed)
+        self._kept_holds = wanted
+        self._book = book
+        self._farm = after
+
+    def _refuse_clashes(self, after: Farm, book: HoldBook, change_set: ChangeSet) -> None:
+        clashes = new_clashes(self._book, book)
+        if clashes:
+            touched: frozenset[Id] = change_set.ids("placement") | change_set.ids("batch")
+            found = tuple(clash_fault(after, pair, touched) for pair in clashes)
+            raise FarmFaultError(tuple(dict.fromkeys(found)))
+
+    def _tell(self, change_set: ChangeSet, kind: ActKind, initiator: str) -> Notice:
+        notice = Notice(change_set=change_set, kind=kind, initiator=initiator)
+        self._listeners.tell(notice)
+        return notice
+
+    def _last_done(self) -> ActEntry | None:
+        return next((entry for entry in reversed(self._acts) if entry.state is ActState.DONE), None)
+
+    def _first_undone(self) -> ActEntry | None:
+        return next((entry for entry in self._acts if entry.state is ActState.UNDONE), None)
+
+    def _mark(self, entry: ActEntry, state: ActState) -> None:
+        marked = ActEntry(seq=entry.seq, title=entry.title, at=entry.at, state=state)
+        self._acts = tuple(marked if known is entry else known for known in self._acts)

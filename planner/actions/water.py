@@ -1,0 +1,59 @@
+"""What a grower does with the water: give doses, note readings."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from planner.actions.changing import addition, alteration, found, removal
+from planner.farm.changes import ChangeSet
+from planner.farm.farm import Farm
+from planner.farm.fields import Id
+from planner.farm.water import Dose, Reading
+
+_DOSE: Final = "dose"
+_READING: Final = "reading"
+
+
+def add_dose(dose: Dose) -> ChangeSet:
+    """Give or plan a dose."""
+    return addition(f"Add {_dose(dose)}", dose)
+
+
+def change_dose(farm: Farm, dose: Dose) -> ChangeSet:
+    """Put the changed dose in place of the one with its id."""
+    return alteration(farm, dose, title=f"Change {_dose(dose)}")
+
+
+def remove_dose(farm: Farm, dose_id: Id) -> ChangeSet:
+    """Remove a dose."""
+    dose: Dose = found(farm, _DOSE, dose_id)
+    return removal(farm, dose, title=f"Remove {_dose(dose)}")
+
+
+def add_reading(reading: Reading) -> ChangeSet:
+    """Note a reading."""
+    return addition(f"Add {_reading(reading)}", reading)
+
+
+def add_readings(readings: tuple[Reading, ...]) -> ChangeSet:
+    """Note many readings in one act, as when a table is read in."""
+    return addition(f"Add {len(readings)} readings", *readings)
+
+
+def change_reading(farm: Farm, reading: Reading) -> ChangeSet:
+    """Put the changed reading in place of the one with its id."""
+    return alteration(farm, reading, title=f"Change {_reading(reading)}")
+
+
+def remove_reading(farm: Farm, reading_id: Id) -> ChangeSet:
+    """Remove a reading."""
+    reading: Reading = found(farm, _READING, reading_id)
+    return removal(farm, reading, title=f"Remove {_reading(reading)}")
+
+
+def _dose(dose: Dose) -> str:
+    return f"dose of {dose.supplement}, {dose.on.isoformat()}"
+
+
+def _reading(reading: Reading) -> str:
+    return f"reading of {reading.quantity.value}, {reading.on.isoformat()}"
