@@ -22,6 +22,7 @@ Floats = NDArray[np.float64]
 _G_PER_KG: Final = 1000.0
 _MG_PER_KG: Final = 1_000_000.0
 _IRON: Final = "fe"
+_BEFORE_PICKING: Final = 4
 
 BATCH_FIGURES: Final = (
     "germination_days",
@@ -41,10 +42,12 @@ ProfileKey = tuple[float | str | None, ...]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Profile:
-    """Days, yield and survival that a batch of a crop goes by.
+    """Days, yield, growth and survival that a batch of a crop goes by.
 
     `stage_days` are whole days of germination, nursery, spacing, bed, picking, clearing. A crop
     harvested once is picked on one day unless the grower gives its batch days of picking.
+    `dry_mass_g` is the whole-plant dry mass formed in a life, roots and what is left lying included;
+    `first_pick_share` is the part of it that stands at the first pick.
     """
 
     crop: Crop
@@ -52,31 +55,28 @@ class Profile:
     germination_share: float
     bed_survival_share: float
     yield_g_per_plant: float
+    dry_mass_g: float
+    first_pick_share: float
 
     @property
     def first_pick_day(self) -> int:
         """Days from sowing to the first pick."""
-        return sum(self.stage_days[:4])
+        return sum(self.stage_days[:_BEFORE_PICKING])
+
+    @property
+    def picking_window(self) -> int:
+        """Days from the first pick to the day after the last, at least one."""
+        return max(self.stage_days[_BEFORE_PICKING], 1)
 
     @property
     def life_days(self) -> int:
         """Days from sowing until the last pick is over."""
-        return max(self.first_pick_day + self.stage_days[4], self.first_pick_day + 1)
-
-    @property
-    def nursery_end_day(self) -> int:
-        """Days from sowing until the seedlings leave the nursery."""
-        return sum(self.stage_days[:2])
+        return self.first_pick_day + self.picking_window
 
     @property
     def survival_share(self) -> float:
         """Share of the seedlings that come up and reach the final place."""
         return self.crop.nursery_survival_share
-
-    @property
-    def dry_mass_g(self) -> float:
-        """Whole-plant dry mass formed in a life [g], roots and what is left lying included."""
-        return self.yield_g_per_plant * self.crop.dry_matter_share / self.crop.harvest_share
 
 
 def profile_key(batch: Batch) -> ProfileKey:
@@ -96,25 +96,63 @@ def profile_key(batch: Batch) -> ProfileKey:
 
 
 def profile_of(key: ProfileKey, crop: Crop) -> Profile:
-    """Return the profile of a crop with a batch's own figures laid over it."""
+    """Return the profile of a crop with a batch's own figures laid over it.
+
+    A crop that is picked for a shorter or longer time than the book says gives fewer or more picks
+    and forms less or more after the first; what stands at the first pick stays the same. A grower's
+    own yield scales the dry mass with it.
+    """
     own = dict(zip(BATCH_FIGURES, key[1:], strict=True))
-    picking = own["picking_days"]
-    if picking is None:
-        picking = 0.0 if crop.harvest is HarvestKind.SINGLE else crop.picking_days
-    days = [_figure(own, crop, name) for name in BATCH_FIGURES[:4]]
-    days += [float(picking), _figure(own, crop, "clearing_days")]
+    days = _stage_days(own, crop)
+    window = max(days[_BEFORE_PICKING], 1)
+    book_window = 1 if crop.harvest is HarvestKind.SINGLE else round(crop.picking_days) + 1
+    book_yield = crop.yield_g_per_plant * _picks_weight(crop, window) / _picks_weight(crop, book_window)
+    own_yield = own["yield_g_per_plant"]
+    yield_g = book_yield if own_yield is None else float(own_yield)
+    book_mass = crop.yield_g_per_plant * crop.dry_matter_share / crop.harvest_share
+    first = book_mass * (1.0 if crop.harvest is HarvestKind.SINGLE else crop.first_pick_share)
+    mass = first + (book_mass - first) * window / book_window
     return Profile(
         crop=crop,
-        stage_days=tuple(round(value) for value in days),
+        stage_days=days,
         germination_share=_figure(own, crop, "germination_share"),
         bed_survival_share=_figure(own, crop, "bed_survival_share"),
-        yield_g_per_plant=_figure(own, crop, "yield_g_per_plant"),
+        yield_g_per_plant=yield_g,
+        dry_mass_g=mass * yield_g / book_yield,
+        first_pick_share=first / mass,
     )
+
+
+def _stage_days(own: dict[str, float | str | None], crop: Crop) -> tuple[int, ...]:
+    """Return whole days of every stage; picking from the first pick to the last takes a day more."""
+    picking = own["picking_days"]
+    if crop.harvest is HarvestKind.SINGLE:
+        picking = picking or 0.0
+    else:
+        picking = float(crop.picking_days if picking is None else picking) + 1.0
+    days = [_figure(own, crop, name) for name in BATCH_FIGURES[:_BEFORE_PICKING]]
+    days += [float(picking), _figure(own, crop, "clearing_days")]
+    return tuple(round(value) for value in days)
 
 
 def _figure(own: dict[str, float | str | None], crop: Crop, name: str) -> float:
     value = own[name]
     return float(getattr(crop, name) if value is None else value)
+
+
+def _pick_weights(crop: Crop, window: int) -> Floats:
+    """Return what each day of a window gives against the first pick, shape (window,)."""
+    interval = round(crop.pick_interval_days)
+    if crop.harvest is HarvestKind.SINGLE or interval == 0:
+        return np.full(window, 1.0 / window)
+    weights = np.zeros(window)
+    picks = np.arange(0, window, interval)
+    weights[picks] = (1.0 - crop.pick_decline_share) ** np.arange(picks.size)
+    return weights
+
+
+def _picks_weight(crop: Crop, window: int) -> float:
+    return float(_pick_weights(crop, window).sum())
 
 
 def contents(crop: Crop) -> Floats:
@@ -134,22 +172,22 @@ def growth_by_day(profile: Profile) -> Floats:
 
     Up to the first pick along the crop's logistic curve, then evenly to the last pick.
     """
-    crop, first = profile.crop, profile.first_pick_day
+    crop, first = profile.crop, float(profile.first_pick_day)
     days = np.arange(profile.life_days + 1, dtype=np.float64)
-    if profile.life_days <= first + 1 or crop.harvest is HarvestKind.SINGLE:
-        share = logistic_share(
-            np.minimum(days / first, 1.0), midpoint=crop.growth_midpoint, steepness=crop.growth_steepness
-        )
-    else:
+    if profile.first_pick_share < 1.0:
         share = picked_share(
             days,
-            first_pick_day=float(first),
+            first_pick_day=first,
             last_pick_day=float(profile.life_days),
-            first_pick_share=crop.first_pick_share,
+            first_pick_share=profile.first_pick_share,
             midpoint=crop.growth_midpoint,
             steepness=crop.growth_steepness,
         )
-    formed = daily_increments(share) * profile.dry_mass_g
+    else:
+        share = logistic_share(
+            np.minimum(days / first, 1.0), midpoint=crop.growth_midpoint, steepness=crop.growth_steepness
+        )
+    formed: Floats = daily_increments(share) * profile.dry_mass_g
     formed.flags.writeable = False
     return formed
 
@@ -161,13 +199,7 @@ def picks_by_day(profile: Profile) -> Floats:
     One day for a crop harvested once, evenly over the window when its batch is given picking days;
     else a pick every interval, each smaller than the one before by the crop's decline.
     """
-    window, interval = max(profile.stage_days[4], 1), round(profile.crop.pick_interval_days)
-    shares = np.zeros(window)
-    if profile.crop.harvest is HarvestKind.SINGLE or interval == 0:
-        shares[:] = 1.0
-    else:
-        picks = np.arange(0, window, interval)
-        shares[picks] = (1.0 - profile.crop.pick_decline_share) ** np.arange(picks.size)
+    shares = _pick_weights(profile.crop, profile.picking_window)
     shares /= shares.sum()
     shares.flags.writeable = False
     return shares
