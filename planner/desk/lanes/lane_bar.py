@@ -194,12 +194,12 @@ class BalanceBar(LaneBar):
 
     def set_loops(self, balances: tuple[BalanceScene, ...], chosen: Id) -> None:
         """Offer other loops; the chooser is hidden where there is nothing to choose."""
-        self._loops.blockSignals(True)  # noqa: FBT003
+        self._loops.blockSignals(True)
         self._loops.clear()
         for balance in balances:
             self._loops.addItem(balance.name, balance.loop)
         self._loops.setCurrentIndex(max(self._loops.findData(chosen), 0))
-        self._loops.blockSignals(False)  # noqa: FBT003
+        self._loops.blockSignals(False)
         self._loops.setVisible(len(balances) > 1)
         self.update()
 

@@ -85,6 +85,10 @@ class Bar:
         )
         return replace(self, start=self.start + days, end=self.end + days, segments=segments)
 
+    def over(self, row: RowKey) -> Bar:
+        """Return the bar held over another row."""
+        return replace(self, bed=row.bed, unit=row.unit)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Row:

@@ -357,7 +357,8 @@ def view_help() -> str:
     """Return what the keys do, for reading aloud."""
     return _translate(
         "Lanes",
-        "Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. "
+        "Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, "
+        "with Shift by a week. "
         "Alt with up or down moves it to another unit. Enter opens it. Plus and minus zoom.",
     )
 

@@ -1,0 +1,484 @@
+"""Puts the ruler and the three lanes together and gives the window one widget to talk to.
+
+Only assembles and passes on; must know nothing of storage, forecasts or what a move does to a farm.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from datetime import date
+from typing import Final
+
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import (
+    QAccessible,
+    QAccessibleAnnouncementEvent,
+    QAccessibleEvent,
+    QContextMenuEvent,
+    QFocusEvent,
+    QHideEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QResizeEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QScrollBar, QSizePolicy, QSplitter, QVBoxLayout, QWidget
+
+from planner.desk.lanes import words
+from planner.desk.lanes.bed_hands import WAY_OF_KEY, BedHands
+from planner.desk.lanes.canvas import Canvas, Frame
+from planner.desk.lanes.canvases import BalanceCanvas, BedsCanvas, FishCanvas
+from planner.desk.lanes.grid import Calendar
+from planner.desk.lanes.interaction import Mover
+from planner.desk.lanes.kit import Kit
+from planner.desk.lanes.lane_bar import BalanceBar, LaneBar, band_key, fish_key, stage_key
+from planner.desk.lanes.pointer_label import PointerLabel
+from planner.desk.lanes.ruler import paint_ruler, ruler_height
+from planner.desk.lanes.scene import Scene
+from planner.desk.lanes.time_control import TimeControl
+from planner.desk.lanes.time_scale import Span
+from planner.desk.theme import Theme
+from planner.farm.fields import NO_ID, Id
+
+_WHEEL_CLICK: Final = 120
+_WHEEL_PX: Final = 72
+_EDGE_PX: Final = 28.0
+_EDGE_STEP_PX: Final = 18
+_EDGE_MS: Final = 30
+_HANDLE_PX: Final = 6
+_SHARES: Final = (3, 9, 5)
+_SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
+_CONTROL: Final = Qt.KeyboardModifier.ControlModifier
+_ALT: Final = Qt.KeyboardModifier.AltModifier
+
+
+class RulerStrip(QWidget):
+    """The ruler on the screen; dragging it scrolls."""
+
+    dragged = Signal(int)
+    wheeled = Signal(QWheelEvent)
+
+    def __init__(self, frame: Frame, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._frame = frame
+        self._x: int | None = None
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        self.setCursor(Qt.CursorShape.SizeHorCursor)
+
+    def set_frame(self, frame: Frame) -> None:
+        """Show other days."""
+        self._frame = frame
+        self.updateGeometry()
+        self.update()
+
+    def sizeHint(self) -> QSize:
+        return QSize(round(self._frame.kit.names_px * 2), round(ruler_height(self._frame.kit)))
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: ARG002
+        painter = QPainter(self)
+        painter.setFont(self.font())
+        kit = self._frame.kit
+        painter.fillRect(self.rect(), kit.theme.ground)
+        times = QRectF(self.rect()).adjusted(kit.names_px, 0, 0, 0)
+        paint_ruler(painter, times, self._frame.scale, kit, self._frame.calendar)
+        painter.end()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        self._x = event.position().toPoint().x()
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        if self._x is not None and event.buttons() & Qt.MouseButton.LeftButton:
+            x = event.position().toPoint().x()
+            self.dragged.emit(self._x - x)
+            self._x = x
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        self.wheeled.emit(event)
+
+
+class LanesView(QWidget):
+    """One ruler of weeks with the lanes of fish and feed, beds, and balance."""
+
+    selected = Signal(list)
+    opened = Signal(str)
+    span_changed = Signal(object)
+    menu_asked = Signal(list, QPoint)
+
+    def __init__(self, theme: Theme, mover: Mover, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self._kit = Kit(theme, self.font())
+        self._calendar = Calendar()
+        self._scene = Scene(start=date(2000, 1, 1).toordinal(), end=date(2000, 1, 2).toordinal())
+        self._loop: Id = NO_ID
+        self._span: Span | None = None
+        self._placed = False
+        self._bar = QScrollBar(Qt.Orientation.Horizontal, self)
+        self._time = TimeControl(self._bar, self)
+        self._build(mover)
+        self._connect()
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAccessibleName(words.view_name())
+        self.setAccessibleDescription(words.view_help())
+        self._restyle()
+
+    # ---- for the window
+
+    def set_scene(self, scene: Scene) -> None:
+        """Show another scene; days and zoom stay, at first the plan's start is shown."""
+        self._scene = scene
+        self._calendar = Calendar(today=self._calendar.today, from_sunday=scene.from_sunday)
+        self._time.set_bounds(scene.start, scene.end)
+        self._fish.set_feeds(scene.feeds)
+        self._hands.set_scene(scene)
+        self._show_balance()
+        if not self._placed:
+            self._placed = True
+            self._time.to_start()
+        self._describe()
+
+    def set_today(self, today: date | None) -> None:
+        """Mark another day as today, or none."""
+        day = today.toordinal() if today is not None else None
+        if day != self._calendar.today:
+            self._calendar = Calendar(today=day, from_sunday=self._calendar.from_sunday)
+            self._spread()
+
+    def set_selected(self, ids: Iterable[str]) -> None:
+        """Mark batches as selected, without saying so back."""
+        self._hands.set_chosen(ids)
+        self._describe()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Draw in another theme."""
+        self._theme = theme
+        self._restyle()
+
+    def set_loop(self, loop: Id) -> None:
+        """Show the balance of another loop."""
+        self._loop = loop
+        self._show_balance()
+
+    def set_element(self, element: str) -> None:
+        """Show one element of the balance in full, or all with an empty word."""
+        self._balance.set_element(element)
+        self._balance_bar.choose_element(element)
+
+    def go_to(self, day: date) -> None:
+        """Show a date."""
+        self._time.go_to(day.toordinal())
+
+    def show_current(self) -> None:
+        """Scroll so that the current bar is seen."""
+        spot = self._hands.cursor
+        if spot is None:
+            return
+        self._time.show_days(spot.bar.start, spot.bar.end)
+        strip = self._beds.layout_now.strip_of(spot.row)
+        if strip is not None:
+            bar, page = self._beds.verticalScrollBar(), self._beds.viewport().height()
+            low, high = round(strip.bottom) - page, round(strip.top)
+            bar.setValue(min(max(bar.value(), low), high))
+
+    def zoom_in(self) -> None:
+        """Make days wider, around the current bar if it is in sight."""
+        self._time.zoom(closer=True, around_x=self._zoom_x())
+
+    def zoom_out(self) -> None:
+        """Make days narrower, around the current bar if it is in sight."""
+        self._time.zoom(closer=False, around_x=self._zoom_x())
+
+    def fit(self) -> None:
+        """Show the whole plan."""
+        self._time.fit()
+
+    @property
+    def span(self) -> Span:
+        """The days that are at least partly seen."""
+        return self._time.span
+
+    @property
+    def current_summary(self) -> str:
+        """The current bar in a sentence; empty when there is none."""
+        return self._hands.summary()
+
+    # ---- building
+
+    def _build(self, mover: Mover) -> None:
+        frame = self._frame()
+        fish_title, beds_title, balance_title = words.lane_titles()
+        self._ruler = RulerStrip(frame, self)
+        self._split = QSplitter(Qt.Orientation.Vertical, self)
+        self._split.setChildrenCollapsible(False)
+        self._split.setHandleWidth(_HANDLE_PX)
+        self._fish = FishCanvas(frame, self)
+        self._beds = BedsCanvas(frame, self)
+        self._balance = BalanceCanvas(frame, self)
+        self._fish_bar = LaneBar(fish_title, self._kit, self)
+        self._beds_bar = LaneBar(beds_title, self._kit, self)
+        self._balance_bar = BalanceBar(balance_title, self._kit, self)
+        self._hands = BedHands(self._beds, mover, self)
+        self._label = PointerLabel(self)
+        self._edge_timer = QTimer(self)
+        self._edge_timer.setInterval(_EDGE_MS)
+        self._edge = QPoint()
+        for title, bar, canvas in self._lanes():
+            canvas.setAccessibleName(title)
+            self._split.addWidget(_stacked(bar, canvas, self._split))
+        for position, share in enumerate(_SHARES):
+            self._split.setStretchFactor(position, share)
+        _fill(self, self._ruler, self._split, self._bar)
+
+    def _lanes(self) -> tuple[tuple[str, LaneBar, Canvas], ...]:
+        titles = words.lane_titles()
+        bars = (self._fish_bar, self._beds_bar, self._balance_bar)
+        return tuple(zip(titles, bars, (self._fish, self._beds, self._balance), strict=True))
+
+    def _connect(self) -> None:
+        self._time.changed.connect(self._spread)
+        self._ruler.dragged.connect(self._time.scroll_px)
+        self._ruler.wheeled.connect(self._wheel_sideways)
+        for canvas in (self._fish, self._balance):
+            canvas.wheeled.connect(self._wheel_sideways)
+            canvas.pressed.connect(self._take_focus)
+        self._beds.wheeled.connect(self._wheel_beds)
+        self._beds.resized.connect(self._resized)
+        self._beds.pressed.connect(self._take_focus)
+        self._beds.pressed.connect(self._hands.press)
+        self._beds.moved.connect(self._beds_moved)
+        self._beds.released.connect(self._beds_released)
+        self._beds.double_clicked.connect(self._hands.double_click)
+        self._beds.menu_wanted.connect(self._menu_at)
+        self._hands.selected.connect(self.selected)
+        self._hands.opened.connect(self.opened)
+        self._hands.cursor_moved.connect(self._describe)
+        self._hands.said.connect(self._announce)
+        self._hands.balance_previewed.connect(self._balance.set_preview)
+        self._hands.label_wanted.connect(self._show_label)
+        self._hands.label_unwanted.connect(self._label.hide)
+        self._edge_timer.timeout.connect(self._scroll_at_edge)
+        self._balance_bar.loop_chosen.connect(self.set_loop)
+        self._balance_bar.element_chosen.connect(self._balance.set_element)
+
+    def _frame(self) -> Frame:
+        return Frame(scale=self._time.scale, kit=self._kit, calendar=self._calendar)
+
+    def _restyle(self) -> None:
+        self._kit = Kit(self._theme, self.font())
+        keys = (fish_key(self._kit), stage_key(self._kit), band_key(self._kit))
+        for (_, bar, _), key in zip(self._lanes(), keys, strict=True):
+            bar.set_key(self._kit, key)
+        self._label.set_theme(self._theme)
+        self._resized()
+
+    def _resized(self) -> None:
+        self._time.set_room(self._kit.names_px, self._beds.viewport().width() - self._kit.names_px)
+
+    def _spread(self) -> None:
+        """Show all lanes the same days."""
+        frame = self._frame()
+        self._ruler.set_frame(frame)
+        for _, _, canvas in self._lanes():
+            canvas.set_frame(frame)
+        if self._time.span != self._span:
+            self._span = self._time.span
+            self.span_changed.emit(self._span)
+
+    def _show_balance(self) -> None:
+        balance = self._scene.balance_of(self._loop)
+        self._balance.set_balance(balance)
+        self._balance_bar.set_loops(self._scene.balances, balance.loop if balance else NO_ID)
+
+    # ---- mouse and wheel
+
+    def _take_focus(self, event: QMouseEvent) -> None:  # noqa: ARG002
+        self._label.hide()
+        self.setFocus(Qt.FocusReason.MouseFocusReason)
+
+    def _beds_moved(self, event: QMouseEvent) -> None:
+        self._hands.move(event)
+        if self._hands.dragging:
+            self._edge = self._beyond(event.position())
+            if self._edge.isNull():
+                self._edge_timer.stop()
+            elif not self._edge_timer.isActive():
+                self._edge_timer.start()
+
+    def _beyond(self, at: QPointF) -> QPoint:
+        """Return which way to scroll while the pointer is near an edge of the beds lane."""
+        rect = self._beds.rect_f().adjusted(self._kit.names_px, 0, 0, 0)
+        across = -1 if at.x() < rect.left() + _EDGE_PX else 1 if at.x() > rect.right() - _EDGE_PX else 0
+        down = -1 if at.y() < rect.top() + _EDGE_PX / 2 else 1 if at.y() > rect.bottom() - _EDGE_PX / 2 else 0
+        return QPoint(across, down)
+
+    def _scroll_at_edge(self) -> None:
+        if not self._hands.dragging:
+            self._edge_timer.stop()
+            return
+        if self._edge.x():
+            self._time.scroll_px(self._edge.x() * _EDGE_STEP_PX)
+        bar = self._beds.verticalScrollBar()
+        bar.setValue(bar.value() + self._edge.y() * _EDGE_STEP_PX)
+        self._hands.follow_again()
+
+    def _beds_released(self, event: QMouseEvent) -> None:
+        self._edge_timer.stop()
+        self._hands.release(event)
+
+    def _menu_at(self, event: QContextMenuEvent) -> None:
+        self._hands.choose_at(QPointF(self._beds.viewport().mapFromGlobal(event.globalPos())))
+        self.menu_asked.emit(sorted(self._hands.chosen), event.globalPos())
+
+    def _wheel_beds(self, event: QWheelEvent) -> None:
+        turned = event.angleDelta()
+        if event.modifiers() & (_CONTROL | _SHIFT) or abs(turned.x()) > abs(turned.y()):
+            self._wheel_sideways(event)
+            return
+        bar = self._beds.verticalScrollBar()
+        bar.setValue(bar.value() - turned.y() * _WHEEL_PX // _WHEEL_CLICK)
+        self._hands.follow_again()
+        event.accept()
+
+    def _wheel_sideways(self, event: QWheelEvent) -> None:
+        turned = event.angleDelta()
+        amount = turned.y() or turned.x()
+        if event.modifiers() & _CONTROL and amount:
+            self._time.zoom(closer=amount > 0, around_x=max(event.position().x(), self._kit.names_px))
+        else:
+            self._time.scroll_px(-amount * _WHEEL_PX // _WHEEL_CLICK)
+        self._hands.follow_again()
+        event.accept()
+
+    def _zoom_x(self) -> float | None:
+        spot = self._hands.cursor
+        box = self._beds.rect_of(spot) if spot is not None else None
+        if box is None or not self._beds.rect_f().adjusted(self._kit.names_px, 0, 0, 0).intersects(box):
+            return None
+        return max(box.left(), self._kit.names_px)
+
+    def _show_label(self, text: str, at: QPointF, allowed: bool) -> None:
+        point = self._beds.viewport().mapTo(self, at.toPoint())
+        self._label.show_at(text, point, allowed=allowed)
+
+    # ---- keys
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Let a key act, or pass it on."""
+        if not self._key(event):
+            event.ignore()
+
+    def _key(self, event: QKeyEvent) -> bool:
+        key, held = Qt.Key(event.key()), event.modifiers()
+        if key == Qt.Key.Key_Escape:
+            self._label.hide()
+            return self._hands.cancel()
+        if key in WAY_OF_KEY:
+            self._arrow(key, held)
+            return True
+        action = self._actions().get(key)
+        if action is None:
+            return False
+        action()
+        return True
+
+    def _actions(self) -> dict[Qt.Key, Callable[[], None]]:
+        return {
+            Qt.Key.Key_Plus: self.zoom_in,
+            Qt.Key.Key_Equal: self.zoom_in,
+            Qt.Key.Key_Minus: self.zoom_out,
+            Qt.Key.Key_0: self.fit,
+            Qt.Key.Key_Home: self._time.to_start,
+            Qt.Key.Key_End: self._time.to_end,
+            Qt.Key.Key_PageUp: self._page_up,
+            Qt.Key.Key_PageDown: self._page_down,
+            Qt.Key.Key_Return: self._hands.open_current,
+            Qt.Key.Key_Enter: self._hands.open_current,
+            Qt.Key.Key_Menu: self._menu_by_key,
+        }
+
+    def _arrow(self, key: Qt.Key, held: Qt.KeyboardModifier) -> None:
+        sideways = key in (Qt.Key.Key_Left, Qt.Key.Key_Right)
+        step = 1 if key in (Qt.Key.Key_Right, Qt.Key.Key_Down) else -1
+        self._label.hide()
+        if held & _ALT and sideways:
+            self._hands.move_by_weeks(step) if held & _SHIFT else self._hands.move_by_days(step)
+        elif held & _ALT:
+            self._hands.move_by_units(step)
+        elif held & _CONTROL and sideways:
+            self._time.page(step / 2)
+        elif held & _CONTROL:
+            self._fold_current(folded=step < 0)
+        else:
+            self._hands.go(WAY_OF_KEY[key], (self.span.start + self.span.end) // 2)
+        self.show_current() if not held & _CONTROL else None
+
+    def _fold_current(self, *, folded: bool) -> None:
+        if self._hands.cursor is not None:
+            self._hands.fold(self._hands.cursor.row.bed, folded=folded)
+
+    def _page_up(self) -> None:
+        bar = self._beds.verticalScrollBar()
+        bar.setValue(bar.value() - bar.pageStep())
+
+    def _page_down(self) -> None:
+        bar = self._beds.verticalScrollBar()
+        bar.setValue(bar.value() + bar.pageStep())
+
+    def _menu_by_key(self) -> None:
+        spot = self._hands.cursor
+        box = self._beds.rect_of(spot) if spot is not None else None
+        at = box.bottomLeft().toPoint() if box is not None else QPoint(0, 0)
+        self.menu_asked.emit(sorted(self._hands.chosen), self._beds.viewport().mapToGlobal(at))
+
+    # ---- spoken
+
+    def _describe(self) -> None:
+        text = self._hands.summary() or words.view_help()
+        if text != self.accessibleDescription():
+            self.setAccessibleDescription(text)
+            QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.DescriptionChanged))
+
+    def _announce(self, text: str) -> None:
+        self._describe()
+        QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self, text))
+
+    # ---- Qt
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        self._hands.set_focused(focused=True)
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        super().focusOutEvent(event)
+        self._hands.cancel()
+        self._hands.set_focused(focused=False)
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        self._hands.cancel()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._resized()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Measure again when the typeface changes."""
+        super().changeEvent(event)
+        if event.type() is QEvent.Type.FontChange:
+            self._restyle()
+
+
+def _stacked(bar: QWidget, canvas: QWidget, parent: QWidget) -> QWidget:
+    pane = QWidget(parent)
+    _fill(pane, bar, canvas)
+    return pane
+
+
+def _fill(owner: QWidget, *parts: QWidget) -> None:
+    column = QVBoxLayout(owner)
+    column.setContentsMargins(0, 0, 0, 0)
+    column.setSpacing(0)
+    for part in parts:
+        column.addWidget(part)
