@@ -71,8 +71,10 @@ def test_that_places_entered_out_of_the_order_of_their_batches_keep_their_order(
 @pytest.mark.parametrize(
     "notes",
     [
-        'say "well"', "C:\\farm", "two\nlines", "ends in quote\"\nx\"\"\"", "\r\n", "tab\there", "\x00\x1b\x7f",
-        "\u202eright to left", "مزرعة", "🐟🌿", "'''", "# no comment", "\u2028", "\\u0041", "\n", " ", "\ufeff",
+        'say "well"', "C:\\farm", "two\nlines", "ends in quote\"\nx\"\"\"", "\r\n", "tab\there",
+        "\x00\x1b\x7f",
+        "\u202eright to left", "مزرعة", "🐟🌿", "'''", "# no comment", "\u2028", "\\u0041", "\n", " ",
+        "\ufeff",
     ],
 )  # fmt: skip
 def test_that_notes_of_any_letters_read_back(notes: str) -> None:
