@@ -23,11 +23,12 @@ from planner.desk.theme import mixed
 _PAD: Final = 10.0
 _INDENT: Final = 26.0
 _LIMITING_LINES: Final = 1.15
-_ELEMENT_LINES: Final = 0.78
+_ELEMENT_LINES: Final = 0.72
 _PLOT_LINES: Final = 3.4
-_RATIO_LINES: Final = 2.6
+_RATIO_LINES: Final = 2.3
 _CELL_GAP: Final = 1.0
 _LETTER_PAD: Final = 3.0
+_CELL_PAD: Final = 1.5
 _FREE: Final = 6.0
 BAND_HATCH: Final = {
     BandMark.SHORT: "picking",
@@ -146,7 +147,9 @@ class _Lane:
             if limiting is None:
                 continue
             element = self.scene.elements[limiting]
-            self._mark(self._cell(week, row), element.band[week], words.element_symbol(element.element))
+            self._mark(
+                self._cell(week, row), times, element.band[week], words.element_symbol(element.element)
+            )
         self.painter.restore()
 
     def _bands(self, row: QRectF, element: ElementWeeks) -> None:
@@ -158,21 +161,22 @@ class _Lane:
         self.painter.setClipRect(times, Qt.ClipOperation.IntersectClip)
         for week in self._weeks(times):
             if element.band[week] is not BandMark.NO_DEMAND:
-                self._mark(self._cell(week, row), element.band[week], "")
+                self._mark(self._cell(week, row), times, element.band[week], "")
         self.painter.restore()
 
-    def _mark(self, cell: QRectF, band: BandMark, symbol: str) -> None:
+    def _mark(self, cell: QRectF, times: QRectF, band: BandMark, symbol: str) -> None:
         """Paint one week of a band: shade, hatch, and its letter where there is room."""
         kit, painter = self.kit, self.painter
+        seen = cell & times
         ink = kit.band_ink(band)
         painter.fillRect(cell, ink.fill)
         if band in BAND_HATCH and cell.width() >= 2 * _LETTER_PAD:
             painter.fillRect(cell, kit.hatch(BAND_HATCH[band], ink.hatch))
         for text, face in self._ways(band, symbol):
             width = kit.width(text, face)
-            if width + 2 * _LETTER_PAD <= cell.width():
+            if width + 2 * _CELL_PAD <= seen.width():
                 height = min(kit.height(face), cell.height())
-                box = QRectF(cell.center().x() - width / 2, cell.y(), width, cell.height())
+                box = QRectF(seen.center().x() - width / 2, cell.y(), width, cell.height())
                 kit.plate(painter, box, ink.fill, width, height)
                 painter.setPen(ink.text)
                 kit.write(painter, box.adjusted(0, 0, 1, 0), text, face=face)

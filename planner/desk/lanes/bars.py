@@ -161,8 +161,10 @@ def _write_segment(painter: QPainter, bar: Bar, cell: QRectF, what: tuple[Kit, F
         return
     fill = kit.stage_ink(bar.colour, segment.stage).fill
     inner = cell.adjusted(_LETTER_PAD + 1, 0, -_LETTER_PAD, 0)
-    title = words.bar_title(bar) if titled and room >= width + _GAP + _LEAST_TITLE_PX else ""
-    title_room = room - width - _GAP - _LETTER_PAD
+    title_room = room - width - _GAP
+    title = ""
+    if titled and title_room >= _LEAST_TITLE_PX:
+        title, face = _title(bar, kit, face, title_room)
     written = min(kit.width(title, face), title_room) + _GAP if title else 0.0
     height = min(cell.height() - 2, kit.height(face))
     kit.plate(painter, inner, fill, width + written, height)
@@ -170,6 +172,16 @@ def _write_segment(painter: QPainter, bar: Bar, cell: QRectF, what: tuple[Kit, F
     if title:
         box = QRectF(inner.x() + width + _GAP, inner.y(), title_room, inner.height())
         kit.write(painter, box, title, face=face)
+
+
+def _title(bar: Bar, kit: Kit, face: Face, room: float) -> tuple[str, Face]:
+    """Return the longest way to name a bar that fits, and its face; the last is shortened if need be."""
+    ways = words.bar_titles(bar)
+    for way in ways:
+        for each in (face, Face.SMALL):
+            if kit.width(way, each) <= room:
+                return way, each
+    return ways[-1], Face.SMALL
 
 
 def _paint_lock(painter: QPainter, box: QRectF, kit: Kit, bar: Bar) -> None:

@@ -215,7 +215,7 @@ class BedHands(QObject):
     def _moved_words(self, held: Bar, row: RowKey) -> str:
         found = self._index.row(row)
         place = words.row_title(found[0].name, found[1].name) if found and self._drag.changes_row else ""
-        return words.moved(held, held.start, held.end, self._drag.days, place)
+        return words.moved(held, self._drag.days, place)
 
     def release(self, event: QMouseEvent) -> None:
         """Let go of a dragged bar; one request goes out when it may stand where it is."""

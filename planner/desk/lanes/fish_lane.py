@@ -24,6 +24,7 @@ _PAD: Final = 10.0
 _INDENT: Final = 26.0
 _TOP_FREE: Final = 6.0
 _FILL: Final = 0.3
+_LINE: Final = 0.7
 _GROUP_FILL: Final = 0.22
 _FEED_COLOUR: Final = "n"
 _DAILY_PX: Final = 7.0
@@ -134,7 +135,8 @@ def _paint_plot(painter: QPainter, box: QRectF, feed: FeedScene, scale: TimeScal
     fill_steps(
         painter, box, curve, scale, nice_top(feed.feed_by_week.highest), mixed(colour, kit.theme.field, _FILL)
     )
-    draw_steps(painter, box, curve, scale, nice_top(feed.feed_by_week.highest), QPen(colour, 1.6))
+    line = mixed(colour, kit.theme.text, _LINE)
+    draw_steps(painter, box, curve, scale, nice_top(feed.feed_by_week.highest), QPen(line, 1.6))
     pen = QPen(kit.theme.text, 1.2, Qt.PenStyle.DashLine)
     draw_line(painter, box, feed.biomass_by_week, scale, nice_top(feed.biomass_by_week.highest), pen)
 

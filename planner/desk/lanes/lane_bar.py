@@ -26,7 +26,7 @@ _SWATCH: Final = 18.0
 _GAP: Final = 6.0
 _BETWEEN: Final = 14.0
 _HEIGHT: Final = 1.75
-_ALL: Final = -1
+_ALL: Final = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -174,7 +174,7 @@ class BalanceBar(LaneBar):
         row.addWidget(self._loops)
         row.addSpacing(round(_GAP))
         self._add_button(_ALL, words.all_elements(), words.all_elements_hint(), row)
-        for position, element in enumerate(ELEMENTS):
+        for position, element in enumerate(ELEMENTS, start=1):
             self._add_button(position, words.element_symbol(element), words.element_full(element), row)
         row.addStretch(1)
         self._buttons.button(_ALL).setChecked(True)
@@ -205,15 +205,15 @@ class BalanceBar(LaneBar):
 
     def choose_element(self, element: str) -> None:
         """Show the choice of an element; an empty word stands for all."""
-        number = ELEMENTS.index(element) if element in ELEMENTS else _ALL
+        number = ELEMENTS.index(element) + 1 if element in ELEMENTS else _ALL
         self._buttons.button(number).setChecked(True)
 
     def key_left(self) -> float:
-        last = self._buttons.button(len(ELEMENTS) - 1)
+        last = self._buttons.button(len(ELEMENTS))
         return float(last.geometry().right() + _BETWEEN)
 
     def _chosen(self, number: int) -> None:
-        self.element_chosen.emit("" if number == _ALL else ELEMENTS[number])
+        self.element_chosen.emit("" if number == _ALL else ELEMENTS[number - 1])
 
     def _loop_picked(self, position: int) -> None:
         self.loop_chosen.emit(str(self._loops.itemData(position) or ""))

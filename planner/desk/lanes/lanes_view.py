@@ -48,7 +48,8 @@ _EDGE_PX: Final = 28.0
 _EDGE_STEP_PX: Final = 18
 _EDGE_MS: Final = 30
 _HANDLE_PX: Final = 6
-_SHARES: Final = (3, 9, 5)
+_FISH_SHARE: Final = 0.22
+_BALANCE_SHARE: Final = 0.42
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
 _CONTROL: Final = Qt.KeyboardModifier.ControlModifier
 _ALT: Final = Qt.KeyboardModifier.AltModifier
@@ -114,6 +115,7 @@ class LanesView(QWidget):
         self._scene = Scene(start=date(2000, 1, 1).toordinal(), end=date(2000, 1, 2).toordinal())
         self._loop: Id = NO_ID
         self._span: Span | None = None
+        self._own_split = False
         self._placed = False
         self._bar = QScrollBar(Qt.Orientation.Horizontal, self)
         self._time = TimeControl(self._bar, self)
@@ -134,6 +136,7 @@ class LanesView(QWidget):
         self._fish.set_feeds(scene.feeds)
         self._hands.set_scene(scene)
         self._show_balance()
+        self._share_height()
         if not self._placed:
             self._placed = True
             self._time.to_start()
@@ -227,8 +230,8 @@ class LanesView(QWidget):
         for title, bar, canvas in self._lanes():
             canvas.setAccessibleName(title)
             self._split.addWidget(_stacked(bar, canvas, self._split))
-        for position, share in enumerate(_SHARES):
-            self._split.setStretchFactor(position, share)
+        self._split.setStretchFactor(1, 1)
+        self._split.splitterMoved.connect(self._split_by_hand)
         _fill(self, self._ruler, self._split, self._bar)
 
     def _lanes(self) -> tuple[tuple[str, LaneBar, Canvas], ...]:
@@ -290,6 +293,19 @@ class LanesView(QWidget):
         balance = self._scene.balance_of(self._loop)
         self._balance.set_balance(balance)
         self._balance_bar.set_loops(self._scene.balances, balance.loop if balance else NO_ID)
+
+    def _split_by_hand(self) -> None:
+        self._own_split = True
+
+    def _share_height(self) -> None:
+        """Give fish and balance what they need within limits, the beds all the rest, unless a hand has."""
+        if self._own_split:
+            return
+        whole = self._split.height() - 2 * self._split.handleWidth()
+        bar = self._beds_bar.sizeHint().height()
+        fish = min(round(self._fish.content_height()) + bar, round(whole * _FISH_SHARE))
+        balance = min(round(self._balance.content_height()) + bar, round(whole * _BALANCE_SHARE))
+        self._split.setSizes([fish, whole - fish - balance, balance])
 
     # ---- mouse and wheel
 
@@ -461,6 +477,7 @@ class LanesView(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        self._share_height()
         self._resized()
 
     def changeEvent(self, event: QEvent) -> None:

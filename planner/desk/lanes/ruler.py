@@ -118,8 +118,8 @@ def _paint_edges(
 def _common_form(row: _Row, kept: list[tuple[Span, QRectF]], every: int, kit: Kit) -> int:
     """Return which form of name fits all cells of a row."""
     face = (Face.BOLD, Face.PLAIN, Face.SMALL)[row.position]
-    pad = 1.0 if row.centred else _PAD
-    room = min((cell.width() * every for _, cell in kept), default=0.0) - 2 * pad
+    pad = 2.0 if row.centred else _PAD + 1
+    room = min((cell.width() * every for _, cell in kept), default=0.0) - pad
     forms = list(zip(*(_texts(row, each) for each, _ in kept), strict=True))
     fitting = (
         form for form, texts in enumerate(forms) if max(kit.width(text, face) for text in texts) <= room

@@ -189,10 +189,14 @@ def quarter_label(day: int) -> str:
     )
 
 
-def bar_title(bar: Bar) -> str:
-    """Return what is written on a bar: crop, batch and number of plants."""
-    named = bar.code if bar.code.upper().startswith(bar.crop.upper()) else f"{bar.crop} {bar.code}"
-    return f"{named} · {whole(bar.plants)}"
+def bar_titles(bar: Bar) -> tuple[str, ...]:
+    """Return what is written on a bar, longest first: crop, batch and plants, down to the batch alone."""
+    named, bare = bar.code, bar.code
+    if not bar.code.upper().startswith(bar.crop.upper()):
+        named = f"{bar.crop} {bar.code}"
+    else:
+        bare = bar.code[len(bar.crop) :].lstrip("-_ .") or bar.code
+    return (f"{named} · {whole(bar.plants)}", named, bare)
 
 
 def bar_summary(bar: Bar, row_name: str) -> str:
@@ -226,25 +230,20 @@ def unplaced_row(key: RowKey) -> str:
     return phase_name(key.phase) if key.phase is not None else unplaced()
 
 
-def moved(bar: Bar, start: int, end: int, days: int, place: str) -> str:
+def moved(bar: Bar, days: int, place: str) -> str:
     """Return what a drag would do, for the label beside the pointer."""
     text = _translate("Lanes", "{code}: {start} – {end}").format(
-        code=bar.code, start=day_month(start), end=day_month_year(end - 1)
+        code=bar.code, start=day_month(bar.start), end=day_month_year(bar.end - 1)
     )
-    if days:
-        text += "  " + days_moved(days)
-    return f"{text}\n{place}" if place else text
+    more = " · ".join(each for each in (days_moved(days) if days else "", place) if each)
+    return f"{text}\n{more}" if more else text
 
 
 def days_moved(days: int) -> str:
     """Return by how much something moves, with its direction."""
     if days > 0:
-        return _plural(
-            _translate("Lanes", "(1 day later)"), _translate("Lanes", "({number} days later)"), days
-        )
-    return _plural(
-        _translate("Lanes", "(1 day earlier)"), _translate("Lanes", "({number} days earlier)"), -days
-    )
+        return _plural(_translate("Lanes", "1 day later"), _translate("Lanes", "{number} days later"), days)
+    return _plural(_translate("Lanes", "1 day earlier"), _translate("Lanes", "{number} days earlier"), -days)
 
 
 def locked_refusal(bar: Bar) -> str:

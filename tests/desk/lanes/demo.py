@@ -130,16 +130,18 @@ def _unit_held(bed: str, unit: int, crop: int, nursery: list[Held]) -> list[Held
             code=code, crop=crop, sow=sow, phase=Phase.BED, bed=bed, unit=unit, plants=24, locked=locked
         )
         if unit == 3 and bed in {"north", "south"}:
-            other = make_bar(
-                code=f"CHI-26{number + 1:02d}",
-                crop=6,
-                sow=sow - 6,
-                phase=Phase.BED,
-                bed=bed,
-                unit=unit,
-                plants=6,
-            )
-            held += [Held(bar=whole, first=1, share=0.75), Held(bar=other, first=19, share=0.25)]
+            held.append(Held(bar=whole, first=1, share=0.75))
+            if number % 4 == 0:
+                other = make_bar(
+                    code=f"CHI-26{number + 1:02d}",
+                    crop=6,
+                    sow=sow - 6,
+                    phase=Phase.BED,
+                    bed=bed,
+                    unit=unit,
+                    plants=6,
+                )
+                held.append(Held(bar=other, first=19, share=0.25))
         else:
             held.append(Held(bar=whole, first=1, share=1.0))
         tray = make_bar(code=code, crop=crop, sow=sow, phase=Phase.NURSERY, bed="nursery", unit=1, plants=30)
