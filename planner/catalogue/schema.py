@@ -30,10 +30,7 @@ ELEMENT_SPECS: Final = {
 LOOP_SPECS: Final = {
     "solids_captured_share": _number(0, 1, "g/g"),
     "top_up_share_per_day": _number(0, 0.5, "1/d"),
-    "ration_share_per_day": _number(0, 0.5, "1/d"),
     "base_eq_per_kg_feed": _number(0, 10, "eq/kg"),
-    "iron_dose_mg_per_l": _number(0, 20, "mg/L"),
-    "iron_interval_days": _number(1, 400, "d"),
     "ph_target": _number(4, 10, "pH"),
     "ph_low": _number(4, 10, "pH"),
     "ph_high": _number(4, 10, "pH"),
