@@ -29,7 +29,6 @@ class Conduct(QObject):
         super().__init__(parent)
         self._session: Session | None = None
         self._troubles: tuple[type[Exception], ...] = ()
-        self._quiet: Any = None
         self._faults: tuple[Fault, ...] = ()
 
     @property
@@ -60,16 +59,14 @@ class Conduct(QObject):
         """Make a farm the open one."""
         self.let_go()
         self._session = session
-        self._quiet = session.subscribe(self._on_notice)
+        session.subscribe(self._on_notice)
         self.opened.emit(session)
 
     def let_go(self) -> Session | None:
         """Forget the open farm, and return it so that it can be closed."""
         session, self._session = self._session, None
-        if callable(self._quiet):
-            self._quiet()
-        self._quiet = None
         if session is not None:
+            session.unsubscribe(self._on_notice)
             self.closed.emit()
         return session
 

@@ -49,5 +49,8 @@ class Session(Protocol):
     def redo(self) -> Any:
         """Do the act taken back last again; None when there is none."""
 
-    def subscribe(self, callback: Callable[[Any], None]) -> Any:
-        """Call back with one notice after each act."""
+    def subscribe(self, listener: Callable[[Any], None]) -> None:
+        """Tell `listener` of each act by one notice."""
+
+    def unsubscribe(self, listener: Callable[[Any], None]) -> None:
+        """Tell `listener` no longer."""

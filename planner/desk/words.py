@@ -146,14 +146,12 @@ def faults_words(faults: tuple[Fault, ...]) -> str:
 
 
 _REFUSALS: Final[Mapping[str, str]] = {
-    "no room": "No room in {bed} from {from_on} until {until_on}: {needed} places needed, {free} free.",
-    "held place": "{bed} is held by {blocking} from {from_on} until {until_on}.",
-    "not suited": "{crop} does not grow in {bed}.",
+    "no free places": "No room for {batch} in {bed} from {from_on} to {until_on}: {needed} places needed, "
+    "{free} free. Standing there: {blocking}.",
+    "wrong bed": "{batch} cannot stand in {bed}: that is no bed for this crop, or not for this stage.",
+    "no such unit": "{bed} has no number {unit}.",
     "locked": "{batch} is locked. Unlock it first, then move it.",
-    "no such place": "{bed} has no such place.",
-    "sown": "{batch} has been sown already; its sowing day stands.",
-    "no bed": "There is no bed to move {batch} to.",
-    "wrong phase": "{batch} cannot stand in {bed} in this phase.",
+    "nothing to place": "All of {batch} has its places already.",
 }
 
 

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
@@ -132,10 +132,24 @@ class FormDialog(QDialog):
         self._plan, self._start, self._theme = plan, start, theme
         self._wheel = StillWheel(self)
         self.rows: dict[str, FieldRow] = {}
+        self.code_is_own = False
         self._summary = QLabel(self)
         self._summary.setWordWrap(True)
         self._summary.hide()
         self._build()
+        if "code" in self.rows:
+            self.rows["code"].editor.touched.connect(self._on_code)
+
+    def _on_code(self) -> None:
+        self.code_is_own = True
+
+    def inside_hint(self) -> QSize:
+        """Return the size at which nothing of the form needs to be scrolled."""
+        area = self._area
+        inside = area.widget().sizeHint()
+        foot = self.sizeHint().height() - area.sizeHint().height()
+        bar = area.verticalScrollBar().sizeHint().width()
+        return QSize(inside.width() + bar, inside.height() + foot + bar)
 
     def _build(self) -> None:
         metrics = self._theme.metrics
@@ -157,6 +171,7 @@ class FormDialog(QDialog):
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         area.setWidget(inside)
+        self._area = area
         return area
 
     def _columns(self) -> QWidget:

@@ -1,0 +1,124 @@
+"""Answers the lanes while a bar is dragged, and carries the move out as one act.
+
+Everything that does not change during a drag is made ready when the bar is taken up, so that each answer
+comes within the frame.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+from typing import Any
+
+from planner.desk.conduct import Conduct
+from planner.desk.lanes.interaction import Preview
+from planner.desk.lanes.scene import BalanceScene, Bar
+from planner.desk.outlook import Outlook
+from planner.desk.scene_of import balance_of, bar_maker
+from planner.desk.settling import Settler, Step
+from planner.desk.words import refusal_words, tr
+from planner.farm.changes import ChangeSet, applied
+from planner.farm.crops import Batch
+from planner.farm.farm import Farm, by_id
+from planner.farm.fields import NO_ID, Id
+from planner.forecast.engine import Forecaster
+from planner.forecast.values import Forecast
+from planner.forecast.verdicts import week_verdicts
+from planner.planning.placement import Refusal
+
+
+def refusal_sentence(refusal: Refusal, codes: dict[Id, str]) -> str:
+    """Return why a batch cannot stand somewhere."""
+    values: dict[str, Any] = {
+        field.name: getattr(refusal, field.name) for field in dataclasses.fields(refusal)
+    }
+    values["batch"] = codes.get(refusal.batch, "")
+    return refusal_words(refusal.kind.value, values)
+
+
+def codes_of(farm: Farm) -> dict[Id, str]:
+    """Return batch id -> code."""
+    return {batch.id: batch.code for batch in farm.batches}
+
+
+class DeskMover:
+    """The `Mover` of the lanes, on the farm that is open."""
+
+    def __init__(self, conduct: Conduct) -> None:
+        self._conduct = conduct
+        self._outlook: Outlook | None = None
+        self._forecaster: Forecaster | None = None
+        self._settler: Settler | None = None
+        self._change_set: ChangeSet | None = None
+
+    def show(self, outlook: Outlook, forecaster: Forecaster) -> None:
+        """Work on another outlook from now on."""
+        self.cancel()
+        self._outlook, self._forecaster = outlook, forecaster
+
+    def begin(self, batch_id: Id) -> None:
+        """Take up a batch."""
+        self.cancel()
+        outlook = self._outlook
+        if outlook is not None and batch_id in outlook.forecast.batches.row_of:
+            crops = dict(outlook.catalogue.crops)
+            self._settler = Settler(outlook.farm, outlook.forecast, crops, batch_id)
+
+    def preview(self, batch_id: Id, run: Id, days: int, bed: Id, unit: int) -> Preview:
+        """Return what moving it so many days, and a run to another unit, would do."""
+        self._change_set = None
+        outlook, forecaster, settler = self._outlook, self._forecaster, self._settler
+        if outlook is None or forecaster is None or settler is None or settler.batch.id != batch_id:
+            return Preview(allowed=False)
+        found = settler.move(Step(batch=batch_id, run=run, days=days, bed=bed, unit=unit))
+        if isinstance(found, Refusal):
+            return Preview(allowed=False, reason=refusal_sentence(found, codes_of(outlook.farm)))
+        self._change_set = ChangeSet(title=self._title(settler.batch, days, bed), changes=found)
+        farm = applied(outlook.farm, self._change_set)
+        forecast = forecaster.preview(farm)
+        return Preview(
+            allowed=True,
+            balance=self._balance(forecast, settler.batch, bed),
+            bars=self._bars(farm, forecast, batch_id),
+        )
+
+    def commit(self) -> None:
+        """Carry out the last preview as one act."""
+        change_set, self._change_set, self._settler = self._change_set, None, None
+        if change_set is not None and change_set.changes:
+            self._conduct.act(change_set)
+
+    def cancel(self) -> None:
+        """Forget everything since `begin`."""
+        self._settler = None
+        self._change_set = None
+
+    def _title(self, batch: Batch, days: int, bed: Id) -> str:
+        names = {each.id: each.name for each in self._outlook.farm.beds} if self._outlook else {}
+        if bed and days:
+            return tr("Move {code} to {bed}, {days:+d} days", code=batch.code, bed=names[bed], days=days)
+        if bed:
+            return tr("Move {code} to {bed}", code=batch.code, bed=names[bed])
+        return tr("Move {code} by {days:+d} days", code=batch.code, days=days)
+
+    def _balance(self, forecast: Forecast, batch: Batch, bed: Id) -> BalanceScene | None:
+        assert self._forecaster is not None
+        assert self._outlook is not None
+        beds = by_id(self._outlook.farm.beds)
+        target = bed or batch.bed
+        loop_id = beds[target].loop if target in beds else NO_ID
+        if not loop_id:
+            position = int(forecast.batches.loop[forecast.batches.row_of[batch.id]])
+            loop_id = forecast.loops[position].loop if 0 <= position < len(forecast.loops) else NO_ID
+        loop = next((each for each in forecast.loops if each.loop == loop_id), None)
+        if loop is None:
+            return None
+        verdicts = week_verdicts(loop, forecast.ruler, self._forecaster.bands)
+        return balance_of(forecast, loop, verdicts)
+
+    def _bars(self, farm: Farm, forecast: Forecast, batch_id: Id) -> tuple[Bar, ...]:
+        assert self._outlook is not None
+        maker = bar_maker(self._outlook, farm, forecast)
+        batch = farm.batches[forecast.batches.row_of[batch_id]]
+        return tuple(
+            maker.bar(batch, run.phase, run, run.count) for run in farm.placements if run.batch == batch_id
+        )

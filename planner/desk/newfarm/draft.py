@@ -1,0 +1,176 @@
+"""Drafts a farm from a handful of answers: loop, tank, beds, fish, targets, and a year of sowings.
+
+A first plan that a grower can see and change at once; everything in it stands open. Must know nothing of
+widgets, files or the clock.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from datetime import timedelta
+from typing import Final
+
+from planner.catalogue.catalogue import Catalogue
+from planner.desk.newfarm.answers import Answers, BedWish, CropWish
+from planner.farm.crops import Batch, Target, TargetUnit
+from planner.farm.farm import DAYS_PER_WEEK, Farm, Settings
+from planner.farm.fields import NO_ID, Id
+from planner.farm.fish import FishGroup
+from planner.farm.ids import new_id
+from planner.farm.site import Bed, Loop, Site, Tank
+from planner.farm.species import BedKind, Crop, HarvestKind
+from planner.forecast.engine import Forecaster
+from planner.planning.wishes import place_wishes
+
+G_PER_KG: Final = 1000.0
+_NURSERY_COLUMNS: Final = 12
+_LETTER: Final = "A"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Draft:
+    """A drafted farm, and how many sowings found no place."""
+
+    farm: Farm
+    unplaced: int
+
+
+def drafted(answers: Answers, forecaster: Forecaster) -> Draft:
+    """Return the farm that the answers lead to, with places given to every sowing that fits."""
+    catalogue = forecaster.catalogue
+    site = Site(id=new_id(), name=answers.name, place=answers.place, latitude_deg=answers.latitude_deg)
+    loop = Loop(id=new_id(), name="Loop 1", site=site.id, water_l=answers.tank_l)
+    tank = Tank(id=new_id(), name="Fish tank 1", loop=loop.id, volume_l=answers.tank_l)
+    crops = [catalogue.crops[wish.crop] for wish in answers.crops]
+    beds = tuple(_bed(wish, loop.id, crops) for wish in answers.beds)
+    settings = Settings(id=new_id(), name=answers.name, plan_from=answers.plan_from)
+    farm = Farm(
+        settings=settings,
+        sites=(site,),
+        loops=(loop,),
+        tanks=(tank,),
+        beds=beds,
+        fish_groups=_fish(answers, tank.id, catalogue),
+        targets=tuple(_target(wish, answers) for wish in answers.crops),
+    )
+    farm = replace(farm, batches=tuple(_sowings(farm, catalogue)))
+    farm = replace(farm, beds=(*beds, *_nursery(farm, forecaster, loop.id)))
+    placed = place_wishes(farm, forecaster.preview(farm))
+    return Draft(farm=placed.farm, unplaced=len(placed.refusals))
+
+
+def _fish(answers: Answers, tank: Id, catalogue: Catalogue) -> tuple[FishGroup, ...]:
+    if answers.fish_count < 1:
+        return ()
+    return (
+        FishGroup(
+            id=new_id(),
+            name="Fish 1",
+            tank=tank,
+            species=answers.species,
+            feed=feed_for(answers.mean_weight_g, catalogue),
+            stocked_on=answers.plan_from,
+            count=answers.fish_count,
+            mean_weight_g=answers.mean_weight_g,
+        ),
+    )
+
+
+def feed_for(weight_g: float, catalogue: Catalogue) -> str:
+    """Return the key of a feed made for fish of a weight; the first of all when none is."""
+    for key, feed in catalogue.feeds.items():
+        if feed.for_fish_from_g <= weight_g < feed.for_fish_to_g:
+            return key
+    return next(iter(catalogue.feeds))
+
+
+def _bed(wish: BedWish, loop: Id, crops: list[Crop]) -> Bed:
+    """Return a bed; its places are laid out at the closest distance any of its crops asks for."""
+    density = max((crop.bed_density_per_m2 for crop in crops if wish.kind in crop.beds), default=1.0)
+    area = wish.length_m * wish.width_m or wish.holes / density
+    distance = 1 / math.sqrt(density)
+    if wish.holes:
+        rows, columns = 1, wish.holes
+    else:
+        rows = max(math.floor(wish.width_m / distance), 1)
+        columns = max(math.floor(wish.length_m / distance), 1)
+    return Bed(
+        id=new_id(), name=wish.name, loop=loop, kind=wish.kind, rows=rows, columns=columns, area_m2=area
+    )
+
+
+def _target(wish: CropWish, answers: Answers) -> Target:
+    return Target(
+        id=new_id(),
+        crop=wish.crop,
+        amount_per_week=wish.amount_per_week,
+        unit=wish.unit,
+        from_on=answers.plan_from,
+    )
+
+
+def plants_per_sowing(target: Target, crop: Crop) -> int:
+    """Return the plants that give a week's wish.
+
+    A crop harvested once gives one head or its yield a plant; one that is picked from for weeks gives
+    its yield over them, so that as many sowings stand side by side.
+    """
+    wanted = target.amount_per_week
+    if target.unit is TargetUnit.KG:
+        grams = crop.yield_g_per_plant * crop.marketable_share
+        wanted = wanted * G_PER_KG / grams
+    elif crop.harvest is HarvestKind.SINGLE:
+        wanted = wanted / crop.marketable_share
+    return max(math.ceil(wanted / crop.bed_survival_share), 1)
+
+
+def _sowings(farm: Farm, catalogue: Catalogue) -> Iterator[Batch]:
+    for target in farm.targets:
+        crop = catalogue.crops[target.crop]
+        bed = _bed_for(crop, farm)
+        for week in range(farm.settings.plan_weeks):
+            day = farm.settings.plan_from + timedelta(days=week * DAYS_PER_WEEK)
+            year, number, _ = day.isocalendar()
+            yield Batch(
+                id=new_id(),
+                code=f"{crop.code}-{year % 100:02d}W{number:02d}-{_LETTER}",
+                crop=target.crop,
+                sow_on=day,
+                plants=plants_per_sowing(target, crop),
+                bed=bed,
+            )
+
+
+def _bed_for(crop: Crop, farm: Farm) -> Id:
+    for kind in crop.beds:
+        for bed in farm.beds:
+            if bed.kind is kind:
+                return bed.id
+    return NO_ID
+
+
+def _nursery(farm: Farm, forecaster: Forecaster, loop: Id) -> tuple[Bed, ...]:
+    """Return one nursery large enough for all seedlings that stand at a time, none when none do."""
+    table = forecaster.preview(farm).batches
+    if not table.ids:
+        return ()
+    starts, ends = table.sow_day, table.ends[:, 1]
+    most = max(int(table.seeds[(starts <= day) & (ends > day)].sum()) for day in set(starts.tolist()))
+    crops = [forecaster.catalogue.crops[batch.crop] for batch in farm.batches]
+    if most < 1:
+        return ()
+    rows = math.ceil(most / _NURSERY_COLUMNS)
+    area = rows * _NURSERY_COLUMNS / min(crop.nursery_density_per_m2 for crop in crops)
+    return (
+        Bed(
+            id=new_id(),
+            name="Nursery",
+            loop=loop,
+            kind=BedKind.NURSERY,
+            rows=rows,
+            columns=_NURSERY_COLUMNS,
+            area_m2=area,
+        ),
+    )

@@ -1,0 +1,281 @@
+"""Works out which places a batch takes when it is sown, moved or altered, as one set of changes.
+
+Tries to leave every run where it is, then elsewhere on the same raft, then anywhere in the bed. Returns
+a refusal when there is no room. Must know nothing of widgets or words.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+from dataclasses import dataclass
+from datetime import timedelta
+from typing import Final
+
+from planner.farm.changes import Change, ChangeSet, applied
+from planner.farm.crops import Batch, Phase, Placement
+from planner.farm.farm import Farm, by_id
+from planner.farm.fields import NO_ID, Id
+from planner.farm.ids import new_id
+from planner.farm.site import Bed
+from planner.farm.species import BedKind, Crop
+from planner.forecast.engine import Forecaster
+from planner.forecast.values import Forecast
+from planner.planning.placement import Places, Refusal, RefusalKind
+from planner.planning.wishes import nurseries_of
+
+_SHAPING: Final = (
+    "crop",
+    "sow_on",
+    "plants",
+    "bed",
+    "germination_days",
+    "nursery_days",
+    "spacing_days",
+    "bed_days",
+    "picking_days",
+    "clearing_days",
+    "germination_share",
+)
+"""Fields of a batch that decide how many places it needs, where, and when."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Step:
+    """One wish to move: the batch, the run that is held (none: all), by how many days, where to."""
+
+    batch: Id
+    run: Id = NO_ID
+    days: int = 0
+    bed: Id = NO_ID
+    unit: int = 0
+
+
+class Settler:
+    """Finds places for one batch among those of a farm; asked many times while a bar is dragged."""
+
+    def __init__(self, farm: Farm, forecast: Forecast, crops: dict[str, Crop], batch: Id) -> None:
+        self._places = Places(farm, forecast)
+        self._forecast = forecast
+        self._beds: dict[Id, Bed] = by_id(farm.beds)
+        self._crops = crops
+        self.batch: Batch = by_id(farm.batches)[batch]
+        self.runs = tuple(run for run in farm.placements if run.batch == batch)
+
+    def move(self, step: Step) -> tuple[Change, ...] | Refusal:
+        """Return the changes that a step makes, or why it cannot be taken."""
+        if self.batch.locked:
+            return self._refusal(RefusalKind.LOCKED, step.bed)
+        unsuited = self._unsuited(step)
+        if unsuited is not None:
+            return unsuited
+        changes: list[Change] = []
+        kept: list[Placement] = []
+        for run in self.runs:
+            bed, unit = (step.bed, step.unit) if step.bed and run.id == step.run else (run.bed, run.unit)
+            found = self._settled(run, bed, unit, step.days, kept)
+            if isinstance(found, Refusal):
+                return found
+            kept.extend(found)
+            changes.extend(_changes(run, found))
+        if step.bed and not step.run:
+            placed = self._place_rest(step, kept)
+            if isinstance(placed, Refusal):
+                return placed
+            changes.extend(Change(after=run) for run in placed)
+        return (*self._sown_later(step.days), *changes)
+
+    def _sown_later(self, days: int) -> tuple[Change, ...]:
+        if not days:
+            return ()
+        later = dataclasses.replace(self.batch, sow_on=self.batch.sow_on + timedelta(days=days))
+        return (Change(before=self.batch, after=later),)
+
+    def _unsuited(self, step: Step) -> Refusal | None:
+        if not step.bed:
+            return None
+        bed = self._beds[step.bed]
+        phase = next((run.phase for run in self.runs if run.id == step.run), None)
+        nursery = bed.kind is BedKind.NURSERY
+        crop = self._crops[self.batch.crop]
+        wrong_phase = phase is not None and phase is not Phase.SPACING and nursery != (phase is Phase.NURSERY)
+        if wrong_phase or (not nursery and bed.kind not in crop.beds):
+            return self._refusal(RefusalKind.WRONG_BED, step.bed)
+        return None
+
+    def _settled(
+        self, run: Placement, bed: Id, unit: int, days: int, kept: list[Placement]
+    ) -> tuple[Placement, ...] | Refusal:
+        """Return one run or several in place of `run`: where it is if it can, else on the same unit."""
+        free = self._free(bed, unit, run.phase, days, kept)
+        if (bed, unit) == (run.bed, run.unit) and _fits(free, run.first, run.count):
+            return (run,)
+        if sum(size for _, size in free) < run.count:
+            return self._full(run.phase, bed, unit, run.count, days)
+        return _runs_in(free, run).on(bed, unit)
+
+    def _free(
+        self, bed: Id, unit: int, phase: Phase, days: int, kept: list[Placement]
+    ) -> tuple[tuple[int, int], ...]:
+        start, end = self._days(phase, days)
+        free = self._places.free_runs(bed, unit, start_day=start, end_day=end, ignoring=self.batch.id)
+        for other in kept:
+            if (other.bed, other.unit) == (bed, unit):
+                free = _without(free, other.first, other.last)
+        return free
+
+    def _days(self, phase: Phase, days: int) -> tuple[int, int]:
+        table = self._forecast.batches
+        start, end = table.phase_days(table.row_of[self.batch.id], phase)
+        return start + days, max(end, start + 1) + days
+
+    def _place_rest(self, step: Step, kept: list[Placement]) -> tuple[Placement, ...] | Refusal:
+        """Return places on a unit for what of the batch has none yet."""
+        nursery = self._beds[step.bed].kind is BedKind.NURSERY
+        phase = Phase.NURSERY if nursery else Phase.BED
+        held = sum(run.count for run in kept if run.phase is phase)
+        table = self._forecast.batches
+        wanted = int(table.seeds[table.row_of[self.batch.id]]) if nursery else self.batch.plants
+        missing = wanted - held
+        if missing <= 0:
+            return self._refusal(RefusalKind.NOTHING_TO_PLACE, step.bed)
+        free = self._free(step.bed, step.unit, phase, step.days, kept)
+        room = sum(size for _, size in free)
+        if room == 0 or (nursery and room < missing):
+            return self._full(phase, step.bed, step.unit, missing, step.days)
+        blank = Placement(
+            id=new_id(),
+            batch=self.batch.id,
+            phase=phase,
+            bed=step.bed,
+            unit=step.unit,
+            first=1,
+            count=missing,
+        )
+        return _runs_in(free, dataclasses.replace(blank, count=min(missing, room))).on(step.bed, step.unit)
+
+    def _full(self, phase: Phase, bed: Id, unit: int, count: int, days: int) -> Refusal:
+        found = self._places.fit(self.batch.id, phase, bed, count=count, unit=unit, by_days=days)
+        if isinstance(found, Refusal):
+            return found
+        return self._refusal(RefusalKind.NO_FREE_PLACES, bed, needed=count)
+
+    def _refusal(self, kind: RefusalKind, bed: Id, *, needed: int = 0) -> Refusal:
+        name = self._beds[bed].name if bed in self._beds else ""
+        return Refusal(kind=kind, batch=self.batch.id, bed=name, needed=needed)
+
+
+@dataclass(frozen=True, slots=True)
+class _Spread:
+    """Runs that take the place of one."""
+
+    run: Placement
+    spans: tuple[tuple[int, int], ...]
+
+    def on(self, bed: Id, unit: int) -> tuple[Placement, ...]:
+        """Return the runs on one raft, block or tray; the first keeps the id of the old one."""
+        first, *rest = self.spans
+        moved = dataclasses.replace(self.run, bed=bed, unit=unit, first=first[0], count=first[1])
+        more = (dataclasses.replace(moved, id=new_id(), first=start, count=count) for start, count in rest)
+        return (moved, *more)
+
+
+def _runs_in(free: tuple[tuple[int, int], ...], run: Placement) -> _Spread:
+    """Return spans for a run: a single one that is just enough, else in order of place."""
+    enough = [span for span in free if span[1] >= run.count]
+    if enough:
+        start, _ = min(enough, key=lambda span: (span[1], span[0]))
+        return _Spread(run, ((start, run.count),))
+    spans, wanted = [], run.count
+    for start, size in free:
+        take = min(size, wanted)
+        if take > 0:
+            spans.append((start, take))
+            wanted -= take
+    return _Spread(run, tuple(spans))
+
+
+def _fits(free: tuple[tuple[int, int], ...], first: int, count: int) -> bool:
+    return any(start <= first and first + count <= start + size for start, size in free)
+
+
+def _without(free: tuple[tuple[int, int], ...], first: int, last: int) -> tuple[tuple[int, int], ...]:
+    """Return the free spans without the places `first` to `last`."""
+    left = []
+    for start, size in free:
+        end = start + size - 1
+        if last < start or first > end:
+            left.append((start, size))
+            continue
+        if first > start:
+            left.append((start, first - start))
+        if last < end:
+            left.append((last + 1, end - last))
+    return tuple(left)
+
+
+def _changes(before: Placement, after: tuple[Placement, ...]) -> tuple[Change, ...]:
+    first, *rest = after
+    changed = () if first == before else (Change(before=before, after=first),)
+    return (*changed, *(Change(after=run) for run in rest))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Settled:
+    """The changes that put a batch in, and why it found no places where it found none."""
+
+    changes: tuple[Change, ...]
+    refusals: tuple[Refusal, ...] = ()
+
+
+def settle_new(farm: Farm, batch: Batch, forecaster: Forecaster) -> Settled:
+    """Return the changes that add a batch, with places in the nursery and in the bed it is meant for."""
+    changes: tuple[Change, ...] = (Change(after=batch),)
+    return _settle_whole(applied(farm, ChangeSet(title="", changes=changes)), batch, changes, forecaster)
+
+
+def settle_altered(farm: Farm, after: Batch, forecaster: Forecaster) -> Settled:
+    """Return the changes that alter a batch; it is given places anew when it needs others."""
+    before: Batch = by_id(farm.batches)[after.id]
+    changes: tuple[Change, ...] = (Change(before=before, after=after),)
+    if all(getattr(before, field) == getattr(after, field) for field in _SHAPING):
+        return Settled(changes=changes)
+    runs = tuple(run for run in farm.placements if run.batch == after.id)
+    if not after.bed and runs:
+        beds = [run.bed for run in runs if run.phase is Phase.BED]
+        after = dataclasses.replace(after, bed=beds[0] if beds else NO_ID)
+    changes = (*(Change(before=run) for run in reversed(runs)), Change(before=before, after=after))
+    return _settle_whole(applied(farm, ChangeSet(title="", changes=changes)), after, changes, forecaster)
+
+
+def _settle_whole(farm: Farm, batch: Batch, changes: tuple[Change, ...], forecaster: Forecaster) -> Settled:
+    if batch.bed == NO_ID:
+        return Settled(changes=changes)
+    forecast = forecaster.preview(farm)
+    places = Places(farm, forecast)
+    seeds = int(forecast.batches.seeds[forecast.batches.row_of[batch.id]])
+    refusals: list[Refusal] = []
+    for phase, beds, count in (
+        (Phase.NURSERY, nurseries_of(farm, batch), seeds),
+        (Phase.BED, (batch.bed,), batch.plants),
+    ):
+        if not beds or not places.lasts(batch.id, phase):
+            continue
+        found = _first_fit(places, batch.id, phase, beds, count)
+        if isinstance(found, Refusal):
+            refusals.append(found)
+            continue
+        for run in found:
+            places.hold(run)
+        changes = (*changes, *(Change(after=run) for run in found))
+    return Settled(changes=changes, refusals=tuple(refusals))
+
+
+def _first_fit(
+    places: Places, batch: Id, phase: Phase, beds: tuple[Id, ...], count: int
+) -> tuple[Placement, ...] | Refusal:
+    found: tuple[Placement, ...] | Refusal = ()
+    for bed in beds:
+        found = places.fit(batch, phase, bed, count=count)
+        if not isinstance(found, Refusal):
+            return found
+    return found
