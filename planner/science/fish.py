@@ -5,6 +5,8 @@ Weights are of one fish. Must not know tanks, groups or dates.
 
 from __future__ import annotations
 
+from bisect import bisect_right
+
 import numpy as np
 
 from planner.science.limits import (
@@ -130,13 +132,16 @@ def weight_series(
     [100.0, 101.82, 103.66, 105.53]
     """
     require_at_least("effective temperature", effective_temperature_c, low=0.0, unit="degC")
-    weights = np.empty(effective_temperature_c.size + 1)
-    weights[0] = start_g
-    for day, warmth in enumerate(effective_temperature_c):
-        weight = float(weights[day])
-        tgc = staged_coefficient(weight, stage_from_g=stage_from_g, stage_tgc=stage_tgc)
-        weights[day + 1] = weight_by_tgc(weight, tgc=tgc, degree_days=float(warmth), exponent=exponent)
-    return weights
+    require_above("start weight", start_g, low=0.0, unit="g")
+    require_at_least("growth coefficient", stage_tgc, low=0.0)
+    staged_coefficient(start_g, stage_from_g=stage_from_g, stage_tgc=stage_tgc)  # refuses bad stages
+    # days depend on each other, so plain numbers and not arrays: it runs on every move of the hand
+    bounds, coefficients = stage_from_g.tolist(), (stage_tgc / _TGC_SCALE).tolist()
+    root, weights = start_g**exponent, [start_g]
+    for warmth in effective_temperature_c.tolist():
+        root += coefficients[bisect_right(bounds, weights[-1]) - 1] * warmth
+        weights.append(root ** (1.0 / exponent))
+    return np.array(weights)
 
 
 def specific_growth_rate(start_g: T, *, end_g: Values, days: Values) -> T:

@@ -94,14 +94,18 @@ def run_pools(
     leaving_by_day = leaving_share.reshape(by_day) if leaving_share.ndim == 1 else leaving_share
     leaving_by_day, gas_by_day = np.broadcast_to(leaving_by_day, shape), np.broadcast_to(gas_share, shape)
     supply, demand = np.broadcast_to(supply_g, shape), np.broadcast_to(demand_g, shape)
-    taken, gas, leaving, end = (np.empty(shape) for _ in range(4))
-    stock = np.broadcast_to(start_g, shape[1:])
+    taken, left = np.empty(shape), np.empty(shape)
+    kept = (1.0 - gas_by_day) * (1.0 - leaving_by_day)
+    stock: FloatArray = np.array(np.broadcast_to(start_g, shape[1:]), dtype=np.float64)
     for day in range(shape[0]):
-        taken[day], gas[day], leaving[day], stock = _step(
-            stock, supply[day], demand[day], leaving_by_day[day], gas_by_day[day], out_of_reach_g
-        )
-        end[day] = stock
-    return PoolRun(taken_g=taken, unmet_g=demand - taken, gas_g=gas, leaving_g=leaving, end_g=end)
+        # only what one day hands to the next is worked day by day; the rest follows at once below
+        there = stock + supply[day]
+        np.minimum(demand[day], np.maximum(there - out_of_reach_g, 0.0), out=taken[day])
+        np.subtract(there, taken[day], out=left[day])
+        stock = left[day] * kept[day]
+    gas = left * gas_by_day
+    leaving = (left - gas) * leaving_by_day
+    return PoolRun(taken_g=taken, unmet_g=demand - taken, gas_g=gas, leaving_g=leaving, end_g=left * kept)
 
 
 def _step(

@@ -38,19 +38,15 @@ def smoothing_matrix(month_lengths: Sequence[int]) -> FloatArray:
         raise ValueError(f"month lengths: {len(month_lengths)} given; there must be {MONTHS}")
     lengths = np.asarray(month_lengths)
     require_between("month length", lengths.astype(np.float64), low=_FEWEST_DAYS, high=_MOST_DAYS, unit="d")
-    days = int(lengths.sum())
-    averaging = (np.repeat(np.arange(MONTHS), lengths) == np.arange(MONTHS)[:, np.newaxis]) / lengths[
-        :, np.newaxis
-    ]
-    around = np.eye(days)
-    bend = np.roll(around, 1, axis=1) - 2.0 * around + np.roll(around, -1, axis=1)
-    system = np.zeros((days + MONTHS, days + MONTHS))
-    system[:days, :days] = 2.0 * bend.T @ bend
-    system[:days, days:] = averaging.T
-    system[days:, :days] = averaging
-    wanted = np.zeros((days + MONTHS, MONTHS))
-    wanted[days:] = np.eye(MONTHS)
-    return np.ascontiguousarray(np.linalg.solve(system, wanted)[:days])
+    month_of_day = np.repeat(np.arange(MONTHS), lengths)
+    averaging = (month_of_day == np.arange(MONTHS)[:, np.newaxis]) / lengths[:, np.newaxis]
+    smooth = _smoothed_around_the_year(averaging.T)
+    # daily = smooth @ weights + level, where the weights sum to zero and every monthly mean is met
+    system = np.zeros((MONTHS + 1, MONTHS + 1))
+    system[:MONTHS, :MONTHS] = averaging @ smooth
+    system[:MONTHS, MONTHS] = system[MONTHS, :MONTHS] = 1.0
+    solved = np.linalg.solve(system, np.eye(MONTHS + 1, MONTHS))
+    return np.ascontiguousarray(smooth @ solved[:MONTHS] + solved[MONTHS])
 
 
 def daily_from_monthly(
@@ -171,6 +167,20 @@ def reading_overrides(
     fade = np.exp(-np.maximum(days - reading_days[-1], 0) / fade_days)
     drawn: FloatArray = daily + miss * fade
     return drawn
+
+
+def _smoothed_around_the_year(columns: FloatArray) -> FloatArray:
+    """Columns, their means left out, divided by the squared second difference of a closed year.
+
+    The squared second difference is the same on every day, so it is a plain factor on each wave of the year.
+    """
+    days = columns.shape[0]
+    waves = np.fft.rfft(columns, axis=0)
+    bend = (2.0 - 2.0 * np.cos(2.0 * np.pi * np.arange(waves.shape[0]) / days)) ** 2
+    waves[0] = 0.0
+    waves[1:] /= bend[1:, np.newaxis]
+    smoothed: FloatArray = np.fft.irfft(waves, n=days, axis=0)
+    return smoothed
 
 
 def _lifted(values: FloatArray, *, mean: float, floor: float) -> FloatArray:

@@ -65,7 +65,9 @@ def dry_mass_behind_uptake_g(uptake_g: T, *, tissue_g_per_g: Values) -> T:
 def water_for_dry_mass_l(dry_gain_g: T, *, water_use_g_per_l: Values) -> T:
     """Water that a gain of dry mass transpires [L].
 
-    water_use_g_per_l [g dry/L] above 0: 3 in dry, 6 in humid air rich in carbon dioxide. Source: langenfeld2022.
+    water_use_g_per_l [g dry/L] above 0: 3 in dry, 6 in humid air rich in carbon dioxide.
+
+    Source: langenfeld2022.
 
     >>> water_for_dry_mass_l(6.0, water_use_g_per_l=3.0)
     2.0

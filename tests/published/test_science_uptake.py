@@ -27,7 +27,7 @@ def test_that_balanced_solutions_are_those_of_the_paper() -> None:
 
 
 def test_that_one_plant_stands_behind_all_its_nutrients() -> None:
-    """Beninni and others: mg per plant over g per kg gives 12.97 g dry for N, P, K, Ca, Mg, S; spread 0.5 %."""
+    """Beninni and others: mg per plant over g per kg gives 12.97 g dry for six elements; spread 0.5 %."""
     per_plant_mg = np.array([581.1, 110.6, 1135.8, 133.8, 43.0, 30.1])
     g_per_kg = np.array([44.80, 8.54, 87.42, 10.29, 3.31, 2.32])
     dry = uptake.dry_mass_behind_uptake_g(per_plant_mg / 1000.0, tissue_g_per_g=g_per_kg / 1000.0)
@@ -48,7 +48,7 @@ def test_that_tomato_beds_remove_their_published_nutrients() -> None:
 
 
 def test_that_leafy_raft_uptake_lies_in_the_published_envelope() -> None:
-    """Lettuce of 25/m2, 200 g, 5 % dry, 28 d with the tissue of Seawright 1998: P 0.094, K 0.94 g/m2/d; 2 %."""
+    """Lettuce of 25/m2, 200 g, 5 % dry, 28 d tissue of Seawright 1998: P 0.094, K 0.94 g/m2/d; 2 %."""
     dry_per_day = uptake.dry_mass_g(200.0 * 25.0 / 28.0, dry_share=0.05)
     assert dry_per_day == pytest.approx(8.9, abs=0.05)
     found = uptake.element_uptake_g(
