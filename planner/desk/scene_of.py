@@ -7,7 +7,7 @@ painting.
 from __future__ import annotations
 
 from array import array
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from typing import Final
 
 from planner.desk.lanes.packing import Held, packed
@@ -37,7 +37,7 @@ from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.farm.fields import NO_ID, Id
 from planner.farm.fish import FishEvent, FishEventKind
 from planner.farm.site import Bed, WeekStart
-from planner.farm.species import ELEMENTS, BedKind
+from planner.farm.species import ELEMENTS, BedKind, Crop
 from planner.forecast.values import Floats, Forecast, GroupForecast, LoopForecast, WeekVerdict
 
 _MARKS: Final = {
@@ -68,9 +68,9 @@ def scene_of(outlook: Outlook) -> Scene:
 class BarMaker:
     """Makes the bars of batches; crops get their colours in the order the farm names them."""
 
-    def __init__(self, farm: Farm, forecast: Forecast, crop_names: dict[str, str]) -> None:
+    def __init__(self, farm: Farm, forecast: Forecast, crops: Mapping[str, Crop]) -> None:
         self._forecast = forecast
-        self._names = crop_names
+        self._crops = crops
         self._colours: dict[str, int] = {}
         for batch in farm.batches:
             self._colours.setdefault(batch.crop, len(self._colours))
@@ -81,6 +81,7 @@ class BarMaker:
         table = self._forecast.batches
         row = table.row_of[batch.id]
         first, end = table.phase_days(row, phase)
+        crop = self._crops.get(batch.crop)
         return Bar(
             batch=batch.id,
             run=run.id if run else NO_ID,
@@ -88,8 +89,8 @@ class BarMaker:
             bed=run.bed if run else UNPLACED,
             unit=run.unit if run else NO_UNIT,
             code=batch.code,
-            crop=batch.crop,
-            crop_name=self._names.get(batch.crop, batch.crop),
+            crop=crop.code if crop else batch.crop,
+            crop_name=crop.name if crop else batch.crop,
             colour=self._colours.get(batch.crop, len(self._colours)),
             plants=plants,
             start=self._start + first,
@@ -115,8 +116,7 @@ class BarMaker:
 
 def bar_maker(outlook: Outlook, farm: Farm, forecast: Forecast) -> BarMaker:
     """Return a maker of bars for a farm, which may be one that is only tried out."""
-    names = {key: crop.name for key, crop in outlook.catalogue.crops.items()}
-    return BarMaker(farm, forecast, names)
+    return BarMaker(farm, forecast, outlook.catalogue.crops)
 
 
 def _groups(outlook: Outlook) -> tuple[RowGroup, ...]:
