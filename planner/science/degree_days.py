@@ -52,9 +52,9 @@ def degree_days_sine(maximum_c: T, *, minimum_c: Values, base_c: float) -> T:
     """
     high, low = _pair(maximum_c, minimum_c)
     mean, swing = (high + low) * _HALF, (high - low) * _HALF
-    # a flat day has no wave: any swing above zero keeps the division finite and is not used
-    safe_swing = np.where(swing > 0.0, swing, 1.0)
-    angle = np.arcsin(np.clip((base_c - mean) / safe_swing, -1.0, 1.0))
+    # the arc sine of offset / swing, written so that a flat day divides by nothing
+    offset = np.clip(base_c - mean, -swing, swing)
+    angle = np.arctan2(offset, np.sqrt(np.maximum(swing**2 - offset**2, 0.0)))
     wave = ((mean - base_c) * (np.pi * _HALF - angle) + swing * np.cos(angle)) / np.pi
     summed = np.where(low >= base_c, mean - base_c, np.where(high <= base_c, 0.0, wave))
     return shaped_like(maximum_c, summed)
