@@ -8,11 +8,13 @@ from __future__ import annotations
 
 import re
 import sys
+from collections.abc import Callable
 from dataclasses import MISSING
 from pathlib import Path
 from typing import Final
 
 from planner.farm.checks import limit_text
+from planner.farm.farm import kind_named
 from planner.farm.fields import NO_ID, FieldKind
 from planner.store.text.forms import Form, Key, form_of_header
 from planner.store.text.near import listed
@@ -47,57 +49,89 @@ def _row(key: Key) -> str:
 
 
 def _holds(key: Key) -> str:
-    spec = key.spec
     if key.runs:
         return "number, or text with runs of numbers"
     if key.many:
-        return f"list of {spec.refers_to} names"
-    if spec.kind in (FieldKind.NUMBER, FieldKind.WHOLE):
-        whole = "whole number, " if spec.kind is FieldKind.WHOLE else "number, "
-        return whole + limit_text(spec)
-    if spec.kind is FieldKind.SERIES:
-        return f"{spec.length} numbers, January first, or one for all months; each {limit_text(spec)}"
-    if spec.kind is FieldKind.CHOICE:
-        return "one of " + listed((f'`"{choice}"`' for choice in key.choices))
-    if spec.kind is FieldKind.REFERENCE:
-        return (
-            f"name of a {spec.refers_to}" if spec.refers_to not in _CODED else f"code of a {spec.refers_to}"
-        )
-    if spec.kind is FieldKind.DAY:
-        return f"date, {limit_text(spec)}"
-    return _words(key)
+        return f"list of {key.spec.refers_to} names"
+    return _HOLDS[key.spec.kind](key)
 
 
-_CODED: Final = frozenset({"seed lot", "batch"})
+def _number(key: Key) -> str:
+    return f"number, {limit_text(key.spec)}"
 
 
-def _words(key: Key) -> str:
-    spec = key.spec
-    if spec.kind is FieldKind.KEY:
-        shelf = spec.catalogue if spec.catalogue not in ("own", "shelf") else ""
-        return f"key of a {shelf} in the catalogue" if shelf else f"key, up to {spec.length} characters"
-    if spec.kind is FieldKind.NAME:
-        return f"one line of text, up to {spec.length} characters"
-    if spec.kind is FieldKind.TEXT:
-        return f"text, up to {spec.length} characters"
-    return {FieldKind.ID: "UUID", FieldKind.YES_NO: "`true` or `false`"}[spec.kind]
+def _whole(key: Key) -> str:
+    return f"whole number, {limit_text(key.spec)}"
+
+
+def _series(key: Key) -> str:
+    many = key.spec.length
+    return f"{many} numbers, January first, or one for all months; each {limit_text(key.spec)}"
+
+
+def _choice(key: Key) -> str:
+    return "one of " + listed(f'`"{choice}"`' for choice in key.choices)
+
+
+def _reference(key: Key) -> str:
+    word = key.spec.refers_to
+    return f"{'code' if kind_named(word).label == 'code' else 'name'} of a {word}"
+
+
+def _day(key: Key) -> str:
+    return f"date, {limit_text(key.spec)}"
+
+
+def _key(key: Key) -> str:
+    shelf = key.spec.catalogue
+    return (
+        f"key, up to {key.spec.length} characters" if shelf in _OWN else f"key of a {shelf} in the catalogue"
+    )
+
+
+def _name(key: Key) -> str:
+    return f"one line of text, up to {key.spec.length} characters"
+
+
+def _text(key: Key) -> str:
+    return f"text, up to {key.spec.length} characters"
+
+
+def _id(_key: Key) -> str:
+    return "UUID"
+
+
+def _yes_no(_key: Key) -> str:
+    return "`true` or `false`"
+
+
+_OWN: Final = frozenset({"own", "shelf"})
+_HOLDS: Final[dict[FieldKind, Callable[[Key], str]]] = {
+    FieldKind.ID: _id,
+    FieldKind.REFERENCE: _reference,
+    FieldKind.NAME: _name,
+    FieldKind.TEXT: _text,
+    FieldKind.KEY: _key,
+    FieldKind.WHOLE: _whole,
+    FieldKind.NUMBER: _number,
+    FieldKind.YES_NO: _yes_no,
+    FieldKind.DAY: _day,
+    FieldKind.CHOICE: _choice,
+    FieldKind.SERIES: _series,
+}
 
 
 def _left_out(key: Key) -> str:
     spec = key.spec
-    if spec.kind is FieldKind.ID:
-        return "made from the name, or from what it is"
-    if spec.kind is FieldKind.REFERENCE and spec.needed:
-        return "the only one there is"
-    if key.needed:
-        return "**must be given**"
-    if key.figure:
-        return "as in the entry it is like"
-    if key.default is MISSING:
-        return "worked out, see below"
-    if key.default in (None, "", (), NO_ID):
-        return "not said"
-    return f"`{toml_value(key.default)}`"
+    rules = (
+        (spec.kind is FieldKind.ID, "made from the name, or from what it is"),
+        (spec.kind is FieldKind.REFERENCE and spec.needed, "the only one there is"),
+        (key.needed, "**must be given**"),
+        (key.figure, "as in the entry it is like"),
+        (key.default is MISSING, "worked out, see below"),
+        (key.default in (None, "", (), NO_ID), "not said"),
+    )
+    return next((said for holds, said in rules if holds), f"`{toml_value(key.default)}`")
 
 
 if __name__ == "__main__":
