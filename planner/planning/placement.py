@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from bisect import insort
+from bisect import bisect_left, insort
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import date
 from enum import Enum
-from typing import Final
+from typing import Final, NamedTuple
 
 from planner.farm.crops import Batch, Phase, Placement
 from planner.farm.farm import Farm, by_id
@@ -18,6 +18,10 @@ from planner.farm.species import BedKind
 from planner.forecast.values import Forecast
 
 IdMaker = Callable[[], Id]
+Runs = tuple[tuple[int, int], ...]
+"""Runs of places as (first place, count)."""
+
+_ALL_UNITS: Final = 0
 
 
 class RefusalKind(Enum):
@@ -48,15 +52,39 @@ class Refusal:
     blocking: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class _Held:
+class _Held(NamedTuple):
     """A run of places held from `start` to the day before `end`."""
 
     start: int
     end: int
+    unit: int
     first: int
     last: int
     batch: Id
+
+
+class _Holds:
+    """What is held on one raft, or on a whole bed, in the order of first days.
+
+    Nothing is held for longer than `longest` days, so a question about a span of days looks only at
+    what begins at most that long before it.
+    """
+
+    __slots__ = ("_held", "_longest")
+
+    def __init__(self) -> None:
+        self._held: list[_Held] = []
+        self._longest = 0
+
+    def add(self, held: _Held) -> None:
+        insort(self._held, held)
+        self._longest = max(self._longest, held.end - held.start)
+
+    def standing(self, start_day: int, end_day: int, *, ignoring: Id | None) -> list[_Held]:
+        """Return what batches other than one hold on any day from start to before end."""
+        held = self._held
+        near = held[bisect_left(held, (start_day - self._longest,)) : bisect_left(held, (end_day,))]
+        return [one for one in near if one.end > start_day and one.batch != ignoring]
 
 
 _ALL_STAGES_OF: Final = {
@@ -74,7 +102,7 @@ class Places:
         self._forecast = forecast
         self._beds: dict[Id, Bed] = by_id(farm.beds)
         self._batches: dict[Id, Batch] = by_id(farm.batches)
-        self._held: dict[tuple[Id, int], list[_Held]] = {}
+        self._held: dict[tuple[Id, int], _Holds] = {}
         self._make_id = make_id
         for placement in farm.placements:
             self.hold(placement)
@@ -82,8 +110,11 @@ class Places:
     def hold(self, placement: Placement, *, by_days: int = 0) -> None:
         """Take up one more placement."""
         start, end = self._days(placement.batch, placement.phase, by_days)
-        held = _Held(start, end, placement.first, placement.last, placement.batch)
-        insort(self._held.setdefault((placement.bed, placement.unit), []), held)
+        held = _Held(start, end, placement.unit, placement.first, placement.last, placement.batch)
+        for key in ((placement.bed, placement.unit), (placement.bed, _ALL_UNITS)):
+            if key not in self._held:
+                self._held[key] = _Holds()
+            self._held[key].add(held)
 
     def _days(self, batch: Id, phase: Phase, by_days: int) -> tuple[int, int]:
         table = self._forecast.batches
@@ -98,29 +129,29 @@ class Places:
 
     def free_runs(
         self, bed: Id, unit: int, *, start_day: int, end_day: int, ignoring: Id | None = None
-    ) -> tuple[tuple[int, int], ...]:
+    ) -> Runs:
         """Return runs (first place, count) that are free on every day from start to before end."""
-        places = self._beds[bed].places_per_unit
-        taken = sorted(
-            (held.first, held.last) for held in self._standing(bed, unit, start_day, end_day, ignoring)
-        )
-        runs, next_free = [], 1
-        for first, last in taken:
-            if first > next_free:
-                runs.append((next_free, first - next_free))
-            next_free = max(next_free, last + 1)
-        if next_free <= places:
-            runs.append((next_free, places - next_free + 1))
-        return tuple(runs)
+        standing = self._standing(bed, unit, start_day=start_day, end_day=end_day, ignoring=ignoring)
+        taken = [(held.first, held.last) for held in standing]
+        return _runs_between(taken, self._beds[bed].places_per_unit)
+
+    def _free_runs_by_unit(
+        self, bed: Bed, units: Iterable[int], *, start_day: int, end_day: int, ignoring: Id
+    ) -> dict[int, Runs]:
+        """Return the free runs of several units; asks the bed once, for it may have hundreds."""
+        taken: dict[int, list[tuple[int, int]]] = {}
+        for held in self._standing(
+            bed.id, _ALL_UNITS, start_day=start_day, end_day=end_day, ignoring=ignoring
+        ):
+            taken.setdefault(held.unit, []).append((held.first, held.last))
+        places = bed.places_per_unit
+        return {unit: _runs_between(taken.get(unit, ()), places) for unit in units}
 
     def _standing(
-        self, bed: Id, unit: int, start_day: int, end_day: int, ignoring: Id | None
-    ) -> Iterable[_Held]:
-        for held in self._held.get((bed, unit), ()):
-            if held.start >= end_day:
-                break
-            if held.end > start_day and held.batch != ignoring:
-                yield held
+        self, bed: Id, unit: int, *, start_day: int, end_day: int, ignoring: Id | None
+    ) -> list[_Held]:
+        found = self._held.get((bed, unit))
+        return [] if found is None else found.standing(start_day, end_day, ignoring=ignoring)
 
     def free_count(
         self, bed: Id, unit: int, *, start_day: int, end_day: int, ignoring: Id | None = None
@@ -150,11 +181,12 @@ class Places:
         if refusal is not None:
             return refusal
         start, end = self._days(batch, phase, by_days)
-        units = range(1, where.units + 1) if unit is None else (unit,)
-        runs = {
-            number: self.free_runs(bed, number, start_day=start, end_day=end, ignoring=batch)
-            for number in units
-        }
+        if unit is None:
+            runs = self._free_runs_by_unit(
+                where, range(1, where.units + 1), start_day=start, end_day=end, ignoring=batch
+            )
+        else:
+            runs = {unit: self.free_runs(bed, unit, start_day=start, end_day=end, ignoring=batch)}
         free = {number: sum(size for _, size in found) for number, found in runs.items()}
         if sum(free.values()) < count:
             return self._full(
@@ -179,12 +211,8 @@ class Places:
         self, batch: Id, bed: Bed, *, unit: int | None, needed: int, free: int, days: tuple[int, int]
     ) -> Refusal:
         start, end = days
-        units = range(1, bed.units + 1) if unit is None else (unit,)
-        standing = {
-            self._batches[held.batch].code
-            for number in units
-            for held in self._standing(bed.id, number, start, end, batch)
-        }
+        held = self._standing(bed.id, unit or _ALL_UNITS, start_day=start, end_day=end, ignoring=batch)
+        standing = {self._batches[one.batch].code for one in held}
         ruler = self._forecast.ruler
         return Refusal(
             kind=RefusalKind.NO_FREE_PLACES,
@@ -204,7 +232,7 @@ class Places:
         phase: Phase,
         bed: Id,
         *,
-        runs: dict[int, tuple[tuple[int, int], ...]],
+        runs: dict[int, Runs],
         count: int,
     ) -> tuple[Placement, ...]:
         found: list[Placement] = []
@@ -225,6 +253,19 @@ class Places:
         return tuple(found)
 
 
+def _runs_between(taken: Iterable[tuple[int, int]], places: int) -> Runs:
+    """Return the runs that `taken` (first, last) leaves free of places 1 to `places`."""
+    runs, next_free = [], 1
+    for first, last in sorted(taken):
+        if first > next_free:
+            runs.append((next_free, first - next_free))
+        if last >= next_free:
+            next_free = last + 1
+    if next_free <= places:
+        runs.append((next_free, places - next_free + 1))
+    return tuple(runs)
+
+
 def _units_for(free: dict[int, int], count: int) -> list[int]:
     """Return the units to use: one that is just enough, else the emptiest until it is enough."""
     enough = [number for number, size in free.items() if size >= count]
@@ -239,7 +280,7 @@ def _units_for(free: dict[int, int], count: int) -> list[int]:
     return chosen
 
 
-def _smallest_runs(runs: tuple[tuple[int, int], ...], count: int) -> list[tuple[int, int]]:
+def _smallest_runs(runs: Runs, count: int) -> list[tuple[int, int]]:
     """Return runs to use on one unit: a single one that is just enough, else in order of place."""
     if count <= 0:
         return []
