@@ -1,8 +1,8 @@
 """Reads one file of the catalogue into plain tables, quickly.
 
-Nearly every line of these files is a figure in its usual one-line form. Such lines are lifted out
-by one pattern and put back after the rest is parsed as TOML; any other spelling takes the slow road
-and gives the same tables. Must know nothing of what the tables mean.
+Nearly every line of these files is a figure in its usual one-line form, or one short text or number.
+Such lines are lifted out by one pattern and put back after the rest is parsed as TOML; any other
+spelling takes the slow road and gives the same tables. Must not know what the tables mean.
 """
 
 from __future__ import annotations
@@ -18,20 +18,21 @@ Table = dict[str, Any]
 
 _NUMBER: Final = r"(-?(?:0|[1-9]\d*)(?:\.\d+)?(?:e-?\d+)?)"
 _TEXT: Final = r'"([^"\\\x00-\x1f\x7f]*)"'
-_USUAL_ROW: Final = re.compile(
-    rf"^(\w+) = \{{ value = {_NUMBER}, low = {_NUMBER}, high = {_NUMBER}, unit = {_TEXT}, "
-    rf"conditions = {_TEXT}, source = {_TEXT}, confidence = {_TEXT}(?:, note = {_TEXT})? \}}$",
+_USUAL_LINE: Final = re.compile(
+    rf"^(\w+) = (?:\{{ value = {_NUMBER}, low = {_NUMBER}, high = {_NUMBER}, unit = {_TEXT}, "
+    rf"conditions = {_TEXT}, source = {_TEXT}, confidence = {_TEXT}(?:, note = {_TEXT})? \}}"
+    rf"|{_TEXT}|{_NUMBER})$",
     re.MULTILINE | re.ASCII,
 )
 _NUMBER_KEYS: Final = ("value", "low", "high")
 _TEXT_KEYS: Final = ("unit", "conditions", "source", "confidence")
-# A letter no keyboard has stands for lifted rows, so that nothing written by hand is mistaken for them.
+# A letter no keyboard has stands for lifted lines, so that nothing written by hand is mistaken for them.
 _MARK: Final = "\ue000"
 _LONG_TEXTS: Final = ('"""', "'''")
 
 
 class _WrittenTwiceError(ValueError):
-    """A table has two rows of one name; the slow road says where."""
+    """A table has two lines of one name; the slow road says where."""
 
 
 def read_tables(path: Path, *, file: str) -> Table:
@@ -66,11 +67,11 @@ def tables_of(text: str) -> Table:
 
 
 def _lifted(text: str) -> tuple[str, list[Table]]:
-    """Return the text with one mark for each run of usual rows, lines still counted, and the runs."""
+    """Return the text with one mark for each run of usual lines, lines still counted, and the runs."""
     rest: list[str] = []
     blocks: list[Table] = []
     end = -1
-    for match in _USUAL_ROW.finditer(text):
+    for match in _USUAL_LINE.finditer(text):
         if match.start() != end + 1 or not blocks:
             rest.append(text[max(end, 0) : match.start()])
             rest.append(f'"{_MARK}{len(blocks)}" = 0')
@@ -79,17 +80,20 @@ def _lifted(text: str) -> tuple[str, list[Table]]:
             rest.append("\n")
         if match[1] in blocks[-1]:
             return text, []
-        blocks[-1][match[1]] = _row_of(match)
+        blocks[-1][match[1]] = _value_of(match)
         end = match.end()
     rest.append(text[max(end, 0) :])
     return "".join(rest), blocks
 
 
-def _row_of(match: re.Match[str]) -> Table:
-    _, *numbers_and_texts, note = match.groups()
-    split = len(_NUMBER_KEYS)
-    row: Table = dict(zip(_NUMBER_KEYS, map(_number_of, numbers_and_texts[:split]), strict=True))
-    row.update(zip(_TEXT_KEYS, numbers_and_texts[split:], strict=True))
+def _value_of(match: re.Match[str]) -> Table | str | int | float:
+    _, value, low, high, *texts, note, text, number = match.groups()
+    if text is not None:
+        return text
+    if number is not None:
+        return _number_of(number)
+    row: Table = dict(zip(_NUMBER_KEYS, map(_number_of, (value, low, high)), strict=True))
+    row.update(zip(_TEXT_KEYS, texts, strict=True))
     if note is not None:
         row["note"] = note
     return row
@@ -100,7 +104,7 @@ def _number_of(text: str) -> int | float:
 
 
 def _put_back(node: Table, blocks: list[Table]) -> Table:
-    """Return the table with its marks replaced by the rows they stand for."""
+    """Return the table with its marks replaced by the lines they stand for."""
     whole: Table = {}
     for key, value in node.items():
         if key.startswith(_MARK):

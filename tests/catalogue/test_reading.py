@@ -25,6 +25,14 @@ LINES = [
     "",
     "years = 3",
     'days = "7"',
+    'name = "Ä = b # c"',
+    "count = -0.5e-3",
+    "count = 1_000",
+    "count = 007",
+    'name = "a \\"quoted\\" word"',
+    "[figures.inner]",
+    'inner = "text"',
+    "2 = 2",
 ]
 
 
