@@ -17,7 +17,8 @@ from planner.paper.style import MM_PER_PT
 _JOINER: Final = "\u200d"
 _SELECTORS: Final = ("\ufe0e", "\ufe0f")
 _SKIN_TONES: Final = ("\U0001f3fb", "\U0001f3ff")
-_BREAK_AFTER: Final = "-/·,;"
+_BREAK_AFTER: Final = "-/·,;\u00a0"
+"""Where a word that does not fit a line by itself is broken rather than between any two letters."""
 
 
 class Face(Enum):
@@ -125,7 +126,7 @@ def _wrapped_line(metrics: FontMetrics, text: str, *, face: Face, pt: float, roo
             continue
         if line:
             yield line
-        *whole, line = _broken_word(metrics, word, face=face, pt=pt, room_mm=room_mm)
+        *whole, line = _broken_word(metrics, word, face=face, pt=pt, room_mm=room_mm) or [""]
         yield from whole
     if line:
         yield line
@@ -139,7 +140,8 @@ def _breakable(text: str) -> list[str]:
 def _broken_word(metrics: FontMetrics, word: str, *, face: Face, pt: float, room_mm: float) -> list[str]:
     """Return a word in pieces that fit, broken after a hyphen or the like where there is one.
 
-    Every piece has at least one letter, also when not even that fits.
+    Every piece has at least one letter, also when not even that fits; a break takes the place of
+    the no-break space it falls on.
     """
     pieces: list[str] = []
     rest = clusters(word)
@@ -147,9 +149,9 @@ def _broken_word(metrics: FontMetrics, word: str, *, face: Face, pt: float, room
         count = _letters_that_fit(metrics, rest, face=face, pt=pt, room_mm=room_mm)
         if count < len(rest):
             count = _last_break(rest, count)
-        pieces.append("".join(rest[:count]))
+        pieces.append("".join(rest[:count]).rstrip("\u00a0"))
         rest = rest[count:]
-    return pieces
+    return [piece for piece in pieces if piece]
 
 
 def _letters_that_fit(

@@ -87,9 +87,8 @@ def bed_words(bed: Bed, held: Iterable[Placement]) -> str:
     one, many = UNIT_WORDS[bed.kind]
     texts = []
     for run in runs_of(bed, held):
-        unit = (
-            f"{one if run.first_unit == run.last_unit else many} {range_words(run.first_unit, run.last_unit)}"
-        )
+        word = one if run.first_unit == run.last_unit else many
+        unit = f"{word}{NO_BREAK}{range_words(run.first_unit, run.last_unit)}"
         texts.append(f"{unit} (all)" if run.whole else f"{unit} {_places(bed, run)}")
     return f"{bed.name}: {', '.join(texts)}"
 

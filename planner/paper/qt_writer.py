@@ -46,6 +46,7 @@ _MEASURED_PX: Final = 1000
 _BRUSH_PX: Final = 8
 """Edge of the toolkit's own pattern pictures."""
 _PDF_DPI: Final = 1200
+_PDF_END: Final = b"%%EOF"
 _NEW_FILE_MODE: Final = 0o666
 CREATOR: Final = "Raftweek"
 _LIGATURES: Final = ("liga", "clig", "dlig", "hlig")
@@ -247,6 +248,8 @@ def write_pdf(report: Report, path: Path, paper: Paper, *, style: PaperStyle = S
     beside = Path(name)
     try:
         count = _write(report, beside, paper, style)
+        if not beside.read_bytes().rstrip().endswith(_PDF_END):
+            raise PaperError(f"{path} could not be written to its end. Is there room on the disk?")
         beside.chmod(_mode_of(path))
         beside.replace(path)
     except OSError as fault:

@@ -9,7 +9,6 @@ from collections.abc import Iterator
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue, Publication
-from planner.catalogue.errors import UnknownFigureError
 from planner.catalogue.figure import Confidence
 from planner.farm.crops import Batch
 from planner.farm.farm import Farm
@@ -146,7 +145,8 @@ def _has_own_figures(batch: Batch) -> bool:
 
 
 def _profile_row(profile: Profile, own: list[str]) -> tuple[Cell, ...]:
-    germination, nursery, spacing, bed, picking, _ = profile.stage_days
+    germination, nursery, spacing, bed, *_ = profile.stage_days
+    last_pick = profile.picking_window - 1
     name = [Line(text=profile.crop.name, tone=Tone.STRONG)]
     if own:
         name.append(Line(text=f"own figures for {list_words(own)}"))
@@ -159,7 +159,7 @@ def _profile_row(profile: Profile, own: list[str]) -> tuple[Cell, ...]:
         str(germination + nursery + spacing),
         str(bed),
         str(profile.first_pick_day),
-        str(picking) if picking > 1 else "once",
+        str(last_pick) if last_pick else "once",
     )
     return (Cell(lines=tuple(name)), *(Cell(lines=(Line(text=figure),)) for figure in figures))
 
@@ -177,7 +177,7 @@ _HEADINGS: Final = (
     ("move", "Sowing to move", "days"),
     ("bed", "Move to first pick", "days"),
     ("pick", "Sowing to first pick", "days"),
-    ("picking", "Picked for", "days"),
+    ("picking", "First to last pick", "days"),
 )
 
 
@@ -223,9 +223,8 @@ def _sources(catalogue: Catalogue, profiles: dict[int, Profile]) -> Iterator[Par
 
 def _origin(catalogue: Catalogue, crop: str, field: str) -> tuple[str, str]:
     """Return source key and sureness of a crop's figure."""
-    try:
-        figure = catalogue.figure(f"crop/{crop}/{field}")
-    except UnknownFigureError:
+    figure = catalogue.figures.get(f"crop/{crop}/{field}")
+    if figure is None:
         return "", _CONFIDENCE_WORDS[Confidence.GROWERS_VALUE]
     return figure.source, _CONFIDENCE_WORDS[figure.confidence]
 

@@ -12,6 +12,7 @@ import numpy as np
 
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.loading import load_catalogue
+from planner.catalogue.own import laid_over
 from planner.farm.crops import Batch, Phase, Placement, SeedLot
 from planner.farm.farm import Farm, OwnEntry, Settings, Shelf
 from planner.farm.fields import NO_ID
@@ -136,12 +137,8 @@ def strange_farm() -> Farm:
 
 
 def catalogue_of(farm: Farm) -> Catalogue:
-    """The catalogue with a farm's own crops, which differ in name and in some figures."""
-    own = {
-        entry.key: replace(book().crops[entry.like], key=entry.key, name=entry.name, **dict(entry.values))
-        for entry in farm.own_entries
-    }
-    return replace(book(), crops={**book().crops, **own})
+    """The catalogue with a farm's own crops laid over it."""
+    return laid_over(book(), farm.own_entries)
 
 
 def forecast_of(farm: Farm, catalogue: Catalogue) -> Forecast:
