@@ -38,12 +38,13 @@ BAND_HATCH: Final = {
 }
 """Hatch of each band of supply; no demand has none."""
 
+_KEY_PX: Final = 9.0
 _DEMAND: Final = 0.38
 _GAP_PATTERN: Final = "clearing"
 _RATIO_FILL: Final = (0.2, 0.2)
 _RATIO_COLOURS: Final = ("mg", "p")
 _RATIO_HATCH: Final = ("germination", "spacing")
-_HATCH: Final = 0.3
+_HATCH: Final = 0.14
 _MIDDLE: Final = Qt.AlignmentFlag.AlignHCenter
 _RIGHT: Final = Qt.AlignmentFlag.AlignRight
 
@@ -172,9 +173,9 @@ class _Lane:
         painter.fillRect(cell, ink.fill)
         if band in BAND_HATCH and cell.width() >= 2 * _LETTER_PAD:
             painter.fillRect(cell, kit.hatch(BAND_HATCH[band], ink.hatch))
-        for text, face in self._ways(band, symbol):
+        for text, face, pad in self._ways(band, symbol):
             width = kit.width(text, face)
-            if width + 2 * _CELL_PAD <= seen.width():
+            if width + 2 * pad <= seen.width():
                 height = min(kit.height(face), cell.height())
                 box = QRectF(seen.center().x() - width / 2, cell.y(), width, cell.height())
                 kit.plate(painter, box, ink.fill, width, height)
@@ -182,19 +183,20 @@ class _Lane:
                 kit.write(painter, box.adjusted(0, 0, 1, 0), text, face=face)
                 return
 
-    def _ways(self, band: BandMark, symbol: str) -> tuple[tuple[str, Face], ...]:
+    def _ways(self, band: BandMark, symbol: str) -> tuple[tuple[str, Face, float], ...]:
         letter, name = words.band_letter(band), words.band_name(band)
         if not symbol:
-            return ((letter, Face.SMALL),)
+            return ((letter, Face.SMALL, _CELL_PAD),)
         return (
-            (f"{symbol} {name}", Face.SMALL_BOLD),
-            (f"{symbol} {letter}", Face.SMALL_BOLD),
-            (symbol, Face.SMALL_BOLD),
+            (f"{symbol} {name}", Face.SMALL_BOLD, 2 * _LETTER_PAD),
+            (f"{symbol} {letter}", Face.SMALL_BOLD, _LETTER_PAD),
+            (symbol, Face.SMALL_BOLD, _CELL_PAD),
         )
 
     def _element(self, row: QRectF, element: ElementWeeks) -> None:
         top = nice_top(max(element.supply.highest, element.demand.highest))
         self._plot_names(row, words.element_full(element.element), words.mass_per_week(top))
+        self._element_key(row, element.element)
         times = self._times(row)
         self.painter.save()
         self.painter.setClipRect(times, Qt.ClipOperation.IntersectClip)
@@ -204,6 +206,31 @@ class _Lane:
         draw_steps(self.painter, box, element.supply, self.scale, top, QPen(self.kit.theme.text, 2))
         self.painter.restore()
         self._rule(row)
+
+    def _element_key(self, row: QRectF, element: str) -> None:
+        """Explain line, bars and hatch under the name of the element, as far as there is room."""
+        kit, names = self.kit, self._names(row)
+        step = kit.small_px * 1.05
+        at = QRectF(names.x(), names.y() + kit.text_px * 1.1 + kit.small_px * 1.3, names.width(), step)
+        fill = mixed(kit.theme.element_colour(element), kit.theme.field, _DEMAND)
+        keys = (
+            (words.supply(), None, None),
+            (words.demand(), fill, None),
+            (words.gap(), kit.theme.wrong_ground, kit.hatch(_GAP_PATTERN, kit.theme.wrong)),
+        )
+        for text, ground, hatch in keys:
+            if at.bottom() > row.bottom() - 1:
+                return
+            box = QRectF(at.x(), at.center().y() - _KEY_PX / 2 + 0.5, _KEY_PX * 1.5, _KEY_PX - 1)
+            if ground is None:
+                self.painter.fillRect(QRectF(box.x(), box.center().y() - 1, box.width(), 2), kit.theme.text)
+            else:
+                self.painter.fillRect(box, ground)
+            if hatch is not None:
+                self.painter.fillRect(box, hatch)
+            self.painter.setPen(kit.theme.muted)
+            kit.write(self.painter, at.adjusted(_INDENT - _PAD + 2, 0, 0, 0), text, face=Face.SMALL)
+            at.translate(0, step)
 
     def _demand_bars(self, box: QRectF, element: ElementWeeks, top: float, colour: QColor) -> None:
         """Paint a bar of demand a week; what the supply leaves open of it is hatched and darker."""

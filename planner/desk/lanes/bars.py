@@ -141,10 +141,12 @@ def _write_bar(painter: QPainter, named: Named, kit: Kit) -> None:
     if not named.cells or box.height() < kit.height(face) - 3 or box.width() < 2 * _LETTER_PAD:
         return
     widest = max(named.cells, key=_cell_width)[0]
+    locked = bar.locked and box.width() >= _LOCK_ROOM
+    free = box.adjusted(0, 0, -_LOCK_PX - _LETTER_PAD, 0) if locked else box
     for segment, cell in named.cells:
         painter.setPen(kit.stage_ink(bar.colour, segment.stage).text)
-        _write_segment(painter, bar, cell, (kit, face, segment, segment is widest))
-    if bar.locked and box.width() >= _LOCK_ROOM:
+        _write_segment(painter, bar, cell & free, (kit, face, segment, segment is widest))
+    if locked:
         _paint_lock(painter, box, kit, bar)
 
 

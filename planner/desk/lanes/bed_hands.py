@@ -23,13 +23,6 @@ _LEFT: Final = Qt.MouseButton.LeftButton
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
 _CONTROL: Final = Qt.KeyboardModifier.ControlModifier
 
-WAY_OF_KEY: Final = {
-    Qt.Key.Key_Left: Way.EARLIER,
-    Qt.Key.Key_Right: Way.LATER,
-    Qt.Key.Key_Up: Way.UP,
-    Qt.Key.Key_Down: Way.DOWN,
-}
-
 
 class BedHands(QObject):
     """Selection, cursor and drag over one beds canvas."""
@@ -207,7 +200,7 @@ class BedHands(QObject):
         if preview is None:
             self.label_wanted.emit(words.unplaced_refusal(), at, False)
         elif not preview.allowed:
-            self.label_wanted.emit(preview.reason, at, False)
+            self.label_wanted.emit(preview.reason or words.cannot_go(), at, False)
         else:
             held = next((each for each in preview.bars if each.run == bar.run), None) or self._held_bar(bar)
             self.label_wanted.emit(self._moved_words(held, row), at, True)
@@ -297,7 +290,7 @@ class BedHands(QObject):
             self.label_unwanted.emit()
             self._say_moved(bar)
         else:
-            self._refuse(bar, step.reason)
+            self._refuse(bar, step.reason or words.cannot_go())
 
     def _refuse(self, bar: Bar, reason: str) -> None:
         spot = self._index.again(bar)

@@ -25,6 +25,7 @@ from planner.desk.lanes.beds_lane import (
 )
 from planner.desk.lanes.canvas import Canvas, Frame
 from planner.desk.lanes.fish_lane import fish_height, paint_fish
+from planner.desk.lanes.kit import Face, Kit
 from planner.desk.lanes.packing import slot_in
 from planner.desk.lanes.rows_layout import ROW_PAD, RowsLayout, laid_out
 from planner.desk.lanes.scene import BalanceScene, Bar, FeedScene, RowGroup
@@ -32,6 +33,17 @@ from planner.desk.lanes.scene_index import SceneIndex, Spot, spot_at
 from planner.farm.fields import Id
 
 _FOCUS_WIDTH = 2.0
+_NOTICE_PAD = 16.0
+
+
+def paint_notice(painter: QPainter, rect: QRectF, text: str, kit: Kit) -> None:
+    """Say in the middle of an empty lane what will be there."""
+    room = time_rect(rect, kit).adjusted(_NOTICE_PAD, 0, -_NOTICE_PAD, 0)
+    width = min(kit.width(text, Face.PLAIN), room.width())
+    box = QRectF(room.center().x() - width / 2, room.center().y() - kit.text_px, width + 1, 2 * kit.text_px)
+    painter.fillRect(box.adjusted(-_NOTICE_PAD, 0, _NOTICE_PAD, 0), kit.theme.field)
+    painter.setPen(kit.theme.muted)
+    kit.write(painter, box, text)
 
 
 class FishCanvas(Canvas):
@@ -45,6 +57,10 @@ class FishCanvas(Canvas):
         """Show other loops."""
         self._feeds = feeds
         self.refresh()
+
+    def paint_over(self, painter: QPainter, rect: QRectF) -> None:
+        if not self._feeds:
+            paint_notice(painter, rect, words.no_fish(), self.frame_state.kit)
 
     def content_height(self) -> float:
         return fish_height(self._feeds, self.frame_state.kit)
@@ -92,6 +108,10 @@ class BalanceCanvas(Canvas):
         if element != self._element:
             self._element = element
             self.refresh()
+
+    def paint_over(self, painter: QPainter, rect: QRectF) -> None:
+        if self.shown is None:
+            paint_notice(painter, rect, words.no_balance(), self.frame_state.kit)
 
     def content_height(self) -> float:
         elements = len(self.shown.elements) if self.shown else 0
@@ -207,6 +227,8 @@ class BedsCanvas(Canvas):
         else:
             self._paint_selected(painter)
         painter.restore()
+        if not self._groups:
+            paint_notice(painter, rect, words.no_beds(), self.frame_state.kit)
         if self._focused:
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.setPen(QPen(theme.accent, _FOCUS_WIDTH))

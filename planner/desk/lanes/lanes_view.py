@@ -5,11 +5,11 @@ Only assembles and passes on; must know nothing of storage, forecasts or what a 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from datetime import date
 from typing import Final
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
@@ -19,23 +19,22 @@ from PySide6.QtGui import (
     QHideEvent,
     QKeyEvent,
     QMouseEvent,
-    QPainter,
-    QPaintEvent,
     QResizeEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QScrollBar, QSizePolicy, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QScrollBar, QSplitter, QVBoxLayout, QWidget
 
 from planner.desk.lanes import words
-from planner.desk.lanes.bed_hands import WAY_OF_KEY, BedHands
+from planner.desk.lanes.bed_hands import BedHands
 from planner.desk.lanes.canvas import Canvas, Frame
 from planner.desk.lanes.canvases import BalanceCanvas, BedsCanvas, FishCanvas
 from planner.desk.lanes.grid import Calendar
 from planner.desk.lanes.interaction import Mover
+from planner.desk.lanes.keys import LaneKeys
 from planner.desk.lanes.kit import Kit
 from planner.desk.lanes.lane_bar import BalanceBar, LaneBar, band_key, fish_key, stage_key
 from planner.desk.lanes.pointer_label import PointerLabel
-from planner.desk.lanes.ruler import paint_ruler, ruler_height
+from planner.desk.lanes.ruler_strip import RulerStrip
 from planner.desk.lanes.scene import Scene
 from planner.desk.lanes.time_control import TimeControl
 from planner.desk.lanes.time_scale import Span
@@ -52,51 +51,6 @@ _FISH_SHARE: Final = 0.22
 _BALANCE_SHARE: Final = 0.42
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
 _CONTROL: Final = Qt.KeyboardModifier.ControlModifier
-_ALT: Final = Qt.KeyboardModifier.AltModifier
-
-
-class RulerStrip(QWidget):
-    """The ruler on the screen; dragging it scrolls."""
-
-    dragged = Signal(int)
-    wheeled = Signal(QWheelEvent)
-
-    def __init__(self, frame: Frame, parent: QWidget) -> None:
-        super().__init__(parent)
-        self._frame = frame
-        self._x: int | None = None
-        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
-        self.setCursor(Qt.CursorShape.SizeHorCursor)
-
-    def set_frame(self, frame: Frame) -> None:
-        """Show other days."""
-        self._frame = frame
-        self.updateGeometry()
-        self.update()
-
-    def sizeHint(self) -> QSize:
-        return QSize(round(self._frame.kit.names_px * 2), round(ruler_height(self._frame.kit)))
-
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: ARG002
-        painter = QPainter(self)
-        painter.setFont(self.font())
-        kit = self._frame.kit
-        painter.fillRect(self.rect(), kit.theme.ground)
-        times = QRectF(self.rect()).adjusted(kit.names_px, 0, 0, 0)
-        paint_ruler(painter, times, self._frame.scale, kit, self._frame.calendar)
-        painter.end()
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        self._x = event.position().toPoint().x()
-
-    def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        if self._x is not None and event.buttons() & Qt.MouseButton.LeftButton:
-            x = event.position().toPoint().x()
-            self.dragged.emit(self._x - x)
-            self._x = x
-
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        self.wheeled.emit(event)
 
 
 class LanesView(QWidget):
@@ -175,23 +129,15 @@ class LanesView(QWidget):
 
     def show_current(self) -> None:
         """Scroll so that the current bar is seen."""
-        spot = self._hands.cursor
-        if spot is None:
-            return
-        self._time.show_days(spot.bar.start, spot.bar.end)
-        strip = self._beds.layout_now.strip_of(spot.row)
-        if strip is not None:
-            bar, page = self._beds.verticalScrollBar(), self._beds.viewport().height()
-            low, high = round(strip.bottom) - page, round(strip.top)
-            bar.setValue(min(max(bar.value(), low), high))
+        self._keys.show_current()
 
     def zoom_in(self) -> None:
         """Make days wider, around the current bar if it is in sight."""
-        self._time.zoom(closer=True, around_x=self._zoom_x())
+        self._keys.zoom_in()
 
     def zoom_out(self) -> None:
         """Make days narrower, around the current bar if it is in sight."""
-        self._time.zoom(closer=False, around_x=self._zoom_x())
+        self._keys.zoom_out()
 
     def fit(self) -> None:
         """Show the whole plan."""
@@ -223,6 +169,7 @@ class LanesView(QWidget):
         self._beds_bar = LaneBar(beds_title, self._kit, self)
         self._balance_bar = BalanceBar(balance_title, self._kit, self)
         self._hands = BedHands(self._beds, mover, self)
+        self._keys = LaneKeys(self._beds, self._hands, self._time, self)
         self._label = PointerLabel(self)
         self._edge_timer = QTimer(self)
         self._edge_timer.setInterval(_EDGE_MS)
@@ -254,6 +201,7 @@ class LanesView(QWidget):
         self._beds.released.connect(self._beds_released)
         self._beds.double_clicked.connect(self._hands.double_click)
         self._beds.menu_wanted.connect(self._menu_at)
+        self._keys.menu_wanted.connect(self._ask_menu)
         self._hands.selected.connect(self.selected)
         self._hands.opened.connect(self.opened)
         self._hands.cursor_moved.connect(self._describe)
@@ -345,7 +293,10 @@ class LanesView(QWidget):
 
     def _menu_at(self, event: QContextMenuEvent) -> None:
         self._hands.choose_at(QPointF(self._beds.viewport().mapFromGlobal(event.globalPos())))
-        self.menu_asked.emit(sorted(self._hands.chosen), event.globalPos())
+        self._ask_menu(event.globalPos())
+
+    def _ask_menu(self, at: QPoint) -> None:
+        self.menu_asked.emit(sorted(self._hands.chosen), at)
 
     def _wheel_beds(self, event: QWheelEvent) -> None:
         turned = event.angleDelta()
@@ -367,86 +318,15 @@ class LanesView(QWidget):
         self._hands.follow_again()
         event.accept()
 
-    def _zoom_x(self) -> float | None:
-        spot = self._hands.cursor
-        box = self._beds.rect_of(spot) if spot is not None else None
-        if box is None or not self._beds.rect_f().adjusted(self._kit.names_px, 0, 0, 0).intersects(box):
-            return None
-        return max(box.left(), self._kit.names_px)
-
     def _show_label(self, text: str, at: QPointF, allowed: bool) -> None:
         point = self._beds.viewport().mapTo(self, at.toPoint())
         self._label.show_at(text, point, allowed=allowed)
 
-    # ---- keys
-
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Let a key act, or pass it on."""
-        if not self._key(event):
-            event.ignore()
-
-    def _key(self, event: QKeyEvent) -> bool:
-        key, held = Qt.Key(event.key()), event.modifiers()
-        if key == Qt.Key.Key_Escape:
-            self._label.hide()
-            return self._hands.cancel()
-        if key in WAY_OF_KEY:
-            self._arrow(key, held)
-            return True
-        action = self._actions().get(key)
-        if action is None:
-            return False
-        action()
-        return True
-
-    def _actions(self) -> dict[Qt.Key, Callable[[], None]]:
-        return {
-            Qt.Key.Key_Plus: self.zoom_in,
-            Qt.Key.Key_Equal: self.zoom_in,
-            Qt.Key.Key_Minus: self.zoom_out,
-            Qt.Key.Key_0: self.fit,
-            Qt.Key.Key_Home: self._time.to_start,
-            Qt.Key.Key_End: self._time.to_end,
-            Qt.Key.Key_PageUp: self._page_up,
-            Qt.Key.Key_PageDown: self._page_down,
-            Qt.Key.Key_Return: self._hands.open_current,
-            Qt.Key.Key_Enter: self._hands.open_current,
-            Qt.Key.Key_Menu: self._menu_by_key,
-        }
-
-    def _arrow(self, key: Qt.Key, held: Qt.KeyboardModifier) -> None:
-        sideways = key in (Qt.Key.Key_Left, Qt.Key.Key_Right)
-        step = 1 if key in (Qt.Key.Key_Right, Qt.Key.Key_Down) else -1
         self._label.hide()
-        if held & _ALT and sideways:
-            self._hands.move_by_weeks(step) if held & _SHIFT else self._hands.move_by_days(step)
-        elif held & _ALT:
-            self._hands.move_by_units(step)
-        elif held & _CONTROL and sideways:
-            self._time.page(step / 2)
-        elif held & _CONTROL:
-            self._fold_current(folded=step < 0)
-        else:
-            self._hands.go(WAY_OF_KEY[key], (self.span.start + self.span.end) // 2)
-        self.show_current() if not held & _CONTROL else None
-
-    def _fold_current(self, *, folded: bool) -> None:
-        if self._hands.cursor is not None:
-            self._hands.fold(self._hands.cursor.row.bed, folded=folded)
-
-    def _page_up(self) -> None:
-        bar = self._beds.verticalScrollBar()
-        bar.setValue(bar.value() - bar.pageStep())
-
-    def _page_down(self) -> None:
-        bar = self._beds.verticalScrollBar()
-        bar.setValue(bar.value() + bar.pageStep())
-
-    def _menu_by_key(self) -> None:
-        spot = self._hands.cursor
-        box = self._beds.rect_of(spot) if spot is not None else None
-        at = box.bottomLeft().toPoint() if box is not None else QPoint(0, 0)
-        self.menu_asked.emit(sorted(self._hands.chosen), self._beds.viewport().mapToGlobal(at))
+        if not self._keys.press(event):
+            event.ignore()
 
     # ---- spoken
 

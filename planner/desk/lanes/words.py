@@ -362,6 +362,41 @@ def view_help() -> str:
     )
 
 
-def nothing_planned() -> str:
-    """Return what an empty lane of beds says."""
-    return _translate("Lanes", "No beds yet. Add a raft, a gravel bed or a nursery to see it here.")
+def ruler_name() -> str:
+    """Return what the ruler above the lanes is called."""
+    return _translate("Lanes", "Years, months and weeks")
+
+
+def cannot_go() -> str:
+    """Return that a batch cannot be moved there, when no better reason is known."""
+    return _translate("Lanes", "The batch cannot go here.")
+
+
+def no_fish() -> str:
+    """Return what the lane of fish says while there are none."""
+    return _translate("Lanes", "No loop of water yet. Its fish and their feed are shown here.")
+
+
+def no_beds() -> str:
+    """Return what the lane of beds says while there are none."""
+    return _translate("Lanes", "No beds yet. Every raft, block and tray gets a row here.")
+
+
+def no_balance() -> str:
+    """Return what the lane of the balance says while there is nothing to weigh."""
+    return _translate("Lanes", "Supply and demand of each element are weighed here, week by week.")
+
+
+def supply() -> str:
+    """Return what the line in the plot of an element is."""
+    return _translate("Lanes", "supply")
+
+
+def demand() -> str:
+    """Return what the bars in the plot of an element are."""
+    return _translate("Lanes", "demand")
+
+
+def gap() -> str:
+    """Return what the hatched part of a bar of demand is."""
+    return _translate("Lanes", "not covered")

@@ -269,7 +269,13 @@ def big_scene(*, rows: int = 500, batches: int = 20_000, beds: int = 25, seed: i
                 crop = pick.choice((0, 2, 7))
                 code = f"{CROPS[crop][0]}-{bed:02d}{unit:02d}-{number:02d}"
                 bar = make_bar(
-                    code=code, crop=crop, sow=at, phase=Phase.BED, bed=f"bed {bed}", unit=unit, plants=24
+                    code=code,
+                    crop=crop,
+                    sow=at - sum(CROPS[crop][2:5]),
+                    phase=Phase.BED,
+                    bed=f"bed {bed}",
+                    unit=unit,
+                    plants=24,
                 )
                 held.append(Held(bar=bar, first=1, share=1.0))
                 at += bar.end - bar.start + pick.randrange(1, 24)
