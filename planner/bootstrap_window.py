@@ -1,0 +1,153 @@
+"""Opens the window: gives the desk its means, and reads in what is heavy only after the first paint."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, Final
+
+from planner import __version__
+from planner.bootstrap import FARM_SUFFIX, Means, is_text, local_now
+from planner.platform_guard import this_refusal
+
+if TYPE_CHECKING:
+    from planner.actions.session import Session
+    from planner.desk.newfarm.answers import Answers
+    from planner.desk.services import DeskServices, Rooms, WorkspaceNeeds
+    from planner.desk.workspace import Workspace
+
+ORGANISATION: Final = "Raftweek"
+SAMPLE: Final = ("sample_data", "school-kitchen.toml")
+SAMPLE_FILE: Final = f"Sample farm{FARM_SUFFIX}"
+_WINDOW_REFUSED: Final = 1
+
+
+def open_window(path: Path | None) -> int:
+    """Open the window on a farm, or on the last one or the sample farm, and return when it is closed.
+
+    Returns 0, or 1 with a sentence on stderr when there can be no window.
+    """
+    refusal = this_refusal()
+    if refusal is not None:
+        print(refusal, file=sys.stderr)
+        return _WINDOW_REFUSED
+    from PySide6.QtWidgets import QApplication
+
+    from planner.bootstrap_timing import watch_when_asked
+    from planner.desk.window import MainWindow
+
+    application = QApplication(sys.argv[:1])
+    application.setOrganizationName(ORGANISATION)
+    application.setApplicationName(ORGANISATION)
+    window = MainWindow(_services(path))
+    watch_when_asked(application, window)
+    window.show()
+    return application.exec()
+
+
+def _services(path: Path | None) -> DeskServices:
+    from planner.desk.messages import ask_on_screen
+    from planner.desk.services import DeskServices
+
+    home = farm_folder()
+    return DeskServices(
+        load=Wiring(home).rooms,
+        settings=_settings(),
+        now=local_now,
+        ask=ask_on_screen,
+        home=home,
+        version=__version__,
+        start_with=path,
+    )
+
+
+def _settings() -> object:
+    from PySide6.QtCore import QSettings
+
+    return QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, ORGANISATION, ORGANISATION)
+
+
+def farm_folder() -> Path:
+    """Return the folder that farms are kept in unless the user says otherwise."""
+    from PySide6.QtCore import QStandardPaths
+
+    documents = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
+    return Path(documents or Path.home()) / ORGANISATION
+
+
+class Wiring:
+    """What the menus of the window do, in terms of the store, the acts and the forecast."""
+
+    def __init__(self, home: Path) -> None:
+        """Keep the folder of farms; nothing is read yet."""
+        self._home = home
+        self._means = Means()
+
+    def rooms(self) -> Rooms:
+        """Read in everything heavy and return what the window calls."""
+        from planner.desk.services import Rooms
+        from planner.paper.errors import PaperError
+        from planner.store.errors import StoreError
+
+        return Rooms(
+            open_farm=self.open_farm,
+            new_farm=self.new_farm,
+            first_farm=self.first_farm,
+            save_copy=self.save_copy,
+            export_text=self.export_text,
+            close=self.close,
+            where=self.where,
+            troubles=(StoreError, PaperError, OSError),
+            make_workspace=self.make_workspace,
+        )
+
+    def open_farm(self, path: Path) -> Session:
+        """Open a farm file; a farm text becomes a farm file of the same name beside it."""
+        from planner.store.store import FarmStore
+
+        if not is_text(path):
+            return self._means.session(FarmStore.open(path))
+        farm = self._means.read(path).farm
+        return self._means.session(self._means.create_store(path.with_suffix(FARM_SUFFIX), farm))
+
+    def new_farm(self, path: Path, answers: Answers) -> Session:
+        """Make a farm file of the answers and open it."""
+        from planner.desk.newfarm.draft import drafted
+
+        farm = drafted(answers, self._means.forecaster).farm
+        return self._means.session(self._means.create_store(path, farm))
+
+    def first_farm(self) -> Session:
+        """Open the copy of the sample farm, made when there is none yet."""
+        from planner.shipped import shipped_path
+
+        path = self._home / SAMPLE_FILE
+        if path.exists():
+            return self.open_farm(path)
+        self._home.mkdir(parents=True, exist_ok=True)
+        farm = self._means.read(shipped_path(*SAMPLE)).farm
+        return self._means.session(self._means.create_store(path, farm))
+
+    def save_copy(self, session: Session, path: Path) -> None:
+        """Write the farm and its history to another file."""
+        session.copy_to(path)
+
+    def export_text(self, session: Session, path: Path) -> None:
+        """Write the farm as text."""
+        from planner.store.text import write_farm_text
+
+        path.write_text(write_farm_text(session.farm), encoding="utf-8")
+
+    def close(self, session: Session) -> None:
+        """Let go of the farm's file."""
+        session.close()
+
+    def where(self, session: Session) -> Path | None:
+        """Return the file a farm is kept in."""
+        return session.path
+
+    def make_workspace(self, needs: WorkspaceNeeds) -> Workspace:
+        """Return the middle of the window."""
+        from planner.desk.workspace import Workspace
+
+        return Workspace(needs, forecaster=self._means.forecaster)
