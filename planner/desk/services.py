@@ -36,7 +36,7 @@ class WorkspaceNeeds:
     now: Callable[[], datetime]
     ask: Ask
     memory: Memory
-    troubles: tuple[type[Exception], ...]
+    home: Path
     parent: QWidget
 
 

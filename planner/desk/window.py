@@ -127,7 +127,7 @@ class MainWindow(QMainWindow):
             now=self._services.now,
             ask=self._services.ask,
             memory=self.memory,
-            troubles=rooms.troubles,
+            home=self._services.home,
             parent=self._middle,
         )
         self.workspace = rooms.make_workspace(needs)

@@ -146,7 +146,7 @@ class FormDialog(QDialog):
     def inside_hint(self) -> QSize:
         """Return the size at which nothing of the form needs to be scrolled."""
         area = self._area
-        inside = area.widget().sizeHint()
+        inside = self._inside.sizeHint()
         foot = self.sizeHint().height() - area.sizeHint().height()
         bar = area.verticalScrollBar().sizeHint().width()
         return QSize(inside.width() + bar, inside.height() + foot + bar)
@@ -171,7 +171,7 @@ class FormDialog(QDialog):
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         area.setWidget(inside)
-        self._area = area
+        self._area, self._inside = area, inside
         return area
 
     def _columns(self) -> QWidget:

@@ -1,0 +1,376 @@
+"""The inside of the window once everything is read in: due list, lanes, table and side panel together.
+
+Keeps what is chosen, asks for a new outlook after each act, and hands it to every part. Must know nothing
+of how a farm is kept.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date, timedelta
+from typing import Any
+
+from PySide6.QtCore import QByteArray, QPoint, Qt, Signal
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QMenu, QSplitter, QTabWidget, QVBoxLayout, QWidget
+
+from planner.desk import settings
+from planner.desk.batch_table import BatchTable
+from planner.desk.book import BookShelf
+from planner.desk.due import DuePanel
+from planner.desk.editing import Editing
+from planner.desk.facts import page_of
+from planner.desk.lanes.lanes_view import LanesView
+from planner.desk.mover import DeskMover
+from planner.desk.newfarm.answers import Answers
+from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
+from planner.desk.outlook import Outlook, look_out
+from planner.desk.printing import PrintDialog, PrintNeeds, PrintWish
+from planner.desk.scene_of import scene_of
+from planner.desk.services import WorkspaceNeeds
+from planner.desk.session import Session
+from planner.desk.sheets import CHOICES, LONGEST_WEEKS, Sheets, calendar_sheets, paper_named
+from planner.desk.side import SidePanel
+from planner.desk.theme import Theme
+from planner.desk.words import tr
+from planner.farm.crops import Batch
+from planner.farm.farm import DAYS_PER_WEEK, Thing, things
+from planner.farm.fields import Id
+from planner.forecast.engine import Forecaster
+from planner.paper.errors import PaperError
+
+
+class Workspace(QWidget):
+    """Due this week, the weeks or the table, and what is chosen."""
+
+    troubled = Signal(str)
+    told = Signal(str)
+    chosen_changed = Signal()
+
+    def __init__(self, needs: WorkspaceNeeds) -> None:
+        super().__init__(needs.parent)
+        self._needs = needs
+        self.theme = needs.theme
+        self._today = needs.now().date()
+        self._session: Session | None = None
+        self._forecaster: Forecaster | None = None
+        self.outlook: Outlook | None = None
+        self._chosen: Id | None = None
+        self._day = self._today
+        self._begin: Callable[[Answers], None] | None = None
+        self.mover = DeskMover(needs.conduct)
+        self.editing = Editing(needs.conduct, needs.ask, needs.theme, self)
+        self._build()
+        self._connect()
+        self._entries = self._make_entries()
+
+    def _build(self) -> None:
+        self.due = DuePanel(self.theme, self._today, self)
+        self.lanes = LanesView(self.theme, self.mover, self)
+        self.table = BatchTable(self.theme, self)
+        self.side = SidePanel(self.theme, self)
+        self.tabs = QTabWidget(self)
+        self.tabs.setDocumentMode(True)
+        self.tabs.addTab(self.lanes, tr("Weeks"))
+        self.tabs.addTab(self.table, tr("Batches"))
+        self.tabs.tabBar().setAccessibleName(tr("Weeks or batches"))
+        self.split = QSplitter(Qt.Orientation.Horizontal, self)
+        self.split.setHandleWidth(1)
+        self.split.setChildrenCollapsible(False)
+        for part in (self.due, self.tabs, self.side):
+            self.split.addWidget(part)
+        self.split.setStretchFactor(1, 1)
+        metrics = self.theme.metrics
+        self.due.setMinimumWidth(metrics.due_width * 2 // 3)
+        self.side.setMinimumWidth(metrics.side_width * 2 // 3)
+        self.split.setSizes([metrics.due_width, metrics.due_width * 3, metrics.side_width])
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.split)
+        self.lanes.set_today(self._today)
+
+    def _connect(self) -> None:
+        self.due.chosen.connect(self.choose)
+        self.due.week_changed.connect(self._on_week)
+        self.lanes.selected.connect(self._on_lanes_selected)
+        self.lanes.opened.connect(self._on_opened)
+        self.lanes.menu_asked.connect(self._on_menu)
+        self.table.chosen.connect(self.choose)
+        self.table.opened.connect(self._on_opened)
+        self.side.alter_wanted.connect(self.alter_chosen)
+        self.side.week_wanted.connect(self.choose_nothing)
+        self.editing.troubled.connect(self.troubled)
+        self.editing.told.connect(self.told)
+        self.editing.made.connect(self.choose)
+
+    # The farm.
+
+    def show_session(self, session: Session) -> None:
+        """Show a farm that has been opened."""
+        self._session = session
+        self._forecaster = Forecaster(session.catalogue)
+        self._chosen = None
+        self._refresh()
+        self._go_to_today()
+
+    def on_notice(self, _notice: Any) -> None:
+        """Show the farm as it is after an act."""
+        self._refresh()
+
+    def _refresh(self) -> None:
+        if self._session is None or self._forecaster is None:
+            return
+        self.outlook = look_out(self._session.farm, self._forecaster)
+        if self._chosen is not None and self._chosen not in self.outlook.found:
+            self._chosen = None
+        self.mover.show(self.outlook, self._forecaster)
+        self.editing.show(self.outlook, self._forecaster)
+        self.lanes.set_scene(scene_of(self.outlook))
+        self.due.show_outlook(self.outlook)
+        self.table.show_outlook(self.outlook)
+        self._show_chosen()
+
+    def things(self, word: str) -> tuple[Thing, ...]:
+        """Return all things of a kind on the open farm."""
+        return things(self.outlook.farm, word) if self.outlook else ()
+
+    def cautions(self) -> tuple[tuple[str, str], ...]:
+        """Return topic and text of every caution of the catalogue."""
+        if self.outlook is None:
+            return ()
+        return tuple((each.topic, each.text) for each in self.outlook.catalogue.cautions.values())
+
+    # What is chosen.
+
+    def chosen_thing(self) -> Thing | None:
+        """Return what is chosen, None when nothing is."""
+        if self.outlook is None or self._chosen is None:
+            return None
+        return self.outlook.found.get(self._chosen)
+
+    def choose(self, thing_id: str) -> None:
+        """Choose a thing by its id; everything shows it."""
+        if thing_id == self._chosen:
+            return
+        self._chosen = Id(thing_id)
+        self._show_chosen()
+        thing = self.chosen_thing()
+        if isinstance(thing, Batch):
+            self.lanes.show_current()
+
+    def choose_nothing(self) -> None:
+        """Choose nothing: the side panel shows the week."""
+        self._chosen = None
+        self._show_chosen()
+
+    def _show_chosen(self) -> None:
+        if self.outlook is None:
+            return
+        thing = self.chosen_thing()
+        batch = [thing.id] if isinstance(thing, Batch) else []
+        self.lanes.set_selected(batch)
+        self.table.choose(batch[0] if batch else "")
+        self.side.show_page(page_of(self.outlook, thing, self._day), of_thing=thing is not None)
+        self.chosen_changed.emit()
+
+    def _on_lanes_selected(self, ids: list[str]) -> None:
+        if ids:
+            self.choose(ids[-1])
+        else:
+            self.choose_nothing()
+
+    def _on_opened(self, thing_id: str) -> None:
+        self.choose(thing_id)
+        self.alter_chosen()
+
+    def _on_week(self, monday: date) -> None:
+        this_week = monday <= self._today < monday + timedelta(days=DAYS_PER_WEEK)
+        self._day = self._today if this_week else monday
+        if self.outlook is not None and self.outlook.covers(monday):
+            self.lanes.go_to(monday)
+        self._show_chosen()
+
+    def _on_menu(self, ids: list[str], at: QPoint) -> None:
+        if ids:
+            self.choose(ids[-1])
+        menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        thing = self.chosen_thing()
+        wishes = [("change.alter", tr("Alter…")), ("change.remove", tr("Remove"))] if thing else []
+        if isinstance(thing, Batch):
+            wishes.insert(1, ("change.lock", tr("Unlock") if thing.locked else tr("Lock")))
+        for key, words in (*wishes, ("new.batch", tr("Sow a batch…"))):
+            menu.addAction(words).setData(key)
+        menu.triggered.connect(self._on_menu_entry)
+        menu.popup(at)
+
+    def _on_menu_entry(self, action: QAction) -> None:
+        self.run(action.data())
+
+    # Wishes of the menus.
+
+    def _make_entries(self) -> dict[str, Callable[[], object]]:
+        return {
+            "change.alter": self.alter_chosen,
+            "change.lock": self._lock,
+            "change.remove": self._remove,
+            "setup.farm": self._alter_farm,
+            "view.today": self._go_to_today,
+            "view.previous": self.due.go_before,
+            "view.next": self.due.go_after,
+            "view.in": self.lanes.zoom_in,
+            "view.out": self.lanes.zoom_out,
+            "view.fit": self.lanes.fit,
+            "view.weeks": self._show_weeks,
+            "view.batches": self._show_batches,
+            "view.due": self._toggle_due,
+            "view.side": self._toggle_side,
+        }
+
+    def run(self, key: str) -> None:
+        """Do what an entry of the menus asks for; entries of others are left alone."""
+        if self.outlook is None:
+            return
+        if key.startswith("new."):
+            self._ask_new(key.partition(".")[2])
+        elif key in self._entries:
+            self._entries[key]()
+
+    def _ask_new(self, word: str) -> None:
+        thing = self.chosen_thing()
+        given: dict[str, Any] = {}
+        if word == "fish event" and thing is not None and thing in self.things("fish group"):
+            given["group"] = thing.id
+        if word == "batch" and thing is not None and thing in self.things("bed"):
+            given["bed"] = thing.id
+        self.editing.ask_new(word, self._today, given)
+
+    def alter(self, thing: Thing) -> None:
+        """Open the form of a thing."""
+        if thing.id in (self.outlook.found if self.outlook else {}):
+            self.choose(thing.id)
+        self.editing.alter(thing, self._today)
+
+    def alter_chosen(self) -> None:
+        """Open the form of what is chosen."""
+        thing = self.chosen_thing()
+        if thing is not None:
+            self.editing.alter(thing, self._today)
+
+    def _alter_farm(self) -> None:
+        if self.outlook is not None:
+            self.editing.alter(self.outlook.farm.settings, self._today)
+
+    def _lock(self) -> None:
+        thing = self.chosen_thing()
+        if isinstance(thing, Batch):
+            self.editing.lock(thing)
+
+    def _remove(self) -> None:
+        thing = self.chosen_thing()
+        if thing is not None:
+            self.editing.ask_remove(thing)
+
+    def _go_to_today(self) -> None:
+        day = self._today
+        if self.outlook is not None and not self.outlook.covers(day):
+            day = self.outlook.forecast.ruler.start_on
+        self._day = day
+        self.due.show_week(day)
+        self.lanes.go_to(day)
+        self._show_chosen()
+
+    def _show_weeks(self) -> None:
+        self.tabs.setCurrentWidget(self.lanes)
+        self.lanes.setFocus()
+
+    def _show_batches(self) -> None:
+        self.tabs.setCurrentWidget(self.table)
+        self.table.view.setFocus()
+
+    def _toggle_due(self) -> None:
+        self.due.setVisible(self.due.isHidden())
+
+    def _toggle_side(self) -> None:
+        self.side.setVisible(self.side.isHidden())
+
+    def panes_shown(self) -> tuple[bool, bool]:
+        """Tell whether the due list and the side panel are shown."""
+        return not self.due.isHidden(), not self.side.isHidden()
+
+    # Dialogs.
+
+    def ask_new_farm(self, begin: Callable[[Answers], None]) -> None:
+        """Ask what a new farm begins with, and hand the answers on."""
+        if self.outlook is None:
+            return
+        shelf = BookShelf(self.outlook.catalogue)
+        self._begin = begin
+        needs = NewFarmNeeds(crops=shelf("crop"), fish=shelf("fish"), theme=self.theme, today=self._today)
+        dialog = NewFarmDialog(needs, self)
+        dialog.answered.connect(self._on_answered)
+        dialog.open()
+
+    def _on_answered(self, answers: Answers) -> None:
+        if self._begin is not None:
+            self._begin(answers)
+
+    def ask_print(self) -> None:
+        """Show the seeding calendar as it will be printed."""
+        if self.outlook is None:
+            return
+        memory = self._needs.memory
+        wish = PrintWish(
+            paper=memory.get(settings.PAPER),
+            from_on=self._day,
+            weeks=min(max(memory.get(settings.CALENDAR_WEEKS), 1), LONGEST_WEEKS),
+        )
+        needs = PrintNeeds(
+            make=self._sheets,
+            papers=tuple(paper.name for paper in CHOICES),
+            wish=wish,
+            most_weeks=LONGEST_WEEKS,
+            troubles=(PaperError, OSError),
+            today=self._today,
+            folder=self._needs.home,
+            file_name=tr("seeding calendar.pdf"),
+        )
+        dialog = PrintDialog(needs, self.theme, self)
+        dialog.printed.connect(self._on_printed)
+        dialog.open()
+
+    def _sheets(self, wish: PrintWish) -> Sheets:
+        assert self.outlook is not None
+        return calendar_sheets(
+            self.outlook.farm,
+            self.outlook.forecast,
+            self.outlook.catalogue,
+            paper=paper_named(wish.paper),
+            from_on=wish.from_on,
+            weeks=wish.weeks,
+            printed_on=self._needs.now(),
+        )
+
+    def _on_printed(self, wish: PrintWish, words: str) -> None:
+        self._needs.memory.put(settings.PAPER, wish.paper)
+        self._needs.memory.put(settings.CALENDAR_WEEKS, wish.weeks)
+        self.told.emit(words)
+
+    # Looks.
+
+    def wear(self, theme: Theme) -> None:
+        """Wear the colours of a theme."""
+        self.theme = theme
+        self.editing.theme = theme
+        self.due.wear(theme)
+        self.side.wear(theme)
+        self.lanes.set_theme(theme)
+
+    def arrangement(self) -> QByteArray:
+        """Return how the panes are arranged, to be restored another time."""
+        return self.split.saveState()
+
+    def restore(self, state: QByteArray) -> None:
+        """Arrange the panes as they were."""
+        if not state.isEmpty():
+            self.split.restoreState(state)
