@@ -7,21 +7,24 @@ what the figures are for.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
 from pathlib import Path
 from types import MappingProxyType
 from typing import Final, Protocol, TypeVar
 
 from planner.catalogue import entries, shelves
-from planner.catalogue.catalogue import Catalogue, Emergence, Publication
+from planner.catalogue.catalogue import Catalogue, Caution, Emergence, FeedingTable, Publication
 from planner.catalogue.checking import Spot, refuse_others, tables_taken, taken
 from planner.catalogue.entries import E, Read
 from planner.catalogue.errors import CatalogueError
 from planner.catalogue.figure import Figure
 from planner.catalogue.reading import Table, read_tables
-from planner.farm.species import Crop
+from planner.farm.species import Crop, Feed, FishSpecies, Supplement
 from planner.shipped import shipped_path
 
 _SUFFIX: Final = ".toml"
+
+_Publications = Mapping[str, Publication]
 
 
 class _Keyed(Protocol):
@@ -46,35 +49,67 @@ def load_catalogue(folder: Path) -> Catalogue:
     book = folder / "catalogue"
     publications = shelves.publications_taken(*_file(book, "publications.toml"))
     cautions = shelves.cautions_taken(*_file(book, "cautions.toml"))
-    crops = _crops(book, publications)
-    fish = [
-        entries.fish_taken(table, spot, sources=publications, cautions=cautions)
-        for spot, table in _file_each(book, "fish")
-    ]
-    feeds = [entries.feed_taken(table, spot, sources=publications) for spot, table in _listed(book, "feed")]
-    supplements = [
-        entries.supplement_taken(table, spot, sources=publications, cautions=cautions)
-        for spot, table in _listed(book, "supplement")
-    ]
+    kept = _kept(book, publications, cautions)
     splits, loop_figures = shelves.elements_taken(*_file(book, "elements.toml"), sources=publications)
-    tables = [
-        shelves.feeding_table_taken(table, spot, sources=publications, fish=_keys(fish))
-        for spot, table in _listed(book, "table", file="feeding_tables.toml")
-    ]
-    behind = [*_behind(crops), *_behind(fish), *_behind(feeds), *_behind(supplements)]
     coefficients = _coefficients(folder / "coefficients", publications)
     return Catalogue(
-        crops=_shelf_of(crops, "crops"),
-        fish=_shelf_of(fish, "fish"),
-        feeds=_shelf_of(feeds, "feeds.toml"),
-        supplements=_shelf_of(supplements, "supplements.toml"),
-        feeding_tables=_by_key(tables, "feeding_tables.toml"),
-        emergence=_emergence(book, publications, _keys(crops)),
+        crops=_shelf_of(kept.crops, "crops"),
+        fish=_shelf_of(kept.fish, "fish"),
+        feeds=_shelf_of(kept.feeds, "feeds.toml"),
+        supplements=_shelf_of(kept.supplements, "supplements.toml"),
+        feeding_tables=_feeding_tables(book, publications, _keys(kept.fish)),
+        emergence=_emergence(book, publications, _keys(kept.crops)),
         elements=MappingProxyType(splits),
         cautions=MappingProxyType(cautions),
         publications=MappingProxyType(publications),
-        figures=MappingProxyType({each.path: each for each in (*behind, *loop_figures, *coefficients)}),
+        figures=MappingProxyType(
+            {each.path: each for each in (*kept.figures(), *loop_figures, *coefficients)}
+        ),
     )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Kept:
+    """All that can be kept on a farm, with the figures behind it."""
+
+    crops: list[Read[Crop]]
+    fish: list[Read[FishSpecies]]
+    feeds: list[Read[Feed]]
+    supplements: list[Read[Supplement]]
+
+    def figures(self) -> Iterator[Figure]:
+        """Yield every figure of every entry."""
+        for shelf in (self.crops, self.fish, self.feeds, self.supplements):
+            for read in shelf:
+                yield from read.figures
+
+
+def _kept(book: Path, publications: _Publications, cautions: Mapping[str, Caution]) -> _Kept:
+    return _Kept(
+        crops=_crops(book, publications),
+        fish=[
+            entries.fish_taken(table, spot, sources=publications, cautions=cautions)
+            for spot, table in _file_each(book, "fish")
+        ],
+        feeds=[
+            entries.feed_taken(table, spot, sources=publications) for spot, table in _listed(book, "feed")
+        ],
+        supplements=[
+            entries.supplement_taken(table, spot, sources=publications, cautions=cautions)
+            for spot, table in _listed(book, "supplement")
+        ],
+    )
+
+
+def _feeding_tables(
+    book: Path, publications: _Publications, fish: frozenset[str]
+) -> Mapping[str, FeedingTable]:
+    file = "feeding_tables.toml"
+    tables = [
+        shelves.feeding_table_taken(table, spot, sources=publications, fish=fish)
+        for spot, table in _listed(book, "table", file=file)
+    ]
+    return _by_key(tables, file)
 
 
 def _file(folder: Path, name: str) -> tuple[Table, str]:
@@ -104,7 +139,7 @@ def _listed(book: Path, word: str, *, file: str = "") -> Iterator[tuple[Spot, Ta
         yield Spot(file=name, key=taken(table, "key", str, Spot(file=name))), table
 
 
-def _crops(book: Path, publications: Mapping[str, Publication]) -> list[Read[Crop]]:
+def _crops(book: Path, publications: _Publications) -> list[Read[Crop]]:
     crops = [
         entries.crop_taken(table, spot, sources=publications) for spot, table in _file_each(book, "crops")
     ]
@@ -120,9 +155,7 @@ def _crops(book: Path, publications: Mapping[str, Publication]) -> list[Read[Cro
     return crops
 
 
-def _emergence(
-    book: Path, publications: Mapping[str, Publication], crops: frozenset[str]
-) -> Mapping[str, Emergence]:
+def _emergence(book: Path, publications: _Publications, crops: frozenset[str]) -> Mapping[str, Emergence]:
     by_crop: dict[str, Emergence] = {}
     for spot, table in _listed(book, "emergence", file="emergence.toml"):
         found = shelves.emergence_taken(table, spot, sources=publications, crops=crops)
@@ -133,18 +166,13 @@ def _emergence(
     return MappingProxyType(by_crop)
 
 
-def _coefficients(folder: Path, publications: Mapping[str, Publication]) -> list[Figure]:
+def _coefficients(folder: Path, publications: _Publications) -> list[Figure]:
     figures: list[Figure] = []
     for path in sorted(folder.glob(f"*{_SUFFIX}")):
         file = f"{folder.name}/{path.name}"
         tables = read_tables(path, file=file)
         figures.extend(shelves.coefficients_taken(tables, path.stem, file, sources=publications))
     return figures
-
-
-def _behind(reads: Iterable[Read[E]]) -> Iterator[Figure]:
-    for read in reads:
-        yield from read.figures
 
 
 def _keys(reads: Iterable[Read[E]]) -> frozenset[str]:
