@@ -23,9 +23,10 @@ def limit_checks(owner: type[Any]) -> tuple[CheckConstraint, ...]:
 def date_check(column: str) -> str:
     """Return the rule that a column holds a plain ISO 8601 date and nothing that merely looks like one.
 
-    Dates are compared as text in SQLite; any other spelling would slip past the guard.
+    Dates are compared as text in SQLite; any other spelling would slip past the guard. What is no
+    date at all makes the comparison unknown, which a CHECK by itself would let pass.
     """
-    return f"{column} = date({column})"
+    return f"{column} IS NULL OR ({column} = date({column})) IS TRUE"
 
 
 def _rules(column: str, spec: FieldSpec) -> Iterator[str]:
@@ -33,7 +34,7 @@ def _rules(column: str, spec: FieldSpec) -> Iterator[str]:
         assert isinstance(spec.low, date)
         assert isinstance(spec.high, date)
         low, high = spec.low.isoformat(), spec.high.isoformat()
-        yield f"{column} BETWEEN '{low}' AND '{high}' AND {date_check(column)}"
+        yield f"({date_check(column)}) AND {column} BETWEEN '{low}' AND '{high}'"
     elif spec.kind in (FieldKind.NUMBER, FieldKind.WHOLE):
         yield f"{column} BETWEEN {spec.low!r} AND {spec.high!r}"
     elif spec.kind is FieldKind.NAME:
