@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Final
 
 from planner.store.engine import APPLICATION_ID
-from planner.store.errors import FarmInUseError, NotAFarmError, StoreError
+from planner.store.errors import FarmInUseError, NotAFarmError
 
 _HEADER: Final = b"SQLite format 3\x00"
 
@@ -57,11 +57,8 @@ def is_farm_file(path: Path) -> bool:
     with path.open("rb") as file:
         if file.read(len(_HEADER)) != _HEADER:
             return False
-    try:
-        with closing(sqlite3.connect(path, timeout=0)) as connection:
-            (mark,) = connection.execute("PRAGMA application_id").fetchone()
-    except sqlite3.DatabaseError as error:
-        raise StoreError(f"{path.name} could not be read ({error}).") from error
+    with closing(sqlite3.connect(path, timeout=0)) as connection:
+        (mark,) = connection.execute("PRAGMA application_id").fetchone()
     return bool(mark == APPLICATION_ID)
 
 
