@@ -91,7 +91,13 @@ def source_words(figure: Figure, catalogue: Catalogue) -> str:
     publication = catalogue.publications.get(figure.source)
     if publication is None:
         return sure
-    return f"{publication.authors} {publication.year}, {sure}"
+    return f"{_authors(publication.authors)} {publication.year}, {sure}"
+
+
+def _authors(authors: str) -> str:
+    """Return the authors shortened to the first when there are three or more."""
+    names = authors.split(", ")
+    return tr("{first} and others", first=names[0]) if len(names) > 2 else authors
 
 
 def figure_words(catalogue: Catalogue, path: str) -> FigureWords | None:

@@ -102,7 +102,7 @@ def _line(task: DueTask, outlook: Outlook, *, new_day: bool) -> DueLine:
         verb=tr(_VERBS[task.kind]),
         tint=_TINT[task.kind],
         main=f"{_counted(task)} · {_what(task, outlook)}",
-        where=where_words(task.where) or (task.what if task.crop else ""),
+        where=" · ".join(part for part in (task.what if task.crop else "", where_words(task.where)) if part),
     )
 
 
@@ -118,7 +118,7 @@ def _what(task: DueTask, outlook: Outlook) -> str:
     if task.kind is DueKind.DOSE:
         found = outlook.catalogue.supplements.get(task.what)
         return found.name if found else task.what
-    return f"{outlook.crop_name(task.crop)} {task.what}" if task.crop else task.what
+    return outlook.crop_name(task.crop) if task.crop else task.what
 
 
 def where_words(where: tuple[DueWhere, ...]) -> str:

@@ -25,6 +25,7 @@ from planner.desk.words import (
     tr,
     unit_words,
     week_span_words,
+    week_words,
     with_unit,
 )
 from planner.farm.crops import Batch, Phase
@@ -130,13 +131,15 @@ def _flag_words(flag: Flag) -> str:
 def _batch_page(outlook: Outlook, batch: Batch) -> Page:
     table, ruler = outlook.forecast.batches, outlook.forecast.ruler
     row = table.row_of[batch.id]
+    spans = table.spans(row, ruler)
+    last = spans[-1].end_on - timedelta(days=1)
     dates = tuple(
         Fact(
             label=f"{STAGE_LETTERS[span.stage]}  {choice_words(span.stage)}",
-            value=f"{short_day_words(span.start_on)} – {day_words(span.end_on - timedelta(days=1))}",
-            note=tr("{days} days", days=span.days),
+            value=_span_words(span.start_on, span.end_on - timedelta(days=1)),
+            note=tr("1 day") if span.days == 1 else tr("{days} days", days=span.days),
         )
-        for span in table.spans(row, ruler)
+        for span in spans
     )
     return Page(
         title=batch.code,
@@ -144,13 +147,19 @@ def _batch_page(outlook: Outlook, batch: Batch) -> Page:
         + (tr(" · locked") if batch.locked else ""),
         sections=(
             *_warnings(outlook, batch.id),
-            Section(title=tr("Dates"), facts=dates),
+            Section(title=f"{day_words(batch.sow_on)} – {day_words(last)}", facts=dates),
             Section(title=tr("Numbers"), facts=tuple(_batch_numbers(outlook, batch, row))),
             Section(title=tr("Places"), facts=tuple(_batch_places(outlook, batch))),
             Section(title=tr("What this rests on"), figures=tuple(_batch_figures(outlook, batch))),
             *_notes(batch.notes),
         ),
     )
+
+
+def _span_words(first: date, last: date) -> str:
+    if first == last:
+        return short_day_words(first)
+    return f"{short_day_words(first)} – {short_day_words(last)}"
 
 
 def _batch_numbers(outlook: Outlook, batch: Batch, row: int) -> Iterator[Fact]:
@@ -345,8 +354,8 @@ def _week_page(outlook: Outlook, day: date) -> Page:
         or (flag.on < monday + timedelta(days=DAYS_PER_WEEK) and (flag.until_on or flag.on) >= monday)
     )
     return Page(
-        title=tr("Week {week}", week=f"W{monday.isocalendar().week:02d}"),
-        subtitle=week_span_words(monday),
+        title=tr("Week {week}", week=week_words(monday)),
+        subtitle=week_span_words(monday).partition(" · ")[2],
         sections=(
             Section(title=tr("Harvest foreseen"), facts=tuple(_harvest(outlook, week))),
             *loops,

@@ -10,6 +10,7 @@ FIELD_LABELS: Final[dict[str, str]] = {
     "amount_per_week": "Wanted each week",
     "area_m2": "Growing area",
     "bed": "Bed",
+    "bed_survival_share": "Share that lives in the bed",
     "bed_days": "Days in the bed until the first pick",
     "bought_on": "Bought on",
     "calendar_weeks": "How many weeks",

@@ -10,6 +10,14 @@ from planner.farm.site import Bed
 from planner.farm.species import BedKind
 
 
+def row_words_of(bed: Bed, unit: int) -> str:
+    """Return what one raft, block or tray is called beneath the name of its bed."""
+    if bed.units == 1:
+        return bed.name
+    words = {BedKind.RAFT: "Raft {unit}", BedKind.MEDIA: "Block {unit}", BedKind.NURSERY: "Tray {unit}"}
+    return tr(words[bed.kind], unit=unit)
+
+
 def unit_words_of(bed: Bed, unit: int) -> str:
     """Return what one raft, block or tray of a bed is called."""
     if bed.units == 1:

@@ -30,7 +30,7 @@ from planner.desk.lanes.scene import (
     Segment,
 )
 from planner.desk.outlook import Outlook
-from planner.desk.places_words import unit_words_of
+from planner.desk.places_words import row_words_of
 from planner.desk.words import choice_words, number_words, tr
 from planner.farm.crops import PHASE_OF_STAGE, Batch, Phase, Placement
 from planner.farm.farm import DAYS_PER_WEEK, Farm
@@ -158,7 +158,7 @@ def _row(bed: Bed, unit: int, standing: Iterable[tuple[Placement, Bar]]) -> Row:
     lines, bars = packed(
         [Held(bar=bar, first=run.first, share=run.count / bed.places_per_unit) for run, bar in standing]
     )
-    return Row(bed=bed.id, unit=unit, name=unit_words_of(bed, unit), lines=lines, bars=bars)
+    return Row(bed=bed.id, unit=unit, name=row_words_of(bed, unit), lines=lines, bars=bars)
 
 
 def _held_share(bed: Bed, rows: Iterable[Row], forecast: Forecast) -> Curve:

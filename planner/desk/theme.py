@@ -82,7 +82,8 @@ _SHARE_OF_STAGE: Final = {
 _TILE: Final = 8
 _HATCH_WIDTH: Final = 1.1
 _ICON_SIZES: Final = (16, 20, 24, 32, 48, 64)
-_CURRENT_COLOUR: Final = b"currentColor"
+_DRAWN_IN: Final = b'"#000"'
+"""The one colour of the shipped pictures, put in the theme's own when they are drawn."""
 
 _KNEE: Final = 0.04045
 _LINEAR: Final = 12.92
@@ -386,7 +387,7 @@ def icon(name: str, theme: Theme) -> QIcon:
 
 
 def _pixmaps(path: Path, colour: QColor) -> list[QPixmap]:
-    drawing = path.read_bytes().replace(_CURRENT_COLOUR, colour.name().encode())
+    drawing = path.read_bytes().replace(_DRAWN_IN, f'"{colour.name()}"'.encode())
     renderer = QSvgRenderer(QByteArray(drawing))
     if not renderer.isValid():
         return []

@@ -70,6 +70,8 @@ class MainWindow(QMainWindow):
         self.setCentralWidget(self._middle)
         self._name, self._saved, self._mark = QLabel(self), QLabel(self), QLabel(self)
         bar = self.statusBar()
+        for label in (self._name, self._saved, self._mark):
+            label.setContentsMargins(self.theme.metrics.gap, 0, self.theme.metrics.gap, 0)
         bar.addWidget(self._name)
         bar.addWidget(self._saved, 1)
         bar.addPermanentWidget(self._mark)

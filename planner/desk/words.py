@@ -64,11 +64,12 @@ def week_span_words(monday: date) -> str:
 
 
 def number_words(value: float, *, digits: int | None = None) -> str:
-    """Return a number as the locale writes it, with so many decimals or as many as it needs."""
+    """Return a number as the locale writes it: with so many decimals, or to six figures, never 1e6."""
     locale = QLocale()
     if digits is not None:
         return locale.toString(float(value), "f", digits)
-    return locale.toString(float(value), "g", _SIGNIFICANT)
+    shortest = QLocale.FloatingPointPrecisionOption.FloatingPointShortest.value
+    return locale.toString(float(f"{value:.{_SIGNIFICANT}g}"), "f", shortest)
 
 
 def unit_words(unit: str) -> str:
@@ -109,7 +110,7 @@ def limit_words(spec: FieldSpec) -> str:
 def _limit(value: float | date | None) -> str:
     if isinstance(value, date):
         return day_words(value)
-    return NONE if value is None else number_words(value, digits=None if value % 1 else 0)
+    return NONE if value is None else number_words(value)
 
 
 def fault_words(fault: Fault) -> str:

@@ -37,7 +37,7 @@ from planner.desk.theme import Theme
 from planner.desk.words import fault_words, field_words, limit_words, tr, unit_words
 from planner.farm.checks import thing_faults
 from planner.farm.faults import Fault
-from planner.farm.fields import FieldSpec, specs_of
+from planner.farm.fields import FieldKind, FieldSpec, specs_of
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -85,7 +85,7 @@ class FieldRow(QWidget):
     def _name(self) -> None:
         words = field_words(self.editor.needs.field)
         unit = unit_words(self._spec.unit)
-        full = f"{words} [{unit}]" if unit else words
+        full = f"{words} [{unit}]" if unit and unit not in words.lower() else words
         self._label.setText(full)
         focus = self.editor.focusProxy()
         assert focus is not None
@@ -96,9 +96,10 @@ class FieldRow(QWidget):
 
     def show_hint(self) -> None:
         """Show the limits, or what is known about the value, in place of any error."""
-        note = self.editor.note()
-        limits = limit_words(self._spec)
-        self._say(note or limits or tr(self._spec.meaning), wrong=False)
+        kind = self._spec.kind
+        meaning = tr(self._spec.meaning) if self._spec.meaning and kind is not FieldKind.YES_NO else ""
+        told = " · ".join(part for part in (limit_words(self._spec), meaning) if part)
+        self._say(self.editor.note() or told, wrong=False)
 
     def show_fault(self, words: str) -> None:
         """Show what is wrong with the field."""

@@ -41,7 +41,8 @@ from planner.farm.species import BedKind
 
 _HOLES: Final = 4000
 _METRES: Final = FieldSpec(kind=FieldKind.NUMBER, low=0.1, high=1000, unit="m", may_be_none=True)
-_NARROW, _BROAD = 90, 190
+_NARROW, _BROAD = 70, 170
+_WIDEST, _HIGHEST = 1000, 640
 
 
 @dataclasses.dataclass(frozen=True, slots=True, kw_only=True)
@@ -115,7 +116,7 @@ class Lines(QWidget):
         number = len(self.lines) + 1
         for at, field in enumerate(self._fields):
             editor = editor_for(self._needs[field], self)
-            editor.setMinimumWidth(_BROAD if self._needs[field].choices and at == 0 else _NARROW)
+            editor.setMinimumWidth(_BROAD if at == 0 else _NARROW)
             editor.show_value(values.get(field, _first(self._needs[field])))
             focus = editor.focusProxy()
             if focus is not None:
@@ -198,7 +199,9 @@ class NewFarmDialog(QDialog):
         foot.addWidget(self._buttons())
         column.addLayout(foot)
         hint = inside.sizeHint()
-        self.resize(hint.width() + metrics.wide * 2, min(hint.height() + metrics.row * 3, 640))
+        self.resize(
+            min(hint.width() + metrics.wide * 2, _WIDEST), min(hint.height() + metrics.row * 3, _HIGHEST)
+        )
 
     def _left(self, parent: QWidget) -> QVBoxLayout:
         column = QVBoxLayout()
