@@ -17,7 +17,7 @@ from planner.paper.style import MM_PER_PT
 _JOINER: Final = "\u200d"
 _SELECTORS: Final = ("\ufe0e", "\ufe0f")
 _SKIN_TONES: Final = ("\U0001f3fb", "\U0001f3ff")
-_BREAK_AFTER: Final = "-/·,;\u00a0"
+_BREAK_AFTER: Final = "-/·\u00a0"
 """Where a word that does not fit a line by itself is broken rather than between any two letters."""
 
 

@@ -86,6 +86,8 @@ class Column:
     `share` is its part of the width that is left once every column has its `least_mm`. `main` and
     `detail` are the type sizes of its lines. `wrap` is how many lines a text may take before it is set
     smaller. `fold` is the line the column moves to when the paper is too narrow for one line a row.
+    A `firm` column is as wide as its widest word needs and never set below its `least_mm`, so that no
+    number is broken and no box too small.
     """
 
     key: str
@@ -98,6 +100,7 @@ class Column:
     align: Align = Align.LEFT
     wrap: int = 2
     fold: int = 0
+    firm: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -26,10 +26,10 @@ from planner.paper.words import (
     NO_BREAK,
     count_words,
     day_words,
+    firm,
     span_words,
     week_name,
     week_start,
-    whole_words,
 )
 
 TITLE: Final = "Seeding calendar"
@@ -38,6 +38,7 @@ NOTHING: Final = "nothing to sow"
 NO_LOT: Final = "lot not chosen"
 SOWN_IN_PLACE: Final = "sown where it grows"
 MOST_WEEKS: Final = 520
+_FIRM: Final = ("sow", "seeds", "trays", "done", "initials", "date_done", "number_done")
 _HOW_TO: Final = (
     "When sown: tick the box, then write your initials, the date, and how many seeds were really sown."
 )
@@ -210,7 +211,7 @@ class _Calendar:
         )
 
     def _seeds_cell(self, batch: Batch, row: int) -> Cell:
-        seeds = whole_words(int(self._forecast.batches.seeds[row]))
+        seeds = firm(int(self._forecast.batches.seeds[row]))
         wanted = f"for {count_words(batch.plants, 'plant', 'plants')}"
         return Cell(lines=(Line(text=seeds, tone=Tone.MAIN), Line(text=wanted)))
 
@@ -301,6 +302,7 @@ def _columns(sizes: _Sizes) -> tuple[Column, ...]:
             detail=sizes.detail,
             align=Align.RIGHT if key == "seeds" else Align.LEFT,
             fold=fold,
+            firm=key in _FIRM,
         )
 
     return (

@@ -27,7 +27,7 @@ from planner.paper.report import (
     Table,
     Tone,
 )
-from planner.paper.words import NO_BREAK, count_words, list_words, percent_words, whole_words
+from planner.paper.words import NO_BREAK, count_words, firm, list_words, percent_words
 
 CAUTION_KEYS: Final = ("water-on-leaves", "planning-aid")
 ASSUMPTIONS_NAME: Final = "Assumptions"
@@ -115,7 +115,7 @@ def _rules(farm: Farm, forecast: Forecast, rows: tuple[int, ...]) -> Iterator[Pa
 def _worked(farm: Farm, forecast: Forecast, row: int) -> str:
     batch, profile = farm.batches[row], forecast.profiles[int(forecast.batches.profile[row])]
     return (
-        f"For example {batch.code}: {whole_words(batch.plants)} ÷ "
+        f"For example {batch.code}: {firm(batch.plants)} ÷ "
         f"({percent_words(profile.germination_share)} × {percent_words(profile.survival_share)}) gives "
         f"{count_words(int(forecast.batches.seeds[row]), 'seed', 'seeds')}."
     )

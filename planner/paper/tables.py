@@ -7,12 +7,12 @@ Must not know pages or toolkits.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from planner.paper.marks import Fill, Frame, Mark, Rule, Strip
-from planner.paper.measure import Face
-from planner.paper.report import Align, Box, Cell, Column, RowGroup, Size, Table, Tone
+from planner.paper.measure import Face, width_mm
+from planner.paper.report import Align, Box, Cell, Column, Line, RowGroup, Size, Table, Tone
 from planner.paper.setting import SetLine, Setter
 
 CONTINUED: Final = "(continued)"
@@ -46,15 +46,31 @@ def slots_of(columns: tuple[Column, ...], *, width_mm: float) -> Slots:
 
 def _line_of_slots(numbered: tuple[tuple[int, Column], ...], width_mm: float) -> tuple[Slot, ...]:
     least = sum(column.least_mm for _, column in numbered)
-    squeeze = min(1.0, width_mm / least)
+    squeezed = _squeezed(tuple(column for _, column in numbered), width_mm)
     spare = max(width_mm - least, 0.0) / sum(column.share for _, column in numbered)
     slots = []
     x = 0.0
     for index, column in numbered:
-        width = column.least_mm * squeeze + column.share * spare
+        width = squeezed[column.key] + column.share * spare
         slots.append(Slot(index=index, column=column, x_mm=x, width_mm=width))
         x += width
     return tuple(slots)
+
+
+def _squeezed(columns: tuple[Column, ...], width_mm: float) -> dict[str, float]:
+    """Return the least width of each column; too little room is taken from those that are not firm."""
+    least = {column.key: column.least_mm for column in columns}
+    missing = sum(least.values()) - width_mm
+    soft = {column.key: column.least_mm for column in columns if not column.firm}
+    if missing <= 0:
+        return least
+    giving = soft if sum(soft.values()) > missing else least
+    part = 1 - missing / sum(giving.values())
+    return {key: width * part if key in giving else width for key, width in least.items()}
+
+
+def _size(column: Column, line: Line) -> Size:
+    return column.main if line.tone is Tone.MAIN else column.detail
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,11 +84,30 @@ class TableSetter:
 
     def strips(self) -> Iterator[Strip]:
         """Yield the headings, then each band with its rows."""
-        slots = slots_of(self.table.columns, width_mm=self.width_mm)
+        slots = slots_of(self._columns(), width_mm=self.width_mm)
         head = self._headings(slots)
         yield head
         for group in self.table.groups:
             yield from self._group(group, slots, head)
+
+    def _columns(self) -> tuple[Column, ...]:
+        """Return the columns with room for the widest word of those that keep their words whole."""
+        return tuple(
+            replace(column, least_mm=max(column.least_mm, self._widest_word(number)))
+            if column.firm
+            else column
+            for number, column in enumerate(self.table.columns)
+        )
+
+    def _widest_word(self, number: int) -> float:
+        column, style = self.table.columns[number], self.setter.style
+        found = (
+            width_mm(self.setter.metrics, word, face=_FACES[line.tone], pt=_size(column, line).least_pt)
+            for row in self.table.rows
+            for line in row[number].lines
+            for word in line.text.split()
+        )
+        return max(found, default=0.0) + 2 * style.cell_pad_x_mm + 2 * style.slack_mm
 
     def _group(self, group: RowGroup, slots: Slots, head: Strip) -> Iterator[Strip]:
         repeated: tuple[Strip, ...] = (head,)
@@ -187,11 +222,9 @@ class TableSetter:
         room = slot.width_mm - 2 * self.setter.style.cell_pad_x_mm
         found: list[SetLine] = []
         for line in cell.lines:
-            size = slot.column.main if line.tone is Tone.MAIN else slot.column.detail
+            size, face = _size(slot.column, line), _FACES[line.tone]
             found.extend(
-                self.setter.fitted(
-                    line.text, face=_FACES[line.tone], size=size, room_mm=room, wrap=slot.column.wrap
-                )
+                self.setter.fitted(line.text, face=face, size=size, room_mm=room, wrap=slot.column.wrap)
             )
         return tuple(found)
 

@@ -88,13 +88,13 @@ def count_words(number: int, one: str, many: str) -> str:
     >>> count_words(1, "seed", "seeds"), count_words(1250, "seed", "seeds")
     ('1 seed', '1,250 seeds')
     """
-    return f"{whole_words(number)} {one if number == 1 else many}"
+    return f"{firm(number)} {one if number == 1 else many}"
 
 
-def whole_words(number: int) -> str:
+def firm(number: int) -> str:
     """Return a whole number with thousands apart.
 
-    >>> whole_words(12500)
+    >>> firm(12500)
     '12,500'
     """
     return f"{number:,}"

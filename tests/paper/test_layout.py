@@ -268,6 +268,14 @@ def test_that_numbers_stand_at_the_right_of_their_column():
     assert ends[0] == ends[1]
 
 
+def test_that_a_number_of_seeds_is_never_broken():
+    for paper in SHEETS:
+        for large in (True, False):
+            pages = pages_of(calendar_of(strange_farm(), large=large), paper, METRICS)
+            bold = [m.text for page in pages for m in words_of(page) if m.face is Face.BOLD]
+            assert any(len(text) == len("1,196,173") and text.count(",") == 2 for text in bold), paper
+
+
 def test_that_columns_fold_into_two_lines_a_row_when_the_paper_is_narrow():
     report = calendar_of(sown_farm(1, weeks=1), weeks=1)
     code = "LTL-27W14-000"
