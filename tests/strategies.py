@@ -6,6 +6,7 @@ Values come from the declared limits of each field, so a new field is drawn with
 import dataclasses
 from collections.abc import Mapping
 from datetime import date
+from functools import cache
 from typing import Any, get_type_hints
 
 from hypothesis import strategies as st
@@ -42,6 +43,11 @@ ids = st.uuids().map(str).map(Id)
 names = st.text(NO_CONTROL, min_size=1, max_size=12).filter(lambda text: bool(text.strip()))
 
 
+hints_of = cache(get_type_hints)
+declared = cache(specs_of)
+
+
+@cache
 def values(spec: FieldSpec, hint: Any) -> st.SearchStrategy[Any]:
     """Return a strategy for the values one field may hold, None left out."""
     if spec.kind is FieldKind.SERIES:
@@ -63,7 +69,7 @@ def values(spec: FieldSpec, hint: Any) -> st.SearchStrategy[Any]:
 @st.composite
 def made(draw: st.DrawFn, owner: type[Any], **given: Any) -> Any:
     """Draw a thing of one class; `given` fields are taken as they are, defaults more often than not."""
-    hints = get_type_hints(owner)
+    hints = hints_of(owner)
     chosen = dict(given)
     optional = [
         field.name
@@ -72,7 +78,7 @@ def made(draw: st.DrawFn, owner: type[Any], **given: Any) -> Any:
     ]
     said = draw(st.sets(st.sampled_from(optional), max_size=3)) if optional else set()
     for field in dataclasses.fields(owner):
-        spec = specs_of(owner)[field.name]
+        spec = declared(owner)[field.name]
         left_out = field.name in optional and field.name not in said
         if field.name in given or left_out or spec.kind in (FieldKind.REFERENCE, FieldKind.PAIRS):
             continue
@@ -121,14 +127,14 @@ def ids_of(things: tuple[Any, ...]) -> list[Id]:
 def _own_entry(draw: st.DrawFn) -> OwnEntry:
     shelf = draw(st.sampled_from(Shelf))
     owner = FIGURES[shelf]
-    hints = get_type_hints(owner)
+    hints = hints_of(owner)
     plain = [
         name
-        for name, spec in specs_of(owner).items()
+        for name, spec in declared(owner).items()
         if name not in ("key", "name", "notes") and hints[name] in (float, str, bool)
     ]
     figures = draw(st.sets(st.sampled_from(plain), max_size=4))
-    drawn = {name: draw(values(specs_of(owner)[name], hints[name])) for name in sorted(figures)}
+    drawn = {name: draw(values(declared(owner)[name], hints[name])) for name in sorted(figures)}
     pairs: Mapping[str, Any] = drawn
     return draw(made(OwnEntry, shelf=shelf, values=tuple(sorted(pairs.items()))))
 
@@ -142,7 +148,7 @@ def _fish_group(draw: st.DrawFn, tanks: list[Id]) -> FishGroup:
         Feeding.FIXED: "feed_g_per_day",
     }.get(group.feeding)
     if wanted and getattr(group, wanted) in (None, ""):
-        group = dataclasses.replace(group, **{wanted: draw(values(specs_of(FishGroup)[wanted], None))})
+        group = dataclasses.replace(group, **{wanted: draw(values(declared(FishGroup)[wanted], None))})
     return group
 
 
@@ -152,7 +158,7 @@ def _fish_event(draw: st.DrawFn, groups: tuple[FishGroup, ...]) -> FishEvent:
     on = draw(st.dates(group.stocked_on, LAST_DAY))
     event = draw(made(FishEvent, group=group.id, on=on))
     missing = {
-        name: draw(values(specs_of(FishEvent)[name], None))
+        name: draw(values(declared(FishEvent)[name], None))
         for name in NEEDED_OF_EVENT.get(event.kind, ())
         if getattr(event, name) is None
     }

@@ -135,6 +135,6 @@ def _left_out(key: Key) -> str:
 
 
 if __name__ == "__main__":
-    for _name in sys.argv[1:]:
-        _path = Path(_name)
+    for _given in sys.argv[1:]:
+        _path = Path(_given)
         _path.write_text(with_key_tables(_path.read_text(encoding="utf-8")), encoding="utf-8")
