@@ -10,6 +10,7 @@ import io
 from typing import Final
 
 from planner.paper.report import Report, Table
+from planner.paper.words import NO_BREAK
 
 _FORMULA_STARTS: Final = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 _GROUP: Final = "Group"
@@ -32,11 +33,15 @@ def csv_text(report: Report, *, table: str | None = None) -> str:
     for group in chosen.groups:
         name = [harmless(" ".join(part for part in (group.heading, group.detail) if part))] if grouped else []
         for row in group.rows:
-            writer.writerow(name + [harmless(cell.text) for cell in row])
+            writer.writerow(name + [harmless(cell.value or _plain(cell.text)) for cell in row])
         if group.empty and not group.rows:
             padding = [""] * (len(chosen.columns) - 1)
             writer.writerow([*name, harmless(group.empty), *padding])
     return out.getvalue()
+
+
+def _plain(text: str) -> str:
+    return text.replace(NO_BREAK, " ")
 
 
 def _chosen(report: Report, name: str | None) -> Table:

@@ -68,10 +68,14 @@ class Line:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Cell:
-    """What stands in one cell of a table: lines of text, or room for a hand."""
+    """What stands in one cell of a table: lines of text, or room for a hand.
+
+    `value` is what a spreadsheet is given instead of the lines: a bare number, a date as YYYY-MM-DD.
+    """
 
     lines: tuple[Line, ...] = ()
     box: Box = Box.NONE
+    value: str = ""
 
     @property
     def text(self) -> str:

@@ -26,10 +26,10 @@ from planner.paper.words import (
     NO_BREAK,
     count_words,
     day_words,
-    firm,
     span_words,
     week_name,
     week_start,
+    whole_words,
 )
 
 TITLE: Final = "Seeding calendar"
@@ -211,9 +211,10 @@ class _Calendar:
         )
 
     def _seeds_cell(self, batch: Batch, row: int) -> Cell:
-        seeds = firm(int(self._forecast.batches.seeds[row]))
+        seeds = int(self._forecast.batches.seeds[row])
         wanted = f"for {count_words(batch.plants, 'plant', 'plants')}"
-        return Cell(lines=(Line(text=seeds, tone=Tone.MAIN), Line(text=wanted)))
+        lines = (Line(text=whole_words(seeds), tone=Tone.MAIN), Line(text=wanted))
+        return Cell(lines=lines, value=str(seeds))
 
     def _trays_cell(self, batch: Batch, row: int) -> Cell:
         first, *rest = tray_words(self._places, batch, int(self._forecast.batches.seeds[row]))
@@ -265,7 +266,8 @@ def _held_together(text: str) -> str:
 def _day_cell(on: date) -> Cell:
     """Return weekday above day and month, so that both stay whole in a narrow column."""
     weekday, day = day_words(on, beside=on).split(" ", 1)
-    return Cell(lines=(Line(text=weekday, tone=Tone.MAIN), Line(text=_held_together(day), tone=Tone.MAIN)))
+    lines = (Line(text=weekday, tone=Tone.MAIN), Line(text=_held_together(day), tone=Tone.MAIN))
+    return Cell(lines=lines, value=on.isoformat())
 
 
 def _crop_cell(batch: Batch, profile: Profile) -> Cell:

@@ -12,6 +12,7 @@ from planner.catalogue.catalogue import Catalogue, Publication
 from planner.catalogue.figure import Confidence
 from planner.farm.crops import Batch
 from planner.farm.farm import Farm
+from planner.farm.species import HarvestKind
 from planner.forecast.profiles import BATCH_FIGURES, Profile
 from planner.forecast.values import FlagKind, Forecast
 from planner.paper.report import (
@@ -27,7 +28,7 @@ from planner.paper.report import (
     Table,
     Tone,
 )
-from planner.paper.words import NO_BREAK, count_words, firm, list_words, percent_words
+from planner.paper.words import NO_BREAK, count_words, list_words, percent_words, whole_words
 
 CAUTION_KEYS: Final = ("water-on-leaves", "planning-aid")
 ASSUMPTIONS_NAME: Final = "Assumptions"
@@ -43,6 +44,8 @@ FIGURE_WORDS: Final = {
     "picking_days": "picking days",
 }
 """The figures of a crop that this sheet uses, in words."""
+
+_OF_LONG_HARVESTS: Final = ("picking_days",)
 
 _SAME_DAYS: Final = (
     "A crop is reckoned with the same days in every season. Expect longer in cold or dark months and "
@@ -115,7 +118,7 @@ def _rules(farm: Farm, forecast: Forecast, rows: tuple[int, ...]) -> Iterator[Pa
 def _worked(farm: Farm, forecast: Forecast, row: int) -> str:
     batch, profile = farm.batches[row], forecast.profiles[int(forecast.batches.profile[row])]
     return (
-        f"For example {batch.code}: {firm(batch.plants)} ÷ "
+        f"For example {batch.code}: {whole_words(batch.plants)} ÷ "
         f"({percent_words(profile.germination_share)} × {percent_words(profile.survival_share)}) gives "
         f"{count_words(int(forecast.batches.seeds[row]), 'seed', 'seeds')}."
     )
@@ -207,16 +210,19 @@ def _columns(*, large: bool) -> tuple[Column, ...]:
 def _sources(catalogue: Catalogue, profiles: dict[int, Profile]) -> Iterator[Paragraph]:
     """Yield what each crop's figures rest on, by how sure they are, then the publications by number."""
     numbers: dict[str, int] = {}
-    for key, name in dict.fromkeys((p.crop.key, p.crop.name) for p in profiles.values()):
+    crops = {profile.crop.key: profile.crop for profile in profiles.values()}
+    for crop in crops.values():
         grouped: dict[str, list[str]] = {}
         for field, words in FIGURE_WORDS.items():
-            source, sureness = _origin(catalogue, key, field)
+            if field in _OF_LONG_HARVESTS and crop.harvest is HarvestKind.SINGLE:
+                continue
+            source, sureness = _origin(catalogue, crop.key, field)
             mark = ""
             if source in catalogue.publications:
                 mark = f"{NO_BREAK}[{numbers.setdefault(source, len(numbers) + 1)}]"
             grouped.setdefault(sureness, []).append(f"{words}{mark}")
         said = "; ".join(f"{sureness}: {', '.join(what)}" for sureness, what in grouped.items())
-        yield Paragraph(text=f"{name} – {said}.", item=True)
+        yield Paragraph(text=f"{crop.name} – {said}.", item=True)
     for source, number in numbers.items():
         yield Paragraph(text=f"[{number}] {_cited(catalogue.publications[source])}")
 

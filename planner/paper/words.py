@@ -88,13 +88,13 @@ def count_words(number: int, one: str, many: str) -> str:
     >>> count_words(1, "seed", "seeds"), count_words(1250, "seed", "seeds")
     ('1 seed', '1,250 seeds')
     """
-    return f"{firm(number)} {one if number == 1 else many}"
+    return f"{whole_words(number)} {one if number == 1 else many}"
 
 
-def firm(number: int) -> str:
+def whole_words(number: int) -> str:
     """Return a whole number with thousands apart.
 
-    >>> firm(12500)
+    >>> whole_words(12500)
     '12,500'
     """
     return f"{number:,}"

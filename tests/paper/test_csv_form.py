@@ -25,6 +25,9 @@ def test_that_every_sowing_is_a_row_with_its_week():
     assert len(sown) == 16
     assert {len(row) for row in rows} == {len(head)}
     assert sown[0][0].startswith("W14 Mon 5 Apr")
+    assert sown[0][1] == "2027-04-05"
+    assert all(int(row[3]) > 0 for row in sown)
+    assert not any("\u00a0" in field for row in rows for field in row)
 
 
 def test_that_weeks_without_sowing_are_rows_too():
