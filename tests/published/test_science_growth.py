@@ -121,3 +121,21 @@ def test_that_the_default_share_is_the_fit_its_row_names() -> None:
     share = growth.logistic_share((nursery + day) / life, **curve)
     ours = (share - share[0]) / (share[-1] - share[0])
     assert float(np.max(np.abs(ours - measured))) < 0.10
+
+
+def test_that_a_batch_crop_draws_in_peaks_and_a_staggered_one_evenly() -> None:
+    """Rakocy and others 2004 (basil): four-week crops, deficiency signs only where all was planted at once.
+
+    Four cohorts a week apart must draw evenly, within a hundredth; the whole at once must peak.
+    """
+    life = 28
+    days = np.arange(life + 1) / life
+    curve = {
+        "midpoint": figure("growth_midpoint_single_cut"),
+        "steepness": figure("growth_steepness_single_cut"),
+    }
+    one_crop = growth.daily_increments(growth.logistic_share(days, **curve)).reshape(4, 7).sum(axis=1)
+    staggered = sum(np.roll(one_crop, week) for week in range(4)) / 4.0
+    assert float(one_crop.sum()) == pytest.approx(1.0)
+    assert float(staggered.max() / staggered.mean()) < 1.01
+    assert float(one_crop.max() / one_crop.mean()) > 1.8
