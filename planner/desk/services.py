@@ -11,7 +11,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QWidget
@@ -45,16 +45,17 @@ class Rooms:
     """What is read in after the first paint: the callables behind the menus, and the workspace.
 
     `troubles` are the errors of disk and database that are to be expected; the text of one is a sentence
-    for the user. Every callable here may raise them, and an act on a session too.
+    for the user. Every callable here may raise them, and an act on a session too. What takes a session
+    takes one that came from here.
     """
 
     open_farm: Callable[[Path], Session]
     new_farm: Callable[[Path, Answers], Session]
     first_farm: Callable[[], Session]
-    save_copy: Callable[[Session, Path], None]
-    export_text: Callable[[Session, Path], None]
-    close: Callable[[Session], None]
-    where: Callable[[Session], Path | None]
+    save_copy: Callable[[Any, Path], None]
+    export_text: Callable[[Any, Path], None]
+    close: Callable[[Any], None]
+    where: Callable[[Any], Path | None]
     troubles: tuple[type[Exception], ...]
     make_workspace: Callable[[WorkspaceNeeds], Workspace]
 

@@ -107,6 +107,7 @@ class MainWindow(QMainWindow):
         """Read in what is heavy, build the workspace, and open a farm."""
         if self.rooms is not None:
             return
+        self.crash.begin()
         self.rooms = self._services.load()
         self.conduct.expect(self.rooms.troubles)
         self.files = Files(

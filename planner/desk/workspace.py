@@ -47,13 +47,13 @@ class Workspace(QWidget):
     told = Signal(str)
     chosen_changed = Signal()
 
-    def __init__(self, needs: WorkspaceNeeds) -> None:
+    def __init__(self, needs: WorkspaceNeeds, *, forecaster: Forecaster) -> None:
         super().__init__(needs.parent)
         self._needs = needs
         self.theme = needs.theme
         self._today = needs.now().date()
         self._session: Session | None = None
-        self._forecaster: Forecaster | None = None
+        self._forecaster = forecaster
         self.outlook: Outlook | None = None
         self._chosen: Id | None = None
         self._day = self._today
@@ -73,7 +73,8 @@ class Workspace(QWidget):
         self.tabs.setDocumentMode(True)
         self.tabs.addTab(self.lanes, tr("Weeks"))
         self.tabs.addTab(self.table, tr("Batches"))
-        self.tabs.tabBar().setAccessibleName(tr("Weeks or batches"))
+        for part in (self.tabs, self.tabs.tabBar()):
+            part.setAccessibleName(tr("Weeks or batches"))
         self.split = QSplitter(Qt.Orientation.Horizontal, self)
         self.split.setHandleWidth(1)
         self.split.setChildrenCollapsible(False)
@@ -108,7 +109,6 @@ class Workspace(QWidget):
     def show_session(self, session: Session) -> None:
         """Show a farm that has been opened."""
         self._session = session
-        self._forecaster = Forecaster(session.catalogue)
         self._chosen = None
         self._refresh()
         self._go_to_today()
@@ -118,7 +118,7 @@ class Workspace(QWidget):
         self._refresh()
 
     def _refresh(self) -> None:
-        if self._session is None or self._forecaster is None:
+        if self._session is None:
             return
         self.outlook = look_out(self._session.farm, self._forecaster)
         if self._chosen is not None and self._chosen not in self.outlook.found:

@@ -85,7 +85,7 @@ class FieldRow(QWidget):
     def _name(self) -> None:
         words = field_words(self.editor.needs.field)
         unit = unit_words(self._spec.unit)
-        full = f"{words} [{unit}]" if unit and unit not in words.lower() else words
+        full = f"{words} [{unit}]" if unit and unit not in words.lower().split() else words
         self._label.setText(full)
         focus = self.editor.focusProxy()
         assert focus is not None
