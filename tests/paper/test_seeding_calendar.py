@@ -164,6 +164,11 @@ def test_that_the_sheet_says_whose_plan_it_is_and_when_it_was_printed():
     assert f"5 sowings, {seeds:,} seeds" in report.header_lines[0]
 
 
+def test_that_a_sheet_without_sowings_says_so_at_its_head():
+    report = calendar_of(bare_farm())
+    assert report.header_lines[0] == "Brookside Loop (Lower greenhouse): nothing to sow in these weeks."
+
+
 def test_that_the_sum_can_be_checked_by_hand():
     text = said(calendar_of(farm_with(one_batch(germination_share=0.8)))).replace("\u00a0", " ")
     assert "Seeds to sow = plants wanted ÷" in text
