@@ -142,7 +142,7 @@ def _summary(farm: Farm, forecast: Forecast, rows: tuple[int, ...]) -> str:
     sites = ", ".join(site.name for site in farm.sites if site.name != farm.settings.name)
     where = f"{farm.settings.name} ({sites})" if sites else farm.settings.name
     if not rows:
-        return f"{where}: {NOTHING} in these weeks."
+        return f"{where}: no sowings in these weeks."
     seeds = sum(int(forecast.batches.seeds[row]) for row in rows)
     return f"{where}: {count_words(len(rows), 'sowing', 'sowings')}, {count_words(seeds, 'seed', 'seeds')}."
 

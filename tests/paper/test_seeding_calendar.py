@@ -166,7 +166,7 @@ def test_that_the_sheet_says_whose_plan_it_is_and_when_it_was_printed():
 
 def test_that_a_sheet_without_sowings_says_so_at_its_head():
     report = calendar_of(bare_farm())
-    assert report.header_lines[0] == "Brookside Loop (Lower greenhouse): nothing to sow in these weeks."
+    assert report.header_lines[0] == "Brookside Loop (Lower greenhouse): no sowings in these weeks."
 
 
 def test_that_the_sum_can_be_checked_by_hand():
