@@ -59,8 +59,10 @@ def difference(before: dict[Id, Hold], after: dict[Id, Hold]) -> tuple[list[Hold
 
 
 def _units_of_changes(before: dict[Id, Hold], after: dict[Id, Hold]) -> set[_Unit]:
+    """Return the units that a hold came to, or left."""
     changed, gone = difference(before, after)
-    return {_unit(hold) for hold in changed} | {_unit(before[key]) for key in gone}
+    left = [key for key in (*gone, *(hold.placement for hold in changed)) if key in before]
+    return {_unit(hold) for hold in changed} | {_unit(before[key]) for key in left}
 
 
 def _is_other(known: Hold | None, hold: Hold) -> bool:
