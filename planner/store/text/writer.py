@@ -76,7 +76,8 @@ class _Writer:
             value = getattr(thing, key.field)
             if key.spec.kind is FieldKind.REFERENCE:
                 lines.extend(self._reference(key, value, always=isinstance(thing, Placement)))
-            elif value != key.default:
+            elif toml_value(value) != toml_value(key.default):
+                # By the text, because -0.0 is 0.0 to everything but the mark of a plan.
                 lines.append((key.name, toml_value(value)))
         lines.extend(self._more(thing))
         if item.order is not None:

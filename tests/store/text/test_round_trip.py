@@ -102,6 +102,16 @@ def test_that_a_farm_with_a_fault_is_not_written() -> None:
         write_farm_text(dataclasses.replace(farm, loops=(dataclasses.replace(farm.loops[0], water_l=1.0),)))
 
 
+def test_that_a_nought_with_a_minus_is_kept_for_the_mark_of_the_plan() -> None:
+    farm = a_farm()
+    farm = read_farm_text(
+        write_farm_text(
+            dataclasses.replace(farm, sites=(dataclasses.replace(farm.sites[0], altitude_m=-0.0),))
+        )
+    )
+    assert str(farm.sites[0].altitude_m) == "-0.0"
+
+
 def test_that_ids_made_from_names_are_left_out_of_the_text() -> None:
     text = write_farm_text(a_farm())
     plain = "\n".join(line for line in text.split("\n") if not line.startswith("id "))
