@@ -6,7 +6,7 @@ import pytest
 
 from planner.farm.crops import Phase
 from planner.farm.farm import Farm, Shelf
-from planner.farm.faults import FarmFaultError
+from planner.farm.faults import FarmFaultError, FaultKind
 from planner.farm.fish import FishEventKind
 from planner.farm.ids import id_from
 from planner.farm.site import Bed
@@ -242,3 +242,31 @@ def test_that_a_faulty_tank_does_not_make_its_fish_faulty() -> None:
 def test_that_what_was_said_shortly_is_written_in_full_and_stays_the_same() -> None:
     farm = read(TANKS, RAFTS, GROUP, 'tanks = ["A", "B"]\nrepeat_every_days = 42\nrepeat_times = 2', BATCH)
     assert read_farm_text(write_farm_text(farm)) == farm
+
+
+def test_that_a_repeated_code_that_meets_another_is_told_once_with_its_line() -> None:
+    other = BATCH + 'code = "B-2"\n'
+    with pytest.raises(FarmFaultError) as caught:
+        read(other, BATCH, 'code = "B"\nrepeat_every_days = 7\nrepeat_times = 2')
+    (fault,) = caught.value.faults
+    assert (fault.kind, fault.field, fault.value) == (FaultKind.DUPLICATE, "code", "B-2")
+    assert fault.line > 0
+
+
+def test_that_the_line_of_a_fault_is_that_of_its_key_even_after_a_note_of_many_lines() -> None:
+    note = 'notes = """\n[[tank]]\nvolume_l = 3\n"""\n'
+    with pytest.raises(FarmFaultError) as caught:
+        read_farm_text(HEAD + note + '[[tank]]\nname = "A"\nvolume_l = 3\n')
+    line = (HEAD + note).count("\n") + 3
+    assert [fault.line for fault in caught.value.faults] == [line]
+
+
+def test_that_things_written_inline_are_read_like_tables() -> None:
+    places = 'place = [{phase = "bed", raft = 1, places = "1-18"}, {phase = "bed", raft = 2, places = 4}]'
+    farm = read(RAFTS, BATCH, places)
+    assert [(one.unit, one.first, one.count) for one in farm.placements] == [(1, 1, 18), (2, 4, 1)]
+
+
+def test_that_a_repeat_past_the_last_day_there_is_is_a_fault() -> None:
+    text = refused(BATCH.replace("2026-03-02", "2199-12-01"), "repeat_every_days = 400\nrepeat_times = 520")
+    assert "sow_on" in text
