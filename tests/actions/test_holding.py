@@ -1,0 +1,78 @@
+"""Clashes of holds are found step by step just as they are found from the beginning."""
+
+import itertools
+from datetime import timedelta
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from planner.actions.holding import book_of, difference, new_clashes, next_book
+from planner.farm.fields import Id
+from planner.farm.holds import Hold
+from tests.store.sample import START
+
+
+@st.composite
+def holds(draw):
+    """Draw up to eight holds on two units of one bed."""
+    found = {}
+    for number in draw(st.sets(st.integers(0, 7))):
+        first, day = draw(st.integers(1, 8)), draw(st.integers(0, 20))
+        found[number] = Hold(
+            placement=Id(f"p{number}"),
+            batch=Id("b"),
+            bed=Id("bed"),
+            unit=draw(st.integers(1, 2)),
+            first=first,
+            last=first + draw(st.integers(0, 3)),
+            from_on=START + timedelta(days=day),
+            until_on=START + timedelta(days=day + draw(st.integers(1, 10))),
+        )
+    return tuple(found.values())
+
+
+def clashing(many):
+    """Return the pairs that share a place on a day, by looking at every place and day."""
+
+    def spots(hold):
+        days = range((hold.until_on - hold.from_on).days)
+        places = range(hold.first, hold.last + 1)
+        return {(hold.unit, place, hold.from_on + timedelta(days=day)) for place in places for day in days}
+
+    return {
+        frozenset((one.placement, other.placement))
+        for one, other in itertools.combinations(many, 2)
+        if spots(one) & spots(other)
+    }
+
+
+def pairs(found):
+    return {frozenset((one.placement, other.placement)) for one, other in found}
+
+
+@given(holds())
+def test_that_every_clash_is_found_and_no_other(many):
+    assert pairs(book_of(many).clashes) == clashing(many)
+
+
+@given(holds(), holds())
+def test_that_a_step_finds_what_a_new_look_finds(before, after):
+    book = next_book(book_of(before), after)
+    assert pairs(book.clashes) == clashing(after)
+    assert pairs(new_clashes(book_of(before), book)) == clashing(after) - clashing(before)
+
+
+@given(holds())
+def test_that_guarded_holds_never_clash(many):
+    kept = tuple(book_of(many).guarded().values())
+    assert clashing(kept) == set()
+
+
+@given(holds(), holds())
+def test_that_a_difference_leads_from_one_to_the_other(before, after):
+    known = {hold.placement: hold for hold in before}
+    changed, gone = difference(known, {hold.placement: hold for hold in after})
+    known.update({hold.placement: hold for hold in changed})
+    for placement in gone:
+        del known[placement]
+    assert set(known.values()) == set(after)
