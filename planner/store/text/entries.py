@@ -60,13 +60,7 @@ def entries_of(tables: dict[str, Any], findings: Findings) -> tuple[Entry, ...]:
 def _entries(form: Form, raw: Any, path: Path, owner: str, findings: Findings) -> Iterator[Entry]:
     many = [raw] if form.kind is SETTINGS_KIND and isinstance(raw, dict) else raw
     if not isinstance(many, list) or not all(isinstance(one, dict) for one in many):
-        findings.say(
-            Source(path=(*path, (form.word, 0)), where=owner or "farm"),
-            FaultKind.WRONG_TYPE,
-            f"{form.word} is {_as_written(raw)}, but must be a table of its own.",
-            field=form.word,
-            remedy=f"Begin each with the line {form.header}.",
-        )
+        _say_no_table(form, raw, path, owner, findings)
         return
     if form.kind is SETTINGS_KIND and len(many) > 1:
         source = Source(path=((form.word, 1),), where="farm")
@@ -100,8 +94,20 @@ def _entry(form: Form, raw: dict[str, Any], path: Path, owner: str, findings: Fi
     return Entry(form=form, raw=raw, source=source, label=label, id=_id(form, raw, label), inner=inner)
 
 
-def _as_written(raw: Any) -> str:
-    return "in single brackets" if isinstance(raw, dict) else shown(raw)
+def _say_no_table(form: Form, raw: Any, path: Path, owner: str, findings: Findings) -> None:
+    """Take up what stands where tables of a form should: a value, single brackets, orphans of it."""
+    here = (*path, (form.word, 0))
+    remedy = f"Begin each with the line {form.header}."
+    message = f"{form.word} is {shown(raw)}, but must be a table of its own."
+    if isinstance(raw, dict):
+        message = f"{form.word} is in single brackets, but must be in double ones."
+        orphans = [inner for inner in nested_in(form) if list(raw) == [inner.word]]
+        for inner in orphans:
+            here = (*here, (inner.word, 0))
+            message = f"{inner.header} stands where no {form.header} is above it."
+            remedy = f"Put it below the {form.header} it belongs to."
+    source = Source(path=here, where=owner or "farm")
+    findings.say(source, FaultKind.WRONG_TYPE, message, field=form.word, remedy=remedy)
 
 
 def _label(form: Form, raw: dict[str, Any]) -> str:

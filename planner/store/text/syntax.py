@@ -19,9 +19,10 @@ _LONG_KEY: Final = re.compile(rf"(?:[\w\-]++[ \t]*+\.[ \t]*+){{{limits.MOST_KEY_
 _LONE_SURROGATE: Final = re.compile("[\ud800-\udfff]")
 
 _PLAIN_WORDS: Final[tuple[tuple[str, str, str], ...]] = (
-    ("Invalid value", "no value can be read here.", "Texts need quotes, dates look like 2026-03-02."),
+    ("Invalid value", "no value can be read here.",
+     "Texts need quotes, dates look like 2026-03-02, yes and no are true and false."),
     ("Expected newline", "something follows a value that is complete.",
-     "Write one key a line, and numbers with a point and no blanks or commas: 2.5."),
+     "Write one key a line, numbers with a point and no commas (2.5), dates year first (2026-03-02)."),
     ("Expected '='", "a key must be followed by = and a value.", "Write for example: name = \"North\"."),
     ("Invalid statement", "this is neither a key with a value nor a table header.", ""),
     ("Unclosed array", "a list that begins with [ is not closed.", "Close it with ]."),
