@@ -113,13 +113,15 @@ class Means:
     def session(self, store: FarmStore) -> Session:
         """Return a session on an open farm file."""
         from planner.actions.session import Session
+        from planner.catalogue.own import laid_over
 
         return Session(
-            store=store,
-            catalogue=self.catalogue,
+            store,
+            self.catalogue,
             holds_of=self.holds,
             faults_of=self.faults,
             now=utc_now,
+            laid_over=laid_over,
         )
 
 

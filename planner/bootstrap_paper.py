@@ -16,16 +16,6 @@ if TYPE_CHECKING:
     from planner.paper.style import Paper
 
 
-def paper_named(name: str, *, landscape: bool = True) -> Paper:
-    """Return a paper by its name, lying on its side unless told otherwise.
-
-    Raises `KeyError` for a name that is not offered.
-    """
-    from planner.paper.style import PAPERS
-
-    return {paper.name.lower(): paper for paper in PAPERS}[name.lower()].turned(landscape=landscape)
-
-
 def is_wall_paper(paper: Paper) -> bool:
     """Tell whether a paper is read from the wall, and so takes large type."""
     from planner.paper.style import A3, TABLOID

@@ -11,10 +11,14 @@ from planner.bootstrap import FARM_SUFFIX, Means, is_text, local_now
 from planner.platform_guard import this_refusal
 
 if TYPE_CHECKING:
+    from PySide6.QtCore import QSettings
+
     from planner.actions.session import Session
     from planner.desk.newfarm.answers import Answers
     from planner.desk.services import DeskServices, Rooms, WorkspaceNeeds
     from planner.desk.workspace import Workspace
+    from planner.farm.farm import Farm
+    from planner.store.store import FarmStore
 
 ORGANISATION: Final = "Raftweek"
 SAMPLE: Final = ("sample_data", "school-kitchen.toml")
@@ -61,7 +65,7 @@ def _services(path: Path | None) -> DeskServices:
     )
 
 
-def _settings() -> object:
+def _settings() -> QSettings:
     from PySide6.QtCore import QSettings
 
     return QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, ORGANISATION, ORGANISATION)
@@ -82,6 +86,7 @@ class Wiring:
         """Keep the folder of farms; nothing is read yet."""
         self._home = home
         self._means = Means()
+        self._stores: dict[int, FarmStore] = {}
 
     def rooms(self) -> Rooms:
         """Read in everything heavy and return what the window calls."""
@@ -106,16 +111,27 @@ class Wiring:
         from planner.store.store import FarmStore
 
         if not is_text(path):
-            return self._means.session(FarmStore.open(path))
-        farm = self._means.read(path).farm
-        return self._means.session(self._means.create_store(path.with_suffix(FARM_SUFFIX), farm))
+            return self._session(FarmStore.open(path))
+        return self._created(path.with_suffix(FARM_SUFFIX), self._means.read(path).farm)
+
+    def _created(self, path: Path, farm: Farm) -> Session:
+        return self._session(self._means.create_store(path, farm))
+
+    def _session(self, store: FarmStore) -> Session:
+        """Return a session that is let go together with its store."""
+        try:
+            session = self._means.session(store)
+        except BaseException:
+            store.close()
+            raise
+        self._stores[id(session)] = store
+        return session
 
     def new_farm(self, path: Path, answers: Answers) -> Session:
         """Make a farm file of the answers and open it."""
         from planner.desk.newfarm.draft import drafted
 
-        farm = drafted(answers, self._means.forecaster).farm
-        return self._means.session(self._means.create_store(path, farm))
+        return self._created(path, drafted(answers, self._means.forecaster).farm)
 
     def first_farm(self) -> Session:
         """Open the copy of the sample farm, made when there is none yet."""
@@ -125,12 +141,11 @@ class Wiring:
         if path.exists():
             return self.open_farm(path)
         self._home.mkdir(parents=True, exist_ok=True)
-        farm = self._means.read(shipped_path(*SAMPLE)).farm
-        return self._means.session(self._means.create_store(path, farm))
+        return self._created(path, self._means.read(shipped_path(*SAMPLE)).farm)
 
     def save_copy(self, session: Session, path: Path) -> None:
         """Write the farm and its history to another file."""
-        session.copy_to(path)
+        self._stores[id(session)].copy_to(path)
 
     def export_text(self, session: Session, path: Path) -> None:
         """Write the farm as text."""
@@ -140,7 +155,7 @@ class Wiring:
 
     def close(self, session: Session) -> None:
         """Let go of the farm's file."""
-        session.close()
+        self._stores.pop(id(session)).close()
 
     def where(self, session: Session) -> Path | None:
         """Return the file a farm is kept in."""

@@ -337,13 +337,14 @@ def _add_calendar(commands: Any) -> None:
 
 
 def _calendar(parsed: argparse.Namespace) -> int:
-    from planner.bootstrap_paper import calendar_report, paper_named, write_report
+    from planner.bootstrap_paper import calendar_report, write_report
+    from planner.paper.style import paper_named
 
     means = Means()
     farm = means.read(parsed.file).farm
     forecast = means.forecaster.preview(farm)
     span = _span(parsed, forecast)
-    paper = paper_named(parsed.paper)
+    paper = paper_named(parsed.paper, landscape=True)
     report = calendar_report(
         farm,
         forecast,
