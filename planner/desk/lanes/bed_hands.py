@@ -6,22 +6,17 @@ Turns mouse and keys into a `Drag`, a cursor and signals; must know nothing of p
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Final
 
-from PySide6.QtCore import QObject, QPointF, Qt, Signal
-from PySide6.QtGui import QMouseEvent
+from PySide6.QtCore import QObject, QPointF, Signal
 
 from planner.desk.lanes import words
 from planner.desk.lanes.canvases import BedsCanvas, Held
+from planner.desk.lanes.hand import Hand
 from planner.desk.lanes.interaction import Drag, Mover, Step, step_by_days, step_to_rows
 from planner.desk.lanes.scene import Bar, RowKey, Scene
 from planner.desk.lanes.scene_index import SceneIndex, Spot, Way, first_spot, neighbour
 from planner.desk.lanes.time_scale import DAYS_PER_WEEK
 from planner.farm.fields import Id
-
-_LEFT: Final = Qt.MouseButton.LeftButton
-_SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
-_CONTROL: Final = Qt.KeyboardModifier.ControlModifier
 
 
 class BedHands(QObject):
@@ -44,7 +39,7 @@ class BedHands(QObject):
         self._chosen: frozenset[Id] = frozenset()
         self._cursor: Spot | None = None
         self._focused = False
-        self._pointer: tuple[QPointF, Qt.KeyboardModifier] | None = None
+        self._pointer: Hand | None = None
 
     @property
     def chosen(self) -> frozenset[Id]:
@@ -98,15 +93,15 @@ class BedHands(QObject):
 
     # ---- mouse
 
-    def press(self, event: QMouseEvent) -> None:
+    def press(self, hand: Hand) -> None:
         """Choose what is pressed, or fold a bed, and be ready for a drag."""
-        at = event.position()
-        if event.button() is not _LEFT:
+        at = hand.at
+        if not hand.left:
             return
         if self._fold_at(at):
             return
         spot = self._canvas.spot_at(at)
-        self._choose(spot, adding=bool(event.modifiers() & _CONTROL))
+        self._choose(spot, adding=hand.control)
         if spot is not None:
             self._drag.press(spot.bar, spot.row, x=at.x(), y=at.y(), day=self._day_at(at))
 
@@ -142,23 +137,22 @@ class BedHands(QObject):
         if changed:
             self.selected.emit(sorted(chosen))
 
-    def move(self, event: QMouseEvent) -> None:
+    def move(self, hand: Hand) -> None:
         """Follow the pointer with the pressed bar."""
-        if event.buttons() & _LEFT:
-            self._follow(event.position(), event.modifiers())
+        if hand.left_held:
+            self._follow(hand)
 
     def follow_again(self) -> None:
         """Look again what lies under the pointer, after the lanes have been scrolled."""
         if self._drag.active and self._pointer is not None:
-            self._follow(*self._pointer)
+            self._follow(self._pointer)
 
-    def _follow(self, at: QPointF, modifiers: Qt.KeyboardModifier) -> None:
-        self._pointer = (at, modifiers)
+    def _follow(self, hand: Hand) -> None:
+        self._pointer = hand
+        at = hand.at
         strip = self._canvas.layout_now.strip_at(at.y() + self._canvas.down_px)
         row = strip.row.key if strip is not None and strip.row is not None else None
-        changed = self._drag.move(
-            x=at.x(), y=at.y(), day=self._day_at(at), row=row, keep_row=bool(modifiers & _SHIFT)
-        )
+        changed = self._drag.move(x=at.x(), y=at.y(), day=self._day_at(at), row=row, keep_row=hand.shift)
         if changed:
             self._show_drag()
         if self._drag.active:
@@ -210,9 +204,9 @@ class BedHands(QObject):
         place = words.row_title(found[0].name, found[1].name) if found and self._drag.changes_row else ""
         return words.moved(held, self._drag.days, place)
 
-    def release(self, event: QMouseEvent) -> None:
+    def release(self, hand: Hand) -> None:
         """Let go of a dragged bar; one request goes out when it may stand where it is."""
-        if event.button() is not _LEFT:
+        if not hand.left:
             return
         bar = self._drag.bar
         moved = self._drag.release()
@@ -233,10 +227,10 @@ class BedHands(QObject):
         self.balance_previewed.emit(None)
         self.label_unwanted.emit()
 
-    def double_click(self, event: QMouseEvent) -> None:
+    def double_click(self, hand: Hand) -> None:
         """Open the bar under the pointer."""
-        spot = self._canvas.spot_at(event.position())
-        if spot is not None and event.button() is _LEFT:
+        spot = self._canvas.spot_at(hand.at)
+        if spot is not None and hand.left:
             self.opened.emit(spot.bar.batch)
 
     # ---- keys
@@ -253,6 +247,10 @@ class BedHands(QObject):
         if spot is not None:
             self._choose(spot, adding=False)
             self.said.emit(self.summary())
+
+    def go_to_spot(self, spot: Spot) -> None:
+        """Move the cursor to a bar and select its batch."""
+        self._choose(spot, adding=False)
 
     def open_current(self) -> None:
         """Open the batch under the cursor."""

@@ -7,10 +7,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, QPoint, QRect, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QPoint, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QContextMenuEvent,
-    QHelpEvent,
     QMouseEvent,
     QPainter,
     QPaintEvent,
@@ -21,6 +20,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QWidget
 
 from planner.desk.lanes.grid import Calendar
+from planner.desk.lanes.hand import ask_of, hand_of, turn_of
 from planner.desk.lanes.kit import Kit
 from planner.desk.lanes.time_scale import TimeScale
 
@@ -37,12 +37,12 @@ class Frame:
 class Canvas(QAbstractScrollArea):
     """A lane with a kept picture; subclasses paint its content and what lies over it."""
 
-    pressed = Signal(QMouseEvent)
-    moved = Signal(QMouseEvent)
-    released = Signal(QMouseEvent)
-    double_clicked = Signal(QMouseEvent)
-    wheeled = Signal(QWheelEvent)
-    menu_wanted = Signal(QContextMenuEvent)
+    pressed = Signal(object)
+    moved = Signal(object)
+    released = Signal(object)
+    double_clicked = Signal(object)
+    wheeled = Signal(object)
+    menu_wanted = Signal(object)
     resized = Signal()
 
     def __init__(self, frame: Frame, parent: QWidget) -> None:
@@ -163,33 +163,30 @@ class Canvas(QAbstractScrollArea):
         self._measure()
         self.resized.emit()
 
-    def viewportEvent(self, event: QEvent) -> bool:
-        """Let a subclass say something about the point under the pointer."""
-        if isinstance(event, QHelpEvent) and event.type() is QEvent.Type.ToolTip:
-            self.viewport().setToolTip(self.hint_at(event.pos()))
-        return super().viewportEvent(event)
-
     def hint_at(self, at: QPoint) -> str:  # noqa: ARG002
         """Return what is said of a point; nothing unless a subclass says so."""
         return ""
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        self.pressed.emit(event)
+        self.pressed.emit(hand_of(event))
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        self.moved.emit(event)
+        if event.buttons() == Qt.MouseButton.NoButton:
+            self.viewport().setToolTip(self.hint_at(event.position().toPoint()))
+        self.moved.emit(hand_of(event))
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        self.released.emit(event)
+        self.released.emit(hand_of(event))
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        self.double_clicked.emit(event)
+        self.double_clicked.emit(hand_of(event))
 
     def wheelEvent(self, event: QWheelEvent) -> None:
-        self.wheeled.emit(event)
+        self.wheeled.emit(turn_of(event))
+        event.accept()
 
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
-        self.menu_wanted.emit(event)
+        self.menu_wanted.emit(ask_of(event))
 
 
 _WHOLE = 1e-6

@@ -39,19 +39,6 @@ class LaneKeys(QObject):
         self._beds = beds
         self._hands = hands
         self._time = time
-        self._acts: dict[Qt.Key, Callable[[], None]] = {
-            Qt.Key.Key_Plus: self.zoom_in,
-            Qt.Key.Key_Equal: self.zoom_in,
-            Qt.Key.Key_Minus: self.zoom_out,
-            Qt.Key.Key_0: time.fit,
-            Qt.Key.Key_Home: time.to_start,
-            Qt.Key.Key_End: time.to_end,
-            Qt.Key.Key_PageUp: self._page_up,
-            Qt.Key.Key_PageDown: self._page_down,
-            Qt.Key.Key_Return: hands.open_current,
-            Qt.Key.Key_Enter: hands.open_current,
-            Qt.Key.Key_Menu: self._ask_menu,
-        }
 
     def press(self, event: QKeyEvent) -> bool:
         """Do what a key stands for; return whether it stands for anything."""
@@ -63,10 +50,27 @@ class LaneKeys(QObject):
         if key in _WAYS:
             self._arrow(_WAYS[key], held)
             return True
-        act = self._acts.get(key)
+        act = self._act_of(key)
         if act is not None:
             act()
         return act is not None
+
+    def _act_of(self, key: Qt.Key) -> Callable[[], None] | None:
+        """Return what a key does; looked up anew, since a kept table of own methods would hold itself."""
+        acts: dict[Qt.Key, Callable[[], None]] = {
+            Qt.Key.Key_Plus: self.zoom_in,
+            Qt.Key.Key_Equal: self.zoom_in,
+            Qt.Key.Key_Minus: self.zoom_out,
+            Qt.Key.Key_0: self._time.fit,
+            Qt.Key.Key_Home: self._time.to_start,
+            Qt.Key.Key_End: self._time.to_end,
+            Qt.Key.Key_PageUp: self._page_up,
+            Qt.Key.Key_PageDown: self._page_down,
+            Qt.Key.Key_Return: self._hands.open_current,
+            Qt.Key.Key_Enter: self._hands.open_current,
+            Qt.Key.Key_Menu: self._ask_menu,
+        }
+        return acts.get(key)
 
     def _arrow(self, way: Way, held: Qt.KeyboardModifier) -> None:
         step = 1 if way in _FORWARD else -1

@@ -166,6 +166,7 @@ class BalanceBar(LaneBar):
         super().__init__(title, kit, parent)
         self._loops = QComboBox(self)
         self._loops.setAccessibleName(words.loop_shown())
+        self._loops.view().setAccessibleName(words.loop_shown())
         self._loops.setToolTip(words.loop_shown())
         self._buttons = QButtonGroup(self)
         row = QHBoxLayout(self)

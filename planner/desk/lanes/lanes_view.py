@@ -14,13 +14,10 @@ from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
     QAccessibleEvent,
-    QContextMenuEvent,
     QFocusEvent,
     QHideEvent,
     QKeyEvent,
-    QMouseEvent,
     QResizeEvent,
-    QWheelEvent,
 )
 from PySide6.QtWidgets import QScrollBar, QSplitter, QVBoxLayout, QWidget
 
@@ -29,6 +26,7 @@ from planner.desk.lanes.bed_hands import BedHands
 from planner.desk.lanes.canvas import Canvas, Frame
 from planner.desk.lanes.canvases import BalanceCanvas, BedsCanvas, FishCanvas
 from planner.desk.lanes.grid import Calendar
+from planner.desk.lanes.hand import Hand
 from planner.desk.lanes.interaction import Mover
 from planner.desk.lanes.keys import LaneKeys
 from planner.desk.lanes.kit import Kit
@@ -49,8 +47,6 @@ _EDGE_MS: Final = 30
 _HANDLE_PX: Final = 6
 _FISH_SHARE: Final = 0.22
 _BALANCE_SHARE: Final = 0.42
-_SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
-_CONTROL: Final = Qt.KeyboardModifier.ControlModifier
 
 
 class LanesView(QWidget):
@@ -66,13 +62,13 @@ class LanesView(QWidget):
         self._theme = theme
         self._kit = Kit(theme, self.font())
         self._calendar = Calendar()
-        self._scene = Scene(start=date(2000, 1, 1).toordinal(), end=date(2000, 1, 2).toordinal())
+        self.scene = Scene(start=date(2000, 1, 1).toordinal(), end=date(2000, 1, 2).toordinal())
         self._loop: Id = NO_ID
         self._span: Span | None = None
         self._own_split = False
         self._placed = False
-        self._bar = QScrollBar(Qt.Orientation.Horizontal, self)
-        self._time = TimeControl(self._bar, self)
+        self.scroll_bar = QScrollBar(Qt.Orientation.Horizontal, self)
+        self.time = TimeControl(self.scroll_bar, self)
         self._build(mover)
         self._connect()
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -84,16 +80,16 @@ class LanesView(QWidget):
 
     def set_scene(self, scene: Scene) -> None:
         """Show another scene; days and zoom stay, at first the plan's start is shown."""
-        self._scene = scene
+        self.scene = scene
         self._calendar = Calendar(today=self._calendar.today, from_sunday=scene.from_sunday)
-        self._time.set_bounds(scene.start, scene.end)
-        self._fish.set_feeds(scene.feeds)
-        self._hands.set_scene(scene)
+        self.time.set_bounds(scene.start, scene.end)
+        self.fish.set_feeds(scene.feeds)
+        self.hands.set_scene(scene)
         self._show_balance()
         self._share_height()
         if not self._placed:
             self._placed = True
-            self._time.to_start()
+            self.time.to_start()
         self._describe()
 
     def set_today(self, today: date | None) -> None:
@@ -105,7 +101,7 @@ class LanesView(QWidget):
 
     def set_selected(self, ids: Iterable[str]) -> None:
         """Mark batches as selected, without saying so back."""
-        self._hands.set_chosen(ids)
+        self.hands.set_chosen(ids)
         self._describe()
 
     def set_theme(self, theme: Theme) -> None:
@@ -120,12 +116,12 @@ class LanesView(QWidget):
 
     def set_element(self, element: str) -> None:
         """Show one element of the balance in full, or all with an empty word."""
-        self._balance.set_element(element)
+        self.balance.set_element(element)
         self._balance_bar.choose_element(element)
 
     def go_to(self, day: date) -> None:
         """Show a date."""
-        self._time.go_to(day.toordinal())
+        self.time.go_to(day.toordinal())
 
     def show_current(self) -> None:
         """Scroll so that the current bar is seen."""
@@ -141,106 +137,106 @@ class LanesView(QWidget):
 
     def fit(self) -> None:
         """Show the whole plan."""
-        self._time.fit()
+        self.time.fit()
 
     @property
     def span(self) -> Span:
         """The days that are at least partly seen."""
-        return self._time.span
+        return self.time.span
 
     @property
     def current_summary(self) -> str:
         """The current bar in a sentence; empty when there is none."""
-        return self._hands.summary()
+        return self.hands.summary()
 
     # ---- building
 
     def _build(self, mover: Mover) -> None:
         frame = self._frame()
         fish_title, beds_title, balance_title = words.lane_titles()
-        self._ruler = RulerStrip(frame, self)
-        self._split = QSplitter(Qt.Orientation.Vertical, self)
-        self._split.setChildrenCollapsible(False)
-        self._split.setHandleWidth(_HANDLE_PX)
-        self._fish = FishCanvas(frame, self)
-        self._beds = BedsCanvas(frame, self)
-        self._balance = BalanceCanvas(frame, self)
+        self.ruler = RulerStrip(frame, self)
+        self.split = QSplitter(Qt.Orientation.Vertical, self)
+        self.split.setChildrenCollapsible(False)
+        self.split.setHandleWidth(_HANDLE_PX)
+        self.fish = FishCanvas(frame, self)
+        self.beds = BedsCanvas(frame, self)
+        self.balance = BalanceCanvas(frame, self)
         self._fish_bar = LaneBar(fish_title, self._kit, self)
         self._beds_bar = LaneBar(beds_title, self._kit, self)
         self._balance_bar = BalanceBar(balance_title, self._kit, self)
-        self._hands = BedHands(self._beds, mover, self)
-        self._keys = LaneKeys(self._beds, self._hands, self._time, self)
-        self._label = PointerLabel(self)
+        self.hands = BedHands(self.beds, mover, self)
+        self._keys = LaneKeys(self.beds, self.hands, self.time, self)
+        self.label = PointerLabel(self)
         self._edge_timer = QTimer(self)
         self._edge_timer.setInterval(_EDGE_MS)
         self._edge = QPoint()
         for title, bar, canvas in self._lanes():
             canvas.setAccessibleName(title)
-            self._split.addWidget(_stacked(bar, canvas, self._split))
-        self._split.setStretchFactor(1, 1)
-        self._split.splitterMoved.connect(self._split_by_hand)
-        _fill(self, self._ruler, self._split, self._bar)
+            self.split.addWidget(_stacked(bar, canvas, self.split))
+        self.split.setStretchFactor(1, 1)
+        self.split.splitterMoved.connect(self._split_by_hand)
+        _fill(self, self.ruler, self.split, self.scroll_bar)
 
     def _lanes(self) -> tuple[tuple[str, LaneBar, Canvas], ...]:
         titles = words.lane_titles()
         bars = (self._fish_bar, self._beds_bar, self._balance_bar)
-        return tuple(zip(titles, bars, (self._fish, self._beds, self._balance), strict=True))
+        return tuple(zip(titles, bars, (self.fish, self.beds, self.balance), strict=True))
 
     def _connect(self) -> None:
-        self._time.changed.connect(self._spread)
-        self._ruler.dragged.connect(self._time.scroll_px)
-        self._ruler.wheeled.connect(self._wheel_sideways)
-        for canvas in (self._fish, self._balance):
+        self.time.changed.connect(self._spread)
+        self.ruler.dragged.connect(self.time.scroll_px)
+        self.ruler.wheeled.connect(self._wheel_sideways)
+        for canvas in (self.fish, self.balance):
             canvas.wheeled.connect(self._wheel_sideways)
             canvas.pressed.connect(self._take_focus)
-        self._beds.wheeled.connect(self._wheel_beds)
-        self._beds.resized.connect(self._resized)
-        self._beds.pressed.connect(self._take_focus)
-        self._beds.pressed.connect(self._hands.press)
-        self._beds.moved.connect(self._beds_moved)
-        self._beds.released.connect(self._beds_released)
-        self._beds.double_clicked.connect(self._hands.double_click)
-        self._beds.menu_wanted.connect(self._menu_at)
+        self.beds.wheeled.connect(self._wheel_beds)
+        self.beds.resized.connect(self._resized)
+        self.beds.pressed.connect(self._take_focus)
+        self.beds.pressed.connect(self.hands.press)
+        self.beds.moved.connect(self._beds_moved)
+        self.beds.released.connect(self._beds_released)
+        self.beds.double_clicked.connect(self.hands.double_click)
+        self.beds.menu_wanted.connect(self._menu_at)
         self._keys.menu_wanted.connect(self._ask_menu)
-        self._hands.selected.connect(self.selected)
-        self._hands.opened.connect(self.opened)
-        self._hands.cursor_moved.connect(self._describe)
-        self._hands.said.connect(self._announce)
-        self._hands.balance_previewed.connect(self._balance.set_preview)
-        self._hands.label_wanted.connect(self._show_label)
-        self._hands.label_unwanted.connect(self._label.hide)
+        self.hands.selected.connect(self.selected)
+        self.hands.opened.connect(self.opened)
+        self.hands.cursor_moved.connect(self._describe)
+        self.hands.said.connect(self._announce)
+        self.hands.balance_previewed.connect(self.balance.set_preview)
+        self.hands.label_wanted.connect(self._show_label)
+        self.hands.label_unwanted.connect(self.label.hide)
         self._edge_timer.timeout.connect(self._scroll_at_edge)
         self._balance_bar.loop_chosen.connect(self.set_loop)
-        self._balance_bar.element_chosen.connect(self._balance.set_element)
+        self._balance_bar.element_chosen.connect(self.balance.set_element)
 
     def _frame(self) -> Frame:
-        return Frame(scale=self._time.scale, kit=self._kit, calendar=self._calendar)
+        return Frame(scale=self.time.scale, kit=self._kit, calendar=self._calendar)
 
     def _restyle(self) -> None:
         self._kit = Kit(self._theme, self.font())
         keys = (fish_key(self._kit), stage_key(self._kit), band_key(self._kit))
         for (_, bar, _), key in zip(self._lanes(), keys, strict=True):
             bar.set_key(self._kit, key)
-        self._label.set_theme(self._theme)
+        self.label.set_theme(self._theme)
         self._resized()
 
     def _resized(self) -> None:
-        self._time.set_room(self._kit.names_px, self._beds.viewport().width() - self._kit.names_px)
+        self.time.set_room(self._kit.names_px, self.beds.viewport().width() - self._kit.names_px)
 
     def _spread(self) -> None:
         """Show all lanes the same days."""
         frame = self._frame()
-        self._ruler.set_frame(frame)
+        self.ruler.set_frame(frame)
         for _, _, canvas in self._lanes():
             canvas.set_frame(frame)
-        if self._time.span != self._span:
-            self._span = self._time.span
+        if self.time.span != self._span:
+            self._span = self.time.span
             self.span_changed.emit(self._span)
 
     def _show_balance(self) -> None:
-        balance = self._scene.balance_of(self._loop)
-        self._balance.set_balance(balance)
-        self._balance_bar.set_loops(self._scene.balances, balance.loop if balance else NO_ID)
+        balance = self.scene.balance_of(self._loop)
+        self.balance.set_balance(balance)
+        self._balance_bar.set_loops(self.scene.balances, balance.loop if balance else NO_ID)
 
     def _split_by_hand(self) -> None:
         self._own_split = True
@@ -249,22 +245,22 @@ class LanesView(QWidget):
         """Give fish and balance what they need within limits, the beds all the rest, unless a hand has."""
         if self._own_split:
             return
-        whole = self._split.height() - 2 * self._split.handleWidth()
+        whole = self.split.height() - 2 * self.split.handleWidth()
         bar = self._beds_bar.sizeHint().height()
-        fish = min(round(self._fish.content_height()) + bar, round(whole * _FISH_SHARE))
-        balance = min(round(self._balance.content_height()) + bar, round(whole * _BALANCE_SHARE))
-        self._split.setSizes([fish, whole - fish - balance, balance])
+        fish = min(round(self.fish.content_height()) + bar, round(whole * _FISH_SHARE))
+        balance = min(round(self.balance.content_height()) + bar, round(whole * _BALANCE_SHARE))
+        self.split.setSizes([fish, whole - fish - balance, balance])
 
     # ---- mouse and wheel
 
-    def _take_focus(self, event: QMouseEvent) -> None:  # noqa: ARG002
-        self._label.hide()
+    def _take_focus(self, hand: Hand) -> None:  # noqa: ARG002
+        self.label.hide()
         self.setFocus(Qt.FocusReason.MouseFocusReason)
 
-    def _beds_moved(self, event: QMouseEvent) -> None:
-        self._hands.move(event)
-        if self._hands.dragging:
-            self._edge = self._beyond(event.position())
+    def _beds_moved(self, hand: Hand) -> None:
+        self.hands.move(hand)
+        if self.hands.dragging:
+            self._edge = self._beyond(hand.at)
             if self._edge.isNull():
                 self._edge_timer.stop()
             elif not self._edge_timer.isActive():
@@ -272,66 +268,63 @@ class LanesView(QWidget):
 
     def _beyond(self, at: QPointF) -> QPoint:
         """Return which way to scroll while the pointer is near an edge of the beds lane."""
-        rect = self._beds.rect_f().adjusted(self._kit.names_px, 0, 0, 0)
+        rect = self.beds.rect_f().adjusted(self._kit.names_px, 0, 0, 0)
         across = -1 if at.x() < rect.left() + _EDGE_PX else 1 if at.x() > rect.right() - _EDGE_PX else 0
         down = -1 if at.y() < rect.top() + _EDGE_PX / 2 else 1 if at.y() > rect.bottom() - _EDGE_PX / 2 else 0
         return QPoint(across, down)
 
     def _scroll_at_edge(self) -> None:
-        if not self._hands.dragging:
+        if not self.hands.dragging:
             self._edge_timer.stop()
             return
         if self._edge.x():
-            self._time.scroll_px(self._edge.x() * _EDGE_STEP_PX)
-        bar = self._beds.verticalScrollBar()
+            self.time.scroll_px(self._edge.x() * _EDGE_STEP_PX)
+        bar = self.beds.verticalScrollBar()
         bar.setValue(bar.value() + self._edge.y() * _EDGE_STEP_PX)
-        self._hands.follow_again()
+        self.hands.follow_again()
 
-    def _beds_released(self, event: QMouseEvent) -> None:
+    def _beds_released(self, hand: Hand) -> None:
         self._edge_timer.stop()
-        self._hands.release(event)
+        self.hands.release(hand)
 
-    def _menu_at(self, event: QContextMenuEvent) -> None:
-        self._hands.choose_at(QPointF(self._beds.viewport().mapFromGlobal(event.globalPos())))
-        self._ask_menu(event.globalPos())
+    def _menu_at(self, hand: Hand) -> None:
+        self.hands.choose_at(hand.at)
+        self._ask_menu(hand.on_screen)
 
     def _ask_menu(self, at: QPoint) -> None:
-        self.menu_asked.emit(sorted(self._hands.chosen), at)
+        self.menu_asked.emit(sorted(self.hands.chosen), at)
 
-    def _wheel_beds(self, event: QWheelEvent) -> None:
-        turned = event.angleDelta()
-        if event.modifiers() & (_CONTROL | _SHIFT) or abs(turned.x()) > abs(turned.y()):
-            self._wheel_sideways(event)
+    def _wheel_beds(self, hand: Hand) -> None:
+        turned = hand.turned
+        if hand.control or hand.shift or abs(turned.x()) > abs(turned.y()):
+            self._wheel_sideways(hand)
             return
-        bar = self._beds.verticalScrollBar()
+        bar = self.beds.verticalScrollBar()
         bar.setValue(bar.value() - turned.y() * _WHEEL_PX // _WHEEL_CLICK)
-        self._hands.follow_again()
-        event.accept()
+        self.hands.follow_again()
 
-    def _wheel_sideways(self, event: QWheelEvent) -> None:
-        turned = event.angleDelta()
-        amount = turned.y() or turned.x()
-        if event.modifiers() & _CONTROL and amount:
-            self._time.zoom(closer=amount > 0, around_x=max(event.position().x(), self._kit.names_px))
+    def _wheel_sideways(self, hand: Hand) -> None:
+        amount = hand.turned.y() or hand.turned.x()
+        if hand.control and amount:
+            self.time.zoom(closer=amount > 0, around_x=max(hand.at.x(), self._kit.names_px))
         else:
-            self._time.scroll_px(-amount * _WHEEL_PX // _WHEEL_CLICK)
-        self._hands.follow_again()
-        event.accept()
+            self.time.scroll_px(-amount * _WHEEL_PX // _WHEEL_CLICK)
+        self.hands.follow_again()
 
     def _show_label(self, text: str, at: QPointF, allowed: bool) -> None:
-        point = self._beds.viewport().mapTo(self, at.toPoint())
-        self._label.show_at(text, point, allowed=allowed)
+        point = self.beds.viewport().mapTo(self, at.toPoint())
+        self.label.show_at(text, point, allowed=allowed)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Let a key act, or pass it on."""
-        self._label.hide()
+        self.label.hide()
         if not self._keys.press(event):
             event.ignore()
 
     # ---- spoken
 
     def _describe(self) -> None:
-        text = self._hands.summary() or words.view_help()
+        text = self.hands.summary() or words.view_help()
         if text != self.accessibleDescription():
             self.setAccessibleDescription(text)
             QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.DescriptionChanged))
@@ -344,16 +337,16 @@ class LanesView(QWidget):
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
-        self._hands.set_focused(focused=True)
+        self.hands.set_focused(focused=True)
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         super().focusOutEvent(event)
-        self._hands.cancel()
-        self._hands.set_focused(focused=False)
+        self.hands.cancel()
+        self.hands.set_focused(focused=False)
 
     def hideEvent(self, event: QHideEvent) -> None:
         super().hideEvent(event)
-        self._hands.cancel()
+        self.hands.cancel()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

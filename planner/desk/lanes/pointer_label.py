@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from PySide6.QtCore import QPoint, QRectF, QSize, Qt
+from PySide6.QtCore import QPoint, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QWidget
 
@@ -25,7 +25,6 @@ class PointerLabel(QWidget):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self._owner = parent
         self._theme = LIGHT
         self._text = ""
         self._allowed = True
@@ -48,7 +47,7 @@ class PointerLabel(QWidget):
         self._text, self._allowed = text, allowed
         self.setAccessibleName(text)
         size = self._size()
-        room = self._owner.rect()
+        room = self._room()
         x = min(at.x() + _OFFSET.x(), room.right() - size.width())
         below = at.y() + _OFFSET.y()
         y = below if below + size.height() <= room.bottom() else at.y() - _OFFSET.y() - size.height()
@@ -57,9 +56,13 @@ class PointerLabel(QWidget):
         self.show()
         self.update()
 
+    def _room(self) -> QRect:
+        owner = self.parentWidget()
+        return owner.rect() if owner is not None else self.rect()
+
     def _size(self) -> QSize:
         metrics = self.fontMetrics()
-        widest = min(metrics.averageCharWidth() * _EMS, self._owner.width() // 2)
+        widest = min(metrics.averageCharWidth() * _EMS, self._room().width() // 2)
         box = metrics.boundingRect(0, 0, widest, 10_000, int(_WRAP), self._text)
         return QSize(box.width() + 2 * _PAD + _EDGE_BAR + 1, box.height() + 2 * _PAD - 2)
 

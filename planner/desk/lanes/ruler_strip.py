@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from planner.desk.lanes import words
 from planner.desk.lanes.canvas import Frame
+from planner.desk.lanes.hand import turn_of
 from planner.desk.lanes.ruler import paint_ruler, ruler_height
 
 
@@ -18,7 +19,7 @@ class RulerStrip(QWidget):
     """The ruler on the screen; dragging it scrolls."""
 
     dragged = Signal(int)
-    wheeled = Signal(QWheelEvent)
+    wheeled = Signal(object)
 
     def __init__(self, frame: Frame, parent: QWidget) -> None:
         super().__init__(parent)
@@ -56,4 +57,5 @@ class RulerStrip(QWidget):
             self._x = x
 
     def wheelEvent(self, event: QWheelEvent) -> None:
-        self.wheeled.emit(event)
+        self.wheeled.emit(turn_of(event))
+        event.accept()

@@ -39,6 +39,7 @@ class TimeControl(QObject):
         self._bar = bar
         self._start, self._end = FIRST_DAY, FIRST_DAY + 1
         self._width = 1.0
+        self._wanted: int | None = None
         self._syncing = False
         self.scale = TimeScale(origin=float(self._start), px_per_day=_FIRST_PX_PER_DAY)
         bar.valueChanged.connect(self._bar_moved)
@@ -61,16 +62,21 @@ class TimeControl(QObject):
     def set_room(self, left: float, width: float) -> None:
         """Say where the lanes begin and how wide they are [px]."""
         self._width = max(width, 1.0)
-        self._set(self.scale.with_left(left))
+        if self._wanted is None:
+            self._set(self.scale.with_left(left))
+        else:
+            self.scale = self.scale.with_left(left)
+            self.go_to(self._wanted)
 
     def scroll_px(self, pixels: int) -> None:
         """Show later days (or earlier ones, below 0)."""
         self._set(self.scale.scrolled(pixels))
 
     def go_to(self, day: int) -> None:
-        """Show a day, a quarter from the left."""
+        """Show a day, a quarter from the left; it stays there while the room changes."""
         lead = self._width * _LEAD / self.scale.px_per_day
         self._set(self._at(day - lead))
+        self._wanted = day
 
     def show_days(self, start: int, end: int) -> None:
         """Scroll no further than needed to show the days, the first of them if not all fit."""
@@ -111,6 +117,7 @@ class TimeControl(QObject):
 
     def _set(self, scale: TimeScale, *, kept: bool = False) -> None:
         scale = self._within(scale)
+        self._wanted = None
         if kept or scale != self.scale:
             self.scale = scale
         self._sync()
