@@ -98,9 +98,15 @@ def _labels(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
     """Yield a fault for every name an act gives that another thing of the kind has."""
     for word in change_set.words:
         label = kind_named(word).label
-        touched = {change.id for change in change_set.changes if change.after is not None and label}
+        touched = {change.id for change in change_set.changes if label and _gives_name(change, label)}
         if touched:
             yield from _doubles(things(farm, word), label, touched)
+
+
+def _gives_name(change: Change, label: str) -> bool:
+    """Tell whether a change gives a thing a name it did not have."""
+    before, after = (getattr(thing, label, None) for thing in (change.before, change.after))
+    return change.after is not None and before != after
 
 
 def _doubles(many: tuple[Any, ...], label: str, touched: set[Id]) -> Iterator[Fault]:

@@ -114,6 +114,8 @@ def applied(farm: Farm, change_set: ChangeSet) -> Farm:
 
 
 def _settings_replaced(farm: Farm, changes: list[Change]) -> Farm:
+    if changes[0].before not in (None, farm.settings):
+        raise KeyError("the settings are not as the change expects them")
     after = changes[-1].after
     if not isinstance(after, Settings):
         raise KeyError("the settings of a farm cannot be taken out")
@@ -121,30 +123,51 @@ def _settings_replaced(farm: Farm, changes: list[Change]) -> Farm:
 
 
 def _applied_to(many: tuple[Thing, ...], changes: list[Change]) -> tuple[Thing, ...]:
-    now = list(many)
-    where = {thing.id: position for position, thing in enumerate(now)}
+    line = _Line(many)
     for change in changes:
         if change.before is None:
-            if change.id in where:
-                raise KeyError(f"{change.word} {change.id} is there already")
-            position = len(now) if change.index is None else min(change.index, len(now))
-            now.insert(position, change.thing)
-            where = _moved(where, now, position)
-            continue
-        position = where[change.id]
-        if now[position] != change.before:
+            line.put_in(change)
+        else:
+            line.replace(change)
+    return tuple(line.now)
+
+
+class _Line:
+    """The things of one kind while changes are applied; finds them without going through all each time."""
+
+    def __init__(self, many: tuple[Thing, ...]) -> None:
+        self.now = list(many)
+        self._ids = {thing.id for thing in many}
+        self._where: dict[Id, int] | None = None
+
+    def put_in(self, change: Change) -> None:
+        if change.id in self._ids:
+            raise KeyError(f"{change.word} {change.id} is there already")
+        last = len(self.now)
+        position = last if change.index is None else min(change.index, last)
+        self.now.insert(position, change.thing)
+        self._ids.add(change.id)
+        if position < last:
+            self._where = None
+        elif self._where is not None:
+            self._where[change.id] = position
+
+    def replace(self, change: Change) -> None:
+        position = self._position(change)
+        if self.now[position] != change.before:
             raise KeyError(f"{change.word} {change.id} is not as the change expects it")
         if change.after is None:
-            del now[position]
-            where = _moved(where, now, position)
+            del self.now[position]
+            self._ids.remove(change.id)
+            self._where = None
         else:
-            now[position] = change.after
-    return tuple(now)
+            self.now[position] = change.after
 
-
-def _moved(where: dict[Id, int], now: list[Thing], position: int) -> dict[Id, int]:
-    """Return the positions again, cheaply when only the end of the list has changed."""
-    if position >= len(now) - 1 and len(where) == len(now) - 1:
-        where[now[-1].id] = len(now) - 1
-        return where
-    return {thing.id: at for at, thing in enumerate(now)}
+    def _position(self, change: Change) -> int:
+        """Return where the thing stands: where the change says, or as looked up."""
+        said = change.index
+        if said is not None and said < len(self.now) and self.now[said].id == change.id:
+            return said
+        if self._where is None:
+            self._where = {thing.id: at for at, thing in enumerate(self.now)}
+        return self._where[change.id]
