@@ -189,21 +189,3 @@ def test_that_the_catalogue_cannot_be_changed_in_place(book):
         book.crops["weed"] = book.crops["basil"]
     with pytest.raises(dataclasses.FrozenInstanceError):
         book.crops = {}
-
-
-def told_twice():
-    for element in ELEMENTS:
-        yield f"element/{element}/solids_share", f"feed_split/solids_share_{element}"
-        yield f"element/{element}/mineral_limit_share", f"solids/mineralised_final_share_{element}"
-        rate = "mineralisation_rate_p_per_day" if element == "p" else "mineralisation_rate_per_day"
-        yield f"element/{element}/mineral_rate_per_day", f"solids/{rate}"
-    yield "element/n/gas_loss_share", "feed_split/gaseous_nitrogen_share"
-    yield "loop/solids_captured_share", "solids/solids_captured_share"
-    yield "loop/top_up_share_per_day", "sizing/water_replaced_per_day"
-
-
-@pytest.mark.parametrize(("path", "again"), list(told_twice()))
-def test_that_a_figure_told_by_formulas_too_is_the_same_there(book, path, again):
-    """Formulas carry some splits of their own; should a name go, so may its line above."""
-    told = book.figures.get(f"coefficient/{again}")
-    assert told is None or told.value == book.figure(path).value

@@ -18,14 +18,14 @@ def test_that_feed_nitrogen_follows_from_protein() -> None:
 
 def test_that_the_manuals_nitrogen_split_sums_to_a_hundred() -> None:
     """FAO 589 appendix 4: 30 fish + 9 out with solids + 61 ammonia; exact."""
-    solids = figure("solids_share_n") * 100.0
+    solids = figure("element/n/solids_share") * 100.0
     split = elements.split_solids(
-        np.array([solids]), captured_share=figure("solids_captured_share"), media_share_of_passed=0.0
+        np.array([solids]), captured_share=figure("loop/solids_captured_share"), media_share_of_passed=0.0
     )
     ammonia = 100.0 * elements.ammonia_share_of_feed_nitrogen(
         excreted_share=figure("feed_nitrogen_excreted_share"),
-        solids_share=figure("solids_share_n"),
-        solids_removed_share=figure("solids_captured_share"),
+        solids_share=figure("element/n/solids_share"),
+        solids_removed_share=figure("loop/solids_captured_share"),
     )
     fish = figure("feed_nitrogen_fish_share") * 100.0
     assert float(split.captured_g[0]) == pytest.approx(9.0)
@@ -70,7 +70,7 @@ def test_that_budgets_of_three_crops_close_to_a_hundred() -> None:
     """
     middles = np.array([(21 + 24) / 2, (9 + 17) / 2, (45 + 50) / 2, (14 + 20) / 2, (0.7 + 2) / 2])
     assert float(middles.sum()) == pytest.approx(100.0, abs=3.0)
-    lost = elements.gaseous_loss(100.0, loss_share=figure("gaseous_nitrogen_share"))
+    lost = elements.gaseous_loss(100.0, loss_share=figure("element/n/gas_loss_share"))
     assert 25.0 <= lost <= 50.0
 
 
@@ -102,18 +102,18 @@ def test_that_aerobic_release_is_near_the_reactor_trials() -> None:
     measured = 95.8 / total
     general = elements.released_share(
         42.0,
-        final_share=figure("mineralised_final_share_p"),
-        rate_per_day=figure("mineralisation_rate_per_day"),
+        final_share=figure("element/p/mineral_limit_share"),
+        rate_per_day=figure("element/n/mineral_rate_per_day"),
     )
     assert general == pytest.approx(measured, abs=0.05)
     short = elements.released_share(
         14.0,
-        final_share=figure("mineralised_final_share_p"),
-        rate_per_day=figure("mineralisation_rate_p_per_day"),
+        final_share=figure("element/p/mineral_limit_share"),
+        rate_per_day=figure("element/p/mineral_rate_per_day"),
     )
     assert short == pytest.approx(0.17, abs=0.02)
     for element in ("n", "p", "ca", "mg"):
-        assert 0.10 <= figure(f"mineralised_final_share_{element}") <= 0.60
+        assert 0.10 <= figure(f"element/{element}/mineral_limit_share") <= 0.60
 
 
 def test_that_nutrients_of_a_lettuce_field_are_turned_from_oxides() -> None:

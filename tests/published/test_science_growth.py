@@ -114,8 +114,8 @@ def test_that_the_default_share_is_the_fit_its_row_names() -> None:
     day, mean_g = _raft_lettuce()
     measured = (mean_g - mean_g[0]) / (mean_g[-1] - mean_g[0])
     curve = {
-        "midpoint": figure("growth_midpoint_single_cut"),
-        "steepness": figure("growth_steepness_single_cut"),
+        "midpoint": figure("crop/lettuce-butterhead/growth_midpoint"),
+        "steepness": figure("crop/lettuce-butterhead/growth_steepness"),
     }
     nursery, life = 30.0, 70.0
     share = growth.logistic_share((nursery + day) / life, **curve)
@@ -131,8 +131,8 @@ def test_that_a_batch_crop_draws_in_peaks_and_a_staggered_one_evenly() -> None:
     life = 28
     days = np.arange(life + 1) / life
     curve = {
-        "midpoint": figure("growth_midpoint_single_cut"),
-        "steepness": figure("growth_steepness_single_cut"),
+        "midpoint": figure("crop/lettuce-butterhead/growth_midpoint"),
+        "steepness": figure("crop/lettuce-butterhead/growth_steepness"),
     }
     one_crop = growth.daily_increments(growth.logistic_share(days, **curve)).reshape(4, 7).sum(axis=1)
     staggered = sum(np.roll(one_crop, week) for week in range(4)) / 4.0

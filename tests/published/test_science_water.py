@@ -188,8 +188,8 @@ def test_that_the_biofilter_route_of_the_manual_comes_out() -> None:
     """
     share = elements.ammonia_share_of_feed_nitrogen(
         excreted_share=figure("feed_nitrogen_excreted_share"),
-        solids_share=figure("solids_share_n"),
-        solids_removed_share=figure("solids_captured_share"),
+        solids_share=figure("element/n/solids_share"),
+        solids_removed_share=figure("loop/solids_captured_share"),
     )
     assert share == pytest.approx(0.61)
     nitrogen = elements.ammonia_nitrogen_by_shares(

@@ -6,6 +6,8 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from planner.catalogue.catalogue import Catalogue
+from planner.catalogue.loading import shipped_catalogue
 from planner.science.water import OxygenCoefficients
 from planner.shipped import shipped_path
 
@@ -25,8 +27,14 @@ def rows() -> dict[str, dict[str, Any]]:
 
 
 def figure(key: str) -> float:
-    """The likely value of a coefficient."""
-    return float(rows()[key]["value"])
+    """The likely value of a coefficient by its key, or of any figure of the catalogue by its path."""
+    return shipped_book().figure(key).value if "/" in key else float(rows()[key]["value"])
+
+
+@cache
+def shipped_book() -> Catalogue:
+    """The catalogue that ships."""
+    return shipped_catalogue()
 
 
 def atomic_masses() -> dict[str, float]:
