@@ -23,6 +23,7 @@ from planner.forecast.values import Forecast
 from planner.planning.placement import Places, Refusal, RefusalKind
 from planner.planning.wishes import nurseries_of
 
+_WRONG: Final = RefusalKind.WRONG_BED
 _SHAPING: Final = (
     "crop",
     "sow_on",
@@ -48,6 +49,14 @@ class Step:
     days: int = 0
     bed: Id = NO_ID
     unit: int = 0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Settled:
+    """The changes that put a batch in, and why it found no places where it found none."""
+
+    changes: tuple[Change, ...]
+    refusals: tuple[Refusal, ...] = ()
 
 
 class Settler:
@@ -83,6 +92,80 @@ class Settler:
                 return placed
             changes.extend(Change(after=run) for run in placed)
         return (*self._sown_later(step.days), *changes)
+
+    def resettle(
+        self, phase: Phase, beds: tuple[Id, ...], wanted: int, *, elsewhere: bool = False
+    ) -> Settled:
+        """Return the changes that give `wanted` plants places in a phase.
+
+        Runs stay where they can, the last ones are cut when there are too many, and what is missing is
+        looked for in `beds`. What finds no place stays without one, and the refusal says why.
+        """
+        standing = tuple(run for run in self.runs if run.phase is phase)
+        if not self._places.lasts(self.batch.id, phase):
+            return Settled(changes=tuple(Change(before=run) for run in reversed(standing)))
+        kept: list[Placement] = []
+        changes: list[Change] = []
+        refusals: list[Refusal] = []
+        for run, count in _cut(standing, 0 if elsewhere else wanted):
+            cut = dataclasses.replace(run, count=max(count, 1))
+            found = self._settled(cut, run.bed, run.unit, 0, kept) if count else ()
+            if isinstance(found, Refusal):
+                refusals.append(found)
+                found = ()
+            kept.extend(found)
+            changes.extend(_changes(run, found) if found else (Change(before=run),))
+        missing = wanted - sum(run.count for run in kept)
+        if missing > 0 and beds:
+            more = self._anywhere(phase, beds, missing, kept)
+            if isinstance(more, Refusal):
+                refusals.append(more)
+            else:
+                changes.extend(Change(after=run) for run in more)
+        return Settled(changes=tuple(changes), refusals=tuple(refusals))
+
+    def _anywhere(
+        self, phase: Phase, beds: tuple[Id, ...], count: int, kept: list[Placement]
+    ) -> tuple[Placement, ...] | Refusal:
+        """Return places in the first bed with room: on one unit when one is enough, else on several."""
+        refusal: Refusal | None = None
+        for bed in beds:
+            units = range(1, self._beds[bed].units + 1)
+            free = {unit: self._free(bed, unit, phase, 0, kept) for unit in units}
+            room = {unit: sum(size for _, size in spans) for unit, spans in free.items()}
+            suited = self._suits(phase, bed)
+            if suited and sum(room.values()) >= count:
+                return self._on_units(phase, bed, count, free, room)
+            refusal = self._full(phase, bed, None, count, 0) if suited else self._refusal(_WRONG, bed)
+        assert refusal is not None
+        return refusal
+
+    def _on_units(
+        self,
+        phase: Phase,
+        bed: Id,
+        count: int,
+        free: dict[int, tuple[tuple[int, int], ...]],
+        room: dict[int, int],
+    ) -> tuple[Placement, ...]:
+        enough = [unit for unit, size in room.items() if size >= count]
+        order = [min(enough, key=room.__getitem__)] if enough else sorted(room, key=lambda unit: -room[unit])
+        found: list[Placement] = []
+        for unit in order:
+            take = min(count, room[unit])
+            if take > 0:
+                blank = Placement(
+                    id=new_id(), batch=self.batch.id, phase=phase, bed=bed, unit=unit, first=1, count=take
+                )
+                found.extend(_runs_in(free[unit], blank).on(bed, unit))
+                count -= take
+        return tuple(found)
+
+    def _suits(self, phase: Phase, bed: Id) -> bool:
+        kind = self._beds[bed].kind
+        if kind is BedKind.NURSERY:
+            return phase is not Phase.BED
+        return phase is not Phase.NURSERY and kind in self._crops[self.batch.crop].beds
 
     def _sown_later(self, days: int) -> tuple[Change, ...]:
         if not days:
@@ -153,7 +236,7 @@ class Settler:
         )
         return _runs_in(free, dataclasses.replace(blank, count=min(missing, room))).on(step.bed, step.unit)
 
-    def _full(self, phase: Phase, bed: Id, unit: int, count: int, days: int) -> Refusal:
+    def _full(self, phase: Phase, bed: Id, unit: int | None, count: int, days: int) -> Refusal:
         found = self._places.fit(self.batch.id, phase, bed, count=count, unit=unit, by_days=days)
         if isinstance(found, Refusal):
             return found
@@ -194,6 +277,16 @@ def _runs_in(free: tuple[tuple[int, int], ...], run: Placement) -> _Spread:
     return _Spread(run, tuple(spans))
 
 
+def _cut(runs: tuple[Placement, ...], wanted: int) -> tuple[tuple[Placement, int], ...]:
+    """Return each run with how many of its places are still wanted, the first runs first."""
+    cut = []
+    for run in runs:
+        take = min(run.count, wanted)
+        cut.append((run, take))
+        wanted -= take
+    return tuple(cut)
+
+
 def _fits(free: tuple[tuple[int, int], ...], first: int, count: int) -> bool:
     return any(start <= first and first + count <= start + size for start, size in free)
 
@@ -219,63 +312,41 @@ def _changes(before: Placement, after: tuple[Placement, ...]) -> tuple[Change, .
     return (*changed, *(Change(after=run) for run in rest))
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Settled:
-    """The changes that put a batch in, and why it found no places where it found none."""
-
-    changes: tuple[Change, ...]
-    refusals: tuple[Refusal, ...] = ()
-
-
 def settle_new(farm: Farm, batch: Batch, forecaster: Forecaster) -> Settled:
     """Return the changes that add a batch, with places in the nursery and in the bed it is meant for."""
-    changes: tuple[Change, ...] = (Change(after=batch),)
-    return _settle_whole(applied(farm, ChangeSet(title="", changes=changes)), batch, changes, forecaster)
+    added = Change(after=batch)
+    after = applied(farm, ChangeSet(title="", changes=(added,)))
+    settled = _resettled(after, batch, forecaster)
+    return dataclasses.replace(settled, changes=(added, *settled.changes))
 
 
 def settle_altered(farm: Farm, after: Batch, forecaster: Forecaster) -> Settled:
-    """Return the changes that alter a batch; it is given places anew when it needs others."""
+    """Return the changes that alter a batch; it is given other places where it needs them."""
     before: Batch = by_id(farm.batches)[after.id]
-    changes: tuple[Change, ...] = (Change(before=before, after=after),)
+    altered = Change(before=before, after=after)
     if all(getattr(before, field) == getattr(after, field) for field in _SHAPING):
-        return Settled(changes=changes)
-    runs = tuple(run for run in farm.placements if run.batch == after.id)
-    if not after.bed and runs:
-        beds = [run.bed for run in runs if run.phase is Phase.BED]
-        after = dataclasses.replace(after, bed=beds[0] if beds else NO_ID)
-    changes = (*(Change(before=run) for run in reversed(runs)), Change(before=before, after=after))
-    return _settle_whole(applied(farm, ChangeSet(title="", changes=changes)), after, changes, forecaster)
+        return Settled(changes=(altered,))
+    tried = applied(farm, ChangeSet(title="", changes=(altered,)))
+    settled = _resettled(tried, after, forecaster, elsewhere=before.bed != after.bed)
+    return dataclasses.replace(settled, changes=(altered, *settled.changes))
 
 
-def _settle_whole(farm: Farm, batch: Batch, changes: tuple[Change, ...], forecaster: Forecaster) -> Settled:
-    if batch.bed == NO_ID:
-        return Settled(changes=changes)
+def _resettled(farm: Farm, batch: Batch, forecaster: Forecaster, *, elsewhere: bool = False) -> Settled:
+    """Return the changes to the places of a batch that is in the farm already.
+
+    With `elsewhere` its places in beds are given up for the bed it is now meant for.
+    """
     forecast = forecaster.preview(farm)
-    places = Places(farm, forecast)
+    settler = Settler(farm, forecast, dict(forecaster.catalogue.crops), batch.id)
+    nurseries = nurseries_of(farm, batch) if batch.bed else ()
     seeds = int(forecast.batches.seeds[forecast.batches.row_of[batch.id]])
-    refusals: list[Refusal] = []
-    for phase, beds, count in (
-        (Phase.NURSERY, nurseries_of(farm, batch), seeds),
-        (Phase.BED, (batch.bed,), batch.plants),
-    ):
-        if not beds or not places.lasts(batch.id, phase):
-            continue
-        found = _first_fit(places, batch.id, phase, beds, count)
-        if isinstance(found, Refusal):
-            refusals.append(found)
-            continue
-        for run in found:
-            places.hold(run)
-        changes = (*changes, *(Change(after=run) for run in found))
-    return Settled(changes=changes, refusals=tuple(refusals))
-
-
-def _first_fit(
-    places: Places, batch: Id, phase: Phase, beds: tuple[Id, ...], count: int
-) -> tuple[Placement, ...] | Refusal:
-    found: tuple[Placement, ...] | Refusal = ()
-    for bed in beds:
-        found = places.fit(batch, phase, bed, count=count)
-        if not isinstance(found, Refusal):
-            return found
-    return found
+    beds = (batch.bed,) if batch.bed else ()
+    found = (
+        settler.resettle(Phase.NURSERY, nurseries, seeds),
+        settler.resettle(Phase.SPACING, (), batch.plants),
+        settler.resettle(Phase.BED, beds, batch.plants, elsewhere=elsewhere and bool(batch.bed)),
+    )
+    return Settled(
+        changes=tuple(change for each in found for change in each.changes),
+        refusals=tuple(refusal for each in found for refusal in each.refusals),
+    )

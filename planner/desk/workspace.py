@@ -73,8 +73,8 @@ class Workspace(QWidget):
         self.tabs.setDocumentMode(True)
         self.tabs.addTab(self.lanes, tr("Weeks"))
         self.tabs.addTab(self.table, tr("Batches"))
-        for part in (self.tabs, self.tabs.tabBar()):
-            part.setAccessibleName(tr("Weeks or batches"))
+        self.tabs.setAccessibleName(tr("Weeks or batches"))
+        self.tabs.tabBar().setAccessibleName(tr("Weeks or batches"))
         self.split = QSplitter(Qt.Orientation.Horizontal, self)
         self.split.setHandleWidth(1)
         self.split.setChildrenCollapsible(False)

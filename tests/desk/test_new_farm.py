@@ -1,0 +1,159 @@
+"""A new farm is asked for in a few answers, and drafted so that it has no fault."""
+
+from datetime import date
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from PySide6.QtCore import Qt
+
+from planner.desk.book import BookShelf
+from planner.desk.newfarm.answers import Answers, BedWish, CropWish
+from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
+from planner.desk.newfarm.draft import drafted, feed_for, plants_per_sowing
+from planner.desk.theme import LIGHT
+from planner.farm.crops import Target, TargetUnit
+from planner.farm.ids import new_id
+from planner.farm.species import BedKind
+from planner.forecast.checks import all_faults
+from tests.desk.helpers import TODAY, nameless_controls, put_away
+
+MONDAY = date(2027, 3, 8)
+
+
+@pytest.fixture
+def dialog(qtbot, means):
+    shelf = BookShelf(means.catalogue)
+    needs = NewFarmNeeds(crops=shelf("crop"), fish=shelf("fish"), theme=LIGHT, today=TODAY)
+    dialog = NewFarmDialog(needs)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose, on=False)
+    dialog.show()
+    yield dialog
+    put_away(dialog)
+
+
+def fill(dialog, **texts):
+    for field, text in {
+        "farm_name": "Back garden",
+        "tank_l": "1000",
+        "fish_count": "40",
+        "fish_weight_g": "50",
+        **texts,
+    }.items():
+        dialog.rows[field].editor.line.setText(text)
+    bed = dialog.beds.lines[0]
+    bed["length_m"].line.setText("2.4")
+    bed["width_m"].line.setText("1.2")
+    dialog.crops.lines[0]["crop"].show_value("lettuce-leaf")
+    dialog.crops.lines[0]["amount_per_week"].line.setText("10")
+
+
+def test_that_nothing_more_than_the_few_answers_is_asked(dialog):
+    assert set(dialog.rows) == {
+        "farm_name",
+        "place",
+        "latitude_deg",
+        "tank_l",
+        "species",
+        "fish_count",
+        "fish_weight_g",
+    }
+    assert nameless_controls(dialog) == []
+
+
+def test_that_missing_answers_are_named_and_nothing_is_handed_on(qtbot, dialog):
+    with qtbot.assertNotEmitted(dialog.answered):
+        qtbot.mouseClick(dialog.ok, Qt.MouseButton.LeftButton)
+    assert "must be given" in dialog.rows["farm_name"].words
+    assert "length and width" in dialog.beds.trouble.text()
+    assert "Wanted each week" in dialog.crops.trouble.text()
+
+
+def test_that_an_answer_outside_its_limits_is_named_with_value_and_limit(qtbot, dialog):
+    fill(dialog, tank_l="3")
+    with qtbot.assertNotEmitted(dialog.answered):
+        qtbot.mouseClick(dialog.ok, Qt.MouseButton.LeftButton)
+    assert "3" in dialog.rows["tank_l"].words
+    assert "10 to 10000000 L" in dialog.rows["tank_l"].words
+    assert dialog.rows["tank_l"].editor.line.text() == "3"
+
+
+def test_that_answers_are_handed_on(qtbot, dialog):
+    fill(dialog)
+    qtbot.mouseClick(dialog.beds.add, Qt.MouseButton.LeftButton)
+    dialog.beds.lines[1]["kind"].show_value(BedKind.MEDIA)
+    dialog.beds.lines[1]["holes"].line.setText("12")
+    with qtbot.waitSignal(dialog.answered) as told:
+        qtbot.mouseClick(dialog.ok, Qt.MouseButton.LeftButton)
+    (answers,) = told.args
+    assert answers.name == "Back garden"
+    assert answers.latitude_deg is None
+    assert [bed.kind for bed in answers.beds] == [BedKind.RAFT, BedKind.MEDIA]
+    assert answers.beds[1].holes == 12
+    assert answers.plan_from == MONDAY
+
+
+def answers(means, **changes):
+    given_answers = {
+        "name": "Back garden",
+        "place": "",
+        "latitude_deg": None,
+        "tank_l": 1000.0,
+        "species": next(iter(means.catalogue.fish)),
+        "fish_count": 40,
+        "mean_weight_g": 50.0,
+        "beds": (BedWish(name="Raft", kind=BedKind.RAFT, length_m=2.4, width_m=1.2),),
+        "crops": (CropWish(crop="lettuce-leaf", amount_per_week=5.0),),
+        "plan_from": MONDAY,
+    }
+    return Answers(**{**given_answers, **changes})
+
+
+def test_that_a_draft_has_a_sowing_each_week_places_for_them_and_no_fault(means):
+    draft = drafted(answers(means), means.forecaster)
+    farm = draft.farm
+    assert len(farm.batches) == farm.settings.plan_weeks
+    assert all_faults(farm, means.forecaster) == ()
+    assert {bed.kind for bed in farm.beds} == {BedKind.RAFT, BedKind.NURSERY}
+    assert farm.targets[0].amount_per_week == 5
+
+
+def test_that_a_bed_given_by_its_size_gets_places_at_the_distance_of_its_crop(means):
+    crop = means.catalogue.crops["lettuce-leaf"]
+    (bed, *_) = drafted(answers(means), means.forecaster).farm.beds
+    assert bed.area_m2 == pytest.approx(2.4 * 1.2)
+    assert bed.places <= crop.bed_density_per_m2 * bed.area_m2
+
+
+def test_that_holes_overrule_the_size(means):
+    wish = BedWish(name="Raft", kind=BedKind.RAFT, length_m=2.4, width_m=1.2, holes=72)
+    (bed, *_) = drafted(answers(means, beds=(wish,)), means.forecaster).farm.beds
+    assert bed.places == 72
+    assert bed.area_m2 == pytest.approx(2.88)
+
+
+@given(
+    heads=st.integers(1, 300),
+    crop=st.sampled_from(["lettuce-leaf", "basil"]),
+    unit=st.sampled_from(list(TargetUnit)),
+)
+def test_that_a_sowing_always_covers_what_is_wanted(means, heads, crop, unit):
+    entry = means.catalogue.crops[crop]
+    target = Target(id=new_id(), crop=crop, amount_per_week=heads, unit=unit, from_on=MONDAY)
+    plants = plants_per_sowing(target, entry)
+    assert plants * entry.bed_survival_share >= 1 or plants == 1
+    if unit is TargetUnit.KG:
+        grams = plants * entry.bed_survival_share * entry.yield_g_per_plant * entry.marketable_share
+        assert grams >= heads * 1000 * (1 - 1e-9)
+
+
+def test_that_the_feed_suits_the_weight_of_the_fish(means):
+    for weight in (2.0, 50.0, 400.0):
+        feed = means.catalogue.feeds[feed_for(weight, means.catalogue)]
+        assert feed.for_fish_from_g <= weight
+
+
+def test_that_a_farm_without_fish_and_crops_can_be_drafted(means):
+    farm = drafted(answers(means, fish_count=0, crops=()), means.forecaster).farm
+    assert farm.fish_groups == farm.batches == ()
+    assert all_faults(farm, means.forecaster) == ()
