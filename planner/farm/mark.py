@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from functools import cache
 from hashlib import blake2b
-from typing import Final
+from typing import Any, Final
 
-from planner.farm.farm import Farm
+from planner.farm.farm import KINDS, SETTINGS_KIND, Farm, Thing, things
+from planner.farm.fields import FieldKind, specs_of
 
 _BYTES: Final = 4
 
@@ -13,7 +16,27 @@ _BYTES: Final = 4
 def plan_mark(farm: Farm) -> str:
     """Return eight hexadecimal digits that change whenever anything in the farm changes.
 
-    The same farm gives the same mark on every machine.
+    Equal farms give the same mark on every machine, however their numbers were typed.
     """
-    digits = blake2b(repr(farm).encode(), digest_size=_BYTES).hexdigest().upper()
+    text = "\n".join(_lines(farm))
+    digits = blake2b(text.encode(), digest_size=_BYTES).hexdigest().upper()
     return f"{digits[:4]}-{digits[4:]}"
+
+
+def _lines(farm: Farm) -> Iterator[str]:
+    for kind in (SETTINGS_KIND, *KINDS):
+        yield kind.word
+        fields = _fields(kind.owner)
+        for thing in things(farm, kind.word):
+            yield repr([_plain(thing, name, is_number=is_number) for name, is_number in fields])
+
+
+@cache
+def _fields(owner: type[Any]) -> tuple[tuple[str, bool], ...]:
+    """Return each field's name and whether it holds a number with a fraction."""
+    return tuple((name, spec.kind is FieldKind.NUMBER) for name, spec in specs_of(owner).items())
+
+
+def _plain(thing: Thing, name: str, *, is_number: bool) -> Any:
+    value = getattr(thing, name)
+    return float(value) if is_number and value is not None else value

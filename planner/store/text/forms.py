@@ -182,6 +182,24 @@ def _plain(word: str, kind: str, meaning: str) -> Form:
     return Form(word=word, kind=kind_named(kind), meaning=meaning)
 
 
+MOST_FISH_STAGES: Final = 6
+"""How many stages of a fish may be given figures of their own."""
+
+_LISTS_IN_WORDS: Final[dict[type[Any], tuple[Key, ...]]] = {
+    species.Crop: (
+        Key(
+            name="beds",
+            field="beds",
+            spec=FieldSpec(
+                kind=FieldKind.TEXT, length=60, meaning='kinds of bed it may stand in, such as "raft, media"'
+            ),
+            hint=str,
+            default=dataclasses.MISSING,
+            needed=False,
+        ),
+    ),
+}
+
 FORMS: Final[tuple[Form, ...]] = (
     Form(word="farm", kind=SETTINGS_KIND, meaning="the farm as a whole"),
     _plain("site", "site", "a place with its climate"),
@@ -275,23 +293,39 @@ def _aid_keys(form: Form) -> list[Key]:
 
 
 def _figure_keys(form: Form) -> list[Key]:
-    """Return keys for the single figures of a book entry; its lists are taken as they are there."""
+    """Return keys for the figures of a book entry; lists are told in words, fish stages by number."""
     if form.figures is None:
         return []
     keys = [_key(form.figures, name, name=name, optional=True) for name in specs_of(form.figures)]
+    single = [key for key in keys if get_origin(key.hint) is not tuple]
     return [
         dataclasses.replace(key, figure=True, default=dataclasses.MISSING)
-        for key in keys
-        if get_origin(key.hint) is not tuple
+        for key in (*single, *_LISTS_IN_WORDS.get(form.figures, ()), *_stage_keys(form.figures))
     ]
 
 
-def _key(owner: type[Any], field_name: str, *, name: str, optional: bool) -> Key:
+def _stage_keys(figures: type[Any]) -> list[Key]:
+    if figures is not species.FishSpecies:
+        return []
+    return [
+        _key(
+            species.FishStage,
+            name,
+            name=f"stage_{number}_{name}",
+            optional=True,
+            field=f"stage_{number}_{name}",
+        )
+        for number in range(1, MOST_FISH_STAGES + 1)
+        for name in specs_of(species.FishStage)
+    ]
+
+
+def _key(owner: type[Any], field_name: str, *, name: str, optional: bool, field: str = "") -> Key:
     spec = specs_of(owner)[field_name]
     default = next(one.default for one in dataclasses.fields(owner) if one.name == field_name)
     return Key(
         name=name,
-        field=field_name,
+        field=field or field_name,
         spec=spec,
         hint=_without_none(get_type_hints(owner)[field_name]),
         default=default,
