@@ -12,7 +12,7 @@ from sqlalchemy import Boolean, Date, DateTime, Double, ForeignKey, Integer, Str
 from sqlalchemy import Enum as EnumColumn
 from sqlalchemy.engine import Dialect
 from sqlalchemy.orm import mapped_column
-from sqlalchemy.types import TEXT
+from sqlalchemy.types import TEXT, TypeEngine
 
 from planner.farm.fields import NO_ID
 
@@ -21,7 +21,8 @@ _NAME_LENGTH: Final = 120
 _KEY_LENGTH: Final = 60
 _CHOICE_LENGTH: Final = 40
 
-# The naming of these classes is part of no file: only what they write is.
+ID_TEXT: Final = TEXT(_ID_LENGTH).with_variant(TEXT(), "postgresql")
+"""Text for an id; PostgreSQL knows no length of a TEXT."""
 
 
 class OpenReference(TypeDecorator[str]):
@@ -29,6 +30,10 @@ class OpenReference(TypeDecorator[str]):
 
     impl = TEXT
     cache_ok = True
+
+    def load_dialect_impl(self, dialect: Dialect) -> TypeEngine[Any]:
+        """Return the type that ids have."""
+        return dialect.type_descriptor(ID_TEXT)
 
     def process_bind_param(self, value: str | None, _dialect: Dialect) -> str | None:
         """Return NULL for the empty id."""
@@ -115,7 +120,7 @@ def owned_by(table: str) -> ForeignKey:
     return ForeignKey(f"{table}.id", ondelete="CASCADE", deferrable=True, initially="DEFERRED")
 
 
-Key = Annotated[str, mapped_column(TEXT(_ID_LENGTH), primary_key=True)]
+Key = Annotated[str, mapped_column(ID_TEXT, primary_key=True)]
 Name = Annotated[str, mapped_column(String(_NAME_LENGTH))]
 Label = Annotated[str, mapped_column(String(_NAME_LENGTH), unique=True)]
 ShelfKey = Annotated[str, mapped_column(String(_KEY_LENGTH))]

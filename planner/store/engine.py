@@ -8,6 +8,9 @@ from typing import Any, Final
 
 from sqlalchemy import URL, Engine, create_engine, event
 from sqlalchemy.engine import make_url
+from sqlalchemy.exc import ArgumentError
+
+from planner.store.errors import NoSuchFarmError
 
 APPLICATION_ID: Final = 0x52414654
 """Marks a SQLite file as a farm of ours; "RAFT" in ASCII."""
@@ -38,8 +41,15 @@ def file_engine(path: Path) -> Engine:
 
 
 def server_engine(url: str) -> Engine:
-    """Return an engine for a farm on a database server."""
-    return create_engine(make_url(url), pool_size=1, max_overflow=0, pool_pre_ping=True)
+    """Return an engine for a farm on a database server; raises `StoreError` when none can be reached so."""
+    try:
+        return create_engine(make_url(url), pool_size=1, max_overflow=0, pool_pre_ping=True)
+    except ArgumentError as error:
+        raise NoSuchFarmError("The address of the database is not one that can be read.") from error
+    except ModuleNotFoundError as error:
+        raise NoSuchFarmError(
+            f"Farms on a database server need {error.name}, which is not installed here."
+        ) from error
 
 
 def _prepare(connection: sqlite3.Connection, _record: Any) -> None:

@@ -96,6 +96,7 @@ _BY_CODE: Final[dict[int, tuple[type[StoreError], str]]] = {
 }
 _PRIMARY_CODE: Final = 0xFF
 _EXCLUSION_STATE: Final = "23P01"
+_INTEGRITY_CLASS: Final = "23"
 
 
 @contextmanager
@@ -117,12 +118,13 @@ def _of_database(error: BaseException | None, where: str) -> StoreError:
     text = str(error)
     if HELD_PLACE in text or getattr(error, "sqlstate", None) == _EXCLUSION_STATE:
         return HeldPlaceError(f"{where} was not changed: a place would be held by two batches at a time.")
+    state = str(getattr(error, "sqlstate", None) or "")
     code = getattr(error, "sqlite_errorcode", None)
     primary = code & _PRIMARY_CODE if isinstance(code, int) else None
     if primary in _BY_CODE:
         kind, sentence = _BY_CODE[primary]
         return kind(sentence.format(where=where))
-    if primary == sqlite3.SQLITE_CONSTRAINT or getattr(error, "sqlstate", None):
+    if primary == sqlite3.SQLITE_CONSTRAINT or state.startswith(_INTEGRITY_CLASS):
         return RefusedError(
             f"{where} was not changed: the change breaks a rule of the file ({_first_line(error)})."
         )

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from typing import Any, Final
 
-from sqlalchemy import DDL, event
+from sqlalchemy import DDL, MetaData, event
 
 from planner.store.errors import HELD_PLACE
-from planner.store.records import PlacementRecord
+from planner.store.records import Base, PlacementRecord
 
 _GUARDED_COLUMNS: Final = "id, bed, unit, first, count, held_from, held_until"
 
@@ -53,13 +53,15 @@ def postgresql_guard() -> tuple[str, ...]:
     )
 
 
-def _emit_after_placement() -> None:
-    """Let the guard be made along with the table, each on its own kind of database."""
+def _guarded(tables: MetaData) -> MetaData:
+    """Let the guard be made along with the tables, each on its own kind of database."""
     for dialect, statements in (("sqlite", sqlite_guard()), ("postgresql", postgresql_guard())):
         for statement in statements:
             make: Any = DDL
             ddl = make(statement.replace("%", "%%")).execute_if(dialect=dialect)
             event.listen(PlacementRecord.__table__, "after_create", ddl)
+    return tables
 
 
-_emit_after_placement()
+GUARDED_TABLES: Final = _guarded(Base.metadata)
+"""All tables, with the guard."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime
 
 from sqlalchemy import Connection, delete, func, insert, select, update
@@ -9,6 +10,7 @@ from sqlalchemy import Connection, delete, func, insert, select, update
 from planner.farm.changes import ChangeSet
 from planner.store.acts import KEPT_ACTS, ActEntry, ActKind, ActState
 from planner.store.codec import change_set_from, change_set_text
+from planner.store.convert import Row
 from planner.store.records import ActRecord, table
 
 _ACT = table(ActRecord)
@@ -29,6 +31,17 @@ def read_change_set(connection: Connection, seq: int) -> ChangeSet:
     if row is None:
         raise LookupError(f"act {seq} is not kept")
     return change_set_from(row.changes, title=row.title)
+
+
+def read_rows(connection: Connection) -> list[Row]:
+    """Return all acts as rows, to be written into a copy."""
+    return [dict(row) for row in connection.execute(select(_ACT).order_by(_ACT.c.seq)).mappings()]
+
+
+def write_rows(connection: Connection, rows: Sequence[Row]) -> None:
+    """Write acts into a copy that has none."""
+    if rows:
+        connection.execute(insert(_ACT), list(rows))
 
 
 def write_act(connection: Connection, change_set: ChangeSet, *, kind: ActKind, at: datetime) -> None:

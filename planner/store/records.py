@@ -277,8 +277,8 @@ class BatchRecord(Base):
     variety: Mapped[Name]
     sow_on: Mapped[Day]
     plants: Mapped[Whole]
-    bed: Mapped[str | None] = mapped_column(OpenReference(36), refers("bed"), index=True)
-    seed_lot: Mapped[str | None] = mapped_column(OpenReference(36), refers("seed_lot"), index=True)
+    bed: Mapped[str | None] = mapped_column(OpenReference, refers("bed"), index=True)
+    seed_lot: Mapped[str | None] = mapped_column(OpenReference, refers("seed_lot"), index=True)
     germination_days: Mapped[MaybeNumber]
     nursery_days: Mapped[MaybeNumber]
     spacing_days: Mapped[MaybeNumber]

@@ -7,14 +7,14 @@ import sqlite3
 from contextlib import closing
 from typing import Final
 
-from sqlalchemy import Engine, create_engine, insert
+from sqlalchemy import Connection, create_engine, insert
 from sqlalchemy.pool import StaticPool
 
-from planner.store import guard
 from planner.store.engine import APPLICATION_ID
 from planner.store.errors import DamagedFarmError
+from planner.store.guard import GUARDED_TABLES
 from planner.store.migrations.runner import CURRENT_VERSION, MIGRATIONS, take_steps
-from planner.store.records import Base, MetaRecord
+from planner.store.records import MetaRecord
 
 Schema = frozenset[tuple[str, str, str]]
 """Type, name and normalised statement of every table, index, trigger and view."""
@@ -31,12 +31,10 @@ def make_file_tables(connection: sqlite3.Connection, where: str) -> None:
     take_steps(connection, MIGRATIONS, where=where)
 
 
-def make_server_tables(engine: Engine) -> None:
-    """Make the tables of the current version on a database server; those that are there are kept."""
-    assert guard.sqlite_guard()
-    with engine.begin() as connection:
-        Base.metadata.create_all(connection)
-        connection.execute(insert(MetaRecord).values(id=1, schema_version=CURRENT_VERSION, revision=0))
+def make_server_tables(connection: Connection) -> None:
+    """Make the tables of the current version, with their guard, on a database server."""
+    GUARDED_TABLES.create_all(connection)
+    connection.execute(insert(MetaRecord).values(id=1, schema_version=CURRENT_VERSION, revision=0))
 
 
 def schema_of(connection: sqlite3.Connection) -> Schema:
@@ -55,7 +53,7 @@ def schema_of_steps() -> Schema:
 def schema_of_records() -> Schema:
     """Return what the mappings ask for."""
     engine = create_engine("sqlite://", poolclass=StaticPool)
-    Base.metadata.create_all(engine)
+    GUARDED_TABLES.create_all(engine)
     connection = engine.raw_connection()
     try:
         assert isinstance(connection.driver_connection, sqlite3.Connection)

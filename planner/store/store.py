@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterable, Sequence
-from contextlib import closing
+from collections.abc import Iterable, Iterator, Sequence
+from contextlib import closing, contextmanager
 from datetime import datetime
 from pathlib import Path
 from types import TracebackType
 from typing import Self
 
 from sqlalchemy import Connection, Engine, select, update
-from sqlalchemy.engine import make_url
 
 from planner.farm.changes import ChangeSet
 from planner.farm.farm import Farm
@@ -19,7 +18,7 @@ from planner.farm.fields import Id
 from planner.farm.holds import Hold
 from planner.store import history
 from planner.store.acts import ActEntry, ActKind
-from planner.store.convert import damage_told, read_farm, read_holds
+from planner.store.convert import Row, damage_told, read_farm, read_holds
 from planner.store.copying import is_farm_file, put_in_place
 from planner.store.engine import file_engine, is_url, server_engine
 from planner.store.errors import (
@@ -73,12 +72,13 @@ class FarmStore:
 
     @classmethod
     def _create_on_server(cls, url: str, farm: Farm, holds: Iterable[Hold]) -> Self:
-        engine, name = server_engine(url), _server_name(url)
-        with told(name):
-            if engine.dialect.has_table(engine.connect(), _META.name):
-                raise FarmThereAlreadyError(f"{name} holds a farm already. Open it instead.")
-            make_server_tables(engine)
+        engine = server_engine(url)
+        name = _server_name(engine)
+        with told(name), _let_go_on_error(engine):
             with engine.begin() as connection:
+                if engine.dialect.has_table(connection, _META.name):
+                    raise FarmThereAlreadyError(f"{name} holds a farm already. Open it instead.")
+                make_server_tables(connection)
                 write_farm(connection, farm, holds)
             return cls(engine, name=name, path=None)
 
@@ -96,18 +96,17 @@ class FarmStore:
             _check_file(path)
             bring_up_to_date(path)
             _check_inside(path)
-            return cls(file_engine(path), name=path.name, path=path)
+            engine = file_engine(path)
+            with _let_go_on_error(engine):
+                return cls(engine, name=path.name, path=path)
 
     @classmethod
     def _open_on_server(cls, url: str) -> Self:
-        engine, name = server_engine(url), _server_name(url)
-        with told(name), engine.connect() as connection:
-            if not engine.dialect.has_table(connection, _META.name):
-                raise NoSuchFarmError(f"{name} holds no farm.")
-            version = connection.execute(select(_META.c.schema_version)).scalar_one()
-            if version > CURRENT_VERSION:
-                raise NewerFarmError(f"{name} was made by a newer version of this program. Use that one.")
-        with told(name):
+        engine = server_engine(url)
+        name = _server_name(engine)
+        with told(name), _let_go_on_error(engine):
+            with engine.connect() as connection:
+                _check_server(engine, connection, name)
             return cls(engine, name=name, path=None)
 
     @property
@@ -190,7 +189,8 @@ class FarmStore:
         if self._path is None:
             with self._engine.connect() as connection:
                 farm, holds = read_farm(connection, self._name), read_holds(connection)
-            _write_file(part, farm, holds, name=part.name)
+                acts = history.read_rows(connection)
+            _write_file(part, farm, holds, name=part.name, acts=acts)
             return
         raw = self._engine.raw_connection()
         try:
@@ -215,17 +215,39 @@ class FarmStore:
             return int(connection.execute(select(_META.c.revision)).scalar_one())
 
 
-def _server_name(url: str) -> str:
-    return make_url(url).database or "the database"
+def _server_name(engine: Engine) -> str:
+    return engine.url.database or "the database"
 
 
-def _write_file(part: Path, farm: Farm, holds: Iterable[Hold], *, name: str) -> None:
+@contextmanager
+def _let_go_on_error(engine: Engine) -> Iterator[None]:
+    """Close the connections of a farm that turns out not to be usable."""
+    try:
+        yield
+    except BaseException:
+        engine.dispose()
+        raise
+
+
+def _check_server(engine: Engine, connection: Connection, name: str) -> None:
+    """See that a database holds a farm that this program knows."""
+    if not engine.dialect.has_table(connection, _META.name):
+        raise NoSuchFarmError(f"{name} holds no farm.")
+    version = connection.execute(select(_META.c.schema_version)).scalar_one()
+    if version > CURRENT_VERSION:
+        raise NewerFarmError(f"{name} was made by a newer version of this program. Use that one.")
+
+
+def _write_file(
+    part: Path, farm: Farm, holds: Iterable[Hold], *, name: str, acts: Sequence[Row] = ()
+) -> None:
     with closing(sqlite3.connect(part, isolation_level=None)) as connection:
         make_file_tables(connection, name)
     engine = file_engine(part)
     try:
         with engine.begin() as connection_to_fill:
             write_farm(connection_to_fill, farm, holds)
+            history.write_rows(connection_to_fill, acts)
     finally:
         engine.dispose()
 

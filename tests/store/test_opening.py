@@ -61,6 +61,13 @@ def test_that_another_file_is_no_farm(tmp_path, content):
     refused(path, (NotAFarmError, DamagedFarmError), "other.raftweek")
 
 
+@pytest.mark.parametrize("url", ["nonsense://x", "://", "postgresql+nothing://somewhere/farm"])
+@pytest.mark.parametrize("reach", [FarmStore.open, lambda url: FarmStore.create(url, sample_farm())])
+def test_that_an_address_that_leads_nowhere_is_told(url, reach):
+    with pytest.raises(NoSuchFarmError):
+        reach(url)
+
+
 def test_that_a_folder_is_no_farm(tmp_path):
     refused(tmp_path, NotAFarmError, "not a farm file")
 

@@ -15,6 +15,7 @@ from planner.farm.farm import KINDS, SETTINGS_KIND, OwnEntry
 from planner.farm.fields import FieldKind, specs_of
 from planner.store.columns import OpenReference, Series
 from planner.store.convert import VALUES
+from planner.store.guard import GUARDED_TABLES
 from planner.store.records import Base, PlacementRecord, table, table_of
 from planner.store.schema import schema_of_records
 
@@ -100,7 +101,7 @@ def statements(dialect):
     engine = create_mock_engine(
         f"{dialect.name}://", lambda ddl, *_, **__: emitted.append(str(ddl.compile(dialect=dialect)))
     )
-    Base.metadata.create_all(engine, checkfirst=False)
+    GUARDED_TABLES.create_all(engine, checkfirst=False)
     return "\n".join(emitted)
 
 
