@@ -14,7 +14,7 @@ from PySide6.QtGui import QColor, QPainter, QPen
 
 from planner.desk.lanes import words
 from planner.desk.lanes.fish_lane import draw_steps, fill_steps, nice_top
-from planner.desk.lanes.grid import Calendar, paint_grid, paint_today
+from planner.desk.lanes.grid import Calendar, anchor_hatches, paint_grid, paint_today
 from planner.desk.lanes.kit import Face, Kit
 from planner.desk.lanes.scene import BalanceScene, BandMark, Curve, ElementWeeks, RatioBand
 from planner.desk.lanes.time_scale import DAYS_PER_WEEK, TimeScale
@@ -29,15 +29,8 @@ _RATIO_LINES: Final = 2.3
 _CELL_GAP: Final = 1.0
 _LETTER_PAD: Final = 3.0
 _CELL_PAD: Final = 1.5
+_LEAST_LETTER_PX: Final = 9.0
 _FREE: Final = 6.0
-BAND_HATCH: Final = {
-    BandMark.SHORT: "picking",
-    BandMark.THIN: "bed",
-    BandMark.MET: "germination",
-    BandMark.AMPLE: "spacing",
-}
-"""Hatch of each band of supply; no demand has none."""
-
 _KEY_PX: Final = 9.0
 _DEMAND: Final = 0.38
 _GAP_PATTERN: Final = "clearing"
@@ -76,6 +69,7 @@ def paint_balance(
     """Paint the balance lane into `rect`."""
     painter.save()
     painter.setClipRect(rect, Qt.ClipOperation.IntersectClip)
+    anchor_hatches(painter, scale, rect.top() - look.scroll)
     painter.fillRect(rect, kit.theme.field)
     painter.fillRect(QRectF(rect.x(), rect.y(), kit.names_px, rect.height()), kit.theme.panel)
     times = QRectF(rect.x() + kit.names_px, rect.y(), rect.width() - kit.names_px, rect.height())
@@ -169,10 +163,13 @@ class _Lane:
         """Paint one week of a band: shade, hatch, and its letter where there is room."""
         kit, painter = self.kit, self.painter
         seen = cell & times
-        ink = kit.band_ink(band)
+        look = kit.band_look(band)
+        ink = look.ink
         painter.fillRect(cell, ink.fill)
-        if band in BAND_HATCH and cell.width() >= 2 * _LETTER_PAD:
-            painter.fillRect(cell, kit.hatch(BAND_HATCH[band], ink.hatch))
+        if look.hatch is not None and cell.width() >= 2 * _LETTER_PAD:
+            painter.fillRect(cell, look.hatch)
+        if seen.width() < _LEAST_LETTER_PX:
+            return
         for text, face, pad in self._ways(band, symbol):
             width = kit.width(text, face)
             if width + 2 * pad <= seen.width():
@@ -184,11 +181,11 @@ class _Lane:
                 return
 
     def _ways(self, band: BandMark, symbol: str) -> tuple[tuple[str, Face, float], ...]:
-        letter, name = words.band_letter(band), words.band_name(band)
+        letter = self.kit.band_look(band).letter
         if not symbol:
             return ((letter, Face.SMALL, _CELL_PAD),)
         return (
-            (f"{symbol} {name}", Face.SMALL_BOLD, 2 * _LETTER_PAD),
+            (f"{symbol} {words.band_name(band)}", Face.SMALL_BOLD, 2 * _LETTER_PAD),
             (f"{symbol} {letter}", Face.SMALL_BOLD, _LETTER_PAD),
             (symbol, Face.SMALL_BOLD, _CELL_PAD),
         )

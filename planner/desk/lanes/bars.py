@@ -13,8 +13,7 @@ from typing import Final
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QPainter, QPen
 
-from planner.desk.lanes import words
-from planner.desk.lanes.kit import Face, Kit
+from planner.desk.lanes.kit import Face, Kit, look_key
 from planner.desk.lanes.scene import Bar, Segment
 from planner.desk.lanes.time_scale import TimeScale
 from planner.desk.theme import mixed
@@ -23,6 +22,8 @@ from planner.farm.crops import Stage
 LEAST_PX: Final = 3.0
 """Bars narrower than this are drawn together as one block."""
 
+STAGES: Final = len(Stage)
+_LEAST_LETTER_PX: Final = 14.0
 _HATCHED_PX: Final = 4.0
 _SPINE_PX: Final = 3.0
 _LETTER_PAD: Final = 4.0
@@ -47,8 +48,8 @@ class Named:
 class Shapes:
     """Rectangles gathered by look, and bars whose names are to be written."""
 
-    fills: dict[tuple[int, Stage], list[QRectF]] = field(default_factory=dict)
-    hatches: dict[tuple[int, Stage], list[QRectF]] = field(default_factory=dict)
+    fills: dict[int, list[QRectF]] = field(default_factory=dict)
+    hatches: dict[int, list[QRectF]] = field(default_factory=dict)
     edges: dict[int, list[QRectF]] = field(default_factory=dict)
     spines: dict[int, list[QRectF]] = field(default_factory=dict)
     blocks: list[QRectF] = field(default_factory=list)
@@ -90,13 +91,14 @@ def _gather_bar(shapes: Shapes, bar: Bar, box: QRectF, where: tuple[float, float
     left, right, px, base = where
     y, height, colour = box.y(), box.height(), bar.colour
     cells = []
+    base_key = colour * STAGES
     for each in bar.segments:
         x0, x1 = max(base + each.start * px, left - 2), min(base + each.end * px, right + 2)
         if x1 <= x0:
             continue
         rect = QRectF(x0, y, x1 - x0, height)
         cells.append((each, rect))
-        key = (colour, each.stage)
+        key = base_key + each.order
         shapes.fills.setdefault(key, []).append(rect)
         if x1 - x0 >= _HATCHED_PX:
             shapes.hatches.setdefault(key, []).append(rect)
@@ -111,11 +113,11 @@ def _gather_bar(shapes: Shapes, bar: Bar, box: QRectF, where: tuple[float, float
 def paint_shapes(painter: QPainter, shapes: Shapes, kit: Kit) -> None:
     """Paint fills, hatches and edges of everything gathered, then its names."""
     painter.setPen(Qt.PenStyle.NoPen)
-    for (colour, stage), rects in shapes.fills.items():
-        painter.setBrush(kit.stage_ink(colour, stage).fill)
+    for key, rects in shapes.fills.items():
+        painter.setBrush(kit.stage_look(key).ink.fill)
         painter.drawRects(rects)
-    for (colour, stage), rects in shapes.hatches.items():
-        painter.setBrush(kit.hatch(stage.value, kit.stage_ink(colour, stage).hatch))
+    for key, rects in shapes.hatches.items():
+        painter.setBrush(kit.stage_look(key).hatch or Qt.BrushStyle.NoBrush)
         painter.drawRects(rects)
     for colour, rects in shapes.spines.items():
         painter.setBrush(_edge(kit, colour))
@@ -140,12 +142,12 @@ def _write_bar(painter: QPainter, named: Named, kit: Kit) -> None:
     face = Face.PLAIN if box.height() >= kit.text_px else Face.SMALL
     if not named.cells or box.height() < kit.height(face) - 3 or box.width() < 2 * _LETTER_PAD:
         return
-    widest = max(named.cells, key=_cell_width)[0]
     locked = bar.locked and box.width() >= _LOCK_ROOM
-    free = box.adjusted(0, 0, -_LOCK_PX - _LETTER_PAD, 0) if locked else box
+    widest = max(named.cells, key=_cell_width)[0]
     for segment, cell in named.cells:
-        painter.setPen(kit.stage_ink(bar.colour, segment.stage).text)
-        _write_segment(painter, bar, cell & free, (kit, face, segment, segment is widest))
+        room = cell & box.adjusted(0, 0, -_LOCK_PX - _LETTER_PAD, 0) if locked else cell
+        if room.width() > _LEAST_LETTER_PX:
+            _write_segment(painter, bar, room, (kit, face, segment, segment is widest))
     if locked:
         _paint_lock(painter, box, kit, bar)
 
@@ -156,21 +158,20 @@ def _cell_width(cell: tuple[Segment, QRectF]) -> float:
 
 def _write_segment(painter: QPainter, bar: Bar, cell: QRectF, what: tuple[Kit, Face, Segment, bool]) -> None:
     kit, face, segment, titled = what
-    letter = words.stage_letter(segment.stage)
-    width = kit.width(letter, Face.SMALL_BOLD)
+    look = kit.stage_look(look_key(bar.colour, segment))
+    width = kit.width(look.letter, Face.SMALL_BOLD)
     room = cell.width() - 2 * _LETTER_PAD
     if room < width:
         return
-    fill = kit.stage_ink(bar.colour, segment.stage).fill
-    inner = cell.adjusted(_LETTER_PAD + 1, 0, -_LETTER_PAD, 0)
-    title_room = room - width - _GAP
-    title = ""
+    inner = QRectF(cell.x() + _LETTER_PAD + 1, cell.y(), cell.width() - 2 * _LETTER_PAD - 1, cell.height())
+    title, title_room = "", room - width - _GAP
     if titled and title_room >= _LEAST_TITLE_PX:
         title, face = _title(bar, kit, face, title_room)
     written = min(kit.width(title, face), title_room) + _GAP if title else 0.0
     height = min(cell.height() - 2, kit.height(face))
-    kit.plate(painter, inner, fill, width + written, height)
-    kit.write(painter, inner, letter, face=Face.SMALL_BOLD)
+    kit.plate(painter, inner, look.ink.fill, width + written, height)
+    painter.setPen(look.ink.text)
+    kit.write(painter, inner, look.letter, face=Face.SMALL_BOLD)
     if title:
         box = QRectF(inner.x() + width + _GAP, inner.y(), title_room, inner.height())
         kit.write(painter, box, title, face=face)
@@ -178,7 +179,7 @@ def _write_segment(painter: QPainter, bar: Bar, cell: QRectF, what: tuple[Kit, F
 
 def _title(bar: Bar, kit: Kit, face: Face, room: float) -> tuple[str, Face]:
     """Return the longest way to name a bar that fits, and its face; the last is shortened if need be."""
-    ways = words.bar_titles(bar)
+    ways = kit.titles(bar)
     for way in ways:
         for each in (face, Face.SMALL):
             if kit.width(way, each) <= room:
@@ -187,7 +188,7 @@ def _title(bar: Bar, kit: Kit, face: Face, room: float) -> tuple[str, Face]:
 
 
 def _paint_lock(painter: QPainter, box: QRectF, kit: Kit, bar: Bar) -> None:
-    ink = kit.stage_ink(bar.colour, bar.segments[-1].stage)
+    ink = kit.stage_look(look_key(bar.colour, bar.segments[-1])).ink
     size = min(_LOCK_PX, box.height() - 4)
     at = QPointF(box.right() - size - _LETTER_PAD, box.center().y() - size / 4)
     painter.fillRect(QRectF(at.x() - 2, box.y() + 1, size + 4, box.height() - 2), ink.fill)

@@ -13,7 +13,7 @@ from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 
 from planner.desk.lanes.bars import Shapes, gather, paint_shapes
-from planner.desk.lanes.grid import Calendar, paint_grid, paint_today
+from planner.desk.lanes.grid import Calendar, anchor_hatches, paint_grid, paint_today
 from planner.desk.lanes.kit import Face, Kit
 from planner.desk.lanes.rows_layout import ROW_PAD, RowsLayout, Strip
 from planner.desk.lanes.scene import Bar, Curve
@@ -61,6 +61,7 @@ def paint_beds(
         return 0
     painter.save()
     painter.setClipRect(part, Qt.ClipOperation.IntersectClip)
+    anchor_hatches(painter, scale, rect.top() - look.scroll)
     painter.fillRect(part, kit.theme.field)
     strips = tuple(
         look.layout.between(part.top() - rect.top() + look.scroll, part.bottom() - rect.top() + look.scroll)

@@ -84,44 +84,28 @@ class Canvas(QAbstractScrollArea):
         self.viewport().update()
 
     def set_frame(self, frame: Frame) -> None:
-        """Show other days, or the same with another theme; shifts the picture where that is enough."""
+        """Show other days, or the same with another theme.
+
+        Moving sideways paints anew: names of bars that are cut at an edge move along it.
+        """
         before, self.frame_state = self.frame_state, frame
-        if before.kit is not frame.kit or before.calendar != frame.calendar:
-            self.refresh()
-            return
-        if before.scale == frame.scale:
-            return
-        shift = (frame.scale.origin - before.scale.origin) * frame.scale.px_per_day
-        same = before.scale.px_per_day == frame.scale.px_per_day and before.scale.left == frame.scale.left
-        if same and abs(shift - round(shift)) < _WHOLE:
-            self._shift(-round(shift), 0)
-        else:
+        if before != frame:
             self.refresh()
 
     def _vertically(self, value: int) -> None:
-        self._shift(0, self._scrolled_to - value)
-        self._scrolled_to = value
-
-    def _shift(self, dx: int, dy: int) -> None:
-        """Move the kept picture; only days move sideways, names stay."""
+        """Move the kept picture up or down and leave only the rest to be painted."""
+        down, self._scrolled_to = self._scrolled_to - value, value
         self.viewport().update()
         if self._picture is None:
             return
-        whole = self.viewport().rect()
-        area = QRect(whole)
-        if dx:
-            area.setLeft(int(self.frame_state.kit.names_px))
+        area = self.viewport().rect()
         ratio = self._picture.devicePixelRatio()
-        if abs(dx) >= area.width() or abs(dy) >= area.height() or ratio != int(ratio) or self._stale:
+        if abs(down) >= area.height() or ratio != int(ratio) or self._stale:
             self._picture = None
             return
-        scaled = int(ratio)
-        self._picture.scroll(
-            dx * scaled,
-            dy * scaled,
-            QRect(area.x() * scaled, area.y() * scaled, area.width() * scaled, area.height() * scaled),
-        )
-        self._stale = _uncovered(area, dx, dy)
+        self._picture.scroll(0, down * int(ratio), self._picture.rect())
+        top = 0 if down > 0 else area.height() + down
+        self._stale = [QRect(0, top, area.width(), abs(down))]
 
     def _measure(self) -> None:
         bar = self.verticalScrollBar()
@@ -187,20 +171,3 @@ class Canvas(QAbstractScrollArea):
 
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         self.menu_wanted.emit(ask_of(event))
-
-
-_WHOLE = 1e-6
-
-
-def _uncovered(area: QRect, dx: int, dy: int) -> list[QRect]:
-    """Return what of an area a shift lays bare."""
-    found = []
-    if dx > 0:
-        found.append(QRect(area.x(), area.y(), dx, area.height()))
-    elif dx < 0:
-        found.append(QRect(area.right() + 1 + dx, area.y(), -dx, area.height()))
-    if dy > 0:
-        found.append(QRect(area.x(), area.y(), area.width(), dy))
-    elif dy < 0:
-        found.append(QRect(area.x(), area.bottom() + 1 + dy, area.width(), -dy))
-    return found

@@ -25,6 +25,7 @@ from planner.desk.lanes.beds_lane import (
 )
 from planner.desk.lanes.canvas import Canvas, Frame
 from planner.desk.lanes.fish_lane import fish_height, paint_fish
+from planner.desk.lanes.grid import anchor_hatches
 from planner.desk.lanes.kit import Face, Kit
 from planner.desk.lanes.packing import slot_in
 from planner.desk.lanes.rows_layout import ROW_PAD, RowsLayout, laid_out
@@ -146,6 +147,7 @@ class BedsCanvas(Canvas):
         self._cursor: Spot | None = None
         self._held: Held | None = None
         self._focused = False
+        self._laid: tuple[tuple[RowGroup, ...], frozenset[Id], Kit] | None = None
         self.bars_painted = 0
         self.layout_now: RowsLayout = laid_out((), folded=frozenset(), line_px=1, head_px=1)
         super().__init__(frame, parent)
@@ -179,9 +181,12 @@ class BedsCanvas(Canvas):
 
     def refresh(self) -> None:
         kit = self.frame_state.kit
-        self.layout_now = laid_out(
-            self._groups, folded=self._folded, line_px=kit.line_px, head_px=kit.head_px
-        )
+        laid = (self._groups, self._folded, kit)
+        if self._laid is None or any(one is not other for one, other in zip(laid, self._laid, strict=True)):
+            self._laid = laid
+            self.layout_now = laid_out(
+                self._groups, folded=self._folded, line_px=kit.line_px, head_px=kit.head_px
+            )
         super().refresh()
 
     def content_height(self) -> float:
@@ -248,6 +253,7 @@ class BedsCanvas(Canvas):
 
     def _paint_held(self, painter: QPainter, rect: QRectF, held: Held) -> None:
         state = self.frame_state
+        anchor_hatches(painter, state.scale, rect.top() - self.down_px)
         for spot in held.ghosts:
             box = self.rect_of(spot)
             if box is not None:

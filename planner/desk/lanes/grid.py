@@ -5,10 +5,11 @@ Must know nothing of what the lanes show.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import Final
 
-from PySide6.QtCore import QLineF, QRectF
+from PySide6.QtCore import QLineF, QPointF, QRectF
 from PySide6.QtGui import QColor, QPainter, QPen
 
 from planner.desk.lanes.time_scale import DAYS_PER_WEEK, TimeScale, Unit, rows_for, units_in, week_start_of
@@ -16,6 +17,9 @@ from planner.desk.theme import Theme, mixed
 
 _WEEK_TINT: Final = 0.1
 _TODAY_WIDTH: Final = 1.6
+HATCH_TILE: Final = 8
+"""Every hatch repeats after so many pixels, or a part of them."""
+
 _COARSER: Final = {Unit.DAY: Unit.WEEK, Unit.WEEK: Unit.MONTH, Unit.MONTH: Unit.YEAR}
 
 
@@ -71,3 +75,8 @@ def paint_today(painter: QPainter, rect: QRectF, scale: TimeScale, theme: Theme,
     if rect.left() <= x < rect.right():
         painter.setPen(QPen(theme.today, _TODAY_WIDTH))
         painter.drawLine(QLineF(x, rect.top(), x, rect.bottom()))
+
+
+def anchor_hatches(painter: QPainter, scale: TimeScale, top: float) -> None:
+    """Let hatches begin at a day and a height of the content, so that they move along with it."""
+    painter.setBrushOrigin(QPointF(math.fmod(scale.x_of(0), HATCH_TILE), math.fmod(top, HATCH_TILE)))

@@ -20,7 +20,8 @@ from PySide6.QtGui import (
     QStaticText,
 )
 
-from planner.desk.lanes.scene import BandMark
+from planner.desk.lanes import words
+from planner.desk.lanes.scene import BandMark, Bar, Segment
 from planner.desk.theme import Theme, mixed
 from planner.farm.crops import Stage
 
@@ -49,6 +50,17 @@ _BAND_SHADE: Final = {
 }
 
 
+BAND_PATTERN: Final = {
+    BandMark.SHORT: "picking",
+    BandMark.THIN: "bed",
+    BandMark.MET: "germination",
+    BandMark.AMPLE: "spacing",
+}
+"""Hatch of each band of supply, by the stage that has the same; no demand has none."""
+
+_STAGES: Final = tuple(Stage)
+
+
 class Face(Enum):
     """Which typeface a text is set in."""
 
@@ -67,6 +79,20 @@ class Ink:
     hatch: QColor
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Look:
+    """Shade, hatch and letter of a stage or a band."""
+
+    ink: Ink
+    hatch: QBrush | None
+    letter: str
+
+
+def look_key(colour: int, segment: Segment) -> int:
+    """Return the number that a stage of a crop is looked up by."""
+    return colour * len(_STAGES) + segment.order
+
+
 class Kit:
     """Fonts, colours and shortened text for one theme and font; looks every answer up the second time."""
 
@@ -76,8 +102,10 @@ class Kit:
         self._metrics = [QFontMetricsF(each) for each in self._fonts]
         self._texts: dict[tuple[str, int, int], QStaticText] = {}
         self._widths: dict[tuple[str, int], float] = {}
-        self._stage_inks: dict[tuple[int, Stage], Ink] = {}
         self._brushes: dict[tuple[str, int], QBrush] = {}
+        self._looks: dict[int, Look] = {}
+        self._titles: dict[tuple[str, str, int], tuple[str, ...]] = {}
+        self._band_looks = {band: self._band_look(band) for band in BandMark}
         height = self._metrics[0].height()
         self.line_px = float(round(height * _LINE))
         self.head_px = float(round(height * _HEAD))
@@ -150,22 +178,41 @@ class Kit:
         """Return the colour of a crop by its place in the list of crops."""
         return self.theme.data_colour(position)
 
-    def stage_ink(self, colour: int, stage: Stage) -> Ink:
-        """Return fill and inks of a stage of a crop."""
-        key = (colour, stage)
-        if key not in self._stage_inks:
-            fill = mixed(self.crop_colour(colour), self.theme.field, _SHADE[stage])
-            self._stage_inks[key] = _ink(self.theme, fill)
-        return self._stage_inks[key]
+    def stage_look(self, key: int) -> Look:
+        """Return all that a stage of a crop is painted with, by its `look_key`."""
+        found = self._looks.get(key)
+        if found is None:
+            colour, order = divmod(key, len(_STAGES))
+            stage = _STAGES[order]
+            ink = _ink(self.theme, mixed(self.crop_colour(colour), self.theme.field, _SHADE[stage]))
+            found = self._looks[key] = Look(
+                ink=ink, hatch=self.hatch(stage.value, ink.hatch), letter=words.stage_letter(stage)
+            )
+        return found
+
+    def titles(self, bar: Bar) -> tuple[str, ...]:
+        """Return what may be written on a bar, longest first."""
+        key = (bar.crop, bar.code, bar.plants)
+        found = self._titles.get(key)
+        if found is None:
+            if len(self._titles) > _CACHED_TEXTS:
+                self._titles.clear()
+            found = self._titles[key] = words.bar_titles(bar)
+        return found
 
     def plain_stage_ink(self, stage: Stage) -> Ink:
         """Return fill and inks of a stage of no particular crop."""
         return _ink(self.theme, mixed(self.theme.muted, self.theme.field, _SHADE[stage]))
 
-    def band_ink(self, band: BandMark) -> Ink:
-        """Return fill and inks of a band of supply."""
-        fill = mixed(self.theme.band_colour(band.value), self.theme.field, _BAND_SHADE[band])
-        return _ink(self.theme, fill)
+    def band_look(self, band: BandMark) -> Look:
+        """Return all that a band of supply is painted with."""
+        return self._band_looks[band]
+
+    def _band_look(self, band: BandMark) -> Look:
+        ink = _ink(self.theme, mixed(self.theme.band_colour(band.value), self.theme.field, _BAND_SHADE[band]))
+        pattern = BAND_PATTERN.get(band)
+        hatch = self.hatch(pattern, ink.hatch) if pattern else None
+        return Look(ink=ink, hatch=hatch, letter=words.band_letter(band))
 
     def hatch(self, pattern: str, ink: QColor) -> QBrush:
         """Return the hatch called by a stage's word, made once."""

@@ -14,8 +14,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QButtonGroup, QComboBox, QHBoxLayout, QSizePolicy, QToolButton, QWidget
 
 from planner.desk.lanes import words
-from planner.desk.lanes.balance_lane import BAND_HATCH
-from planner.desk.lanes.kit import Face, Ink, Kit
+from planner.desk.lanes.kit import BAND_PATTERN, Face, Ink, Kit
 from planner.desk.lanes.scene import BalanceScene, BandMark, FishMarkKind
 from planner.farm.crops import Stage
 from planner.farm.fields import Id
@@ -56,13 +55,13 @@ def band_key(kit: Kit) -> tuple[KeyEntry, ...]:
     """Return the key to the bands of supply."""
     return tuple(
         KeyEntry(
-            ink=kit.band_ink(band),
-            pattern=BAND_HATCH[band],
+            ink=kit.band_look(band).ink,
+            pattern=BAND_PATTERN[band],
             letter=words.band_letter(band),
             name=words.band_name(band),
         )
         for band in BandMark
-        if band in BAND_HATCH
+        if band in BAND_PATTERN
     )
 
 

@@ -19,6 +19,10 @@ NO_UNIT = 0
 """Unit of a bar that stands nowhere yet."""
 
 
+ORDER_OF_STAGE = {stage: order for order, stage in enumerate(Stage)}
+"""Position of each stage in the life of a batch."""
+
+
 class BandMark(Enum):
     """How supply stands to demand in a week, as the forecast words it."""
 
@@ -31,11 +35,19 @@ class BandMark(Enum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Segment:
-    """One stage of a batch from its first day to the day after its last."""
+    """One stage of a batch from its first day to the day after its last.
+
+    `order` is the position of the stage in a batch's life; painters look things up by it.
+    """
 
     stage: Stage
     start: int
     end: int
+    order: int = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        """Lay the position ready."""
+        object.__setattr__(self, "order", ORDER_OF_STAGE[self.stage])
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -9,11 +9,11 @@ import pytest
 from PySide6.QtCore import QPoint, QRectF
 from PySide6.QtGui import QFont, QImage, QPainter
 
-from planner.desk.lanes.balance_lane import BAND_HATCH, BalanceLook, paint_balance
+from planner.desk.lanes.balance_lane import BalanceLook, paint_balance
 from planner.desk.lanes.beds_lane import BedsLook, paint_beds
 from planner.desk.lanes.fish_lane import nice_top, paint_fish
 from planner.desk.lanes.grid import Calendar
-from planner.desk.lanes.kit import Face, Kit
+from planner.desk.lanes.kit import BAND_PATTERN, Face, Kit
 from planner.desk.lanes.lane_bar import band_key, fish_key, paint_key, stage_key
 from planner.desk.lanes.rows_layout import laid_out
 from planner.desk.lanes.ruler import paint_ruler, ruler_height
@@ -163,8 +163,8 @@ def test_that_bars_too_narrow_to_tell_apart_become_one_block(qapp):
 @pytest.mark.parametrize("theme", [LIGHT, DARK], ids=["light", "dark"])
 def test_that_every_letter_can_be_read_on_its_ground(qapp, theme):
     kit = kit_of(theme)
-    inks = [kit.stage_ink(colour, stage) for colour in range(len(CROPS)) for stage in Stage]
-    inks += [kit.band_ink(band) for band in BandMark]
+    inks = [kit.stage_look(key).ink for key in range(len(CROPS) * len(Stage))]
+    inks += [kit.band_look(band).ink for band in BandMark]
     inks += [kit.plain_stage_ink(stage) for stage in Stage]
     assert min(contrast(ink.text, ink.fill) for ink in inks) >= LEAST_CONTRAST
     for ground in (theme.field, theme.panel, theme.ground):
@@ -181,7 +181,7 @@ def test_that_stages_and_bands_differ_in_shade_pattern_and_letter(qapp, theme):
         assert len({entry.letter for entry in key}) == len(key)
         assert len({entry.pattern for entry in key}) == len(key)
         assert len({entry.ink.fill.name() for entry in key}) == len(key)
-    assert set(BAND_HATCH) == set(BandMark) - {BandMark.NO_DEMAND}
+    assert set(BAND_PATTERN) == set(BandMark) - {BandMark.NO_DEMAND}
     assert len({entry.letter for entry in fish_key(kit)}) == len(fish_key(kit))
 
 
