@@ -40,9 +40,13 @@ def book_of(holds: Iterable[Hold]) -> HoldBook:
 def next_book(book: HoldBook, holds: Iterable[Hold]) -> HoldBook:
     """Return the book after a change; only units on which something changed are looked through."""
     by_placement = {hold.placement: hold for hold in holds}
-    units = _units_of_changes(book.by_placement, by_placement)
+    changed, gone = difference(book.by_placement, by_placement)
+    if not changed and not gone:
+        return book
+    left = [key for key in (*gone, *(hold.placement for hold in changed)) if key in book.by_placement]
+    units = {_unit(hold) for hold in changed} | {_unit(book.by_placement[key]) for key in left}
     standing = [pair for pair in book.clashes if _unit(pair[0]) not in units]
-    looked_at = [hold for hold in by_placement.values() if _unit(hold) in units] if units else []
+    looked_at = [hold for hold in by_placement.values() if _unit(hold) in units]
     return HoldBook(by_placement=by_placement, clashes=(*standing, *_clashes(looked_at)))
 
 
@@ -54,15 +58,10 @@ def new_clashes(before: HoldBook, after: HoldBook) -> tuple[Pair, ...]:
 
 def difference(before: dict[Id, Hold], after: dict[Id, Hold]) -> tuple[list[Hold], list[Id]]:
     """Return the holds that are new or other than before, and the placements that hold nothing any more."""
+    if before is after:
+        return [], []
     changed = [hold for key, hold in after.items() if _is_other(before.get(key), hold)]
     return changed, [key for key in before if key not in after]
-
-
-def _units_of_changes(before: dict[Id, Hold], after: dict[Id, Hold]) -> set[_Unit]:
-    """Return the units that a hold came to, or left."""
-    changed, gone = difference(before, after)
-    left = [key for key in (*gone, *(hold.placement for hold in changed)) if key in before]
-    return {_unit(hold) for hold in changed} | {_unit(before[key]) for key in left}
 
 
 def _is_other(known: Hold | None, hold: Hold) -> bool:

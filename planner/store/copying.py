@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Final
 
 from planner.store.engine import APPLICATION_ID
-from planner.store.errors import FarmInUseError, NotAFarmError
+from planner.store.errors import PRIMARY_CODE, FarmInUseError, NotAFarmError
 
 _HEADER: Final = b"SQLite format 3\x00"
 
@@ -43,13 +43,22 @@ def release_old(path: Path) -> None:
     if not is_farm_file(path):
         raise NotAFarmError(f"{path.name} is there already and is not a farm file. Choose another name.")
     with closing(sqlite3.connect(path, timeout=0, isolation_level=None)) as connection:
-        try:
-            connection.execute("PRAGMA journal_mode = DELETE")
-        except sqlite3.OperationalError as error:
-            raise FarmInUseError(
-                f"{path.name} is open in a program and cannot be replaced. "
-                "Close it there, or choose another name."
-            ) from error
+        fold_in(connection, path, purpose="replaced")
+
+
+def fold_in(connection: sqlite3.Connection, path: Path, *, purpose: str) -> None:
+    """Fold the journal of a file into it, so that the file alone is the farm.
+
+    Only works for the sole program that has it open; raises `FarmInUseError` when there is another.
+    """
+    try:
+        connection.execute("PRAGMA journal_mode = DELETE")
+    except sqlite3.OperationalError as error:
+        if error.sqlite_errorcode & PRIMARY_CODE not in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
+            raise
+        raise FarmInUseError(
+            f"{path.name} is open in a program and cannot be {purpose}. Close it there first."
+        ) from error
 
 
 def is_farm_file(path: Path) -> bool:

@@ -94,7 +94,8 @@ _BY_CODE: Final[dict[int, tuple[type[StoreError], str]]] = {
         "The disk could not read or write {where}. Save a copy on another disk.",
     ),
 }
-_PRIMARY_CODE: Final = 0xFF
+PRIMARY_CODE: Final = 0xFF
+"""Takes the plain result code out of an extended one of SQLite."""
 _EXCLUSION_STATE: Final = "23P01"
 _INTEGRITY_CLASS: Final = "23"
 
@@ -120,7 +121,7 @@ def _of_database(error: BaseException | None, where: str) -> StoreError:
         return HeldPlaceError(f"{where} was not changed: a place would be held by two batches at a time.")
     state = str(getattr(error, "sqlstate", None) or "")
     code = getattr(error, "sqlite_errorcode", None)
-    primary = code & _PRIMARY_CODE if isinstance(code, int) else None
+    primary = code & PRIMARY_CODE if isinstance(code, int) else None
     if primary in _BY_CODE:
         kind, sentence = _BY_CODE[primary]
         return kind(sentence.format(where=where))

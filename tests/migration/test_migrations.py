@@ -6,8 +6,8 @@ from contextlib import closing
 
 import pytest
 
-from planner.store.acts import ActState
-from planner.store.errors import DamagedFarmError, NewerFarmError
+from planner.store.acts import ActKind, ActState
+from planner.store.errors import DamagedFarmError, FarmInUseError, NewerFarmError
 from planner.store.migrations.runner import (
     CURRENT_VERSION,
     MIGRATIONS,
@@ -18,7 +18,7 @@ from planner.store.migrations.runner import (
 from planner.store.schema import schema_of, schema_of_records, schema_of_steps
 from planner.store.store import FarmStore
 from tests.migration.make_sample import sample_path
-from tests.store.sample import sample_farm
+from tests.store.sample import FIRST, NOON, altered, change_set, sample_farm
 
 
 def add_colour(connection):
@@ -48,6 +48,11 @@ def version_in(path):
         return version_of(raw, path.name)
 
 
+def content(path):
+    with closing(sqlite3.connect(path)) as raw:
+        return list(raw.iterdump())
+
+
 def test_that_mappings_and_migrations_lead_to_the_same_tables():
     assert schema_of_steps() == schema_of_records()
 
@@ -74,14 +79,35 @@ def test_that_a_file_up_to_date_is_not_copied(old):
 
 
 def test_that_an_older_file_is_copied_beside_before_it_is_changed(old):
-    before = old.read_bytes()
+    before = content(old)
     kept = bring_up_to_date(old, steps=(*MIGRATIONS, NEXT))
     assert kept.name == f"old.version-{CURRENT_VERSION}.raftweek"
-    assert kept.read_bytes() == before
+    assert content(kept) == before
+    assert version_in(kept) == CURRENT_VERSION
     assert version_in(old) == NEXT.version
     with closing(sqlite3.connect(old)) as raw:
         assert raw.execute("SELECT schema_version FROM meta").fetchone() == (NEXT.version,)
         assert "colour" in {row[1] for row in raw.execute("PRAGMA table_info(bed)")}
+
+
+def test_that_a_file_open_elsewhere_is_not_changed_under_the_other_program(old):
+    with FarmStore.open(old) as store:
+        with pytest.raises(FarmInUseError, match="is open in a program"):
+            bring_up_to_date(old, steps=(*MIGRATIONS, NEXT))
+        assert store.load() == sample_farm()
+    assert version_in(old) == CURRENT_VERSION
+
+
+def test_that_what_another_program_had_not_folded_in_yet_is_in_the_copy(old):
+    with FarmStore.open(old) as store:
+        noted = change_set(altered(FIRST, notes="late"))
+        store.apply(noted, [], kind=ActKind.DO, at=NOON)
+        left = old.with_name("left.raftweek")
+        shutil.copy(old, left)
+        shutil.copy(old.with_name(f"{old.name}-wal"), left.with_name(f"{left.name}-wal"))
+    kept = bring_up_to_date(left, steps=(*MIGRATIONS, NEXT))
+    with FarmStore.open(kept) as store:
+        assert store.load().batches[0].notes == "late"
 
 
 def test_that_a_copy_never_overwrites_an_earlier_one(old):

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
 
+from planner.store.copying import fold_in
 from planner.store.engine import APPLICATION_ID
 from planner.store.errors import DamagedFarmError, NewerFarmError, NotAFarmError
 from planner.store.migrations import m0001_first
@@ -46,7 +47,7 @@ def bring_up_to_date(path: Path, *, steps: Sequence[Migration] = MIGRATIONS) -> 
 
     Raises `NewerFarmError` when the file is ahead of this program; it is then left as it is.
     """
-    with closing(sqlite3.connect(path, isolation_level=None)) as connection:
+    with closing(sqlite3.connect(path, timeout=0, isolation_level=None)) as connection:
         version = version_of(connection, path.name)
         newest = steps[-1].version
         if version > newest:
@@ -88,7 +89,7 @@ def _check_references(connection: sqlite3.Connection, where: str) -> None:
 
 def _copy_beside(connection: sqlite3.Connection, path: Path, version: int) -> Path:
     """Keep the file as it was, under a name that is still free."""
-    connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+    fold_in(connection, path, purpose="brought up to date")
     number, kept = 1, path.with_name(f"{path.stem}.version-{version}{path.suffix}")
     while kept.exists():
         number += 1
