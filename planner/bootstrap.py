@@ -6,8 +6,8 @@ needed.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime
 from functools import cached_property
 from pathlib import Path
@@ -86,14 +86,19 @@ class Means:
         """
         from planner.planning.wishes import place_wishes
 
-        farm = self.checked(self._read_text(path) if is_text(path) else self._read_file(path))
+        farm = self._checked_text(path) if is_text(path) else self.checked(self._read_file(path))
         placed = place_wishes(farm, self.forecaster.preview(farm))
         return ReadFarm(farm=placed.farm, refusals=placed.refusals)
 
-    def _read_text(self, path: Path) -> Farm:
+    def _checked_text(self, path: Path) -> Farm:
+        from planner.farm.faults import FarmFaultError
         from planner.store.text import read_farm_file
 
-        return read_farm_file(path, crop_codes=self.crop_codes)
+        farm = read_farm_file(path, crop_codes=self.crop_codes)
+        found = self.faults(farm)
+        if found:
+            raise FarmFaultError(located(found, path))
+        return farm
 
     def _read_file(self, path: Path) -> Farm:
         from planner.store.store import FarmStore
@@ -123,6 +128,27 @@ class Means:
             now=utc_now,
             laid_over=laid_over,
         )
+
+
+def located(faults: tuple[Fault, ...], path: Path) -> tuple[Fault, ...]:
+    """Return faults that were found in a farm with the text's name, and the line that gives the value.
+
+    The line is the first that gives the field this value; without such a line it stays unknown.
+    """
+    lines = path.read_text(encoding="utf-8").splitlines()
+    return tuple(replace(fault, file=str(path), line=_line_of(fault, lines)) for fault in faults)
+
+
+def _line_of(fault: Fault, lines: Sequence[str]) -> int:
+    wanted = {
+        f'{fault.field}="{fault.value}"',
+        f"{fault.field}='{fault.value}'",
+        f"{fault.field}={fault.value}",
+    }
+    for number, line in enumerate(lines, start=1):
+        if fault.field and fault.value and line.partition("#")[0].replace(" ", "").strip() in wanted:
+            return number
+    return 0
 
 
 def utc_now() -> datetime:

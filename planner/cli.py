@@ -1,67 +1,90 @@
 """The command line: everything that needs no screen, and the window when nothing else is asked.
 
-Exit codes: 0 good, 1 the farm has faults or cannot be read, 2 wrong usage. Errors go to stderr.
+Exit codes: 0 good, 1 the farm has faults or cannot be read, 2 wrong usage. Errors go to stderr, each
+in a sentence; a traceback is for those who ask for one.
 """
 
 from __future__ import annotations
 
 import argparse
-import csv
-import json
+import errno
+import os
 import sys
+import traceback
 from collections.abc import Callable, Sequence
-from datetime import date
+from difflib import get_close_matches
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, Final
-
-from planner import __version__
-from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means, is_text, local_today
-
-if TYPE_CHECKING:
-    from planner.farm.farm import Farm
-    from planner.forecast.plain import WeekSpan
-    from planner.forecast.values import Forecast
+from typing import Final
 
 GOOD: Final = 0
 FAULTY: Final = 1
 WRONG_USAGE: Final = 2
+INTERRUPTED: Final = 130
 
-_DESCRIPTION: Final = """\
-Plans small coupled aquaponic loops: what to sow, move and pick each week, in step with the fish feed.
+COMMANDS: Final = ("new", "check", "forecast", "week", "calendar", "import", "export")
+TRACEBACK_ASKED_BY: Final = "RAFTWEEK_TRACEBACK"
 
-Without a command the window opens, on FILE or on the sample farm. FILE is a farm file (.raftweek); where it
-is only read it may be a farm text (.toml) as well."""
-
-_EPILOG: Final = """\
-examples:
-  raftweek                                            open the window
-  raftweek school.raftweek                            open the window on a farm
-  raftweek check school.toml                          look for faults
-  raftweek forecast school.toml --weeks 12 --json     what will happen, for a script
-  raftweek week school.raftweek --date 2027-04-08     what is due in the week of a day
-  raftweek calendar school.raftweek --pdf out.pdf --paper A3 --weeks 13
-  raftweek import school.toml school.raftweek         make a farm file of a text
-  raftweek export school.raftweek school.toml         write a farm file as text
-
-exit codes: 0 good, 1 the farm has faults or cannot be read, 2 wrong usage"""
-
-_COMMANDS: Final = ("new", "check", "forecast", "week", "calendar", "import", "export")
+_DATABASE_HEAD: Final = b"SQLite format 3\0"
+_FARM_TEXT_MARK: Final = b"raftweek.farm/"
+_HEAD_BYTES: Final = 4096
+_DISK_WORDS: Final = {
+    errno.ENOENT: "is not there, or its folder is not",
+    errno.ENOTDIR: "cannot be there: part of its path is a file, not a folder",
+    errno.EISDIR: "is a folder, not a file",
+    errno.EACCES: "may not be read or written by you",
+    errno.EPERM: "may not be read or written by you",
+    errno.EROFS: "lies on a disk that cannot be written",
+    errno.ENOSPC: "could not be written: the disk is full",
+    errno.ENAMETOOLONG: "has too long a name",
+}
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
-    """Run one command and return its exit code."""
+    """Run one command, or open the window, and return the exit code."""
     words = list(sys.argv[1:] if arguments is None else arguments)
-    if not words or (not words[0].startswith("-") and words[0] not in _COMMANDS):
+    try:
+        code = _run(words)
+        sys.stdout.flush()
+    except SystemExit as stop:  # how argparse says that it has said enough
+        return stop.code if isinstance(stop.code, int) else GOOD
+    except BrokenPipeError:
+        return _leave_pipe()
+    except KeyboardInterrupt:
+        return INTERRUPTED
+    except Exception as error:  # noqa: BLE001 - whatever it is, the user gets a sentence
+        return _tell_own_mistake(error)
+    return code
+
+
+def _run(words: Sequence[str]) -> int:
+    if not words or (not words[0].startswith("-") and words[0] not in COMMANDS):
         return _open_window(words)
-    parsed = _parser().parse_args(words)
-    if parsed.command is None:
-        return _open_window([])
-    run: Callable[[argparse.Namespace], int] = parsed.run
-    return _guarded(run, parsed)
+    from planner.cli_commands import parser
+
+    parsed = parser().parse_args(words)
+    return _open_window([]) if parsed.command is None else _guarded(parsed.run, parsed)
+
+
+def _leave_pipe() -> int:
+    """Stop in silence when the reader of our output has read enough, as `head` does."""
+    # What is still in the buffer would raise once more when Python closes stdout.
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    return GOOD
+
+
+def _tell_own_mistake(error: Exception) -> int:
+    _say(
+        f"Raftweek made a mistake of its own and stopped ({type(error).__name__}: {error}). "
+        f"Your farm is as it was. Set {TRACEBACK_ASKED_BY}=1 and run it again to see where."
+    )
+    if os.environ.get(TRACEBACK_ASKED_BY):
+        traceback.print_exception(error)
+    return FAULTY
 
 
 def _guarded(run: Callable[[argparse.Namespace], int], parsed: argparse.Namespace) -> int:
     """Run a command; say what is expected to go wrong in plain sentences on stderr."""
+    from planner.cli_commands import WrongUsageError
     from planner.farm.faults import FarmFaultError
     from planner.paper.errors import PaperError
     from planner.store.errors import StoreError
@@ -70,325 +93,83 @@ def _guarded(run: Callable[[argparse.Namespace], int], parsed: argparse.Namespac
         return run(parsed)
     except FarmFaultError as error:
         for fault in error.faults:
-            print(fault.sentence(), file=sys.stderr)
+            _say(fault.sentence())
         count = len(error.faults)
-        print(f"{count} fault{'' if count == 1 else 's'} found.", file=sys.stderr)
+        _say(f"{count} fault{'' if count == 1 else 's'} found.")
         return FAULTY
+    except WrongUsageError as error:
+        _say(f"raftweek {parsed.command}: {error}")
+        return WRONG_USAGE
     except (StoreError, PaperError) as error:
-        print(error, file=sys.stderr)
+        _say(str(error))
         return FAULTY
+    except BrokenPipeError:
+        raise
     except OSError as error:
-        print(f"{error.filename or 'file'}: {error.strerror or error}", file=sys.stderr)
+        _say(_disk_sentence(error))
         return FAULTY
+
+
+def _disk_sentence(error: OSError) -> str:
+    words = _DISK_WORDS.get(error.errno or 0, error.strerror or str(error))
+    return f"{error.filename or 'the file'} {words}."
+
+
+def _say(sentence: str) -> None:
+    print(sentence, file=sys.stderr)
+
+
+# --- the window ----------------------------------------------------------------------------------------
 
 
 def _open_window(words: Sequence[str]) -> int:
-    if len(words) > 1:
-        print(f"raftweek opens one farm at a time, but {len(words)} were named.", file=sys.stderr)
+    if words and _is_meant_as_command(words[0]):
+        _say(_unknown_command(words[0]))
         return WRONG_USAGE
+    if len(words) > 1:
+        _say(f"raftweek opens one farm at a time, but {len(words)} were named.")
+        return WRONG_USAGE
+    path = Path(words[0]) if words else None
+    refusal = None if path is None else refusal_to_open(path)
+    if refusal is not None:
+        _say(refusal)
+        return FAULTY
     from planner.bootstrap_window import open_window
 
-    return open_window(Path(words[0]) if words else None)
+    return open_window(path)
 
 
-def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(
-        prog="raftweek",
-        description=_DESCRIPTION,
-        epilog=_EPILOG,
-        formatter_class=argparse.RawDescriptionHelpFormatter,
+def _is_meant_as_command(word: str) -> bool:
+    """Tell whether a word that is no command looks like one rather than like a file."""
+    path = Path(word)
+    return path.name == word and not path.suffix and not path.exists()
+
+
+def _unknown_command(word: str) -> str:
+    near = get_close_matches(word, COMMANDS, n=1)
+    hint = f' Did you mean "{near[0]}"?' if near else ""
+    return (
+        f'raftweek: "{word}" is neither a command nor a file.{hint} Commands are {", ".join(COMMANDS)}; '
+        '"raftweek --help" says more.'
     )
-    parser.add_argument("--version", action="version", version=f"raftweek {__version__}")
-    commands = parser.add_subparsers(dest="command", metavar="COMMAND")
-    _add_new(commands)
-    _add_check(commands)
-    _add_forecast(commands)
-    _add_week(commands)
-    _add_calendar(commands)
-    _add_import(commands)
-    _add_export(commands)
-    return parser
 
 
-def _day(word: str) -> date:
+def refusal_to_open(path: Path) -> str | None:
+    """Return why a path is certainly no farm, None when it may be one.
+
+    Looks only at the first bytes, so that a wrong name is told before a window is made.
+    """
     try:
-        return date.fromisoformat(word)
-    except ValueError:
-        raise argparse.ArgumentTypeError(f'"{word}" is not a date such as 2027-04-08') from None
-
-
-def _weeks(word: str) -> int:
-    if not word.isdigit() or int(word) < 1:
-        raise argparse.ArgumentTypeError(f'"{word}" is not a number of weeks, 1 or more')
-    return int(word)
-
-
-def _add_span(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument(
-        "--from", dest="from_on", type=_day, metavar="DATE", help="first day (default: the plan's)"
-    )
-    parser.add_argument(
-        "--weeks", type=_weeks, metavar="N", help="number of weeks (default: to the plan's end)"
-    )
-
-
-def _span(parsed: argparse.Namespace, forecast: Forecast) -> WeekSpan:
-    """Return the weeks asked for; raises `FarmFaultError` when the plan does not hold them."""
-    from planner.forecast.plain import WeekSpan
-
-    ruler = forecast.ruler
-    first = 0 if parsed.from_on is None else ruler.week_of(parsed.from_on)
-    last = ruler.weeks if parsed.weeks is None else first + parsed.weeks
-    if not 0 <= first < ruler.weeks:
-        raise _outside("--from", str(parsed.from_on), forecast)
-    if last > ruler.weeks:
-        raise _outside("--weeks", str(parsed.weeks), forecast)
-    return WeekSpan(first=first, last=last)
-
-
-def _outside(option: str, value: str, forecast: Forecast) -> Exception:
-    from planner.farm.faults import FarmFaultError, Fault, FaultKind
-
-    ruler = forecast.ruler
-    limit = f"{ruler.start_on.isoformat()} and {ruler.weeks} weeks from it"
-    return FarmFaultError(
-        (
-            Fault(
-                kind=FaultKind.OUT_OF_LIMITS,
-                where="",
-                field=option,
-                value=value,
-                limit=limit,
-                message=f"{option} {value} reaches outside the plan, which covers {limit}.",
-                remedy="Ask for a span inside it, or make plan_weeks of the farm larger.",
-            ),
-        )
-    )
-
-
-# --- new ---------------------------------------------------------------------------------------------
-
-
-def _add_new(commands: Any) -> None:
-    parser = commands.add_parser("new", help="start a farm", description="Starts a farm file or farm text.")
-    parser.add_argument(
-        "file", type=Path, metavar="FILE", help=f"the new {FARM_SUFFIX} or {TEXT_SUFFIX} file"
-    )
-    parser.add_argument("--name", default="New farm", help="what the farm is called")
-    parser.add_argument(
-        "--from", dest="from_on", type=_day, metavar="DATE", help="first day of the plan (default: today)"
-    )
-    parser.set_defaults(run=_new)
-
-
-def _new(parsed: argparse.Namespace) -> int:
-    from planner.planning.starter import starter_farm
-
-    means = Means()
-    farm = means.checked(starter_farm(name=parsed.name, plan_from=parsed.from_on or local_today()))
-    _write(means, farm, parsed.file)
-    print(f"{parsed.file}: {farm.settings.name}, planned from {farm.settings.plan_from.isoformat()}")
-    return GOOD
-
-
-def _write(means: Means, farm: Farm, path: Path) -> None:
-    """Write a farm as text or file, never over what is there."""
-    if path.exists():
-        raise FileExistsError(0, "is there already; choose another name", str(path))
-    if is_text(path):
-        from planner.store.text import write_farm_text
-
-        path.write_text(write_farm_text(farm), encoding="utf-8")
-    else:
-        means.create_store(path, farm).close()
-
-
-# --- check -------------------------------------------------------------------------------------------
-
-
-def _add_check(commands: Any) -> None:
-    parser = commands.add_parser(
-        "check", help="look for faults", description="Reads a farm and lists its faults."
-    )
-    parser.add_argument("file", type=Path, metavar="FILE")
-    parser.set_defaults(run=_check)
-
-
-def _check(parsed: argparse.Namespace) -> int:
-    means = Means()
-    found = means.read(parsed.file)
-    farm = found.farm
-    print(
-        f"{parsed.file}: no faults. {len(farm.beds)} beds, {len(farm.batches)} batches, "
-        f"{len(farm.fish_groups)} fish groups, {farm.settings.plan_weeks} weeks "
-        f"from {farm.settings.plan_from.isoformat()}."
-    )
-    from planner.paper.sentences import refusal_sentence
-
-    codes = {batch.id: batch.code for batch in farm.batches}
-    for refusal in found.refusals:
-        print(f"note: {refusal_sentence(refusal, codes[refusal.batch])}")
-    return GOOD
-
-
-# --- forecast ----------------------------------------------------------------------------------------
-
-
-def _add_forecast(commands: Any) -> None:
-    parser = commands.add_parser(
-        "forecast",
-        help="say what will happen week by week",
-        description="Forecasts feed, harvest, supply, demand and the feed-rate ratio by week.",
-    )
-    parser.add_argument("file", type=Path, metavar="FILE")
-    _add_span(parser)
-    form = parser.add_mutually_exclusive_group()
-    form.add_argument("--json", action="store_true", help="as JSON (docs/forecast-json.md)")
-    form.add_argument("--csv", action="store_true", help="as comma-separated values, a row a loop and week")
-    parser.set_defaults(run=_forecast)
-
-
-def _forecast(parsed: argparse.Namespace) -> int:
-    from planner.forecast.plain import forecast_data, forecast_rows
-
-    means = Means()
-    farm = means.read(parsed.file).farm
-    forecast = means.forecaster.forecast(farm)
-    data = forecast_data(farm, forecast, means.forecaster.bands, span=_span(parsed, forecast))
-    if parsed.json:
-        json.dump(data, sys.stdout, indent=2, ensure_ascii=False)
-        print()
-    elif parsed.csv:
-        _print_csv(list(forecast_rows(data)))
-    else:
-        from planner.paper.sentences import forecast_lines
-
-        print("\n".join(forecast_lines(data)))
-    return GOOD
-
-
-def _print_csv(rows: list[dict[str, Any]]) -> None:
-    if rows:
-        writer = csv.DictWriter(sys.stdout, fieldnames=list(rows[0]), lineterminator="\n")
-        writer.writeheader()
-        writer.writerows(rows)
-
-
-# --- week --------------------------------------------------------------------------------------------
-
-
-def _add_week(commands: Any) -> None:
-    parser = commands.add_parser(
-        "week",
-        help="list what is due in a week",
-        description="Lists what is due in the week that holds a day.",
-    )
-    parser.add_argument("file", type=Path, metavar="FILE")
-    parser.add_argument(
-        "--date", dest="on", type=_day, metavar="DATE", help="a day of the week (default: today)"
-    )
-    parser.add_argument("--json", action="store_true", help="as JSON")
-    parser.set_defaults(run=_week)
-
-
-def _week(parsed: argparse.Namespace) -> int:
-    from planner.forecast.week import due_in_week, task_data
-    from planner.paper.sentences import week_lines
-
-    means = Means()
-    farm = means.read(parsed.file).farm
-    forecast = means.forecaster.preview(farm)
-    on = parsed.on or local_today()
-    week = forecast.ruler.week_of(on)
-    if not 0 <= week < forecast.ruler.weeks:
-        raise _outside("--date", on.isoformat(), forecast)
-    tasks = due_in_week(farm, forecast, week)
-    if parsed.json:
-        data: dict[str, Any] = {"format": "raftweek.week/1", "week": forecast.ruler.week_name(week)}
-        data |= {
-            "start": forecast.ruler.week_start(week).isoformat(),
-            "tasks": [task_data(task) for task in tasks],
-        }
-        json.dump(data, sys.stdout, indent=2, ensure_ascii=False)
-        print()
-    else:
-        names = {key: crop.name for key, crop in means.forecaster.catalogue.crops.items()}
-        print("\n".join(week_lines(tasks, name=forecast.ruler.week_name(week), crop_names=names)))
-    return GOOD
-
-
-# --- calendar ----------------------------------------------------------------------------------------
-
-
-def _add_calendar(commands: Any) -> None:
-    parser = commands.add_parser(
-        "calendar", help="print the seeding calendar", description="Writes the seeding calendar as a PDF."
-    )
-    parser.add_argument("file", type=Path, metavar="FILE")
-    parser.add_argument("--pdf", type=Path, required=True, metavar="OUT", help="the PDF to write")
-    _add_span(parser)
-    parser.add_argument(
-        "--paper",
-        default="A4",
-        choices=("A4", "Letter", "A3", "Tabloid"),
-        help="default: A4, for the bench; A3 is for the wall",
-    )
-    parser.set_defaults(run=_calendar)
-
-
-def _calendar(parsed: argparse.Namespace) -> int:
-    from planner.bootstrap_paper import calendar_report, write_report
-    from planner.paper.style import paper_named
-
-    means = Means()
-    farm = means.read(parsed.file).farm
-    forecast = means.forecaster.preview(farm)
-    span = _span(parsed, forecast)
-    paper = paper_named(parsed.paper, landscape=True)
-    report = calendar_report(
-        farm,
-        forecast,
-        means.forecaster.catalogue,
-        from_on=forecast.ruler.week_start(span.first),
-        weeks=span.last - span.first,
-        paper=paper,
-    )
-    pages = write_report(report, parsed.pdf, paper)
-    print(f"{parsed.pdf}: {pages} page{'' if pages == 1 else 's'}")
-    return GOOD
-
-
-# --- import and export -------------------------------------------------------------------------------
-
-
-def _add_import(commands: Any) -> None:
-    parser = commands.add_parser(
-        "import", help="make a farm file of a text", description="Makes a farm file of a farm text."
-    )
-    parser.add_argument("text", type=Path, metavar="TEXT", help=f"a farm text ({TEXT_SUFFIX})")
-    parser.add_argument("file", type=Path, metavar="FILE", help=f"the farm file to make ({FARM_SUFFIX})")
-    parser.set_defaults(run=_import)
-
-
-def _import(parsed: argparse.Namespace) -> int:
-    means = Means()
-    found = means.read(parsed.text)
-    _write(means, found.farm, parsed.file)
-    print(f"{parsed.file}: {found.farm.settings.name}, {len(found.farm.batches)} batches")
-    return GOOD
-
-
-def _add_export(commands: Any) -> None:
-    parser = commands.add_parser(
-        "export", help="write a farm as text", description="Writes a farm file as a farm text."
-    )
-    parser.add_argument("file", type=Path, metavar="FILE", help="a farm file or farm text")
-    parser.add_argument("text", type=Path, metavar="TEXT", help=f"the text to write ({TEXT_SUFFIX})")
-    parser.set_defaults(run=_export)
-
-
-def _export(parsed: argparse.Namespace) -> int:
-    means = Means()
-    _write(means, means.read(parsed.file).farm, parsed.text)
-    print(f"{parsed.text}: written")
-    return GOOD
+        with path.open("rb") as file:
+            head = file.read(_HEAD_BYTES)
+    except OSError as error:
+        return _disk_sentence(error)
+    if not head:
+        return f'{path} is empty. "raftweek new" starts a farm under a name that is not taken.'
+    if path.suffix.lower() == ".toml":
+        return f"{path} is not a farm text: it is no text at all." if b"\0" in head else None
+    if head.startswith(_DATABASE_HEAD):
+        return None
+    if _FARM_TEXT_MARK in head:
+        return f"{path} looks like a farm text; give it a name that ends in .toml."
+    return f"{path} is not a farm file."

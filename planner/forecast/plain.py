@@ -202,12 +202,27 @@ def flag_data(flag: Flag) -> Data:
     }
 
 
+_BANDS: Final = (
+    ("fao_band_g_per_m2_d", "fao_{end}_g_per_m2_d"),
+    ("uvi_band_g_per_m2_d", "uvi_{end}_g_per_m2_d"),
+    ("area_fed_m2", "area_fed_{end}_m2"),
+)
+
+
 def forecast_rows(data: Data) -> Iterator[dict[str, Any]]:
-    """Yield one flat row a loop and week, for a table of comma-separated values."""
+    """Yield one flat row a loop and week, for a table of comma-separated values.
+
+    Every row has the same names. A band becomes two of them, its low and its high end, empty where
+    nothing is planted; the fish and the flows of the elements are left to the whole data.
+    """
+    bands = {name for name, _ in _BANDS}
     for loop in data["loops"]:
         for week in loop["weeks"]:
             row = {"loop": loop["loop"]}
-            row.update({name: value for name, value in week.items() if not isinstance(value, (list, dict))})
+            row.update({name: week[name] for name in week if name not in {*bands, "fish", "elements"}})
+            for name, word in _BANDS:
+                low, high = week[name] or (None, None)
+                row.update({word.format(end="low"): low, word.format(end="high"): high})
             for symbol, figures in week["elements"].items():
                 row.update(
                     {f"{symbol}_{name}": figures[name] for name in ("supply_g", "demand_g", "ratio", "band")}

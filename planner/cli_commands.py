@@ -1,0 +1,384 @@
+"""The commands of the command line: what each one takes, and what it does.
+
+Everything here runs without a screen. What is heavy is imported by the command that needs it.
+"""
+
+from __future__ import annotations
+
+import argparse
+import csv
+import json
+import sys
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, Final
+
+from planner import __version__
+from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means, is_text, local_today
+
+if TYPE_CHECKING:
+    from planner.farm.farm import Farm
+    from planner.forecast.plain import WeekSpan
+    from planner.forecast.values import Forecast, Ruler
+
+GOOD: Final = 0
+
+_DESCRIPTION: Final = """\
+Plans small coupled aquaponic loops: what to sow, move and pick each week, in step with the fish feed.
+
+Without a command the window opens, on FILE or on the sample farm. FILE is a farm file (.raftweek); where it
+is only read it may be a farm text (.toml) as well."""
+
+_EPILOG: Final = """\
+examples:
+  raftweek                                            open the window
+  raftweek school.raftweek                            open the window on a farm
+  raftweek check school.toml                          look for faults
+  raftweek forecast school.toml --weeks 12 --json     what will happen, for a script
+  raftweek week school.raftweek --date 2027-04-08     what is due in the week of a day
+  raftweek calendar school.raftweek --pdf out.pdf --paper A3 --weeks 13
+  raftweek import school.toml school.raftweek         make a farm file of a text
+  raftweek export school.raftweek school.toml         write a farm file as text
+
+exit codes: 0 good, 1 the farm has faults or cannot be read, 2 wrong usage"""
+
+
+class WrongUsageError(Exception):
+    """What was asked for makes no sense; the text is a sentence for the user."""
+
+
+def parser() -> argparse.ArgumentParser:
+    """Return what reads the words of the command line; `run` of what it finds is the command."""
+    whole = argparse.ArgumentParser(
+        prog="raftweek",
+        usage="raftweek [FILE]\n       raftweek COMMAND ...",
+        description=_DESCRIPTION,
+        epilog=_EPILOG,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
+    whole.add_argument("--version", action="version", version=f"raftweek {__version__}")
+    commands = whole.add_subparsers(dest="command", metavar="COMMAND", prog="raftweek")
+    _add_new(commands)
+    _add_check(commands)
+    _add_forecast(commands)
+    _add_week(commands)
+    _add_calendar(commands)
+    _add_import(commands)
+    _add_export(commands)
+    return whole
+
+
+def _day(word: str) -> date:
+    try:
+        return date.fromisoformat(word)
+    except ValueError:
+        raise argparse.ArgumentTypeError(f'"{word}" is not a date such as 2027-04-08') from None
+
+
+def _weeks(word: str) -> int:
+    if not word.isdigit() or int(word) < 1:
+        raise argparse.ArgumentTypeError(f'"{word}" is not a number of weeks, 1 or more')
+    return int(word)
+
+
+def _add_file(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "file", type=Path, metavar="FILE", help=f"a farm file ({FARM_SUFFIX}) or farm text ({TEXT_SUFFIX})"
+    )
+
+
+def _add_span(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "--from", dest="from_on", type=_day, metavar="DATE", help="first day (default: the plan's)"
+    )
+    parser.add_argument(
+        "--weeks", type=_weeks, metavar="N", help="number of weeks (default: to the plan's end)"
+    )
+
+
+def _span(parsed: argparse.Namespace, forecast: Forecast) -> WeekSpan:
+    """Return the weeks asked for; raises `WrongUsageError` when the plan does not hold them."""
+    from planner.forecast.plain import WeekSpan
+
+    ruler = forecast.ruler
+    first = 0 if parsed.from_on is None else ruler.week_of(parsed.from_on)
+    last = ruler.weeks if parsed.weeks is None else first + parsed.weeks
+    if not 0 <= first < ruler.weeks:
+        raise _outside(f"--from {parsed.from_on}", ruler)
+    if last > ruler.weeks:
+        raise _outside(f"--weeks {parsed.weeks}", ruler)
+    return WeekSpan(first=first, last=last)
+
+
+def _outside(what: str, ruler: Ruler) -> WrongUsageError:
+    until_on = ruler.date_of(ruler.days - 1)
+    return WrongUsageError(
+        f"{what} reaches outside the plan, which covers {ruler.weeks} weeks from "
+        f"{ruler.start_on.isoformat()} to {until_on.isoformat()}. Ask for days inside it, or make "
+        "plan_weeks of the farm larger."
+    )
+
+
+def _check_name(path: Path, *suffixes: str) -> None:
+    """Raise `WrongUsageError` unless a file that is to be written says in its name what it is."""
+    if path.suffix.lower() not in suffixes:
+        raise WrongUsageError(f"{path}: the name must end in {' or '.join(suffixes)}.")
+
+
+def _counted(number: int, thing: str, many: str) -> str:
+    return f"{number} {thing if number == 1 else many}"
+
+
+# --- new ---------------------------------------------------------------------------------------------
+
+
+def _add_new(commands: Any) -> None:
+    parser = commands.add_parser(
+        "new",
+        help="start a farm",
+        description="Starts a farm with one site, one loop of water and one tank, ready to be filled in. "
+        "Never writes over a file.",
+    )
+    parser.add_argument(
+        "file", type=Path, metavar="FILE", help=f"the new {FARM_SUFFIX} or {TEXT_SUFFIX} file"
+    )
+    parser.add_argument("--name", default="New farm", help="what the farm is called")
+    parser.add_argument(
+        "--from", dest="from_on", type=_day, metavar="DATE", help="first day of the plan (default: today)"
+    )
+    parser.set_defaults(run=_new)
+
+
+def _new(parsed: argparse.Namespace) -> int:
+    from planner.planning.starter import starter_farm
+
+    _check_name(parsed.file, FARM_SUFFIX, TEXT_SUFFIX)
+    means = Means()
+    farm = means.checked(starter_farm(name=parsed.name, plan_from=parsed.from_on or local_today()))
+    _write(means, farm, parsed.file)
+    print(f"{parsed.file}: {farm.settings.name}, planned from {farm.settings.plan_from.isoformat()}")
+    return GOOD
+
+
+def _write(means: Means, farm: Farm, path: Path) -> None:
+    """Write a farm as text or file, never over what is there."""
+    if path.exists():
+        raise WrongUsageError(f"{path} is there already. Choose another name, or move it away first.")
+    if is_text(path):
+        from planner.store.text import write_farm_text
+
+        path.write_text(write_farm_text(farm), encoding="utf-8")
+    else:
+        means.create_store(path, farm).close()
+
+
+# --- check -------------------------------------------------------------------------------------------
+
+
+def _add_check(commands: Any) -> None:
+    parser = commands.add_parser(
+        "check",
+        help="look for faults",
+        description="Reads a farm and lists every fault with its place, value and limit, on stderr; exit "
+        "code 1. A farm without faults is summed up in a line, with a note for each batch "
+        "that found no place.",
+    )
+    _add_file(parser)
+    parser.set_defaults(run=_check)
+
+
+def _check(parsed: argparse.Namespace) -> int:
+    means = Means()
+    found = means.read(parsed.file)
+    farm = found.farm
+    print(
+        f"{parsed.file}: no faults. {_counted(len(farm.beds), 'bed', 'beds')}, "
+        f"{_counted(len(farm.batches), 'batch', 'batches')}, "
+        f"{_counted(len(farm.fish_groups), 'fish group', 'fish groups')}, "
+        f"{_counted(farm.settings.plan_weeks, 'week', 'weeks')} from {farm.settings.plan_from.isoformat()}."
+    )
+    from planner.paper.sentences import refusal_sentence
+
+    codes = {batch.id: batch.code for batch in farm.batches}
+    for refusal in found.refusals:
+        print(f"note: {refusal_sentence(refusal, codes[refusal.batch])}")
+    return GOOD
+
+
+# --- forecast ----------------------------------------------------------------------------------------
+
+
+def _add_forecast(commands: Any) -> None:
+    parser = commands.add_parser(
+        "forecast",
+        help="say what will happen week by week",
+        description="Forecasts by week, loop by loop: feed, fish, planted area, the feed-rate ratio "
+        "beside its published band, supply against demand of six elements, and harvest.",
+    )
+    _add_file(parser)
+    _add_span(parser)
+    form = parser.add_mutually_exclusive_group()
+    form.add_argument("--json", action="store_true", help="as JSON (docs/forecast-json.md)")
+    form.add_argument("--csv", action="store_true", help="as comma-separated values, a row a loop and week")
+    parser.set_defaults(run=_forecast)
+
+
+def _forecast(parsed: argparse.Namespace) -> int:
+    from planner.forecast.plain import forecast_data, forecast_rows
+
+    means = Means()
+    farm = means.read(parsed.file).farm
+    forecast = means.forecaster.forecast(farm)
+    data = forecast_data(farm, forecast, means.forecaster.bands, span=_span(parsed, forecast))
+    if parsed.json:
+        json.dump(data, sys.stdout, indent=2, ensure_ascii=False)
+        print()
+    elif parsed.csv:
+        _print_csv(list(forecast_rows(data)))
+    else:
+        from planner.paper.sentences import forecast_lines
+
+        print("\n".join(forecast_lines(data)))
+    return GOOD
+
+
+def _print_csv(rows: list[dict[str, Any]]) -> None:
+    if rows:
+        writer = csv.DictWriter(sys.stdout, fieldnames=list(rows[0]), lineterminator="\n")
+        writer.writeheader()
+        writer.writerows(rows)
+
+
+# --- week --------------------------------------------------------------------------------------------
+
+
+def _add_week(commands: Any) -> None:
+    parser = commands.add_parser(
+        "week",
+        help="list what is due in a week",
+        description="Lists what is due in the week that holds a day: to sow, move, pick, clear, stock, "
+        "harvest, feed and dose; how many and where.",
+    )
+    _add_file(parser)
+    parser.add_argument(
+        "--date", dest="on", type=_day, metavar="DATE", help="a day of the week (default: today)"
+    )
+    parser.add_argument("--json", action="store_true", help="as JSON (docs/forecast-json.md)")
+    parser.set_defaults(run=_week)
+
+
+def _week(parsed: argparse.Namespace) -> int:
+    from planner.forecast.week import due_in_week, task_data
+    from planner.paper.sentences import week_lines
+
+    means = Means()
+    farm = means.read(parsed.file).farm
+    forecast = means.forecaster.preview(farm)
+    on = parsed.on or local_today()
+    week = forecast.ruler.week_of(on)
+    if not 0 <= week < forecast.ruler.weeks:
+        raise _outside(f"--date {on}" if parsed.on else f"today, {on},", forecast.ruler)
+    tasks = due_in_week(farm, forecast, week)
+    if parsed.json:
+        data: dict[str, Any] = {"format": "raftweek.week/1", "week": forecast.ruler.week_name(week)}
+        data |= {
+            "start": forecast.ruler.week_start(week).isoformat(),
+            "tasks": [task_data(task) for task in tasks],
+        }
+        json.dump(data, sys.stdout, indent=2, ensure_ascii=False)
+        print()
+    else:
+        names = {key: crop.name for key, crop in means.forecaster.catalogue.crops.items()}
+        print("\n".join(week_lines(tasks, name=forecast.ruler.week_name(week), crop_names=names)))
+    return GOOD
+
+
+# --- calendar ----------------------------------------------------------------------------------------
+
+
+def _add_calendar(commands: Any) -> None:
+    parser = commands.add_parser(
+        "calendar",
+        help="print the seeding calendar",
+        description="Writes the seeding calendar as a PDF: what to sow, move and pick week by week, to "
+        "hang up by the bench.",
+    )
+    _add_file(parser)
+    parser.add_argument("--pdf", type=Path, required=True, metavar="OUT", help="the PDF to write")
+    _add_span(parser)
+    parser.add_argument(
+        "--paper",
+        default="A4",
+        choices=("A4", "Letter", "A3", "Tabloid"),
+        help="default: A4, for the bench; A3 is for the wall",
+    )
+    parser.set_defaults(run=_calendar)
+
+
+def _calendar(parsed: argparse.Namespace) -> int:
+    from planner.bootstrap_paper import calendar_report, write_report
+    from planner.paper.style import paper_named
+
+    means = Means()
+    farm = means.read(parsed.file).farm
+    forecast = means.forecaster.preview(farm)
+    span = _span(parsed, forecast)
+    paper = paper_named(parsed.paper, landscape=True)
+    report = calendar_report(
+        farm,
+        forecast,
+        means.forecaster.catalogue,
+        from_on=forecast.ruler.week_start(span.first),
+        weeks=span.last - span.first,
+        paper=paper,
+    )
+    pages = write_report(report, parsed.pdf, paper)
+    print(f"{parsed.pdf}: {pages} page{'' if pages == 1 else 's'}")
+    return GOOD
+
+
+# --- import and export -------------------------------------------------------------------------------
+
+
+def _add_import(commands: Any) -> None:
+    parser = commands.add_parser(
+        "import",
+        help="make a farm file of a text",
+        description="Makes a farm file of a farm text. Batches that only name a bed are given places. Never "
+        "writes over a file.",
+    )
+    parser.add_argument("text", type=Path, metavar="TEXT", help=f"a farm text ({TEXT_SUFFIX})")
+    parser.add_argument("file", type=Path, metavar="FILE", help=f"the farm file to make ({FARM_SUFFIX})")
+    parser.set_defaults(run=_import)
+
+
+def _import(parsed: argparse.Namespace) -> int:
+    _check_name(parsed.text, TEXT_SUFFIX)
+    _check_name(parsed.file, FARM_SUFFIX)
+    means = Means()
+    found = means.read(parsed.text)
+    _write(means, found.farm, parsed.file)
+    print(
+        f"{parsed.file}: {found.farm.settings.name}, {_counted(len(found.farm.batches), 'batch', 'batches')}"
+    )
+    return GOOD
+
+
+def _add_export(commands: Any) -> None:
+    parser = commands.add_parser(
+        "export",
+        help="write a farm as text",
+        description="Writes a farm as a farm text, to read, mail or compare; import makes a farm "
+        "file of it again. Never writes over a file.",
+    )
+    _add_file(parser)
+    parser.add_argument("text", type=Path, metavar="TEXT", help=f"the text to write ({TEXT_SUFFIX})")
+    parser.set_defaults(run=_export)
+
+
+def _export(parsed: argparse.Namespace) -> int:
+    _check_name(parsed.text, TEXT_SUFFIX)
+    means = Means()
+    _write(means, means.read(parsed.file).farm, parsed.text)
+    print(f"{parsed.text}: written")
+    return GOOD
