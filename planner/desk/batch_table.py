@@ -23,6 +23,7 @@ from planner.desk.rows import ID_ROLE, SORT_ROLE, Column, Row, RowsModel
 from planner.desk.theme import Theme
 from planner.desk.words import NONE, day_words, number_words, tr
 from planner.farm.crops import Batch, Phase
+from planner.forecast.values import Ruler
 
 
 def batch_columns() -> tuple[Column, ...]:
@@ -44,14 +45,28 @@ def batch_columns() -> tuple[Column, ...]:
 def batch_rows(outlook: Outlook) -> tuple[Row, ...]:
     """Return one row for each batch, in the order of the farm."""
     places = places_by_batch(outlook.farm)
+    days = _DayWords(outlook.forecast.ruler)
     return tuple(
-        _row(outlook, batch, row, places.get((batch.id, Phase.BED), NONE))
+        _row(outlook, batch, row, days, places.get((batch.id, Phase.BED), NONE))
         for row, batch in enumerate(outlook.farm.batches)
     )
 
 
-def _row(outlook: Outlook, batch: Batch, row: int, stands: str) -> Row:
-    table, ruler = outlook.forecast.batches, outlook.forecast.ruler
+class _DayWords(dict[int, str]):
+    """Dates in words by day number, each worded once."""
+
+    def __init__(self, ruler: Ruler) -> None:
+        super().__init__()
+        self._ruler = ruler
+
+    def __missing__(self, day: int) -> str:
+        """Word a day and keep the words."""
+        words = self[day] = day_words(self._ruler.date_of(day))
+        return words
+
+
+def _row(outlook: Outlook, batch: Batch, row: int, words: _DayWords, stands: str) -> Row:
+    table = outlook.forecast.batches
     first, end = table.pick_days(row)
     days = (int(table.sow_day[row]), table.phase_days(row, Phase.BED)[0], first, end - 1)
     seeds = int(table.seeds[row])
@@ -60,7 +75,7 @@ def _row(outlook: Outlook, batch: Batch, row: int, stands: str) -> Row:
     texts = (
         batch.code,
         f"{crop}, {batch.variety}" if batch.variety else crop,
-        *(day_words(ruler.date_of(day)) for day in days),
+        *(words[day] for day in days),
         number_words(batch.plants, digits=0),
         number_words(seeds, digits=0),
         stands,

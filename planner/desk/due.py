@@ -63,7 +63,7 @@ _TINT: Final = {
 }
 _FEED_STEP_G: Final = 5
 _SMALL: Final = 0.88
-_VERB_LETTERS: Final = 7
+_VERB_LETTERS: Final = 6
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -102,7 +102,7 @@ def _line(task: DueTask, outlook: Outlook, *, new_day: bool) -> DueLine:
         verb=tr(_VERBS[task.kind]),
         tint=_TINT[task.kind],
         main=f"{_counted(task)} · {_what(task, outlook)}",
-        where=" · ".join(part for part in (task.what if task.crop else "", where_words(task.where)) if part),
+        where=" · ".join(part for part in (where_words(task.where), task.what if task.crop else "") if part),
     )
 
 
@@ -122,7 +122,7 @@ def _what(task: DueTask, outlook: Outlook) -> str:
 
 
 def where_words(where: tuple[DueWhere, ...]) -> str:
-    """Return where something stands, such as "Raft bed 2, raft 3, places 1 to 12"."""
+    """Return where something stands, such as "North raft 3: 1–12" for places 1 to 12 of its third raft."""
     return "; ".join(_where(each) for each in where)
 
 
@@ -130,9 +130,9 @@ def _where(where: DueWhere) -> str:
     if not where.unit:
         return where.bed
     if where.first == where.last:
-        return tr("{bed} {unit}, place {first}", bed=where.bed, unit=where.unit, first=where.first)
+        return tr("{bed} {unit}: {first}", bed=where.bed, unit=where.unit, first=where.first)
     return tr(
-        "{bed} {unit}, places {first}–{last}",
+        "{bed} {unit}: {first}–{last}",
         bed=where.bed,
         unit=where.unit,
         first=where.first,
@@ -165,12 +165,12 @@ class DueDelegate(QStyledItemDelegate):
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:
         line = index.data(PAYLOAD_ROLE)
-        height = self._row_height(option.font)
+        height = self._row_height(option.font, lines=2 if line.where else 1)
         return QSize(self.theme.metrics.row, height + (self._day_height(option.font) if line.day else 0))
 
-    def _row_height(self, font: QFont) -> int:
-        lines = QFontMetrics(font).height() + QFontMetrics(_small(font)).height()
-        return lines + self.theme.metrics.gap + self.theme.metrics.tight
+    def _row_height(self, font: QFont, *, lines: int) -> int:
+        lower = QFontMetrics(_small(font)).height() if lines > 1 else 0
+        return QFontMetrics(font).height() + lower + self.theme.metrics.gap + self.theme.metrics.tight
 
     def _day_height(self, font: QFont) -> int:
         return QFontMetrics(font).height() + self.theme.metrics.margin
@@ -212,7 +212,7 @@ class DueDelegate(QStyledItemDelegate):
         inner = box.adjusted(metrics.margin, metrics.tight, -metrics.gap, -metrics.tight)
         tag = self._paint_verb(painter, inner, line, font)
         text = inner.adjusted(tag + metrics.gap, 0, 0, 0)
-        lower = QFontMetrics(_small(font)).height()
+        lower = QFontMetrics(_small(font)).height() if line.where else 0
         upper = text.adjusted(0, 0, 0, -lower)
         painter.setFont(font)
         painter.setPen(inks[0])

@@ -418,9 +418,7 @@ def _element_fact(verdict: WeekVerdict, at: int, element: str) -> Fact:
     ratio, band = verdict.ratio[at], verdict.band[at]
     value = choice_words(band)
     if ratio is not None and band is not Band.NO_DEMAND:
-        value = tr(
-            "{band}, {percent} % of what is wanted", band=value, percent=number_words(ratio * 100, digits=0)
-        )
+        value = tr("{band} · {percent} %", band=value, percent=number_words(ratio * 100, digits=0))
     if verdict.limiting == at:
         value = tr("{value} · limiting", value=value)
     return Fact(

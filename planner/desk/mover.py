@@ -9,11 +9,12 @@ from __future__ import annotations
 import dataclasses
 from typing import Any
 
+from planner.desk.bars_of import BarMaker, crop_colours
 from planner.desk.conduct import Conduct
 from planner.desk.lanes.interaction import Preview
 from planner.desk.lanes.scene import BalanceScene, Bar
 from planner.desk.outlook import Outlook
-from planner.desk.scene_of import balance_of, bar_maker
+from planner.desk.scene_of import balance_of
 from planner.desk.settling import Settler, Step
 from planner.desk.words import refusal_words, tr
 from planner.farm.changes import ChangeSet, applied
@@ -49,6 +50,7 @@ class DeskMover:
         self._forecaster: Forecaster | None = None
         self._settler: Settler | None = None
         self._change_set: ChangeSet | None = None
+        self._colours: dict[str, int] = {}
 
     def show(self, outlook: Outlook, forecaster: Forecaster) -> None:
         """Work on another outlook from now on."""
@@ -61,6 +63,7 @@ class DeskMover:
         outlook = self._outlook
         if outlook is not None and batch_id in outlook.forecast.batches.row_of:
             crops = dict(outlook.catalogue.crops)
+            self._colours = crop_colours(outlook.farm)
             self._settler = Settler(outlook.farm, outlook.forecast, crops, batch_id)
 
     def preview(self, batch_id: Id, run: Id, days: int, bed: Id, unit: int) -> Preview:
@@ -117,7 +120,7 @@ class DeskMover:
 
     def _bars(self, farm: Farm, forecast: Forecast, batch_id: Id) -> tuple[Bar, ...]:
         assert self._outlook is not None
-        maker = bar_maker(self._outlook, farm, forecast)
+        maker = BarMaker(forecast, self._outlook.catalogue.crops, self._colours)
         batch = farm.batches[forecast.batches.row_of[batch_id]]
         return tuple(
             maker.bar(batch, run.phase, run, run.count) for run in farm.placements if run.batch == batch_id

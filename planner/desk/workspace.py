@@ -15,6 +15,7 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from planner.desk import settings
+from planner.desk.bars_of import RowKeeper
 from planner.desk.batch_table import BatchTable
 from planner.desk.book import BookShelf
 from planner.desk.due import DuePanel
@@ -57,6 +58,8 @@ class Workspace(QWidget):
         self.outlook: Outlook | None = None
         self._chosen: Id | None = None
         self._day = self._today
+        self._rows = RowKeeper()
+        self._table_is_stale = True
         self._begin: Callable[[Answers], None] | None = None
         self.mover = DeskMover(needs.conduct)
         self.editing = Editing(needs.conduct, needs.ask, needs.theme, self)
@@ -96,6 +99,7 @@ class Workspace(QWidget):
         self.lanes.selected.connect(self._on_lanes_selected)
         self.lanes.opened.connect(self._on_opened)
         self.lanes.menu_asked.connect(self._on_menu)
+        self.tabs.currentChanged.connect(self._show_table)
         self.table.chosen.connect(self.choose)
         self.table.opened.connect(self._on_opened)
         self.side.alter_wanted.connect(self.alter_chosen)
@@ -125,10 +129,18 @@ class Workspace(QWidget):
             self._chosen = None
         self.mover.show(self.outlook, self._forecaster)
         self.editing.show(self.outlook, self._forecaster)
-        self.lanes.set_scene(scene_of(self.outlook))
+        self.lanes.set_scene(scene_of(self.outlook, self._rows))
         self.due.show_outlook(self.outlook)
-        self.table.show_outlook(self.outlook)
+        self._table_is_stale = True
+        self._show_table()
         self._show_chosen()
+
+    def _show_table(self, *_anything: int) -> None:
+        """Fill the table when it is seen and something has changed."""
+        if self.outlook is not None and self._table_is_stale and self.tabs.currentWidget() is self.table:
+            self._table_is_stale = False
+            self.table.show_outlook(self.outlook)
+            self.table.choose(self._chosen or "")
 
     def things(self, word: str) -> tuple[Thing, ...]:
         """Return all things of a kind on the open farm."""
