@@ -180,7 +180,7 @@ class _Lane:
                 kit.write(painter, box.adjusted(0, 0, 1, 0), text, face=face)
                 return
 
-    def _ways(self, band: BandMark, symbol: str) -> tuple[tuple[str, Face, float], ...]:
+    def _ways(self, band: BandMark, symbol: str) -> tuple[tuple[str, int, float], ...]:
         letter = self.kit.band_look(band).letter
         if not symbol:
             return ((letter, Face.SMALL, _CELL_PAD),)

@@ -12,7 +12,7 @@ from typing import Final
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 
-from planner.desk.lanes.bars import Shapes, gather, paint_shapes
+from planner.desk.lanes.bars import Shapes, gather, paint_shapes, view_of
 from planner.desk.lanes.grid import Calendar, anchor_hatches, paint_grid, paint_today
 from planner.desk.lanes.kit import Face, Kit
 from planner.desk.lanes.rows_layout import ROW_PAD, RowsLayout, Strip
@@ -95,9 +95,8 @@ def _paint_times(
     painter.save()
     painter.setClipRect(times, Qt.ClipOperation.IntersectClip)
     paint_grid(painter, times, scale, kit.theme, calendar)
-    shown = scale.with_left(scale.left)
-    start, end = shown.whole_day_at(times.left()), shown.whole_day_at(times.right()) + 1
-    shapes = Shapes()
+    start, end = scale.whole_day_at(times.left()), scale.whole_day_at(times.right()) + 1
+    shapes, view = Shapes(), view_of(scale, times)
     for strip in strips:
         box = _strip_rect(rect, look, strip)
         if strip.row is None:
@@ -110,8 +109,7 @@ def _paint_times(
             strip.row.seen(start, end),
             top=box.y() + ROW_PAD,
             line_px=look.layout.line_px,
-            scale=scale,
-            seen=times,
+            view=view,
         )
     painter.setPen(QPen(kit.theme.faint_line, 1))
     painter.drawLines([_under(times, _strip_rect(rect, look, strip)) for strip in strips])

@@ -79,7 +79,7 @@ class Canvas(QAbstractScrollArea):
 
     def refresh(self) -> None:
         """Paint everything anew."""
-        self._picture = None
+        self._stale = [self.viewport().rect()]
         self._measure()
         self.viewport().update()
 
@@ -101,7 +101,7 @@ class Canvas(QAbstractScrollArea):
         area = self.viewport().rect()
         ratio = self._picture.devicePixelRatio()
         if abs(down) >= area.height() or ratio != int(ratio) or self._stale:
-            self._picture = None
+            self._stale = [area]
             return
         self._picture.scroll(0, down * int(ratio), self._picture.rect())
         top = 0 if down > 0 else area.height() + down

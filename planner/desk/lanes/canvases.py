@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QWidget
 
 from planner.desk.lanes import words
 from planner.desk.lanes.balance_lane import BalanceLook, balance_height, paint_balance
-from planner.desk.lanes.bars import Shapes, gather, paint_shapes
+from planner.desk.lanes.bars import Shapes, gather, paint_shapes, view_of
 from planner.desk.lanes.beds_lane import (
     BedsLook,
     bar_rect,
@@ -274,8 +274,7 @@ class BedsCanvas(Canvas):
                 (placed,),
                 top=rect.y() + strip.top - self.down_px + ROW_PAD,
                 line_px=self.layout_now.line_px,
-                scale=state.scale,
-                seen=time_rect(rect, state.kit),
+                view=view_of(state.scale, time_rect(rect, state.kit)),
             )
             paint_shapes(painter, shapes, state.kit)
             paint_outline(

@@ -58,7 +58,7 @@ def paint_grid(painter: QPainter, rect: QRectF, scale: TimeScale, theme: Theme, 
 
 
 def _lines(rect: QRectF, scale: TimeScale, unit: Unit, *, from_sunday: bool) -> list[QLineF]:
-    shown = scale.with_left(scale.left).span(rect.right() - scale.left)
+    shown = scale.span(rect.right() - scale.left)
     found = []
     for each in units_in(unit, shown, from_sunday=from_sunday):
         x = round(scale.x_of(each.start)) + 0.5

@@ -6,7 +6,6 @@ Made from a theme and a font, and thrown away when either changes. Must know not
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import Enum
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -21,7 +20,7 @@ from PySide6.QtGui import (
 )
 
 from planner.desk.lanes import words
-from planner.desk.lanes.scene import BandMark, Bar, Segment
+from planner.desk.lanes.scene import BandMark, Bar
 from planner.desk.theme import Theme, mixed
 from planner.farm.crops import Stage
 
@@ -31,6 +30,7 @@ _HEAD: Final = 1.75
 _NAMES_EMS: Final = 23.0
 _HATCH_INK: Final = 0.2
 _CACHED_TEXTS: Final = 6000
+_ANY_ROOM: Final = 1e9
 _PLATE_PAD: Final = 3.0
 
 _SHADE: Final = {
@@ -58,16 +58,21 @@ BAND_PATTERN: Final = {
 }
 """Hatch of each band of supply, by the stage that has the same; no demand has none."""
 
-_STAGES: Final = tuple(Stage)
+_STAGE_ORDER: Final = tuple(Stage)
+STAGES: Final = len(_STAGE_ORDER)
+"""Number of stages; a stage of a crop is looked up by colour × this + its order."""
 
 
-class Face(Enum):
-    """Which typeface a text is set in."""
+class Face:
+    """Which typeface a text is set in; plain numbers, since they are looked up for every text."""
 
-    PLAIN = 0
-    SMALL = 1
-    BOLD = 2
-    SMALL_BOLD = 3
+    PLAIN: Final = 0
+    SMALL: Final = 1
+    BOLD: Final = 2
+    SMALL_BOLD: Final = 3
+
+
+FACES: Final = (Face.PLAIN, Face.SMALL, Face.BOLD, Face.SMALL_BOLD)
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,11 +93,6 @@ class Look:
     letter: str
 
 
-def look_key(colour: int, segment: Segment) -> int:
-    """Return the number that a stage of a crop is looked up by."""
-    return colour * len(_STAGES) + segment.order
-
-
 class Kit:
     """Fonts, colours and shortened text for one theme and font; looks every answer up the second time."""
 
@@ -100,42 +100,43 @@ class Kit:
         self.theme = theme
         self._fonts = _faces(font)
         self._metrics = [QFontMetricsF(each) for each in self._fonts]
+        self.heights = [each.height() for each in self._metrics]
         self._texts: dict[tuple[str, int, int], QStaticText] = {}
         self._widths: dict[tuple[str, int], float] = {}
         self._brushes: dict[tuple[str, int], QBrush] = {}
         self._looks: dict[int, Look] = {}
-        self._titles: dict[tuple[str, str, int], tuple[str, ...]] = {}
+        self._titles: dict[tuple[str, str, int, int, int], tuple[QStaticText, float, int]] = {}
         self._band_looks = {band: self._band_look(band) for band in BandMark}
         height = self._metrics[0].height()
         self.line_px = float(round(height * _LINE))
         self.head_px = float(round(height * _HEAD))
         self.names_px = float(round(self._metrics[0].averageCharWidth() * _NAMES_EMS + height))
         self.text_px = height
-        self.small_px = self._metrics[Face.SMALL.value].height()
+        self.small_px = self._metrics[Face.SMALL].height()
 
-    def font(self, face: Face) -> QFont:
+    def font(self, face: int) -> QFont:
         """Return the font of a face."""
-        return self._fonts[face.value]
+        return self._fonts[face]
 
-    def width(self, text: str, face: Face) -> float:
+    def width(self, text: str, face: int) -> float:
         """Return how wide a text is [px]."""
-        key = (text, face.value)
+        key = (text, face)
         found = self._widths.get(key)
         if found is None:
             if len(self._widths) > _CACHED_TEXTS:
                 self._widths.clear()
-            found = self._widths[key] = self._metrics[face.value].horizontalAdvance(text)
+            found = self._widths[key] = self._metrics[face].horizontalAdvance(text)
         return found
 
-    def height(self, face: Face) -> float:
+    def height(self, face: int) -> float:
         """Return how high a line of text is [px]."""
-        return self._metrics[face.value].height()
+        return self.heights[face]
 
-    def shortened(self, text: str, face: Face, room: float) -> str:
+    def shortened(self, text: str, face: int, room: float) -> str:
         """Return the text, with an ellipsis when it is wider than `room`."""
         if self.width(text, face) <= room:
             return text
-        return self._metrics[face.value].elidedText(text, Qt.TextElideMode.ElideRight, room)
+        return self._metrics[face].elidedText(text, Qt.TextElideMode.ElideRight, room)
 
     def write(
         self,
@@ -143,7 +144,7 @@ class Kit:
         box: QRectF,
         text: str,
         *,
-        face: Face = Face.PLAIN,
+        face: int = Face.PLAIN,
         align: Qt.AlignmentFlag = Qt.AlignmentFlag.AlignLeft,
     ) -> float:
         """Write one line within a box, upright in its middle, shortened to fit; return its width."""
@@ -156,21 +157,21 @@ class Kit:
             x = box.right() - width
         elif align == Qt.AlignmentFlag.AlignHCenter:
             x += (room - width) / 2
-        y = box.y() + (box.height() - self._metrics[face.value].height()) / 2
-        painter.setFont(self._fonts[face.value])
+        y = box.y() + (box.height() - self.heights[face]) / 2
+        painter.setFont(self._fonts[face])
         painter.drawStaticText(QPointF(x, y), static)
         return width
 
-    def _static(self, text: str, face: Face, room: float) -> tuple[QStaticText, float]:
+    def _static(self, text: str, face: int, room: float) -> tuple[QStaticText, float]:
         whole = self.width(text, face)
-        key = (text, face.value, -1 if whole <= room else int(room))
+        key = (text, face, -1 if whole <= room else int(room))
         static = self._texts.get(key)
         if static is None:
             if len(self._texts) > _CACHED_TEXTS:
                 self._texts.clear()
             static = QStaticText(text if whole <= room else self.shortened(text, face, room))
             static.setTextFormat(Qt.TextFormat.PlainText)
-            static.prepare(font=self._fonts[face.value])
+            static.prepare(font=self._fonts[face])
             self._texts[key] = static
         return static, min(whole, room)
 
@@ -179,26 +180,43 @@ class Kit:
         return self.theme.data_colour(position)
 
     def stage_look(self, key: int) -> Look:
-        """Return all that a stage of a crop is painted with, by its `look_key`."""
+        """Return all that a stage of a crop is painted with, by its number."""
         found = self._looks.get(key)
         if found is None:
-            colour, order = divmod(key, len(_STAGES))
-            stage = _STAGES[order]
+            colour, order = divmod(key, STAGES)
+            stage = _STAGE_ORDER[order]
             ink = _ink(self.theme, mixed(self.crop_colour(colour), self.theme.field, _SHADE[stage]))
             found = self._looks[key] = Look(
                 ink=ink, hatch=self.hatch(stage.value, ink.hatch), letter=words.stage_letter(stage)
             )
         return found
 
-    def titles(self, bar: Bar) -> tuple[str, ...]:
-        """Return what may be written on a bar, longest first."""
-        key = (bar.crop, bar.code, bar.plants)
+    def title(self, bar: Bar, face: int, room: int) -> tuple[QStaticText, float, int]:
+        """Return the longest name of a bar that fits, its width and its face; the last way is shortened.
+
+        Where the plain face is too wide, the small one is tried before a shorter name.
+        """
+        key = (bar.crop, bar.code, bar.plants, face, room)
         found = self._titles.get(key)
         if found is None:
             if len(self._titles) > _CACHED_TEXTS:
                 self._titles.clear()
-            found = self._titles[key] = words.bar_titles(bar)
+            text, set_in = self._title(bar, face, room)
+            static, width = self._static(text, set_in, room)
+            found = self._titles[key] = (static, width, set_in)
         return found
+
+    def _title(self, bar: Bar, face: int, room: int) -> tuple[str, int]:
+        ways = words.bar_titles(bar)
+        for way in ways:
+            for each in (face, Face.SMALL):
+                if self.width(way, each) <= room:
+                    return way, each
+        return ways[-1], Face.SMALL
+
+    def static(self, text: str, face: int) -> tuple[QStaticText, float]:
+        """Return a text laid out ready, whole, and its width."""
+        return self._static(text, face, _ANY_ROOM)
 
     def plain_stage_ink(self, stage: Stage) -> Ink:
         """Return fill and inks of a stage of no particular crop."""
@@ -232,11 +250,11 @@ class Kit:
 
 
 def _faces(font: QFont) -> list[QFont]:
-    faces = [QFont(font) for _ in Face]
+    faces = [QFont(font) for _ in FACES]
     for face in (Face.SMALL, Face.SMALL_BOLD):
-        _scale(faces[face.value], _SMALL)
+        _scale(faces[face], _SMALL)
     for face in (Face.BOLD, Face.SMALL_BOLD):
-        faces[face.value].setWeight(QFont.Weight.Bold)
+        faces[face].setWeight(QFont.Weight.Bold)
     return faces
 
 

@@ -128,7 +128,7 @@ def _common_form(row: _Row, kept: list[tuple[Span, QRectF]], every: int, kit: Ki
 
 
 def _write_cell(
-    painter: QPainter, seen: QRectF, texts: tuple[str, ...], kit: Kit, face: Face, *, centred: bool
+    painter: QPainter, seen: QRectF, texts: tuple[str, ...], kit: Kit, face: int, *, centred: bool
 ) -> None:
     room = seen if centred else seen.adjusted(_PAD, 0, -1, 0)
     text = next((text for text in texts if kit.width(text, face) <= room.width()), "")
@@ -160,7 +160,7 @@ def _week_texts(row: _Row, each: Span) -> tuple[str, ...]:
     return (dates, label, f"{number}") if row.long else (label, label, f"{number}")
 
 
-def _every(row: _Row, cells: list[tuple[Span, QRectF]], kit: Kit, face: Face) -> int:
+def _every(row: _Row, cells: list[tuple[Span, QRectF]], kit: Kit, face: int) -> int:
     """Return how many weeks share one label where single weeks are too narrow for theirs."""
     if row.unit is not Unit.WEEK or not cells:
         return 1

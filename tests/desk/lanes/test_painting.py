@@ -13,7 +13,7 @@ from planner.desk.lanes.balance_lane import BalanceLook, paint_balance
 from planner.desk.lanes.beds_lane import BedsLook, paint_beds
 from planner.desk.lanes.fish_lane import nice_top, paint_fish
 from planner.desk.lanes.grid import Calendar
-from planner.desk.lanes.kit import BAND_PATTERN, Face, Kit
+from planner.desk.lanes.kit import BAND_PATTERN, FACES, Kit
 from planner.desk.lanes.lane_bar import band_key, fish_key, paint_key, stage_key
 from planner.desk.lanes.rows_layout import laid_out
 from planner.desk.lanes.ruler import paint_ruler, ruler_height
@@ -148,13 +148,13 @@ def differing_share(one: QImage, other: QImage) -> float:
 
 
 def test_that_bars_too_narrow_to_tell_apart_become_one_block(qapp):
-    from planner.desk.lanes.bars import Shapes, gather
+    from planner.desk.lanes.bars import Shapes, gather, view_of
 
     scene = demo_scene()
     row = scene.groups[1].rows[0]
     shapes = Shapes()
     scale = TimeScale(origin=START - 100, px_per_day=0.05)
-    gather(shapes, row.bars, top=0, line_px=24, scale=scale, seen=QRectF(0, 0, 600, 40))
+    gather(shapes, row.bars, top=0, line_px=24, view=view_of(scale, QRectF(0, 0, 600, 40)))
     assert shapes.bars == len(row.bars)
     assert 1 <= len(shapes.blocks) < len(row.bars)
     assert not shapes.named
@@ -198,7 +198,7 @@ def test_that_a_key_without_room_is_left_out_whole(qapp):
 
 def test_that_text_is_shortened_to_its_room_and_never_wider(qapp):
     kit = kit_of()
-    for face in Face:
+    for face in FACES:
         for room in (12.0, 40.0, 90.0, 400.0):
             text = kit.shortened("South raft under the long shade cloth", face, room)
             assert kit.width(text, face) <= room + 1
