@@ -83,7 +83,9 @@ def with_places(farm: Farm, changes: tuple[Change, ...]) -> tuple[Change, ...]:
     order: dict[str, list[Id]] = {}
     filled = []
     for change in changes:
-        ids = order.setdefault(change.word, [thing.id for thing in things(farm, change.word)])
+        if change.word not in order:
+            order[change.word] = [thing.id for thing in things(farm, change.word)]
+        ids = order[change.word]
         if change.before is None:
             position = len(ids) if change.index is None else change.index
             ids.insert(position, change.id)

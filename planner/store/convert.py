@@ -69,7 +69,7 @@ def read_things(connection: Connection, word: str) -> tuple[Any, ...]:
     query = select(*(has[name] for name in names))
     if "position" in has:
         query = query.order_by(has.position, has.id)
-    rows = connection.execute(query)
+    rows = connection.execute(query).all()
     if owner is OwnEntry:
         values = _read_values(connection)
         return tuple(
@@ -106,7 +106,7 @@ def read_holds(connection: Connection) -> tuple[Hold, ...]:
             from_on=row[6],
             until_on=row[7],
         )
-        for row in connection.execute(query)
+        for row in connection.execute(query).all()
     )
 
 

@@ -89,8 +89,8 @@ def _order_of(connection: Connection, word: str, changes: list[Change]) -> Order
     count, last = connection.execute(select(func.count(), func.max(here.c.position)).select_from(here)).one()
     if _only_at_end(changes, count):
         return Order([] if last is None else [(NO_ID, last)])
-    rows = connection.execute(select(here.c.id, here.c.position).order_by(here.c.position, here.c.id))
-    return Order([(thing, position) for thing, position in rows])
+    places = select(here.c.id, here.c.position).order_by(here.c.position, here.c.id)
+    return Order([(thing, position) for thing, position in connection.execute(places).all()])
 
 
 def _only_at_end(changes: list[Change], count: int) -> bool:
