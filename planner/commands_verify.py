@@ -1,0 +1,167 @@
+"""The command `verify`: works published cases again and shows how far the program is from print.
+
+Exit codes: 0 all within tolerance, 1 something is outside or a file of cases is wrong, 2 wrong usage.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+from collections.abc import Iterator, Sequence
+from itertools import groupby
+from typing import TYPE_CHECKING, Any, Final
+
+from planner.bootstrap import Means
+
+if TYPE_CHECKING:
+    from planner.forecast.verify.cases import Area, Input
+    from planner.forecast.verify.run import CaseResult, Counts
+
+_WITHIN, _OUTSIDE, _WRONG_USAGE = 0, 1, 2
+_PERCENT: Final = 100.0
+_HEADS: Final = ("", "ours", "published", "difference", "tolerance", "source", "case")
+_RIGHT: Final = (1, 2, 3, 4)
+_MARKS: Final = {"within": "ok", "outside": "OUTSIDE", "shown from memory": "memory"}
+
+
+def add_verify(commands: Any) -> None:
+    """Add the command to the parsers of the command line."""
+    parser = commands.add_parser(
+        "verify",
+        help="hold the arithmetic against published figures",
+        description="Works published cases again with the shipped figures and shows inputs, result, published "
+        "figure, difference, tolerance and source of each.",
+    )
+    parser.add_argument("--json", action="store_true", help="as JSON (docs/verify.md)")
+    parser.add_argument("--area", metavar="A", help="one area only, such as water")
+    parser.set_defaults(run=run_verify)
+
+
+def run_verify(parsed: argparse.Namespace) -> int:
+    """Print the results; 1 when one is outside its tolerance."""
+    from planner.catalogue.errors import CatalogueError
+
+    means = Means()
+    try:
+        areas = shipped_areas(means)
+        wanted = [area for area in areas if parsed.area in (None, area.key)]
+        if not wanted:
+            return _no_area(parsed.area, areas)
+        results = results_of(means, wanted)
+    except CatalogueError as error:
+        print(error, file=sys.stderr)
+        return _OUTSIDE
+    from planner.forecast.verify.run import counts_of
+
+    counts = counts_of(results)
+    if parsed.json:
+        _print_json(results)
+    else:
+        print("\n".join(_lines(wanted, results, counts)))
+    return _OUTSIDE if counts.outside else _WITHIN
+
+
+def _no_area(word: str, areas: Sequence[Area]) -> int:
+    known = ", ".join(area.key for area in areas)
+    print(f'--area "{word}" is no area of cases; there are {known}.', file=sys.stderr)
+    return _WRONG_USAGE
+
+
+def _print_json(results: Sequence[CaseResult]) -> None:
+    from planner.forecast.verify.plain import verify_data
+
+    json.dump(verify_data(results), sys.stdout, indent=2, ensure_ascii=False)
+    print()
+
+
+def shipped_areas(means: Means) -> tuple[Area, ...]:
+    """Return the areas of the cases that ship; raises `CatalogueError` for a wrong file."""
+    from planner.catalogue.case_files import shipped_case_tables
+    from planner.forecast.verify.cases import areas_taken
+
+    return areas_taken(shipped_case_tables(), sources=means.catalogue.publications)
+
+
+def results_of(means: Means, areas: Sequence[Area]) -> tuple[CaseResult, ...]:
+    """Return the results of areas, with the farms of their whole-system cases read from text."""
+    from planner.catalogue.case_files import shipped_system_path
+    from planner.forecast.verify.run import farms_needed, verify_all
+
+    farms = {name: means.read(shipped_system_path(name)).farm for name in farms_needed(areas)}
+    return verify_all(means.catalogue, areas, farms=farms)
+
+
+def _lines(areas: Sequence[Area], results: Sequence[CaseResult], counts: Counts) -> Iterator[str]:
+    titles = {area.key: area.title for area in areas}
+    for key, group in groupby(results, key=lambda result: result.area):
+        yield f"{titles[key]} ({key})"
+        yield from _table([_HEADS, *(_row(result) for result in group)])
+        yield ""
+    outside = [result for result in results if result.within is False]
+    if outside:
+        yield "Outside:"
+        yield from (line for result in outside for line in _about(result))
+        yield ""
+    yield counts_line(counts)
+
+
+def counts_line(counts: Counts) -> str:
+    """Say how many cases there are and how they came out."""
+    return (
+        f"{counts.cases} case{'' if counts.cases == 1 else 's'}: {counts.within} within tolerance, "
+        f"{counts.outside} outside, {counts.from_memory} shown from memory"
+    )
+
+
+def _row(result: CaseResult) -> tuple[str, ...]:
+    return (
+        _MARKS[result.verdict.value],
+        f"{_number(result.ours)} {result.unit}",
+        _number(result.published),
+        _difference(result),
+        f"± {_number(result.tolerance)}",
+        result.source,
+        f"{result.title} [{_said(result.inputs)}]" if result.inputs else result.title,
+    )
+
+
+def _number(value: float) -> str:
+    return f"{value:.5g}"
+
+
+def _difference(result: CaseResult) -> str:
+    relative = result.relative_difference
+    share = "" if relative is None else f" ({relative * _PERCENT:+.2f} %)"
+    return f"{result.difference:+.3g}{share}"
+
+
+def _said(inputs: Sequence[tuple[str, Input]]) -> str:
+    return ", ".join(f"{name} {_value(value)}" for name, value in inputs)
+
+
+def _value(value: Input) -> str:
+    if isinstance(value, tuple):
+        return "/".join(f"{number:g}" for number in value)
+    return value if isinstance(value, str) else f"{value:g}"
+
+
+def _table(rows: Sequence[Sequence[str]]) -> Iterator[str]:
+    """Yield rows with their columns in line; the last one runs free."""
+    widths = [max(map(len, column)) for column in zip(*rows, strict=True)]
+    for row in rows:
+        cells = [
+            cell.rjust(width) if place in _RIGHT else cell.ljust(width)
+            for place, (cell, width) in enumerate(zip(row, widths, strict=True))
+        ]
+        yield f"  {'  '.join(cells)}".rstrip()
+
+
+def _about(result: CaseResult) -> Iterator[str]:
+    yield (
+        f"  {result.key}: {result.title}: {_number(result.ours)} against {_number(result.published)} "
+        f"{result.unit}, {_difference(result)}, tolerance {_number(result.tolerance)} ({result.reason.value})"
+    )
+    yield f"    {result.publication}"
+    if result.note:
+        yield f"    {result.note}"
