@@ -51,7 +51,7 @@ class ReadyMover:
     def begin(self, batch_id: Id) -> None:
         """Nothing to take up."""
 
-    def preview(self, batch_id: Id, run: Id, days: int, bed: Id, unit: int) -> Preview:
+    def preview(self, batch_id: Id, run: Id, days: int, bed: Id, unit: int) -> Preview:  # noqa: ARG002
         """Return another balance each time."""
         self._asked += 1
         return Preview(allowed=True, balance=self._balances[self._asked % len(self._balances)])

@@ -30,6 +30,7 @@ _CELL_GAP: Final = 1.0
 _LETTER_PAD: Final = 3.0
 _CELL_PAD: Final = 1.5
 _LEAST_LETTER_PX: Final = 9.0
+_APART_PX: Final = 26.0
 _FREE: Final = 6.0
 _KEY_PX: Final = 9.0
 _DEMAND: Final = 0.38
@@ -74,9 +75,9 @@ def paint_balance(
     painter.fillRect(QRectF(rect.x(), rect.y(), kit.names_px, rect.height()), kit.theme.panel)
     times = QRectF(rect.x() + kit.names_px, rect.y(), rect.width() - kit.names_px, rect.height())
     paint_grid(painter, times, scale, kit.theme, calendar)
+    paint_today(painter, times, scale, kit.theme, calendar)
     if scene is not None:
         _Lane(painter=painter, scene=scene, scale=scale, kit=kit).paint(rect, look)
-    paint_today(painter, times, scale, kit.theme, calendar)
     painter.setPen(QPen(kit.theme.line, 1))
     painter.drawLine(QLineF(times.x() - 0.5, rect.top(), times.x() - 0.5, rect.bottom()))
     painter.restore()
@@ -134,29 +135,41 @@ class _Lane:
     def _limiting(self, row: QRectF) -> None:
         self.painter.setPen(self.kit.theme.text)
         self.kit.write(self.painter, self._names(row), words.limiting_element(), face=Face.BOLD)
-        times = self._times(row)
-        self.painter.save()
-        self.painter.setClipRect(times, Qt.ClipOperation.IntersectClip)
-        for week in self._weeks(times):
+        weeks = self._weeks(self._times(row))
+        marks: list[tuple[BandMark, str] | None] = []
+        for week in weeks:
             limiting = self.scene.limiting[week]
             if limiting is None:
-                continue
-            element = self.scene.elements[limiting]
-            self._mark(
-                self._cell(week, row), times, element.band[week], words.element_symbol(element.element)
-            )
-        self.painter.restore()
+                marks.append(None)
+            else:
+                element = self.scene.elements[limiting]
+                marks.append((element.band[week], words.element_symbol(element.element)))
+        self._marks(row, weeks, marks)
 
     def _bands(self, row: QRectF, element: ElementWeeks) -> None:
         names = self._names(row).adjusted(_INDENT - _PAD, 0, 0, 0)
         self.painter.setPen(self.kit.theme.text)
         self.kit.write(self.painter, names, words.element_full(element.element), face=Face.SMALL)
+        weeks = self._weeks(self._times(row))
+        bands = (element.band[week] for week in weeks)
+        self._marks(row, weeks, [None if band is BandMark.NO_DEMAND else (band, "") for band in bands])
+
+    def _marks(self, row: QRectF, weeks: range, marks: list[tuple[BandMark, str] | None]) -> None:
+        """Paint the marks of the weeks; where weeks are narrow, equal neighbours share one."""
         times = self._times(row)
+        apart = self.scale.px_per_day * DAYS_PER_WEEK >= _APART_PX
         self.painter.save()
         self.painter.setClipRect(times, Qt.ClipOperation.IntersectClip)
-        for week in self._weeks(times):
-            if element.band[week] is not BandMark.NO_DEMAND:
-                self._mark(self._cell(week, row), times, element.band[week], "")
+        at = 0
+        while at < len(marks):
+            mark, end = marks[at], at + 1
+            while not apart and end < len(marks) and marks[end] == mark:
+                end += 1
+            if mark is not None:
+                cell = self._cell(weeks[at], row)
+                cell.setRight(self._cell(weeks[end - 1], row).right() - (0 if apart else _CELL_GAP))
+                self._mark(cell, times, *mark)
+            at = end
         self.painter.restore()
 
     def _mark(self, cell: QRectF, times: QRectF, band: BandMark, symbol: str) -> None:

@@ -105,7 +105,7 @@ class Kit:
         self._widths: dict[tuple[str, int], float] = {}
         self._brushes: dict[tuple[str, int], QBrush] = {}
         self._looks: dict[int, Look] = {}
-        self._titles: dict[tuple[str, str, int, int, int], tuple[QStaticText, float, int]] = {}
+        self._titles: dict[tuple[str, str, int, int, int], tuple[QStaticText, float, int] | None] = {}
         self._band_looks = {band: self._band_look(band) for band in BandMark}
         height = self._metrics[0].height()
         self.line_px = float(round(height * _LINE))
@@ -191,28 +191,25 @@ class Kit:
             )
         return found
 
-    def title(self, bar: Bar, face: int, room: int) -> tuple[QStaticText, float, int]:
-        """Return the longest name of a bar that fits, its width and its face; the last way is shortened.
+    def title(self, bar: Bar, face: int, room: int) -> tuple[QStaticText, float, int] | None:
+        """Return the longest name of a bar that fits, its width and its face.
 
-        Where the plain face is too wide, the small one is tried before a shorter name.
+        Where the plain face is too wide, the small one is tried before a shorter name. None when nothing
+        fits whole: part of a code could be mistaken for another.
         """
         key = (bar.crop, bar.code, bar.plants, face, room)
-        found = self._titles.get(key)
-        if found is None:
+        if key not in self._titles:
             if len(self._titles) > _CACHED_TEXTS:
                 self._titles.clear()
-            text, set_in = self._title(bar, face, room)
-            static, width = self._static(text, set_in, room)
-            found = self._titles[key] = (static, width, set_in)
-        return found
+            self._titles[key] = self._title(bar, face, room)
+        return self._titles[key]
 
-    def _title(self, bar: Bar, face: int, room: int) -> tuple[str, int]:
-        ways = words.bar_titles(bar)
-        for way in ways:
+    def _title(self, bar: Bar, face: int, room: int) -> tuple[QStaticText, float, int] | None:
+        for way in words.bar_titles(bar):
             for each in (face, Face.SMALL):
                 if self.width(way, each) <= room:
-                    return way, each
-        return ways[-1], Face.SMALL
+                    return (*self._static(way, each, room), each)
+        return None
 
     def static(self, text: str, face: int) -> tuple[QStaticText, float]:
         """Return a text laid out ready, whole, and its width."""

@@ -98,11 +98,13 @@ def _gather_cell(sheet: _Sheet, seen: Seen, cell: tuple[int, float, float], face
     written, high = letter_px, small
     title_room = room - letter_px - _GAP
     if face is not None and title_room >= _LEAST_TITLE_PX:
-        title, title_px, face = kit.title(seen.bar, face, int(title_room))
-        high = kit.heights[face]
-        at = (x + letter_px + _GAP, middle - high / 2, title)
-        sheet.texts.setdefault((face, key), []).append(at)
-        written += _GAP + title_px
+        found = kit.title(seen.bar, face, int(title_room))
+        if found is not None:
+            title, title_px, face = found
+            high = kit.heights[face]
+            at = (x + letter_px + _GAP, middle - high / 2, title)
+            sheet.texts.setdefault((face, key), []).append(at)
+            written += _GAP + title_px
     high = min(high, seen.height - 2)
     plate = QRectF(x - _PLATE_PAD, middle - high / 2, written + 2 * _PLATE_PAD, high)
     sheet.plates.setdefault(key, []).append(plate)

@@ -190,13 +190,13 @@ def quarter_label(day: int) -> str:
 
 
 def bar_titles(bar: Bar) -> tuple[str, ...]:
-    """Return what is written on a bar, longest first: crop, batch and plants, down to the batch alone."""
+    """Return what is written on a bar, longest first: crop, batch and plants, down to the crop alone."""
     named, bare = bar.code, bar.code
     if not bar.code.upper().startswith(bar.crop.upper()):
         named = f"{bar.crop} {bar.code}"
     else:
         bare = bar.code[len(bar.crop) :].lstrip("-_ .") or bar.code
-    return (f"{named} · {whole(bar.plants)}", named, bare)
+    return (f"{named} · {whole(bar.plants)}", named, bare, bar.crop)
 
 
 def bar_summary(bar: Bar, row_name: str) -> str:
