@@ -6,17 +6,18 @@ The only place where a wish to sow, stock, alter, lock or remove becomes a chang
 from __future__ import annotations
 
 from datetime import date
-from typing import Any
+from typing import Any, Final
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
 from planner.actions.batches import free_code, lock_batch
 from planner.actions.changing import addition, alteration, removal
+from planner.catalogue.catalogue import Catalogue
 from planner.desk.book import BookShelf
 from planner.desk.conduct import Conduct
 from planner.desk.forms.editors import ListEditor
-from planner.desk.forms.form import FormDialog
+from planner.desk.forms.form import FormDialog, FormPlan
 from planner.desk.forms.plans import form_plan, start_new, start_of
 from planner.desk.messages import Ask, Question
 from planner.desk.mover import codes_of, refusal_sentence
@@ -31,6 +32,13 @@ from planner.farm.faults import FarmFaultError
 from planner.farm.fish import FishGroup
 from planner.forecast.engine import Forecaster
 
+_CAUTIONED: Final = {
+    "dose": ("dose sheet",),
+    "fish group": ("species choice",),
+    "fish event": ("fish log", "fish harvest"),
+}
+"""Where the cautions that a form carries are to be shown, in the catalogue's words."""
+
 
 class Editing(QObject):
     """Forms over one window, on the farm that is open."""
@@ -38,6 +46,7 @@ class Editing(QObject):
     troubled = Signal(str)
     told = Signal(str)
     made = Signal(str)
+    removed = Signal(str)
 
     def __init__(self, conduct: Conduct, ask: Ask, theme: Theme, window: QWidget) -> None:
         super().__init__(window)
@@ -78,7 +87,7 @@ class Editing(QObject):
             start.values.setdefault("plants", 1)
             start.values["code"] = self._free_code(start.values["crop"], today)
         self._is_new = True
-        self._open(FormDialog(form_plan(word, new=True), start, self.theme, self._window))
+        self._open(FormDialog(self._plan(word, new=True), start, self.theme, self._window))
         self._follow_crop(word)
 
     def alter(self, thing: Thing, today: date) -> None:
@@ -86,9 +95,13 @@ class Editing(QObject):
         if self._outlook is None or kind_of(thing).word == "own entry":
             return
         start = start_of(thing, self._outlook.farm, BookShelf(self._outlook.catalogue), today)
-        plan = form_plan(kind_of(thing).word, new=False)
+        plan = self._plan(kind_of(thing).word, new=False)
         self._is_new = False
         self._open(FormDialog(plan, start, self.theme, self._window))
+
+    def _plan(self, word: str, *, new: bool) -> FormPlan:
+        assert self._outlook is not None
+        return form_plan(word, new=new, cautions=_cautions(word, self._outlook.catalogue))
 
     def _open(self, dialog: FormDialog) -> None:
         if self._dialog is not None:
@@ -209,7 +222,19 @@ class Editing(QObject):
     def _on_remove(self, go_on: bool) -> None:
         thing, self._removing = self._removing, None
         if go_on and thing is not None and self._outlook is not None:
-            self._conduct.act(self._removal(thing))
+            change_set = self._removal(thing)
+            if self._conduct.act(change_set):
+                self.removed.emit(change_set.title)
+
+
+def _cautions(word: str, catalogue: Catalogue) -> tuple[str, ...]:
+    """Return the cautions of the catalogue for where a thing of a kind is entered."""
+    places = _CAUTIONED.get(word, ())
+    return tuple(
+        f"{caution.topic}. {caution.text}"
+        for caution in catalogue.cautions.values()
+        if set(places) & set(caution.where)
+    )
 
 
 def _spoken(thing: Thing) -> str:

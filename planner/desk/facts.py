@@ -6,13 +6,14 @@ Pure: an outlook goes in, words come out. Must know nothing of widgets.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any, Final
 
 from planner.desk.book import FigureWords, figure_label, figure_words
 from planner.desk.outlook import Outlook
+from planner.desk.pages import Fact, Page, Section
 from planner.desk.places_words import places_by_batch
+from planner.desk.week_facts import G_PER_KG, warnings_about, week_page
 from planner.desk.words import (
     NONE,
     STAGE_LETTERS,
@@ -24,8 +25,6 @@ from planner.desk.words import (
     short_day_words,
     tr,
     unit_words,
-    week_span_words,
-    week_words,
     with_unit,
 )
 from planner.farm.crops import Batch, Phase
@@ -33,10 +32,7 @@ from planner.farm.farm import DAYS_PER_WEEK, Thing, kind_of, label_of
 from planner.farm.fields import NO_ID, FieldKind, Id, specs_of
 from planner.farm.fish import FishGroup
 from planner.farm.site import Bed
-from planner.farm.species import ELEMENTS
-from planner.forecast.values import Band, Flag, WeekVerdict
 
-G_PER_KG: Final = 1000.0
 _GROUP_WEEKS: Final = 12
 _BATCH_FIGURES: Final = (
     "germination_days",
@@ -59,46 +55,6 @@ _FISH_FIGURES: Final = (
     "body_n_g_per_kg",
 )
 _FEED_FIGURES: Final = ("protein_share", "p_g_per_kg", "k_g_per_kg")
-_FLAG_WORDS: Final = {
-    "no climate": "No climate is entered for {name}; book durations apply.",
-    "unplaced": "{name} has no places yet.",
-    "short of places": "{name} has fewer places than plants.",
-    "not suited": "{name} stands in a bed that does not suit it.",
-    "density": "{name}: more fish in the tank than the limit for its size.",
-    "feed falls": "{name}: the feed falls, and the plants' food with it.",
-    "short supply": "{name}: less is supplied than the crops take up.",
-    "water temperature": "{name}: the water is too cold or too warm for good growth.",
-    "lethal temperature": "{name}: the water comes close to what the fish cannot live in.",
-    "ends before plan": "{name} ends before the plan does.",
-}
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Fact:
-    """One line: what, how much, and what more is to be known."""
-
-    label: str
-    value: str
-    note: str = ""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Section:
-    """Facts under a heading; figures carry their source, warnings stand out."""
-
-    title: str
-    facts: tuple[Fact, ...] = ()
-    figures: tuple[FigureWords, ...] = ()
-    warnings: tuple[str, ...] = ()
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Page:
-    """Everything the side panel shows."""
-
-    title: str
-    subtitle: str
-    sections: tuple[Section, ...]
 
 
 def page_of(outlook: Outlook, thing: Thing | None, day: date) -> Page:
@@ -111,21 +67,7 @@ def page_of(outlook: Outlook, thing: Thing | None, day: date) -> Page:
         return _bed_page(outlook, thing, day)
     if thing is not None:
         return _thing_page(outlook, thing)
-    return _week_page(outlook, day)
-
-
-def _warnings(outlook: Outlook, about: Id) -> tuple[Section, ...]:
-    words = tuple(_flag_words(flag) for flag in outlook.flags.get(about, ()))
-    return (Section(title=tr("Take note"), warnings=words),) if words else ()
-
-
-def _flag_words(flag: Flag) -> str:
-    words = tr(_FLAG_WORDS[flag.kind.value], name=flag.name)
-    if flag.on is None:
-        return words
-    if flag.until_on is None or flag.until_on == flag.on:
-        return f"{words} ({day_words(flag.on)})"
-    return f"{words} ({day_words(flag.on)} – {day_words(flag.until_on)})"
+    return week_page(outlook, day)
 
 
 def _batch_page(outlook: Outlook, batch: Batch) -> Page:
@@ -146,7 +88,7 @@ def _batch_page(outlook: Outlook, batch: Batch) -> Page:
         subtitle=", ".join(part for part in (outlook.crop_name(batch.crop), batch.variety) if part)
         + (tr(" · locked") if batch.locked else ""),
         sections=(
-            *_warnings(outlook, batch.id),
+            *warnings_about(outlook, batch.id),
             Section(title=f"{day_words(batch.sow_on)} – {day_words(last)}", facts=dates),
             Section(title=tr("Numbers"), facts=tuple(_batch_numbers(outlook, batch, row))),
             Section(title=tr("Places"), facts=tuple(_batch_places(outlook, batch))),
@@ -230,7 +172,7 @@ def _group_page(outlook: Outlook, group: FishGroup, day: date) -> Page:
         title=group.name,
         subtitle=", ".join(each.name for each in (species, feed) if each),
         sections=(
-            *_warnings(outlook, group.id),
+            *warnings_about(outlook, group.id),
             Section(
                 title=tr("Stocked"),
                 facts=(
@@ -295,7 +237,7 @@ def _bed_page(outlook: Outlook, bed: Bed, day: date) -> Page:
         title=bed.name,
         subtitle=choice_words(bed.kind),
         sections=(
-            *_warnings(outlook, bed.id),
+            *warnings_about(outlook, bed.id),
             Section(
                 title=tr("Size"),
                 facts=(
@@ -342,100 +284,6 @@ def _standing(outlook: Outlook, bed: Bed, day: date) -> Iterator[tuple[Batch, in
             yield batch, held[batch.id]
 
 
-def _week_page(outlook: Outlook, day: date) -> Page:
-    week = outlook.week_of(day)
-    ruler = outlook.forecast.ruler
-    monday = ruler.week_start(week)
-    loops = tuple(_loop_section(outlook, loop.loop, loop.name, week) for loop in outlook.forecast.loops)
-    flags = tuple(
-        _flag_words(flag)
-        for flag in outlook.forecast.flags
-        if flag.on is None
-        or (flag.on < monday + timedelta(days=DAYS_PER_WEEK) and (flag.until_on or flag.on) >= monday)
-    )
-    return Page(
-        title=tr("Week {week}", week=week_words(monday)),
-        subtitle=week_span_words(monday).partition(" · ")[2],
-        sections=(
-            Section(title=tr("Harvest foreseen"), facts=tuple(_harvest(outlook, week))),
-            *loops,
-            *((Section(title=tr("Take note"), warnings=flags),) if flags else ()),
-        ),
-    )
-
-
-def _harvest(outlook: Outlook, week: int) -> Iterator[Fact]:
-    forecast = outlook.forecast
-    days = slice(week * DAYS_PER_WEEK, (week + 1) * DAYS_PER_WEEK)
-    nothing = True
-    for at, crop in enumerate(forecast.crops):
-        grams = float(forecast.harvest_g[at, days].sum())
-        if grams > 0:
-            nothing = False
-            yield Fact(
-                label=outlook.crop_name(crop),
-                value=tr("about {kg} kg", kg=number_words(grams / G_PER_KG, digits=1)),
-            )
-    if nothing:
-        yield Fact(label=tr("Nothing"), value=NONE)
-
-
-def _loop_section(outlook: Outlook, loop: Id, name: str, week: int) -> Section:
-    verdict = outlook.verdicts[loop][week]
-    return Section(title=name, facts=tuple(_verdict_facts(verdict)))
-
-
-def _verdict_facts(verdict: WeekVerdict) -> Iterator[Fact]:
-    yield Fact(
-        label=tr("Feed"), value=tr("{grams} g a day", grams=number_words(verdict.feed_g_per_day, digits=0))
-    )
-    yield Fact(
-        label=tr("Planted"),
-        value=with_unit(verdict.planted_m2, "m²", digits=1),
-        note=tr(
-            "this feed carries {low} to {high} m²",
-            low=number_words(verdict.area_fed_m2[0], digits=1),
-            high=number_words(verdict.area_fed_m2[1], digits=1),
-        ),
-    )
-    if verdict.feed_ratio_g_per_m2_d is not None and verdict.fao_band is not None:
-        yield Fact(
-            label=tr("Feed-rate ratio"),
-            value=with_unit(verdict.feed_ratio_g_per_m2_d, "g/m²/d", digits=0),
-            note=tr(
-                "FAO {a} to {b}, UVI {c} to {d}",
-                a=number_words(verdict.fao_band[0], digits=0),
-                b=number_words(verdict.fao_band[1], digits=0),
-                c=number_words(verdict.uvi_band[0], digits=0),
-                d=number_words(verdict.uvi_band[1], digits=0),
-            ),
-        )
-    for at, element in enumerate(ELEMENTS):
-        yield _element_fact(verdict, at, element)
-
-
-def _element_fact(verdict: WeekVerdict, at: int, element: str) -> Fact:
-    ratio, band = verdict.ratio[at], verdict.band[at]
-    value = choice_words(band)
-    if ratio is not None and band is not Band.NO_DEMAND:
-        value = tr("{band} · {percent} %", band=value, percent=number_words(ratio * 100, digits=0))
-    if verdict.limiting == at:
-        value = tr("{value} · limiting", value=value)
-    return Fact(
-        label=element.capitalize(),
-        value=value,
-        note=tr(
-            "{supply} g supplied, {demand} g wanted",
-            supply=_grams(verdict.supply_g[at]),
-            demand=_grams(verdict.demand_g[at]),
-        ),
-    )
-
-
-def _grams(value: float) -> str:
-    return number_words(value, digits=0 if value >= 10 else 2)
-
-
 def _thing_page(outlook: Outlook, thing: Thing) -> Page:
     facts = []
     for field, spec in specs_of(type(thing)).items():
@@ -447,7 +295,7 @@ def _thing_page(outlook: Outlook, thing: Thing) -> Page:
         title=label_of(thing),
         subtitle=kind_words(kind_of(thing).word),
         sections=(
-            *_warnings(outlook, thing.id),
+            *warnings_about(outlook, thing.id),
             Section(title="", facts=tuple(facts)),
             *_notes(thing.notes if hasattr(thing, "notes") else ""),
         ),

@@ -75,7 +75,13 @@ _SETUP: Final = (
     Entry(key="setup.tank", text="Fish &tanks", submenu=True),
     Entry(key="setup.filter", text="&Filters", submenu=True),
     Entry(key="setup.bed", text="&Beds", submenu=True),
+    _LINE,
+    Entry(key="setup.fish group", text="Fish &groups", submenu=True),
+    Entry(key="setup.fish event", text="Fish e&vents", submenu=True),
+    Entry(key="setup.target", text="Weekly t&argets", submenu=True),
     Entry(key="setup.seed lot", text="Seed l&ots", submenu=True),
+    Entry(key="setup.dose", text="&Doses", submenu=True),
+    Entry(key="setup.reading", text="Water &readings", submenu=True),
 )
 _VIEW: Final = (
     Entry(key="view.today", text="Go to &today", keys="Ctrl+T", picture="today"),

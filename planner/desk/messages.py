@@ -11,6 +11,7 @@ from enum import Enum
 from typing import Protocol
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QAccessible, QAccessibleEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QMessageBox, QPushButton, QToolButton, QWidget
 
 from planner.desk.theme import Theme, icon
@@ -110,6 +111,7 @@ class MessageBar(QFrame):
         self.setAccessibleName(words)
         self.paint_in(self._theme)
         self.show()
+        QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.Alert))
 
     def clear(self) -> None:
         """Take the message away."""

@@ -11,7 +11,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QTextBrowser, QVBoxLayout, QWidget
 
 from planner.desk.book import FigureWords
-from planner.desk.facts import Fact, Page, Section
+from planner.desk.pages import Fact, Page, Section
 from planner.desk.theme import Theme
 from planner.desk.words import tr
 

@@ -16,7 +16,7 @@ from enum import Enum
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QByteArray, QRectF, QSize, Qt
+from PySide6.QtCore import QByteArray, Qt
 from PySide6.QtGui import (
     QBrush,
     QColor,
@@ -24,15 +24,14 @@ from PySide6.QtGui import (
     QFontDatabase,
     QGuiApplication,
     QIcon,
-    QImage,
     QPainter,
     QPalette,
-    QPen,
     QPixmap,
 )
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QApplication
 
+from planner.desk.hatches import hatch
 from planner.shipped import shipped_path
 
 LEAST_CONTRAST: Final = 4.5
@@ -79,8 +78,6 @@ _SHARE_OF_STAGE: Final = {
 }
 """How much of a crop's colour each stage shows; the rest is ground."""
 
-_TILE: Final = 8
-_HATCH_WIDTH: Final = 1.1
 _ICON_SIZES: Final = (16, 20, 24, 32, 48, 64)
 _DRAWN_IN: Final = b'"#000"'
 """The one colour of the shipped pictures, put in the theme's own when they are drawn."""
@@ -310,65 +307,6 @@ def _luminance(colour: QColor) -> float:
 
 def _linear(channel: float) -> float:
     return channel / _LINEAR if channel <= _KNEE else float(((channel + _OFFSET) / (1 + _OFFSET)) ** _GAMMA)
-
-
-def hatch(stage: str, ink: QColor) -> QBrush:
-    """Return a hatch that stands for a stage even without colour.
-
-    Germination is sparse dots, nursery close dots, spacing upright strokes, bed rising strokes,
-    picking a lattice, clearing falling strokes.
-    """
-    image = QImage(QSize(_TILE, _TILE), QImage.Format.Format_ARGB32_Premultiplied)
-    image.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(image)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.setPen(QPen(ink, _HATCH_WIDTH))
-    painter.setBrush(ink)
-    _STROKES[stage](painter)
-    painter.end()
-    return QBrush(image)
-
-
-def _dot(painter: QPainter, x: float, y: float) -> None:
-    painter.drawEllipse(QRectF(x, y, _HATCH_WIDTH, _HATCH_WIDTH))
-
-
-def _sparse_dots(painter: QPainter) -> None:
-    _dot(painter, _TILE / 2, _TILE / 2)
-
-
-def _close_dots(painter: QPainter) -> None:
-    _dot(painter, _TILE / 4, _TILE / 4)
-    _dot(painter, _TILE * 3 / 4, _TILE * 3 / 4)
-
-
-def _upright(painter: QPainter) -> None:
-    painter.drawLine(_TILE // 2, 0, _TILE // 2, _TILE)
-
-
-def _rising(painter: QPainter) -> None:
-    for shift in (-_TILE, 0, _TILE):
-        painter.drawLine(shift, _TILE, shift + _TILE, 0)
-
-
-def _falling(painter: QPainter) -> None:
-    for shift in (-_TILE, 0, _TILE):
-        painter.drawLine(shift, 0, shift + _TILE, _TILE)
-
-
-def _lattice(painter: QPainter) -> None:
-    _rising(painter)
-    _falling(painter)
-
-
-_STROKES: Final = {
-    "germination": _sparse_dots,
-    "nursery": _close_dots,
-    "spacing": _upright,
-    "bed": _rising,
-    "picking": _lattice,
-    "clearing": _falling,
-}
 
 
 def icon(name: str, theme: Theme) -> QIcon:

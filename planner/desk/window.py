@@ -25,13 +25,14 @@ from planner.desk.services import DeskServices, Rooms, WorkspaceNeeds
 from planner.desk.session import Session
 from planner.desk.theme import ShadeChoice, dress, load_fonts, theme_of
 from planner.desk.words import tr
-from planner.farm.farm import label_of
 from planner.farm.mark import plan_mark
 
 if TYPE_CHECKING:
     from planner.desk.workspace import Workspace
 
 _WIDTH, _HEIGHT = 1280, 720
+_LISTED = 25
+"""How many things of a kind a submenu lists, the latest ones."""
 
 
 class MainWindow(QMainWindow):
@@ -136,6 +137,7 @@ class MainWindow(QMainWindow):
         self.workspace = rooms.make_workspace(needs)
         self.workspace.troubled.connect(self.trouble)
         self.workspace.told.connect(self.tell)
+        self.workspace.removed.connect(self._on_removed)
         self.workspace.chosen_changed.connect(self._show_chosen)
         layout = self._middle.layout()
         assert layout is not None
@@ -193,6 +195,9 @@ class MainWindow(QMainWindow):
     def tell(self, words: str) -> None:
         """Say small news in the message bar."""
         self.messages.say(words, tone=Tone.NEWS)
+
+    def _on_removed(self, title: str) -> None:
+        self.messages.say(tr("Done: {title}", title=title), tone=Tone.NEWS, undo=True)
 
     def trouble(self, words: str) -> None:
         """Say expected trouble in the message bar."""
@@ -271,8 +276,8 @@ class MainWindow(QMainWindow):
         submenu = self.menus.submenus[f"setup.{word}"]
         if self.workspace is None:
             return
-        for thing in self.workspace.things(word):
-            submenu.addAction(tr("{name}…", name=label_of(thing))).setData(thing)
+        for thing in self.workspace.things(word)[-_LISTED:]:
+            submenu.addAction(tr("{name}…", name=self.workspace.name_of(thing))).setData(thing)
         submenu.addSeparator()
         submenu.addAction(tr("New…")).setData(f"new.{word}")
 

@@ -14,31 +14,27 @@ from PySide6.QtCore import QByteArray, QPoint, Qt, Signal
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
-from planner.desk import settings
+from planner.desk.asking import Asking
 from planner.desk.bars_of import RowKeeper
 from planner.desk.batch_table import BatchTable
-from planner.desk.book import BookShelf
 from planner.desk.due import DuePanel
 from planner.desk.editing import Editing
 from planner.desk.facts import page_of
 from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.mover import DeskMover
 from planner.desk.newfarm.answers import Answers
-from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
 from planner.desk.outlook import Outlook, look_out
-from planner.desk.printing import PrintDialog, PrintNeeds, PrintWish
 from planner.desk.scene_of import scene_of
 from planner.desk.services import WorkspaceNeeds
 from planner.desk.session import Session
-from planner.desk.sheets import CHOICES, LONGEST_WEEKS, Sheets, calendar_sheets, paper_named
 from planner.desk.side import SidePanel
 from planner.desk.theme import Theme
+from planner.desk.thing_words import thing_words
 from planner.desk.words import tr
 from planner.farm.crops import Batch
 from planner.farm.farm import DAYS_PER_WEEK, Thing, things
 from planner.farm.fields import Id
 from planner.forecast.engine import Forecaster
-from planner.paper.errors import PaperError
 
 
 class Workspace(QWidget):
@@ -46,6 +42,7 @@ class Workspace(QWidget):
 
     troubled = Signal(str)
     told = Signal(str)
+    removed = Signal(str)
     chosen_changed = Signal()
 
     def __init__(self, needs: WorkspaceNeeds, *, forecaster: Forecaster) -> None:
@@ -60,9 +57,9 @@ class Workspace(QWidget):
         self._day = self._today
         self._rows = RowKeeper()
         self._table_is_stale = True
-        self._begin: Callable[[Answers], None] | None = None
         self.mover = DeskMover(needs.conduct)
         self.editing = Editing(needs.conduct, needs.ask, needs.theme, self)
+        self.asking = Asking(needs, self)
         self._build()
         self._connect()
         self._entries = self._make_entries()
@@ -106,6 +103,8 @@ class Workspace(QWidget):
         self.side.week_wanted.connect(self.choose_nothing)
         self.editing.troubled.connect(self.troubled)
         self.editing.told.connect(self.told)
+        self.editing.removed.connect(self.removed)
+        self.asking.told.connect(self.told)
         self.editing.made.connect(self.choose)
 
     # The farm.
@@ -129,6 +128,7 @@ class Workspace(QWidget):
             self._chosen = None
         self.mover.show(self.outlook, self._forecaster)
         self.editing.show(self.outlook, self._forecaster)
+        self.asking.show(self.outlook)
         self.lanes.set_scene(scene_of(self.outlook, self._rows))
         self.due.show_outlook(self.outlook)
         self._table_is_stale = True
@@ -145,6 +145,10 @@ class Workspace(QWidget):
     def things(self, word: str) -> tuple[Thing, ...]:
         """Return all things of a kind on the open farm."""
         return things(self.outlook.farm, word) if self.outlook else ()
+
+    def name_of(self, thing: Thing) -> str:
+        """Return what tells a thing from the others of its kind."""
+        return thing_words(thing, self.outlook.farm, self.outlook.catalogue) if self.outlook else ""
 
     def cautions(self) -> tuple[tuple[str, str], ...]:
         """Return topic and text of every caution of the catalogue."""
@@ -310,70 +314,20 @@ class Workspace(QWidget):
         """Tell whether the due list and the side panel are shown."""
         return not self.due.isHidden(), not self.side.isHidden()
 
-    # Dialogs.
-
     def ask_new_farm(self, begin: Callable[[Answers], None]) -> None:
         """Ask what a new farm begins with, and hand the answers on."""
-        if self.outlook is None:
-            return
-        shelf = BookShelf(self.outlook.catalogue)
-        self._begin = begin
-        needs = NewFarmNeeds(crops=shelf("crop"), fish=shelf("fish"), theme=self.theme, today=self._today)
-        dialog = NewFarmDialog(needs, self)
-        dialog.answered.connect(self._on_answered)
-        dialog.open()
-
-    def _on_answered(self, answers: Answers) -> None:
-        if self._begin is not None:
-            self._begin(answers)
+        self.asking.ask_new_farm(begin)
 
     def ask_print(self) -> None:
         """Show the seeding calendar as it will be printed."""
-        if self.outlook is None:
-            return
-        memory = self._needs.memory
-        wish = PrintWish(
-            paper=memory.get(settings.PAPER),
-            from_on=self._day,
-            weeks=min(max(memory.get(settings.CALENDAR_WEEKS), 1), LONGEST_WEEKS),
-        )
-        needs = PrintNeeds(
-            make=self._sheets,
-            papers=tuple(paper.name for paper in CHOICES),
-            wish=wish,
-            most_weeks=LONGEST_WEEKS,
-            troubles=(PaperError, OSError),
-            today=self._today,
-            folder=self._needs.home,
-            file_name=tr("seeding calendar.pdf"),
-        )
-        dialog = PrintDialog(needs, self.theme, self)
-        dialog.printed.connect(self._on_printed)
-        dialog.open()
-
-    def _sheets(self, wish: PrintWish) -> Sheets:
-        assert self.outlook is not None
-        return calendar_sheets(
-            self.outlook.farm,
-            self.outlook.forecast,
-            self.outlook.catalogue,
-            paper=paper_named(wish.paper),
-            from_on=wish.from_on,
-            weeks=wish.weeks,
-            printed_on=self._needs.now(),
-        )
-
-    def _on_printed(self, wish: PrintWish, words: str) -> None:
-        self._needs.memory.put(settings.PAPER, wish.paper)
-        self._needs.memory.put(settings.CALENDAR_WEEKS, wish.weeks)
-        self.told.emit(words)
+        self.asking.ask_print(self._day)
 
     # Looks.
 
     def wear(self, theme: Theme) -> None:
         """Wear the colours of a theme."""
         self.theme = theme
-        self.editing.theme = theme
+        self.editing.theme = self.asking.theme = theme
         self.due.wear(theme)
         self.side.wear(theme)
         self.lanes.set_theme(theme)

@@ -7,6 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QImage, QPainter, QPalette
 
 from planner.desk import theme as themes
+from planner.desk.hatches import hatch
 from planner.desk.theme import DARK, LEAST_CONTRAST, LIGHT, OKABE_ITO, ShadeChoice, contrast
 from planner.farm.crops import Stage
 from planner.farm.species import ELEMENTS
@@ -64,7 +65,7 @@ def test_that_every_element_has_a_colour_of_its_own(theme):
 
 
 def test_that_no_two_stages_share_a_hatch(qapp):
-    pictures = {stage: _painted(themes.hatch(stage.value, QColor("black"))) for stage in Stage}
+    pictures = {stage: _painted(hatch(stage.value, QColor("black"))) for stage in Stage}
     for one, other in combinations(Stage, 2):
         assert pictures[one] != pictures[other], (one, other)
 

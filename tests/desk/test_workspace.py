@@ -2,9 +2,15 @@
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QMenu
+from PySide6.QtWidgets import QLabel, QMenu
 
+from planner.actions.changing import addition
 from planner.desk.forms.form import FormDialog
+from planner.farm.crops import Target, TargetUnit
+from planner.farm.fish import FishEvent, FishEventKind
+from planner.farm.ids import new_id
+from planner.farm.water import Quantity, Reading
+from tests.desk.helpers import TODAY
 
 
 @pytest.fixture
@@ -87,6 +93,40 @@ def test_that_a_form_of_each_kind_in_the_menus_opens(window, workspace):
     for key in ("new.fish group", "new.fish event", "new.target", "new.dose", "new.reading", "setup.farm"):
         open_form(window, key).reject()
         window.workspace.editing._on_gone()
+
+
+def test_that_the_dose_form_carries_the_caution_about_bases(window):
+    dialog = open_form(window, "new.dose")
+    assert any("goggles" in label.text() for label in dialog.findChildren(QLabel))
+    dialog.reject()
+
+
+def test_that_things_without_a_name_are_listed_by_what_they_are(window, farm):
+    loop, group = farm.loops[0].id, farm.fish_groups[0]
+    things = {
+        "target": Target(id=new_id(), crop="basil", amount_per_week=3, unit=TargetUnit.KG, from_on=TODAY),
+        "reading": Reading(id=new_id(), loop=loop, on=TODAY, quantity=Quantity.PH, value=6.8),
+        "fish event": FishEvent(id=new_id(), group=group.id, on=TODAY, kind=FishEventKind.DEATHS, count=2),
+    }
+    window.conduct.act(addition("Add all", *things.values()))
+    expected = {
+        "target": "Sweet basil, 3 kg a week…",
+        "reading": "pH 6.8, Wed 10 Mar 2027…",
+        "fish event": f"Deaths, {group.name}, Wed 10 Mar 2027…",
+    }
+    for word, said in expected.items():
+        menu = window.menus.submenus[f"setup.{word}"]
+        menu.aboutToShow.emit()
+        assert said in [action.text() for action in menu.actions()]
+
+
+def test_that_a_removal_can_be_taken_back_in_the_message_bar(qtbot, window, workspace, farm):
+    workspace.choose(farm.batches[0].id)
+    window.menus.actions["change.remove"].trigger()
+    assert farm.batches[0].code in window.messages.words
+    qtbot.mouseClick(window.messages._undo, Qt.MouseButton.LeftButton)
+    assert window.conduct.session.farm == farm
+    assert window.messages.words == ""
 
 
 def test_that_the_setup_menu_lists_what_is_there_and_opens_it(window, workspace, farm):

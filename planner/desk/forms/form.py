@@ -50,7 +50,7 @@ class FormPlan:
     main: tuple[str, ...]
     more: tuple[str, ...] = ()
     more_title: str = ""
-    caution: str = ""
+    cautions: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -160,8 +160,6 @@ class FormDialog(QDialog):
         box.addWidget(self._scrolled(self._columns()), 1)
         foot = QVBoxLayout()
         foot.setContentsMargins(metrics.wide, metrics.gap, metrics.wide, 0)
-        if self._plan.caution:
-            foot.addWidget(self._caution())
         foot.addWidget(self._summary)
         foot.addWidget(self._buttons())
         box.addLayout(foot)
@@ -184,6 +182,8 @@ class FormDialog(QDialog):
         across.addLayout(self._group("", self._plan.main, inside), 1)
         if self._plan.more:
             across.addLayout(self._group(self._plan.more_title, self._plan.more, inside), 1)
+        if self._plan.cautions:
+            across.addLayout(self._cautions(inside), 1)
         return inside
 
     def _group(self, title: str, fields: tuple[str, ...], parent: QWidget) -> QGridLayout:
@@ -218,16 +218,22 @@ class FormDialog(QDialog):
         self.rows[field] = row
         return row
 
-    def _caution(self) -> QLabel:
-        label = QLabel(self._plan.caution, self)
-        label.setWordWrap(True)
-        label.setAutoFillBackground(True)
-        palette = label.palette()
-        palette.setColor(label.backgroundRole(), self._theme.notice_ground)
-        palette.setColor(label.foregroundRole(), self._theme.notice)
-        label.setPalette(palette)
-        label.setMargin(self._theme.metrics.gap)
-        return label
+    def _cautions(self, parent: QWidget) -> QVBoxLayout:
+        column = QVBoxLayout()
+        column.setSpacing(self._theme.metrics.gap)
+        for words in self._plan.cautions:
+            label = QLabel(words, parent)
+            label.setWordWrap(True)
+            label.setMinimumWidth(self._theme.metrics.field_width)
+            label.setAutoFillBackground(True)
+            palette = label.palette()
+            palette.setColor(label.backgroundRole(), self._theme.notice_ground)
+            palette.setColor(label.foregroundRole(), self._theme.notice)
+            label.setPalette(palette)
+            label.setMargin(self._theme.metrics.gap)
+            column.addWidget(label)
+        column.addStretch(1)
+        return column
 
     def _buttons(self) -> QDialogButtonBox:
         box = QDialogButtonBox(self)

@@ -19,7 +19,6 @@ from planner.desk.words import kind_words, tr
 from planner.farm.farm import Farm, Thing, kind_named, kind_of, things
 from planner.farm.fields import FieldKind, FieldSpec, specs_of
 from planner.farm.ids import new_id
-from planner.farm.water import Dose
 
 Shelf = Callable[[str], tuple[Choice, ...]]
 """Gives the entries of a shelf of the catalogue, by the shelf's word."""
@@ -63,8 +62,8 @@ FORM_WORDS: Final = tuple(_MAIN)
 """Kinds of things that have a form."""
 
 
-def form_plan(word: str, *, new: bool) -> FormPlan:
-    """Return the form of a kind of thing."""
+def form_plan(word: str, *, new: bool, cautions: tuple[str, ...] = ()) -> FormPlan:
+    """Return the form of a kind of thing, with the cautions it has to carry."""
     owner = kind_named(word).owner
     main = _MAIN[word]
     more = tuple(field for field in specs_of(owner) if field != "id" and field not in main)
@@ -76,7 +75,7 @@ def form_plan(word: str, *, new: bool) -> FormPlan:
         main=main,
         more=more,
         more_title=_more_title(word) if more else "",
-        caution=_caution(word),
+        cautions=cautions,
     )
 
 
@@ -84,20 +83,6 @@ def _more_title(word: str) -> str:
     if word in {"batch", "fish group"}:
         return tr("Your own figures. Leave a field empty to go by the catalogue.")
     return tr("More, where it is known")
-
-
-def _caution(word: str) -> str:
-    if word == kind_of_dose():
-        return tr(
-            "Bases heat up in water and can spit. Wear goggles and gloves, add the base to plenty of cold "
-            "water, give small doses far from the fish, wait and test again."
-        )
-    return ""
-
-
-def kind_of_dose() -> str:
-    """Return the word for doses, whose form carries a caution."""
-    return next(word for word in FORM_WORDS if kind_named(word).owner is Dose)
 
 
 def start_of(thing: Thing, farm: Farm, shelf: Shelf, today: date) -> FormStart:

@@ -180,10 +180,6 @@ def _turn_wheel(widget):
     QApplication.sendEvent(widget, event)
 
 
-def test_that_the_dose_form_carries_the_caution_about_bases(form):
-    assert "goggles" in form_plan("dose", new=True).caution
-
-
 def test_that_the_form_for_a_batch_fits_a_small_screen_by_scrolling(form):
     dialog = form("batch")
     assert dialog.minimumSizeHint().height() <= 720

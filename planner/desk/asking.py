@@ -1,0 +1,95 @@
+"""The two larger dialogs of the workspace: what a new farm begins with, and the calendar to print."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QWidget
+
+from planner.desk import settings
+from planner.desk.book import BookShelf
+from planner.desk.newfarm.answers import Answers
+from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
+from planner.desk.outlook import Outlook
+from planner.desk.printing import PrintDialog, PrintNeeds, PrintWish
+from planner.desk.services import WorkspaceNeeds
+from planner.desk.sheets import CHOICES, LONGEST_WEEKS, Sheets, calendar_sheets, paper_named
+from planner.desk.theme import Theme
+from planner.desk.words import tr
+from planner.paper.errors import PaperError
+
+
+class Asking(QObject):
+    """Opens the dialogs over the workspace and hands on what comes of them."""
+
+    told = Signal(str)
+
+    def __init__(self, needs: WorkspaceNeeds, window: QWidget) -> None:
+        super().__init__(window)
+        self._needs, self._window = needs, window
+        self.theme: Theme = needs.theme
+        self._outlook: Outlook | None = None
+        self._begin: Callable[[Answers], None] | None = None
+
+    def show(self, outlook: Outlook) -> None:
+        """Work on another outlook from now on."""
+        self._outlook = outlook
+
+    def ask_new_farm(self, begin: Callable[[Answers], None]) -> None:
+        """Ask what a new farm begins with, and hand the answers on."""
+        if self._outlook is None:
+            return
+        shelf = BookShelf(self._outlook.catalogue)
+        self._begin = begin
+        today = self._needs.now().date()
+        needs = NewFarmNeeds(crops=shelf("crop"), fish=shelf("fish"), theme=self.theme, today=today)
+        dialog = NewFarmDialog(needs, self._window)
+        dialog.answered.connect(self._on_answered)
+        dialog.open()
+
+    def _on_answered(self, answers: Answers) -> None:
+        if self._begin is not None:
+            self._begin(answers)
+
+    def ask_print(self, day: date) -> None:
+        """Show the seeding calendar from the week of a day on, as it will be printed."""
+        if self._outlook is None:
+            return
+        memory = self._needs.memory
+        wish = PrintWish(
+            paper=memory.get(settings.PAPER),
+            from_on=day,
+            weeks=min(max(memory.get(settings.CALENDAR_WEEKS), 1), LONGEST_WEEKS),
+        )
+        needs = PrintNeeds(
+            make=self._sheets,
+            papers=tuple(paper.name for paper in CHOICES),
+            wish=wish,
+            most_weeks=LONGEST_WEEKS,
+            troubles=(PaperError, OSError),
+            today=self._needs.now().date(),
+            folder=self._needs.home,
+            file_name=tr("seeding calendar.pdf"),
+        )
+        dialog = PrintDialog(needs, self.theme, self._window)
+        dialog.printed.connect(self._on_printed)
+        dialog.open()
+
+    def _sheets(self, wish: PrintWish) -> Sheets:
+        assert self._outlook is not None
+        return calendar_sheets(
+            self._outlook.farm,
+            self._outlook.forecast,
+            self._outlook.catalogue,
+            paper=paper_named(wish.paper),
+            from_on=wish.from_on,
+            weeks=wish.weeks,
+            printed_on=self._needs.now(),
+        )
+
+    def _on_printed(self, wish: PrintWish, words: str) -> None:
+        self._needs.memory.put(settings.PAPER, wish.paper)
+        self._needs.memory.put(settings.CALENDAR_WEEKS, wish.weeks)
+        self.told.emit(words)

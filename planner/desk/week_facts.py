@@ -1,0 +1,151 @@
+"""What the side panel says about a week: harvest, feed, every element, and what to take note of.
+
+Pure: an outlook goes in, words come out. Must know nothing of widgets.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date, timedelta
+from typing import Final
+
+from planner.desk.outlook import Outlook
+from planner.desk.pages import Fact, Page, Section
+from planner.desk.words import (
+    choice_words,
+    day_words,
+    number_words,
+    tr,
+    week_span_words,
+    week_words,
+    with_unit,
+)
+from planner.farm.farm import DAYS_PER_WEEK
+from planner.farm.fields import Id
+from planner.farm.species import ELEMENTS
+from planner.forecast.values import Band, Flag, WeekVerdict
+
+G_PER_KG: Final = 1000.0
+_FLAG_WORDS: Final = {
+    "no climate": "No climate is entered for {name}; book durations apply.",
+    "unplaced": "{name} has no places yet.",
+    "short of places": "{name} has fewer places than plants.",
+    "not suited": "{name} stands in a bed that does not suit it.",
+    "density": "{name}: more fish in the tank than the limit for its size.",
+    "feed falls": "{name}: the feed falls, and the plants' food with it.",
+    "short supply": "{name}: less is supplied than the crops take up.",
+    "water temperature": "{name}: the water is too cold or too warm for good growth.",
+    "lethal temperature": "{name}: the water comes close to what the fish cannot live in.",
+    "ends before plan": "{name} ends before the plan does.",
+}
+
+
+def warnings_about(outlook: Outlook, about: Id) -> tuple[Section, ...]:
+    """Return what the grower should note about a thing, under its heading; empty when nothing."""
+    words = tuple(flag_words(flag) for flag in outlook.flags.get(about, ()))
+    return (Section(title=tr("Take note"), warnings=words),) if words else ()
+
+
+def flag_words(flag: Flag) -> str:
+    """Return a flag in words, with its days."""
+    words = tr(_FLAG_WORDS[flag.kind.value], name=flag.name)
+    if flag.on is None:
+        return words
+    if flag.until_on is None or flag.until_on == flag.on:
+        return f"{words} ({day_words(flag.on)})"
+    return f"{words} ({day_words(flag.on)} – {day_words(flag.until_on)})"
+
+
+def week_page(outlook: Outlook, day: date) -> Page:
+    """Return the page about the week a day lies in."""
+    week = outlook.week_of(day)
+    ruler = outlook.forecast.ruler
+    monday = ruler.week_start(week)
+    loops = tuple(_loop_section(outlook, loop.loop, loop.name, week) for loop in outlook.forecast.loops)
+    flags = tuple(
+        flag_words(flag)
+        for flag in outlook.forecast.flags
+        if flag.on is None
+        or (flag.on < monday + timedelta(days=DAYS_PER_WEEK) and (flag.until_on or flag.on) >= monday)
+    )
+    return Page(
+        title=tr("Week {week}", week=week_words(monday)),
+        subtitle=week_span_words(monday).partition(" · ")[2],
+        sections=(
+            Section(title=tr("Harvest foreseen"), facts=tuple(_harvest(outlook, week))),
+            *loops,
+            *((Section(title=tr("Take note"), warnings=flags),) if flags else ()),
+        ),
+    )
+
+
+def _harvest(outlook: Outlook, week: int) -> Iterator[Fact]:
+    forecast = outlook.forecast
+    days = slice(week * DAYS_PER_WEEK, (week + 1) * DAYS_PER_WEEK)
+    nothing = True
+    for at, crop in enumerate(forecast.crops):
+        grams = float(forecast.harvest_g[at, days].sum())
+        if grams > 0:
+            nothing = False
+            yield Fact(
+                label=outlook.crop_name(crop),
+                value=tr("about {kg} kg", kg=number_words(grams / G_PER_KG, digits=1)),
+            )
+    if nothing:
+        yield Fact(label="", value=tr("Nothing"))
+
+
+def _loop_section(outlook: Outlook, loop: Id, name: str, week: int) -> Section:
+    verdict = outlook.verdicts[loop][week]
+    return Section(title=name, facts=tuple(_verdict_facts(verdict)))
+
+
+def _verdict_facts(verdict: WeekVerdict) -> Iterator[Fact]:
+    yield Fact(
+        label=tr("Feed"), value=tr("{grams} g a day", grams=number_words(verdict.feed_g_per_day, digits=0))
+    )
+    yield Fact(
+        label=tr("Planted"),
+        value=with_unit(verdict.planted_m2, "m²", digits=1),
+        note=tr(
+            "this feed carries {low} to {high} m²",
+            low=number_words(verdict.area_fed_m2[0], digits=1),
+            high=number_words(verdict.area_fed_m2[1], digits=1),
+        ),
+    )
+    if verdict.feed_ratio_g_per_m2_d is not None and verdict.fao_band is not None:
+        yield Fact(
+            label=tr("Feed-rate ratio"),
+            value=with_unit(verdict.feed_ratio_g_per_m2_d, "g/m²/d", digits=0),
+            note=tr(
+                "FAO {a} to {b}, UVI {c} to {d}",
+                a=number_words(verdict.fao_band[0], digits=0),
+                b=number_words(verdict.fao_band[1], digits=0),
+                c=number_words(verdict.uvi_band[0], digits=0),
+                d=number_words(verdict.uvi_band[1], digits=0),
+            ),
+        )
+    for at, element in enumerate(ELEMENTS):
+        yield _element_fact(verdict, at, element)
+
+
+def _element_fact(verdict: WeekVerdict, at: int, element: str) -> Fact:
+    ratio, band = verdict.ratio[at], verdict.band[at]
+    value = choice_words(band)
+    if ratio is not None and band is not Band.NO_DEMAND:
+        value = tr("{band} · {percent} %", band=value, percent=number_words(ratio * 100, digits=0))
+    if verdict.limiting == at:
+        value = tr("{value} · limiting", value=value)
+    return Fact(
+        label=element.capitalize(),
+        value=value,
+        note=tr(
+            "{supply} g supplied, {demand} g wanted",
+            supply=_grams(verdict.supply_g[at]),
+            demand=_grams(verdict.demand_g[at]),
+        ),
+    )
+
+
+def _grams(value: float) -> str:
+    return number_words(value, digits=0 if value >= 10 else 2)
