@@ -31,9 +31,11 @@ class RulerStrip(QWidget):
 
     def set_frame(self, frame: Frame) -> None:
         """Show other days."""
-        self._frame = frame
-        self.updateGeometry()
-        self.update()
+        before, self._frame = self._frame, frame
+        if before.kit is not frame.kit:
+            self.updateGeometry()
+        if before != frame:
+            self.update()
 
     def sizeHint(self) -> QSize:
         return QSize(round(self._frame.kit.names_px * 2), round(ruler_height(self._frame.kit)))

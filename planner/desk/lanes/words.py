@@ -6,6 +6,7 @@ Must know nothing of painting or of farms as a whole.
 from __future__ import annotations
 
 from datetime import date
+from functools import lru_cache
 from typing import Final
 
 from PySide6.QtCore import QCoreApplication, QDate, QLocale
@@ -163,7 +164,13 @@ def weekday_short(day: int) -> str:
 
 def month_short(day: int) -> str:
     """Return the short name of the month."""
-    return QLocale().standaloneMonthName(date.fromordinal(day).month, _MONTH_SHORT)
+    return _months(QLocale().name())[date.fromordinal(day).month - 1]
+
+
+@lru_cache(maxsize=4)
+def _months(locale: str) -> tuple[str, ...]:
+    names = QLocale(locale)
+    return tuple(names.standaloneMonthName(month, _MONTH_SHORT) for month in range(1, 13))
 
 
 def month_year(day: int) -> str:
