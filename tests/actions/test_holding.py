@@ -1,5 +1,6 @@
 """Clashes of holds are found step by step just as they are found from the beginning."""
 
+import dataclasses
 import itertools
 from datetime import timedelta
 
@@ -60,6 +61,24 @@ def test_that_a_step_finds_what_a_new_look_finds(before, after):
     book = next_book(book_of(before), after)
     assert pairs(book.clashes) == clashing(after)
     assert pairs(new_clashes(book_of(before), book)) == clashing(after) - clashing(before)
+
+
+def test_that_a_clash_ends_when_one_of_the_two_goes_to_another_unit():
+    one = Hold(
+        placement=Id("p1"),
+        batch=Id("b"),
+        bed=Id("bed"),
+        unit=1,
+        first=1,
+        last=4,
+        from_on=START,
+        until_on=START + timedelta(days=5),
+    )
+    other = dataclasses.replace(one, placement=Id("p2"))
+    book = book_of((one, other))
+    assert len(book.clashes) == 1
+    assert next_book(book, (one, dataclasses.replace(other, unit=2))).clashes == ()
+    assert next_book(book, (one,)).clashes == ()
 
 
 @given(holds())

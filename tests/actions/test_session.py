@@ -268,6 +268,21 @@ def test_that_days_are_kept_for_batches_that_an_act_moves_without_touching_their
     assert set(session._store.held()) >= {hold for hold in holds_of(session.farm) if hold.batch == FIRST.id}
 
 
+def test_that_days_stay_kept_when_a_changed_run_holds_the_same_as_before(tmp_path):
+    def same_days(farm):
+        return tuple(
+            dataclasses.replace(hold, from_on=START, until_on=START.replace(year=2027))
+            for hold in holds_of(farm)
+            if hold.batch != THIRD.id
+        )
+
+    farm = sample_farm()
+    with FarmStore.create(tmp_path / "same.raftweek", farm, same_days(farm)) as store:
+        session = session_over(store, holds=same_days)
+        session.act(change_set(altered(FIRST_PLACES, phase=Phase.SPACING)))
+        assert set(store.held()) == set(same_days(session.farm))
+
+
 def test_that_what_clashed_before_can_be_mended_one_by_one(tmp_path):
     farm = sample_farm()
     other, another = batch("BAS-26W10-C", plants=1), batch("BAS-26W10-D", plants=1)
