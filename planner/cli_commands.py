@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING, Any, Final
 
 from planner import __version__
 from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means, is_text, local_today
+from planner.commands_verify import add_verify
 
 if TYPE_CHECKING:
     from planner.farm.farm import Farm
@@ -39,6 +40,7 @@ examples:
   raftweek calendar school.raftweek --pdf out.pdf --paper A3 --weeks 13
   raftweek import school.toml school.raftweek         make a farm file of a text
   raftweek export school.raftweek school.toml         write a farm file as text
+  raftweek verify --area water                        hold the arithmetic against print
 
 exit codes: 0 good, 1 the farm has faults or cannot be read, 2 wrong usage"""
 
@@ -65,6 +67,7 @@ def parser() -> argparse.ArgumentParser:
     _add_calendar(commands)
     _add_import(commands)
     _add_export(commands)
+    add_verify(commands)
     return whole
 
 

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from planner.forecast.verify.cases import Area, Input
     from planner.forecast.verify.run import CaseResult, Counts
 
-_WITHIN, _OUTSIDE, _WRONG_USAGE = 0, 1, 2
+_GOOD, _OUTSIDE = 0, 1
 _PERCENT: Final = 100.0
 _HEADS: Final = ("", "ours", "published", "difference", "tolerance", "source", "case")
 _RIGHT: Final = (1, 2, 3, 4)
@@ -30,8 +30,8 @@ def add_verify(commands: Any) -> None:
     parser = commands.add_parser(
         "verify",
         help="hold the arithmetic against published figures",
-        description="Works published cases again with the shipped figures and shows inputs, result, published "
-        "figure, difference, tolerance and source of each.",
+        description="Works published cases again with the shipped figures and shows of each the inputs, our "
+        "figure, the published one, their difference, the tolerance and the source.",
     )
     parser.add_argument("--json", action="store_true", help="as JSON (docs/verify.md)")
     parser.add_argument("--area", metavar="A", help="one area only, such as water")
@@ -47,7 +47,7 @@ def run_verify(parsed: argparse.Namespace) -> int:
         areas = shipped_areas(means)
         wanted = [area for area in areas if parsed.area in (None, area.key)]
         if not wanted:
-            return _no_area(parsed.area, areas)
+            raise _no_area(parsed.area, areas)
         results = results_of(means, wanted)
     except CatalogueError as error:
         print(error, file=sys.stderr)
@@ -59,13 +59,14 @@ def run_verify(parsed: argparse.Namespace) -> int:
         _print_json(results)
     else:
         print("\n".join(_lines(wanted, results, counts)))
-    return _OUTSIDE if counts.outside else _WITHIN
+    return _OUTSIDE if counts.outside else _GOOD
 
 
-def _no_area(word: str, areas: Sequence[Area]) -> int:
+def _no_area(word: str, areas: Sequence[Area]) -> Exception:
+    from planner.cli_commands import WrongUsageError
+
     known = ", ".join(area.key for area in areas)
-    print(f'--area "{word}" is no area of cases; there are {known}.', file=sys.stderr)
-    return _WRONG_USAGE
+    return WrongUsageError(f'--area "{word}" is no area of cases; there are {known}.')
 
 
 def _print_json(results: Sequence[CaseResult]) -> None:

@@ -16,6 +16,13 @@ def shipped_figure(inputs: Inputs, ledger: Ledger) -> float:
     return ledger.value(inputs.text("figure"))
 
 
+def shipped_low(inputs: Inputs, ledger: Ledger) -> float:
+    """The low end of a figure as it is shipped."""
+    path = inputs.text("figure")
+    ledger.value(path)
+    return ledger.catalogue.figure(path).low
+
+
 def ammonia_of_feed(inputs: Inputs, ledger: Ledger) -> float:
     """Total ammonia nitrogen that fish give off from feed."""
     return elements.total_ammonia_nitrogen(
@@ -200,6 +207,7 @@ FILTERS: Final[dict[str, Computation]] = {
     each.__name__: each
     for each in (
         shipped_figure,
+        shipped_low,
         ammonia_of_feed,
         oxygen_for_nitrogen,
         alkalinity_for_nitrogen,

@@ -101,17 +101,6 @@ def oxygen_gas_mass(inputs: Inputs, ledger: Ledger) -> float:
     return water.oxygen_mass_from_volume(inputs.number("volume_ml"), density_mg_per_ml=density)
 
 
-def minutes_without_air(inputs: Inputs, ledger: Ledger) -> float:
-    """Straight-line time until oxygen is critical."""
-    del ledger
-    return water.minutes_to_critical_oxygen(
-        inputs.number("oxygen_mg_per_l"),
-        critical_mg_per_l=inputs.number("critical_mg_per_l"),
-        density_kg_per_m3=inputs.number("density_kg_per_m3"),
-        uptake_mg_per_kg_h=inputs.number("uptake_mg_per_kg_h"),
-    )
-
-
 def carbon_dioxide(inputs: Inputs, ledger: Ledger) -> float:
     """Free carbon dioxide from alkalinity and pH."""
     return water.carbon_dioxide(
@@ -176,7 +165,6 @@ WATER: Final[dict[str, Computation]] = {
         oxygen_at_altitude,
         oxygen_at_pressure,
         oxygen_gas_mass,
-        minutes_without_air,
         carbon_dioxide,
         dissolved_solids,
         iron_dose,
