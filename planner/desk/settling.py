@@ -1,7 +1,8 @@
 """Works out which places a batch takes when it is sown, moved or altered, as one set of changes.
 
-Tries to leave every run where it is, then elsewhere on the same raft, then anywhere in the bed. Returns
-a refusal when there is no room. Must know nothing of widgets or words.
+Tries to leave every run where it is, then elsewhere on the same raft. Seedlings may also go to another
+tray of their nursery, unless it is they that are held. Returns a refusal when there is no room. Must know
+nothing of widgets or words.
 """
 
 from __future__ import annotations
@@ -82,6 +83,8 @@ class Settler:
         for run in self.runs:
             bed, unit = (step.bed, step.unit) if step.bed and run.id == step.run else (run.bed, run.unit)
             found = self._settled(run, bed, unit, step.days, kept)
+            if isinstance(found, Refusal) and run.phase is Phase.NURSERY and run.id != step.run:
+                found = self._other_tray(run, step.days, kept)
             if isinstance(found, Refusal):
                 return found
             kept.extend(found)
@@ -124,19 +127,28 @@ class Settler:
                 changes.extend(Change(after=run) for run in more)
         return Settled(changes=tuple(changes), refusals=tuple(refusals))
 
+    def _other_tray(
+        self, run: Placement, days: int, kept: list[Placement]
+    ) -> tuple[Placement, ...] | Refusal:
+        """Return runs anywhere in the nursery in place of one; the first keeps its id."""
+        found = self._anywhere(run.phase, (run.bed,), run.count, kept, days=days)
+        if isinstance(found, Refusal):
+            return found
+        return (dataclasses.replace(found[0], id=run.id), *found[1:])
+
     def _anywhere(
-        self, phase: Phase, beds: tuple[Id, ...], count: int, kept: list[Placement]
+        self, phase: Phase, beds: tuple[Id, ...], count: int, kept: list[Placement], *, days: int = 0
     ) -> tuple[Placement, ...] | Refusal:
         """Return places in the first bed with room: on one unit when one is enough, else on several."""
         refusal: Refusal | None = None
         for bed in beds:
             units = range(1, self._beds[bed].units + 1)
-            free = {unit: self._free(bed, unit, phase, 0, kept) for unit in units}
+            free = {unit: self._free(bed, unit, phase, days, kept) for unit in units}
             room = {unit: sum(size for _, size in spans) for unit, spans in free.items()}
             suited = self._suits(phase, bed)
             if suited and sum(room.values()) >= count:
                 return self._on_units(phase, bed, count, free, room)
-            refusal = self._full(phase, bed, None, count, 0) if suited else self._refusal(_WRONG, bed)
+            refusal = self._full(phase, bed, None, count, days) if suited else self._refusal(_WRONG, bed)
         assert refusal is not None
         return refusal
 

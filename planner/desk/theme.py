@@ -117,8 +117,8 @@ class Metrics:
     row: int = 28
     icon: int = 20
     radius: int = 4
-    side_width: int = 290
-    due_width: int = 280
+    side_width: int = 312
+    due_width: int = 272
     field_width: int = 190
 
 

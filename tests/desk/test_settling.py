@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from planner.desk.settling import Settler, Step, settle_altered, settle_new
 from planner.farm.changes import ChangeSet, applied
-from planner.farm.crops import Batch, Phase
+from planner.farm.crops import Batch, Phase, Placement
 from planner.farm.ids import new_id
 from planner.farm.species import BedKind
 from planner.forecast.checks import all_faults
@@ -85,6 +85,47 @@ def test_that_whatever_is_moved_wherever_no_place_is_ever_held_twice(data, farm,
         for phase in Phase
     }
     assert held == before
+
+
+@pytest.fixture(scope="session")
+def crowded(farm):
+    """Two sowings that fill the first tray one after the other; the second tray is empty."""
+    nursery = next(bed for bed in farm.beds if bed.kind is BedKind.NURSERY)
+    early = dataclasses.replace(farm.batches[0], crop="lettuce-leaf", sow_on=farm.settings.plan_from)
+    late = dataclasses.replace(early, id=new_id(), code="LATE", sow_on=early.sow_on + timedelta(days=30))
+    runs = tuple(
+        Placement(
+            id=new_id(),
+            batch=batch.id,
+            phase=Phase.NURSERY,
+            bed=nursery.id,
+            unit=1,
+            first=1,
+            count=nursery.places_per_unit,
+        )
+        for batch in (early, late)
+    )
+    return dataclasses.replace(farm, batches=(early, late), placements=runs)
+
+
+def test_that_seedlings_go_to_another_tray_when_theirs_is_full_on_the_new_days(crowded, means):
+    late = crowded.batches[1]
+    forecast = means.forecaster.preview(crowded)
+    settler = Settler(crowded, forecast, dict(means.catalogue.crops), late.id)
+    moved = after(crowded, settler.move(Step(batch=late.id, days=-25)))
+    (run,) = (run for run in moved.placements if run.batch == late.id)
+    assert run.unit == 2
+    assert run.id == crowded.placements[1].id
+    assert all_faults(moved, means.forecaster) == ()
+
+
+def test_that_seedlings_held_in_the_hand_stay_on_their_tray_or_are_refused(crowded, means):
+    late, run = crowded.batches[1], crowded.placements[1]
+    forecast = means.forecaster.preview(crowded)
+    settler = Settler(crowded, forecast, dict(means.catalogue.crops), late.id)
+    found = settler.move(Step(batch=late.id, run=run.id, days=-25))
+    assert isinstance(found, Refusal)
+    assert found.blocking == (crowded.batches[0].code,)
 
 
 def new_batch(farm, **changes):
