@@ -8,7 +8,7 @@ import numpy as np
 
 from planner.farm.species import ELEMENTS
 from planner.forecast.profiles import Profile, contents, growth_by_day, is_fruiting, picks_by_day
-from planner.forecast.values import BatchTable, Floats, Ints, Ruler
+from planner.forecast.values import BatchTable, Floats, Ruler
 
 _GROUPS = 2
 _BED, _PICKING = 3, 4
@@ -69,21 +69,22 @@ def harvests(
     """
     plants = np.zeros((crops, ruler.days))
     grams = np.zeros((crops, ruler.days))
-    for number in np.unique(table.profile):
-        rows = table.profile == number
+    lead = max((profile.picking_window for profile in profiles), default=0)
+    first = table.ends[:, _BED]
+    inside = (first >= -lead) & (first < ruler.days)
+    width = lead + ruler.days
+    cell = table.profile[inside] * width + first[inside] + lead
+    counts = np.bincount(cell, weights=table.plants[inside], minlength=width * len(profiles))
+    for number, crop in _crop_of_profile(table):
         profile = profiles[number]
-        lead = picks_by_day(profile).size
-        first = table.ends[rows, _BED]
-        picked = _picked(first, table.plants[rows], profile, lead=lead, days=ruler.days)
-        crop = int(table.crop[rows][0])
+        standing = counts[number * width : (number + 1) * width] * profile.bed_survival_share
+        picked = np.convolve(standing, picks_by_day(profile))[lead:width]
         plants[crop] += picked
         grams[crop] += picked * profile.yield_g_per_plant
     return plants, grams
 
 
-def _picked(first: Ints, plants: Ints, profile: Profile, *, lead: int, days: int) -> Floats:
-    inside = (first >= -lead) & (first < days)
-    counts = np.bincount(first[inside] + lead, weights=plants[inside], minlength=lead + days)
-    standing = counts * profile.bed_survival_share
-    picked: Floats = np.convolve(standing, picks_by_day(profile))[lead : lead + days]
-    return picked
+def _crop_of_profile(table: BatchTable) -> list[tuple[int, int]]:
+    """Return (profile, crop) of every profile that a batch has."""
+    profiles, rows = np.unique(table.profile, return_index=True)
+    return [(int(number), int(table.crop[row])) for number, row in zip(profiles, rows, strict=True)]

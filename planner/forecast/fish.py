@@ -70,16 +70,21 @@ def forecast_group(
     temperature = np.full(days, species.optimum_c) if water_c is None else water_c
     walk = _Walk(group=group, events=events, species=species, temperature=temperature, ration=ration)
     series = {name: np.zeros(ruler.days) for name in ("count", "weight", "feed", "gain", "out", "out_g")}
+    first = ruler.day_of(group.stocked_on)
     for age in range(days):
         on = group.stocked_on + timedelta(days=age)
-        day = ruler.day_of(on)
         taken, taken_g = walk.morning(on)
         did = walk.through_the_day(on, age=age)
+        day = first + age
         if day >= 0:
             values = (walk.shoal.count, walk.shoal.weight_g, did.feed_g, did.gain_g, taken, taken_g)
             for name, value in zip(series, values, strict=True):
                 series[name][day] = value
         walk.evening(did)
+        if walk.is_over(on):
+            # Nothing swims and nothing is to come: only the last weight stays to be seen.
+            series["weight"][max(day + 1, 0) :] = walk.shoal.weight_g
+            break
     return GroupForecast(
         group=group.id,
         name=group.name,
@@ -113,6 +118,7 @@ class _Walk:
         )
         self._warmth: list[float] = warmth.tolist()
         self._ration = ration
+        self._last_event_on = max((event.on for event in events), default=group.stocked_on)
         self._by_day: dict[date, list[FishEvent]] = {}
         for event in events:
             self._by_day.setdefault(event.on, []).append(event)
@@ -132,6 +138,10 @@ class _Walk:
             else:
                 _meet(event, self.shoal)
         return taken, taken_g
+
+    def is_over(self, on: date) -> bool:
+        """Tell whether no fish are left after a day and no event is to come."""
+        return self.shoal.count <= 0 and on >= self._last_event_on
 
     def through_the_day(self, on: date, *, age: int) -> _Day:
         """Return what is fed and grown on a day, `age` days after stocking."""

@@ -35,9 +35,10 @@ def require_at_least(name: str, value: Values, *, low: float, unit: str = "") ->
     Traceback (most recent call last):
     ValueError: feed is -2 g/d; it must be at least 0 g/d
     """
-    if np.size(value) == 0:
+    if not isinstance(value, float) and np.size(value) == 0:
         return
-    smallest = float(np.min(value))
+    # Numbers come by the thousand, and numpy takes long over a single one.
+    smallest = value if isinstance(value, float) else float(np.min(value))
     if not smallest >= low:
         raise ValueError(f"{name} is {_said(smallest, unit)}; it must be at least {_said(low, unit)}")
 
@@ -49,9 +50,10 @@ def require_at_most(name: str, value: Values, *, high: float, unit: str = "") ->
     Traceback (most recent call last):
     ValueError: pH is 15; it must be at most 14
     """
-    if np.size(value) == 0:
+    if not isinstance(value, float) and np.size(value) == 0:
         return
-    largest = float(np.max(value))
+    # Numbers come by the thousand, and numpy takes long over a single one.
+    largest = value if isinstance(value, float) else float(np.max(value))
     if not largest <= high:
         raise ValueError(f"{name} is {_said(largest, unit)}; it must be at most {_said(high, unit)}")
 
@@ -72,9 +74,10 @@ def require_above(name: str, value: Values, *, low: float, unit: str = "") -> No
     Traceback (most recent call last):
     ValueError: feed conversion is 0 g/g; it must be above 0 g/g
     """
-    if np.size(value) == 0:
+    if not isinstance(value, float) and np.size(value) == 0:
         return
-    smallest = float(np.min(value))
+    # Numbers come by the thousand, and numpy takes long over a single one.
+    smallest = value if isinstance(value, float) else float(np.min(value))
     if not smallest > low:
         raise ValueError(f"{name} is {_said(smallest, unit)}; it must be above {_said(low, unit)}")
 
