@@ -13,7 +13,7 @@ from PySide6.QtCore import QLineF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
 from planner.desk.lanes import words
-from planner.desk.lanes.fish_lane import draw_steps, fill_steps, nice_top
+from planner.desk.lanes.fish_lane import draw_steps, nice_top
 from planner.desk.lanes.grid import Calendar, anchor_hatches, paint_grid, paint_today
 from planner.desk.lanes.kit import Face, Kit
 from planner.desk.lanes.scene import BalanceScene, BandMark, Curve, ElementWeeks, RatioBand
@@ -289,8 +289,9 @@ class _Lane:
         box = times.adjusted(0, _FREE, 0, -2)
         labels = [self._ratio_band(box, position, top) for position in range(len(scene.ratio_bands))]
         draw_steps(self.painter, box, scene.feed_ratio, self.scale, top, QPen(self.kit.theme.text, 2))
+        taken: list[QRectF] = []
         for label in labels:
-            self._band_label(label)
+            self._band_label(label, taken)
         self.painter.restore()
 
     def _ratio_band(self, box: QRectF, position: int, top: float) -> tuple[QRectF, str, QColor]:
@@ -315,20 +316,20 @@ class _Lane:
         first = rects[0] if rects else QRectF()
         return QRectF(max(first.x(), box.x()), first.y(), first.width(), first.height()), band.name, fill
 
-    def _band_label(self, label: tuple[QRectF, str, QColor]) -> None:
+    def _band_label(self, label: tuple[QRectF, str, QColor], taken: list[QRectF]) -> None:
+        """Write the name of a band at its left, beside the names that are there already."""
         box, text, fill = label
         if box.isNull() or not text:
             return
         height = self.kit.height(Face.SMALL)
+        middle = box.center().y()
         room = QRectF(
-            box.x() + _LETTER_PAD * 2,
-            box.y(),
-            self.kit.width(text, Face.SMALL) + 2,
-            max(box.height(), height),
+            box.x() + 2 * _LETTER_PAD, middle - height / 2, self.kit.width(text, Face.SMALL), height
         )
+        for other in taken:
+            if other.intersects(room):
+                room.moveLeft(other.right() + 4 * _LETTER_PAD)
+        taken.append(room)
         self.kit.plate(self.painter, room, fill, room.width(), height)
         self.painter.setPen(self.kit.theme.on(fill))
-        self.kit.write(self.painter, room, text, face=Face.SMALL)
-
-
-__all__ = ["BalanceLook", "balance_height", "fill_steps", "paint_balance"]
+        self.kit.write(self.painter, room.adjusted(0, 0, 1, 0), text, face=Face.SMALL)

@@ -218,24 +218,28 @@ def _paint_group(painter: QPainter, row: QRectF, group: FishRow, scale: TimeScal
 def _paint_marks(
     painter: QPainter, bar: QRectF, times: QRectF, group: FishRow, scale: TimeScale, kit: Kit
 ) -> None:
-    free = bar.left() + 4
     shown = [
         mark for mark in group.marks if times.left() - _MARK <= scale.x_of(mark.day) <= times.right() + _MARK
     ]
-    for position, mark in enumerate(shown):
-        x = scale.x_of(mark.day + 0.5)
-        text = words.mark_text(mark)
-        limit = (
-            scale.x_of(shown[position + 1].day + 0.5) - _MARK if position + 1 < len(shown) else bar.right()
-        )
-        if x - _MARK < free - 4 and position:
+    places = [scale.x_of(mark.day + 0.5) for mark in shown]
+    before = -math.inf
+    for mark, x, following in zip(shown, places, [*places, math.inf][1:], strict=True):
+        if x - before < _MARK:
             continue
+        before = x
         paint_mark(painter, QPointF(x, bar.center().y()), mark, kit)
-        free = x + _MARK + 3
-        room = min(limit, bar.right()) - free - 4
-        if room >= kit.width(text, Face.SMALL) and mark.kind is not FishMarkKind.OFF_FEED:
-            painter.setPen(kit.theme.text)
-            free += kit.write(painter, QRectF(free, bar.y(), room, bar.height()), text, face=Face.SMALL)
+        _write_mark(painter, QRectF(x, bar.y(), min(following, times.right()) - x, bar.height()), mark, kit)
+
+
+def _write_mark(painter: QPainter, room: QRectF, mark: FishMark, kit: Kit) -> None:
+    """Write what a mark stands for beside it, if it fits before the next one."""
+    if mark.kind is FishMarkKind.OFF_FEED:
+        return
+    free = room.adjusted(_MARK + 4, 0, -_MARK - 4, 0)
+    text = words.mark_text(mark)
+    if kit.width(text, Face.SMALL) <= free.width():
+        painter.setPen(kit.theme.text)
+        kit.write(painter, free, text, face=Face.SMALL)
 
 
 def paint_mark(painter: QPainter, at: QPointF, mark: FishMark, kit: Kit) -> None:

@@ -15,7 +15,7 @@ from planner.desk.lanes.scene import Bar
 LEAST_LINES: Final = 0.72
 """Height that still holds a small letter, in lines."""
 
-MOST_LINES: Final = 6.0
+MOST_LINES: Final = 14.0
 """A row grows no higher than this; more bars on the same days get thinner."""
 
 SHARED_LINES: Final = 1.6

@@ -13,6 +13,7 @@ from planner.desk.lanes.scene import NO_UNIT, Bar, Row, RowGroup, RowKey, Scene
 from planner.farm.fields import Id
 
 _TINY: Final = 1e-6
+_FEW: Final = 12
 
 
 class Spot(NamedTuple):
@@ -32,21 +33,39 @@ class Way(Enum):
 
 
 class SceneIndex:
-    """Bars of one scene by batch, and rows by their keys."""
+    """Bars of one scene by batch, and rows by their keys.
+
+    A scene is made after every act, but only a few batches of it are asked for: those are searched one by
+    one; the table of all is made when many are.
+    """
 
     def __init__(self, scene: Scene) -> None:
-        self._spots: dict[Id, list[Spot]] = {}
-        self._rows: dict[RowKey, tuple[RowGroup, Row]] = {}
-        for group in scene.groups:
-            for row in group.rows:
-                key = row.key
-                self._rows[key] = (group, row)
-                for bar in row.bars:
-                    self._spots.setdefault(bar.batch, []).append(Spot(key, bar))
+        self._rows: dict[RowKey, tuple[RowGroup, Row]] = {
+            row.key: (group, row) for group in scene.groups for row in group.rows
+        }
+        self._few: dict[Id, tuple[Spot, ...]] = {}
+        self._all: dict[Id, list[Spot]] | None = None
 
     def spots(self, batch: Id) -> tuple[Spot, ...]:
         """Return all bars of a batch."""
-        return tuple(self._spots.get(batch, ()))
+        found = self._few.get(batch)
+        if found is None:
+            found = self._search(batch) if len(self._few) < _FEW else tuple(self._table().get(batch, ()))
+            self._few[batch] = found
+        return found
+
+    def _search(self, batch: Id) -> tuple[Spot, ...]:
+        return tuple(
+            Spot(key, bar) for key, (_, row) in self._rows.items() for bar in row.bars if bar.batch == batch
+        )
+
+    def _table(self) -> dict[Id, list[Spot]]:
+        if self._all is None:
+            self._all = {}
+            for key, (_, row) in self._rows.items():
+                for bar in row.bars:
+                    self._all.setdefault(bar.batch, []).append(Spot(key, bar))
+        return self._all
 
     def row(self, key: RowKey) -> tuple[RowGroup, Row] | None:
         """Return a row with its group."""
@@ -56,7 +75,7 @@ class SceneIndex:
         """Return the bar as it is now: the same run, else the same phase, else any bar of the batch."""
         if bar is None:
             return None
-        spots = self._spots.get(bar.batch, [])
+        spots = self.spots(bar.batch)
         same_run = (spot for spot in spots if spot.bar.key == bar.key)
         same_phase = (spot for spot in spots if spot.bar.phase is bar.phase)
         return next(same_run, None) or next(same_phase, None) or next(iter(spots), None)

@@ -54,9 +54,9 @@ def beds_look(kit: Kit, scene, scroll: float = 0.0) -> BedsLook:
     return BedsLook(layout=layout, scroll=scroll)
 
 
-def lane_painters(kit: Kit, scene, px: float):
+def lane_painters(kit: Kit, scene, px: float, scale: TimeScale | None = None):
     """Return every lane's painter as a function of a QPainter."""
-    scale = scale_of(kit, px)
+    scale = scale or scale_of(kit, px)
     look = beds_look(kit, scene, scroll=37)
     times = INSIDE.adjusted(kit.names_px, 0, 0, 0)
     ruler = QRectF(times.x(), times.y(), times.width(), ruler_height(kit))
@@ -89,6 +89,16 @@ def test_that_no_lane_paints_outside_of_its_place(qapp, theme, px):
         middle = inside.center()
         assert image.pixel(inside.right() - 3, inside.top() + 3) != BLANK, name
         assert name == "ruler" or image.pixel(middle.x(), middle.y()) != BLANK, name
+
+
+@pytest.mark.parametrize("day", [START - 9000, START - 60, START + 170, START + 330, START + 40_000])
+@pytest.mark.parametrize("px", [0.45, 7.0, 56.0])
+def test_that_every_lane_can_be_painted_wherever_it_is_scrolled_to(qapp, day, px):
+    kit, scene = kit_of(), demo_scene()
+    scale = scale_of(kit, px, day)
+    for paint in lane_painters(kit, scene, px, scale).values():
+        image = painted(paint)
+        assert image.pixel(INSIDE.toRect().right() - 3, INSIDE.toRect().top() + 3) != BLANK
 
 
 def bars_that_touch(scene, rows, start: int, end: int) -> int:

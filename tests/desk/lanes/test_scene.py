@@ -129,3 +129,13 @@ def test_that_a_curve_holds_each_value_for_its_days(start, step, count, day):
     assert curve.at(day) == ((day - start) // step if inside else None)
     assert list(curve.seen(day, day + 1)) == ([(day - start) // step] if inside else [])
     assert list(curve.seen(start, curve.end)) == list(range(count))
+
+
+def test_that_few_and_many_batches_are_found_alike():
+    scene = demo_scene()
+    index = SceneIndex(scene)
+    for bar in scene.bars():
+        spots = index.spots(bar.batch)
+        assert bar in [spot.bar for spot in spots]
+        assert {spot.bar.batch for spot in spots} == {bar.batch}
+    assert index.spots(Id("nobody")) == ()
