@@ -163,8 +163,8 @@ def _keys(farm: Farm, change_set: ChangeSet, shelves: Shelves) -> Iterator[Fault
             if spec.kind is not FieldKind.KEY or spec.catalogue == "own":
                 continue
             key = getattr(thing, field)
-            keys = known[shelf][0] if isinstance(thing, OwnEntry) else known[shelf][1]
-            if key not in keys and (key or spec.needed):
+            like_itself = isinstance(thing, OwnEntry) and key == thing.key
+            if (key not in known[shelf] or like_itself) and (key or spec.needed):
                 yield Fault(
                     kind=FaultKind.UNKNOWN_NAME,
                     where=where_of(thing),
@@ -181,8 +181,8 @@ def _everything(farm: Farm) -> Iterator[Thing]:
             yield from things(farm, kind.word)
 
 
-def _known_keys(farm: Farm, shelves: Shelves) -> dict[str, tuple[frozenset[str], frozenset[str]]]:
-    """Return for every shelf the keys of the book alone, and those of the book and the grower together."""
+def _known_keys(farm: Farm, shelves: Shelves) -> dict[str, frozenset[str]]:
+    """Return for every shelf the keys of the book and the grower together."""
     book = {
         Shelf.CROP.value: shelves.crops,
         Shelf.FISH.value: shelves.fish,
@@ -193,7 +193,7 @@ def _known_keys(farm: Farm, shelves: Shelves) -> dict[str, tuple[frozenset[str],
     own: dict[str, set[str]] = {shelf: set() for shelf in book}
     for entry in farm.own_entries:
         own[entry.shelf.value].add(entry.key)
-    return {shelf: (frozenset(keys), frozenset(keys) | own[shelf]) for shelf, keys in book.items()}
+    return {shelf: frozenset(keys) | own[shelf] for shelf, keys in book.items()}
 
 
 def _placements(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:

@@ -81,7 +81,8 @@ def _refuse_if_used(farm: Farm, entry: OwnEntry) -> None:
 
 
 def _named_by(farm: Farm, entry: OwnEntry) -> Iterator[Thing]:
-    """Yield everything whose crop, fish, feed or supplement is an own entry."""
+    """Yield everything whose crop, fish, feed or supplement is an own entry, and what is like it."""
+    yield from (own for own in farm.own_entries if (own.shelf, own.like) == (entry.shelf, entry.key))
     for kind in KINDS:
         fields = [
             field

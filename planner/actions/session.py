@@ -79,11 +79,7 @@ class Session:
     @property
     def catalogue(self) -> Any:
         """The book of crops, fish, feeds and figures, with the grower's own entries laid over it."""
-        if self._laid_over is None:
-            return self._catalogue
-        if self._whole is None or self._whole[0] is not self._farm.own_entries:
-            own = self._farm.own_entries
-            self._whole = (own, self._laid_over(self._catalogue, own))
+        self._whole = self._whole_for(self._farm)
         return self._whole[1]
 
     @property
@@ -146,8 +142,10 @@ class Session:
         found = change_faults(after, placed, self._catalogue)
         if found:
             raise FarmFaultError(found)
+        whole = self._whole_for(after)
         at = self._now()
         self._keep(placed, after, kind=ActKind.DO, at=at)
+        self._whole = whole
         done = tuple(entry for entry in self._acts if entry.state is ActState.DONE)
         seq = done[-1].seq + 1 if done else 1
         entry = ActEntry(seq=seq, title=placed.title, at=at, state=ActState.DONE)
@@ -195,6 +193,13 @@ class Session:
             except (KeyError, ValueError):
                 return change
         return change_set.changes[-1]
+
+    def _whole_for(self, farm: Farm) -> tuple[tuple[OwnEntry, ...], Any]:
+        """Return own entries and the book under them; raises `FarmFaultError` when they do not fit it."""
+        own = farm.own_entries
+        if self._whole is not None and self._whole[0] is own:
+            return self._whole
+        return own, self._catalogue if self._laid_over is None else self._laid_over(self._catalogue, own)
 
     def _keep(self, change_set: ChangeSet, after: Farm, *, kind: ActKind, at: datetime) -> None:
         """Keep an act in the store, then take its outcome over as the farm."""

@@ -216,6 +216,7 @@ def test_that_moving_in_time_onto_another_batch_is_refused(session):
         (altered(RAFTS, units=1, rows=5), FaultKind.NO_SUCH_PLACE, "places 1 to 20"),
         (Change(before=LOT), FaultKind.UNKNOWN_NAME, "seed lot that does not exist"),
         (altered(OWN, like="moonflower"), FaultKind.UNKNOWN_NAME, "no crop"),
+        (altered(OWN, like=OWN.key), FaultKind.UNKNOWN_NAME, "no crop"),
         (altered(OWN, values=(("x", float("nan")),)), FaultKind.WRONG_TYPE, "must be a number"),
         (altered(FIRST, notes="\ud800"), FaultKind.WRONG_TYPE, "cannot be written"),
         (altered(EVENT, on=START.replace(year=2025)), FaultKind.WRONG_ORDER, "before the group was stocked"),

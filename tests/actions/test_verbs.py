@@ -420,6 +420,13 @@ def test_that_an_own_entry_in_use_neither_goes_nor_takes_another_key(session):
     session.act(plan.change_own_entry(session.farm, dataclasses.replace(OWN, name="Renamed")))
 
 
+def test_that_an_own_entry_that_another_is_like_stays(session):
+    child = dataclasses.replace(OWN, id=new_id(), key="deep-red", name="Deep red", like=OWN.key, values=())
+    session.act(plan.add_own_entry(child))
+    with pytest.raises(FarmFaultError, match='used by own entry "deep-red"'):
+        plan.remove_own_entry(session.farm, OWN.id)
+
+
 def test_that_doses_and_readings_are_added_changed_and_removed(session):
     dose = dataclasses.replace(DOSE, id=new_id(), grams=5.0)
     assert acted(session, water.add_dose(dose), "Add dose of KOH, 2026-03-02").doses[-1] == dose
