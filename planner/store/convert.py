@@ -17,8 +17,9 @@ from sqlalchemy import Connection, select
 from planner.farm.farm import KINDS, SETTINGS_KIND, Farm, OwnEntry, Thing, kind_named, kind_of
 from planner.farm.fields import Id, specs_of
 from planner.farm.holds import Hold
+from planner.store.base import table
 from planner.store.errors import DamagedFarmError
-from planner.store.records import OwnValueRecord, PlacementRecord, table, table_of
+from planner.store.records import OwnValueRecord, PlacementRecord, table_of
 
 VALUES = "values"
 """The one field that lies in a table of its own."""

@@ -10,8 +10,9 @@ from typing import Any, Final
 
 from sqlalchemy import DDL, MetaData, event
 
+from planner.store.base import Base
 from planner.store.errors import HELD_PLACE
-from planner.store.records import Base, PlacementRecord
+from planner.store.records import PlacementRecord
 
 _GUARDED_COLUMNS: Final = "id, bed, unit, first, count, held_from, held_until"
 

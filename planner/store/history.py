@@ -9,9 +9,10 @@ from sqlalchemy import Connection, delete, func, insert, select, update
 
 from planner.farm.changes import ChangeSet
 from planner.store.acts import KEPT_ACTS, ActEntry, ActKind, ActState
+from planner.store.base import table
 from planner.store.codec import change_set_from, change_set_text
 from planner.store.convert import Row
-from planner.store.records import ActRecord, table
+from planner.store.records import ActRecord
 
 _ACT = table(ActRecord)
 

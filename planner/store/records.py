@@ -7,10 +7,10 @@ farm values.
 from __future__ import annotations
 
 from datetime import date, datetime
-from typing import Any, ClassVar, Final
+from typing import Any, Final
 
-from sqlalchemy import CheckConstraint, Index, Integer, MetaData, String, Table, Text
-from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
+from sqlalchemy import CheckConstraint, Index, Integer, String, Table, Text
+from sqlalchemy.orm import Mapped, mapped_column
 
 from planner.farm.crops import Batch, Phase, Placement, SeedLot, Target, TargetUnit
 from planner.farm.farm import KINDS, SETTINGS_KIND, OwnEntry, Settings, Shelf
@@ -19,6 +19,7 @@ from planner.farm.site import Bed, Filter, FilterKind, Loop, Site, Tank, Units, 
 from planner.farm.species import BedKind
 from planner.farm.water import Dose, Quantity, Reading
 from planner.store.acts import ActState
+from planner.store.base import Base, table
 from planner.store.columns import (
     Day,
     Key,
@@ -41,22 +42,6 @@ from planner.store.columns import (
     refers,
 )
 from planner.store.limits import date_check, limit_checks
-
-_NAMING: Final = {
-    "pk": "pk_%(table_name)s",
-    "fk": "fk_%(table_name)s_%(column_0_name)s",
-    "ix": "ix_%(table_name)s_%(column_0_name)s",
-    "uq": "uq_%(table_name)s_%(column_0_name)s",
-    "ck": "ck_%(table_name)s_%(constraint_name)s",
-}
-
-
-class Base(DeclarativeBase):
-    """What all records share: one catalogue of tables, in which every constraint has a name."""
-
-    metadata = MetaData(naming_convention=_NAMING)
-    owner: ClassVar[type[Any] | None] = None
-    """Class of the farm value that a row of the table is."""
 
 
 class SettingsRecord(Base):
@@ -405,10 +390,3 @@ def record_of(word: str) -> type[Base]:
 def table_of(word: str) -> Table:
     """Return the table of the kind called `word`."""
     return table(record_of(word))
-
-
-def table(record: type[Base]) -> Table:
-    """Return the table of a mapping."""
-    found = record.__table__
-    assert isinstance(found, Table)
-    return found

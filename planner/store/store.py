@@ -18,6 +18,7 @@ from planner.farm.fields import Id
 from planner.farm.holds import Hold
 from planner.store import history
 from planner.store.acts import ActEntry, ActKind
+from planner.store.base import table
 from planner.store.convert import Row, damage_told, read_farm, read_holds
 from planner.store.copying import is_farm_file, put_in_place
 from planner.store.engine import file_engine, is_url, server_engine
@@ -32,7 +33,7 @@ from planner.store.errors import (
     told,
 )
 from planner.store.migrations.runner import CURRENT_VERSION, bring_up_to_date
-from planner.store.records import MetaRecord, table
+from planner.store.records import MetaRecord
 from planner.store.schema import check_schema, make_file_tables, make_server_tables
 from planner.store.writing import write_changes, write_farm
 

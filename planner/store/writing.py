@@ -18,9 +18,10 @@ from planner.farm.changes import Change, ChangeSet
 from planner.farm.farm import KINDS, SETTINGS_KIND, Farm, OwnEntry, Thing, kind_named, things
 from planner.farm.fields import NO_ID, Id
 from planner.farm.holds import Hold
+from planner.store.base import table
 from planner.store.convert import Row, row_of, value_rows
 from planner.store.ordering import STEP, Order
-from planner.store.records import OwnValueRecord, PlacementRecord, table, table_of
+from planner.store.records import OwnValueRecord, PlacementRecord, table_of
 
 _OWN_VALUE = table(OwnValueRecord)
 _PLACEMENT = table(PlacementRecord)

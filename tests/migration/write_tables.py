@@ -9,8 +9,8 @@ from collections.abc import Iterator
 from sqlalchemy.dialects import sqlite
 from sqlalchemy.schema import CreateIndex, CreateTable, ExecutableDDLElement
 
+from planner.store.base import Base
 from planner.store.guard import sqlite_guard
-from planner.store.records import Base
 
 
 def statements() -> Iterator[str]:
