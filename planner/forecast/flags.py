@@ -37,16 +37,7 @@ SMALL_TANK_L: Final = 500.0
 def batch_flags(farm: Farm, catalogue: Catalogue) -> Iterator[Flag]:
     """Yield a flag for batches without places and for crops on beds that do not suit them."""
     beds = by_id(farm.beds)
-    held: dict[Id, int] = {}
-    unsuited: set[tuple[Id, Id]] = set()
-    batches = by_id(farm.batches)
-    for placement in farm.placements:
-        if placement.phase is not Phase.BED:
-            continue
-        held[placement.batch] = held.get(placement.batch, 0) + placement.count
-        batch, bed = batches[placement.batch], beds[placement.bed]
-        if bed.kind is not BedKind.NURSERY and bed.kind not in catalogue.crops[batch.crop].beds:
-            unsuited.add((batch.id, bed.id))
+    held, stands = _bed_places(farm)
     for batch in farm.batches:
         lacking = batch.plants - held.get(batch.id, 0)
         if lacking > 0:
@@ -58,6 +49,26 @@ def batch_flags(farm: Farm, catalogue: Catalogue) -> Iterator[Flag]:
                 on=batch.sow_on,
                 values=(("plants", float(lacking)), ("bed", wanted)),
             )
+    yield from _unsuited_flags(farm, catalogue, stands)
+
+
+def _bed_places(farm: Farm) -> tuple[dict[Id, int], set[tuple[Id, Id]]]:
+    """Return how many final places each batch holds, and every (batch, bed) of them."""
+    held: dict[Id, int] = {}
+    stands: set[tuple[Id, Id]] = set()
+    for placement in farm.placements:
+        if placement.phase is Phase.BED:
+            batch = placement.batch
+            held[batch] = held.get(batch, 0) + placement.count
+            stands.add((batch, placement.bed))
+    return held, stands
+
+
+def _unsuited_flags(farm: Farm, catalogue: Catalogue, stands: set[tuple[Id, Id]]) -> Iterator[Flag]:
+    beds, batches = by_id(farm.beds), by_id(farm.batches)
+    kinds = {bed.id: bed.kind for bed in farm.beds}
+    suits = {key: {BedKind.NURSERY, *crop.beds} for key, crop in catalogue.crops.items()}
+    unsuited = [(one, bed) for one, bed in stands if kinds[bed] not in suits[batches[one].crop]]
     for batch_id, bed_id in sorted(unsuited):
         batch, bed = batches[batch_id], beds[bed_id]
         yield Flag(
