@@ -6,22 +6,21 @@ rows.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Set
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Final
 
 import numpy as np
 
-from planner.farm.crops import Batch, Phase, Placement
-from planner.farm.farm import Farm, by_id
-from planner.farm.fields import NO_ID, Id
-from planner.farm.site import Bed
+from planner.farm.crops import Batch, Placement
+from planner.farm.farm import Farm
+from planner.farm.fields import Id
 from planner.farm.species import Crop
+from planner.forecast.paces import PaceBook
 from planner.forecast.profiles import Profile, ProfileKey, profile_key, profile_of
-from planner.forecast.values import BatchTable, Floats, Ints, Ruler
-from planner.science.schedule import seeds_to_sow
-
-_STAGE_COUNT: Final = 6
+from planner.forecast.standing import Standing
+from planner.forecast.values import BatchTable, Ints, Ruler
+from planner.science.schedule import seeds_for_many
 
 
 class ProfileBook:
@@ -33,9 +32,12 @@ class ProfileBook:
         self._number: dict[ProfileKey, int] = {}
         self.profiles: list[Profile] = []
 
-    def number(self, batch: Batch) -> int:
-        """Return the number of a batch's profile; raises `KeyError` for a crop that is not known."""
-        key = profile_key(batch)
+    def number(self, batch: Batch, lot_share: float | None = None) -> int:
+        """Return the number of a batch's profile; raises `KeyError` for a crop that is not known.
+
+        `lot_share` is the tested germination of the batch's seed lot.
+        """
+        key = profile_key(batch, lot_share)
         found = self._number.get(key)
         if found is None:
             found = self._number[key] = len(self.profiles)
@@ -43,57 +45,47 @@ class ProfileBook:
         return found
 
 
-class BedArea:
-    """Where the batches of a farm stand: their loop and the growing area they take."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Books:
+    """The numbered profiles and paces that rows point into."""
 
-    def __init__(self, farm: Farm, *, only: Set[Id] | None = None) -> None:
-        """Read beds and placements once, those of `only` some batches when given."""
-        self._beds: dict[Id, Bed] = by_id(farm.beds)
-        self._loops = {loop.id: number for number, loop in enumerate(farm.loops)}
-        self._held: dict[Id, list[Placement]] = {}
-        for placement in farm.placements:
-            if placement.phase is Phase.BED and (only is None or placement.batch in only):
-                self._held.setdefault(placement.batch, []).append(placement)
-
-    def loop_of(self, batch: Batch) -> int:
-        """Return the number of the loop a batch drinks from, the first where nothing tells."""
-        held = self._held.get(batch.id)
-        bed_id = held[0].bed if held else batch.bed
-        return self._loops[self._beds[bed_id].loop] if bed_id != NO_ID else 0
-
-    def area_of(self, batch: Batch, profile: Profile) -> float:
-        """Return the growing area of a batch in the final places [m²].
-
-        Places held count with their bed's area; plants without a place with the crop's own spacing.
-        """
-        held = self._held.get(batch.id, ())
-        placed = sum(placement.count for placement in held)
-        on_beds = sum(placement.count * self._beds[placement.bed].place_area_m2 for placement in held)
-        if not held and batch.bed != NO_ID:
-            return batch.plants * self._beds[batch.bed].place_area_m2
-        return on_beds + max(batch.plants - placed, 0) / profile.crop.bed_density_per_m2
+    profiles: ProfileBook
+    paces: PaceBook
 
 
-def build_table(farm: Farm, book: ProfileBook, ruler: Ruler, *, only: Set[Id] | None = None) -> BatchTable:
-    """Return the table of all batches of a farm; `only` names them when they are few."""
-    batches = farm.batches
-    profile = np.fromiter((book.number(batch) for batch in batches), dtype=np.int64, count=len(batches))
+def build_table(farm: Farm, books: Books, ruler: Ruler, *, standing: Standing) -> BatchTable:
+    """Return the table of all batches of a farm; `standing` says where they stand."""
+    batches, book = farm.batches, books.profiles
+    lots = {lot.id: lot.germination_share for lot in farm.seed_lots}
+    numbers = [book.number(batch, lots.get(batch.seed_lot)) for batch in batches]
     start = ruler.start_on.toordinal()
     sow_day = np.fromiter((b.sow_on.toordinal() - start for b in batches), np.int64, count=len(batches))
     plants = np.fromiter((batch.plants for batch in batches), dtype=np.int64, count=len(batches))
-    area, loops = _where(farm, book, profile, only)
+    profile = np.asarray(numbers, dtype=np.int64)
+    pace = _paces(batches, numbers, books, standing)
+    profiles = book.profiles
+    area = [standing.area_of(batch, profiles[n]) for batch, n in zip(batches, numbers, strict=True)]
     return BatchTable(
         ids=tuple(batch.id for batch in batches),
         row_of={batch.id: row for row, batch in enumerate(batches)},
         profile=profile,
+        pace=pace,
         crop=_crop_numbers(book)[profile] if len(batches) else profile,
-        loop=loops,
+        loop=np.asarray([standing.loop_of(batch) for batch in batches], dtype=np.int64),
         sow_day=sow_day,
-        ends=sow_day[:, None] + _stage_offsets(book)[profile],
+        ends=books.paces.ends(pace, sow_day),
         plants=plants,
-        seeds=_seeds(book, profile, plants),
-        area_m2=area,
+        seeds=_seeds(books, profile, pace, sow_day, plants),
+        area_m2=np.asarray(area, dtype=np.float64),
     )
+
+
+def _paces(batches: tuple[Batch, ...], profiles: list[int], books: Books, standing: Standing) -> Ints:
+    number = books.paces.number
+    found = [
+        number(profile, standing.around(batch)) for batch, profile in zip(batches, profiles, strict=True)
+    ]
+    return np.asarray(found, dtype=np.int64)
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,29 +93,32 @@ class _Kept:
     """The farm that a table was made for, by the parts that matter."""
 
     farm: Farm
+    standing: Standing
     ruler: Ruler
-    crops: tuple[str, ...]
     table: BatchTable
 
 
 class TableKeeper:
     """Keeps the last table and brings it up to date for a farm that differs in few batches."""
 
-    def __init__(self, book: ProfileBook) -> None:
-        """Keep the book that rows point into."""
-        self._book = book
+    def __init__(self, books: Books) -> None:
+        """Keep the books that rows point into."""
+        self._books = books
         self._kept: _Kept | None = None
 
     def table_for(self, farm: Farm, ruler: Ruler) -> BatchTable:
         """Return the table of a farm."""
         changed = self._changed_rows(farm, ruler)
-        if self._kept is None or changed is None:
-            table = build_table(farm, self._book, ruler)
+        kept = self._kept
+        same_places = changed is not None and kept is not None and kept.farm.placements is farm.placements
+        standing = kept.standing if kept is not None and same_places else Standing(farm)
+        if kept is None or changed is None:
+            table = build_table(farm, self._books, ruler, standing=standing)
         elif changed:
-            table = self._patched(self._kept.table, farm, ruler, changed)
+            table = self._patched(kept.table, farm, ruler, rows=changed, standing=standing)
         else:
-            table = self._kept.table
-        self._kept = _Kept(farm=farm, ruler=ruler, crops=crop_keys(self._book), table=table)
+            table = kept.table
+        self._kept = _Kept(farm=farm, standing=standing, ruler=ruler, table=table)
         return table
 
     def _changed_rows(self, farm: Farm, ruler: Ruler) -> list[int] | None:
@@ -131,11 +126,13 @@ class TableKeeper:
         if self._kept is None or self._kept.ruler != ruler:
             return None
         old = self._kept.farm
-        same_frame = old.beds == farm.beds and old.loops == farm.loops
+        same_frame = all(getattr(old, name) == getattr(farm, name) for name in _FRAME)
         if not same_frame or len(old.batches) != len(farm.batches):
             return None
-        pairs = enumerate(zip(old.batches, farm.batches, strict=True))
-        rows = {row for row, (one, other) in pairs if one is not other}
+        rows: set[int] = set()
+        if old.batches is not farm.batches:
+            pairs = enumerate(zip(old.batches, farm.batches, strict=True))
+            rows = {row for row, (one, other) in pairs if one is not other}
         row_of = self._kept.table.row_of
         if any(farm.batches[row].id != self._kept.table.ids[row] for row in rows):
             return None
@@ -143,17 +140,21 @@ class TableKeeper:
             rows |= {row_of[batch] for batch in _batches_moved(old.placements, farm.placements)}
         return sorted(rows)
 
-    def _patched(self, table: BatchTable, farm: Farm, ruler: Ruler, rows: list[int]) -> BatchTable:
+    def _patched(
+        self, table: BatchTable, farm: Farm, ruler: Ruler, *, rows: list[int], standing: Standing
+    ) -> BatchTable:
         changed = tuple(farm.batches[row] for row in rows)
-        ids = {batch.id for batch in changed}
-        part = build_table(replace(farm, batches=changed), self._book, ruler, only=ids)
+        part = build_table(replace(farm, batches=changed), self._books, ruler, standing=standing)
         columns = {name: getattr(table, name).copy() for name in _COLUMNS}
         for name, column in columns.items():
             column[rows] = getattr(part, name)
         return replace(table, **columns)
 
 
-_COLUMNS: Final = ("profile", "crop", "loop", "sow_day", "ends", "plants", "seeds", "area_m2")
+_FRAME: Final = ("sites", "loops", "beds", "seed_lots")
+"""What every row of a table depends on."""
+
+_COLUMNS: Final = ("profile", "pace", "crop", "loop", "sow_day", "ends", "plants", "seeds", "area_m2")
 
 
 def _batches_moved(old: tuple[Placement, ...], new: tuple[Placement, ...]) -> set[Id]:
@@ -162,13 +163,6 @@ def _batches_moved(old: tuple[Placement, ...], new: tuple[Placement, ...]) -> se
     return {placement.batch for placement in new if id(placement) not in before} | {
         placement.batch for placement in old if id(placement) not in after
     }
-
-
-def _where(farm: Farm, book: ProfileBook, profile: Ints, only: Set[Id] | None) -> tuple[Floats, Ints]:
-    beds, profiles = BedArea(farm, only=only), book.profiles
-    areas = [beds.area_of(b, profiles[number]) for b, number in zip(farm.batches, profile, strict=True)]
-    loops = [beds.loop_of(batch) for batch in farm.batches]
-    return np.asarray(areas, dtype=np.float64), np.asarray(loops, dtype=np.int64)
 
 
 def crop_keys(book: ProfileBook) -> tuple[str, ...]:
@@ -181,21 +175,13 @@ def _crop_numbers(book: ProfileBook) -> Ints:
     return np.asarray([keys[profile.crop.key] for profile in book.profiles], dtype=np.int64)
 
 
-def _stage_offsets(book: ProfileBook) -> Ints:
-    """Return days from sowing to the end of each stage, shape (profile, stage)."""
-    days = np.asarray([profile.stage_days for profile in book.profiles], dtype=np.int64)
-    return np.cumsum(days.reshape(-1, _STAGE_COUNT), axis=1)
-
-
-def _seeds(book: ProfileBook, profile: Ints, plants: Ints) -> Ints:
-    """Return seeds to sow, working each pair of profile and number out once."""
-    pairs, back = np.unique(np.stack([profile, plants]), axis=1, return_inverse=True)
-    seeds = [
-        seeds_to_sow(
-            int(number),
-            germination=book.profiles[which].germination_share,
-            survival=book.profiles[which].survival_share,
-        )
-        for which, number in pairs.T
-    ]
-    return np.asarray(seeds, dtype=np.int64)[back.reshape(-1)]
+def _seeds(books: Books, profile: Ints, pace: Ints, sow_day: Ints, plants: Ints) -> Ints:
+    """Return seeds to sow for the plants wanted, for what comes up at the warmth of the sowing day."""
+    profiles = books.profiles.profiles
+    germination = np.asarray([one.germination_share for one in profiles])[profile]
+    survival = np.asarray([one.survival_share for one in profiles])[profile]
+    return seeds_for_many(
+        plants.astype(np.float64),
+        germination=germination * books.paces.stand(pace, sow_day),
+        survival=survival,
+    )

@@ -37,11 +37,11 @@ def daily_series(
     """
     if not monthly:
         return None
-    values: Floats = _year(tuple(monthly), floor)[_days_of_year(start_on, days)]
+    values: Floats = _year(tuple(monthly), floor)[days_of_year(start_on, days)]
     return values
 
 
-def _days_of_year(start_on: date, days: int) -> Ints:
+def days_of_year(start_on: date, days: int) -> Ints:
     """Return 0..364 for each day, as if there were no 29 February."""
     first = np.datetime64(start_on, "D")
     dates = first + np.arange(days)

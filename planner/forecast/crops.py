@@ -7,40 +7,38 @@ from collections.abc import Sequence
 import numpy as np
 
 from planner.farm.species import ELEMENTS
-from planner.forecast.profiles import Profile, contents, growth_by_day, is_fruiting, picks_by_day
-from planner.forecast.values import BatchTable, Floats, Ruler
+from planner.forecast.paces import PaceBook
+from planner.forecast.profiles import Profile, contents, is_fruiting, picks_by_day
+from planner.forecast.values import BatchTable, Floats, Ints, Ruler
 
 _GROUPS = 2
 _BED, _PICKING = 3, 4
 _SPACING = 2
 
 
-def demand_g(table: BatchTable, profiles: Sequence[Profile], ruler: Ruler, *, loop: int) -> Floats:
+def demand_g(
+    table: BatchTable, profiles: Sequence[Profile], paces: PaceBook, ruler: Ruler, *, loop: int
+) -> Floats:
     """Return what the plants of a loop take up [g/d], shape (element, day).
 
-    Plants of one profile and sowing day take up alike, so starts are counted and the counts are
-    folded with the growth of one plant: the cost does not grow with the number of batches.
+    Plants of one pace and sowing day take up alike, so starts are counted and the counts are folded
+    with the growth of one plant: the cost does not grow with the number of batches.
     """
     wanted = np.zeros((len(ELEMENTS), ruler.days))
-    for number, starts, lead in _starts(table, profiles, ruler, loop=loop):
-        profile = profiles[number]
-        formed = np.convolve(starts, growth_by_day(profile))[lead : lead + ruler.days]
-        wanted += contents(profile.crop)[:, None] * formed
+    rows = (table.loop == loop).nonzero()[0]
+    for number in np.unique(table.pace[rows]):
+        pace = paces.pace(int(number))
+        of_pace = rows[table.pace[rows] == number]
+        formed = pace.formed(_starts(table.sow_day[of_pace], table.plants[of_pace], pace.lead, ruler.days))
+        wanted += contents(profiles[paces.profile_of(int(number))].crop)[:, None] * formed
     return wanted
 
 
-def _starts(
-    table: BatchTable, profiles: Sequence[Profile], ruler: Ruler, *, loop: int
-) -> list[tuple[int, Floats, int]]:
-    """Return for each profile in use its number, plants by sowing day, and the days before day 0."""
-    lead = max((profile.life_days for profile in profiles), default=0)
-    width = lead + ruler.days
-    inside = (table.loop == loop) & (table.sow_day >= -lead) & (table.sow_day < ruler.days)
-    cell = table.profile[inside] * width + table.sow_day[inside] + lead
-    counts = np.bincount(cell, weights=table.plants[inside], minlength=width * len(profiles))
-    by_profile = counts.reshape(len(profiles), width) if len(profiles) else counts.reshape(0, 0)
-    used = np.unique(table.profile[inside])
-    return [(int(number), by_profile[number], lead) for number in used]
+def _starts(sow_day: Ints, plants: Ints, lead: int, days: int) -> Floats:
+    """Return plants by day of sowing, from `lead` days before the ruler to its end."""
+    inside = (sow_day >= -lead) & (sow_day < days)
+    counts = np.bincount(sow_day[inside] + lead, weights=plants[inside], minlength=lead + days)
+    return counts.astype(np.float64)
 
 
 def planted_m2(table: BatchTable, profiles: Sequence[Profile], ruler: Ruler, *, loop: int) -> Floats:

@@ -6,7 +6,7 @@ depends on the batches is folded from counts of sowings and does not grow with t
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import Final
@@ -19,12 +19,13 @@ from planner.farm.fields import Id
 from planner.farm.fish import Feeding, FishEvent, FishGroup
 from planner.farm.site import Loop, WeekStart
 from planner.farm.species import BedKind, Crop
-from planner.forecast.batches import ProfileBook, TableKeeper, crop_keys
+from planner.forecast.batches import Books, ProfileBook, TableKeeper, crop_keys
 from planner.forecast.climate import daily_series
 from planner.forecast.crops import demand_g, harvests, planted_m2
 from planner.forecast.figures import BandFigures, SupplyFigures, band_figures, supply_figures
 from planner.forecast.fish import Ration, forecast_group, total_feed_g
 from planner.forecast.flags import batch_flags, climate_flags, density_flags, supply_flags
+from planner.forecast.paces import PaceBook
 from planner.forecast.ration import table_ration
 from planner.forecast.supply import FedGroup, dose_g, feed_fate, protein_share, top_up_g
 from planner.forecast.values import BatchTable, Flag, Floats, Forecast, LoopForecast, Ruler
@@ -87,9 +88,10 @@ class Forecaster:
         self._bands = band_figures(self._catalogue)
         self._figures: SupplyFigures = supply_figures(self._catalogue)
         self._book = ProfileBook(self._catalogue.crops)
-        self._tables = TableKeeper(self._book)
+        self._paces = PaceBook(self._catalogue, self._book.profiles)
+        self._tables = TableKeeper(Books(profiles=self._book, paces=self._paces))
         self._sides: dict[Id, tuple[tuple[object, ...], _LoopSide]] = {}
-        self._flags: tuple[tuple[object, ...], tuple[Flag, ...]] = ((), ())
+        self._flags: dict[str, tuple[tuple[object, ...], tuple[Flag, ...]]] = {}
 
     def forecast(self, farm: Farm) -> Forecast:
         """Return the forecast of a farm.
@@ -104,6 +106,7 @@ class Forecaster:
         """Return the forecast of a farm without flags, quick enough for a drag."""
         catalogue = self.catalogue_for(farm)
         ruler = ruler_of(farm)
+        self._paces.set_frame(farm.sites, ruler)
         table = self._tables.table_for(farm, ruler)
         loops = tuple(
             self._loop_forecast(farm, loop, number, table=table, ruler=ruler)
@@ -127,15 +130,31 @@ class Forecaster:
         self, farm: Farm, catalogue: Catalogue, loops: Sequence[LoopForecast], ruler: Ruler
     ) -> tuple[Flag, ...]:
         groups = [group for loop in loops for group in loop.groups]
-        key = (farm.batches, farm.placements, farm.fish_groups, farm.fish_events, farm.beds, farm.loops)
-        if not _same(self._flags[0], key):
-            found = (
-                *batch_flags(farm, catalogue),
+        of_batches = self._flags_of(
+            "batches",
+            (farm.batches, farm.placements, farm.beds),
+            lambda: batch_flags(farm, catalogue),
+        )
+        of_fish = self._flags_of(
+            "fish",
+            (farm.sites, farm.loops, farm.tanks, farm.fish_groups, farm.fish_events, ruler),
+            lambda: (
                 *climate_flags(farm, catalogue, ruler),
                 *density_flags(farm, catalogue, groups, ruler),
-            )
-            self._flags = (key, tuple(found))
-        return (*self._flags[1], *supply_flags(loops, ruler, self._bands))
+            ),
+        )
+        return (*of_batches, *of_fish, *supply_flags(loops, ruler, self._bands))
+
+    def _flags_of(
+        self, what: str, key: tuple[object, ...], make: Callable[[], Iterable[Flag]]
+    ) -> tuple[Flag, ...]:
+        """Return flags, kept from the last time if nothing they hang on has changed."""
+        kept = self._flags.get(what)
+        if kept is not None and _same(kept[0], key):
+            return kept[1]
+        found = tuple(make())
+        self._flags[what] = (key, found)
+        return found
 
     def _loop_forecast(
         self, farm: Farm, loop: Loop, number: int, *, table: BatchTable, ruler: Ruler
@@ -150,7 +169,7 @@ class Forecaster:
             groups=tuple(one.group for one in side.fed),
             feed_g=side.feed_g,
             **side.arrays,
-            demand_g=demand_g(table, self._book.profiles, ruler, loop=number),
+            demand_g=demand_g(table, self._book.profiles, self._paces, ruler, loop=number),
             planted_m2=planted_m2(table, self._book.profiles, ruler, loop=number),
             bed_m2=beds,
             protein_share=side.protein_share,

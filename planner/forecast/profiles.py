@@ -79,8 +79,8 @@ class Profile:
         return self.crop.nursery_survival_share
 
 
-def profile_key(batch: Batch) -> ProfileKey:
-    """Return what tells one profile from another."""
+def profile_key(batch: Batch, lot_share: float | None = None) -> ProfileKey:
+    """Return what tells one profile from another; a seed lot's test stands in for the book's share."""
     return (
         batch.crop,
         batch.germination_days,
@@ -89,7 +89,7 @@ def profile_key(batch: Batch) -> ProfileKey:
         batch.bed_days,
         batch.picking_days,
         batch.clearing_days,
-        batch.germination_share,
+        lot_share if batch.germination_share is None else batch.germination_share,
         batch.bed_survival_share,
         batch.yield_g_per_plant,
     )

@@ -91,12 +91,14 @@ class BatchTable:
 
     `ends[row, stage]` is the day after the stage's last one; a stage begins where the one before it
     ends, germination on `sow_day`. `profile` indexes `Forecast.profiles`, `crop` indexes
-    `Forecast.crops`, `loop` indexes `Forecast.loops`. `area_m2` is what stands in the final places.
+    `Forecast.crops`, `loop` indexes `Forecast.loops`, `pace` the paces of the forecaster. `area_m2`
+    is what stands in the final places.
     """
 
     ids: tuple[Id, ...]
     row_of: dict[Id, int]
     profile: Ints
+    pace: Ints
     crop: Ints
     loop: Ints
     sow_day: Ints

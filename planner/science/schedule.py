@@ -51,6 +51,23 @@ def seeds_to_sow(plants: float, *, germination: float, survival: float = 1.0) ->
     return whole_up(plants / (germination * survival))
 
 
+def seeds_for_many(plants: FloatArray, *, germination: FloatArray, survival: FloatArray) -> IntArray:
+    """``seeds_to_sow`` for many batches at once; the arrays broadcast together.
+
+    plants [1] >= 0; germination and survival [0..1] above 0.
+
+    >>> shares = dict(germination=np.array([0.95, 0.85]), survival=np.array([0.97, 1.0]))
+    >>> seeds_for_many(np.array([200.0, 30.0]), **shares).tolist()
+    [218, 36]
+    """
+    require_at_least("plants wanted", plants, low=0.0)
+    for name, share in (("germination", germination), ("survival", survival)):
+        require_above(name, share, low=0.0)
+        require_between(name, share, low=0.0, high=1.0)
+    seeds = plants / (germination * survival)
+    return np.maximum(np.ceil(seeds - FLOAT_NOISE * np.maximum(1.0, seeds)), 0.0).astype(np.int64)
+
+
 def seeds_by_allowance(plants: float, *, allowance_factor: float, germination: float = 1.0) -> int:
     """Seeds by the market growers' rule: plants x allowance / germination, rounded up.
 

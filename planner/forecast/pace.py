@@ -1,0 +1,180 @@
+"""Runs batches of one profile through their stages, and says what one plant takes up on each day.
+
+By the book every plant of a profile lives alike, whenever it is sown. In a season the day of sowing
+decides; what it leads to is worked out once for each day of sowing that is met, and kept.
+"""
+
+from __future__ import annotations
+
+from typing import Final, Protocol
+
+import numpy as np
+
+from planner.forecast.profiles import Profile, growth_by_day
+from planner.forecast.season import Rates, Sky
+from planner.forecast.values import Floats, Ints
+from planner.science.growth import logistic_share
+from planner.science.season import NOT_REACHED, cumulative_progress, stage_end_days
+
+_GROWING_STAGES: Final = 4
+_STAGES: Final = 6
+_PICKING: Final = 4
+
+
+class Pace(Protocol):
+    """Stage ends and growth of one profile in one place."""
+
+    @property
+    def lead(self) -> int:
+        """Days before the ruler from which a sowing can still matter to it."""
+
+    def ends(self, sow_day: Ints) -> Ints:
+        """Return the day after the last one of each stage, shape (batch, stage)."""
+
+    def formed(self, starts: Floats) -> Floats:
+        """Return dry mass formed on each day of the ruler [g].
+
+        `starts` are plants by day of sowing from `lead` days before the ruler to its end.
+        """
+
+
+class BookPace:
+    """Book durations, the same all year."""
+
+    def __init__(self, profile: Profile, days: int) -> None:
+        """Keep the profile and the length of the ruler."""
+        self._offsets = np.cumsum(np.asarray(profile.stage_days, dtype=np.int64))
+        self._growth = growth_by_day(profile)
+        self._days = days
+        self.lead = profile.life_days
+
+    def ends(self, sow_day: Ints) -> Ints:
+        """Return the day after the last one of each stage, shape (batch, stage)."""
+        return sow_day[:, None] + self._offsets
+
+    def formed(self, starts: Floats) -> Floats:
+        """Return dry mass formed on each day of the ruler [g]."""
+        found: Floats = np.convolve(starts, self._growth)[self.lead : self.lead + self._days]
+        return found
+
+
+class SeasonPace:
+    """Durations that follow warmth and light.
+
+    `_mass[age, day]` is what a plant of that age forms on that day of the ruler; the plant was sown
+    `age` days before. Rows of sowing days are filled in when they are first asked for.
+    """
+
+    def __init__(
+        self, profile: Profile, sky: Sky, rates: Rates, *, days: int, longest_stretch: float
+    ) -> None:
+        """Keep what is needed to work a day of sowing out."""
+        self._profile = profile
+        self._sky = sky
+        self._days = days
+        self._durations = np.asarray(profile.stage_days, dtype=np.float64)
+        self._longest = np.ceil(self._durations * longest_stretch).astype(np.int64)
+        self._summed = [
+            cumulative_progress(rate) for rate in (rates.germination, rates.nursery, rates.bed, rates.bed)
+        ]
+        self.lead = int(self._longest[:_GROWING_STAGES].sum() + self._durations[_PICKING]) + 1
+        self._mass = np.zeros((self.lead, days), dtype=np.float32)
+        self._filled = np.zeros(self.lead + days, dtype=bool)
+        self._oldest = 0
+
+    def ends(self, sow_day: Ints) -> Ints:
+        """Return the day after the last one of each stage, shape (batch, stage).
+
+        A sowing so early or late that the sky is not known for it goes by the book.
+        """
+        found = sow_day[:, None] + np.cumsum(self._durations.astype(np.int64))
+        known = (sow_day >= self._sky.first_day) & (
+            sow_day < self._sky.first_day + self._sky.days - self.lead
+        )
+        if known.any():
+            days, back = np.unique(sow_day[known], return_inverse=True)
+            found[known] = self._ends_in_season(days)[back]
+        return found
+
+    def _ends_in_season(self, sow_day: Ints) -> Ints:
+        ends = np.empty((sow_day.size, _STAGES), dtype=np.int64)
+        now = sow_day
+        for stage in range(_STAGES):
+            if stage < _GROWING_STAGES:
+                now = self._stage_end(stage, now)
+            else:
+                now = now + int(self._durations[stage])
+            ends[:, stage] = now
+        return ends
+
+    def _stage_end(self, stage: int, start: Ints) -> Ints:
+        index = start - self._sky.first_day
+        end = stage_end_days(
+            self._summed[stage], start_days=index, durations=np.asarray(self._durations[stage])
+        )
+        latest = index + self._longest[stage]
+        end = np.where((end == NOT_REACHED) | (end > latest), latest, end)
+        found: Ints = end + self._sky.first_day
+        return found
+
+    def formed(self, starts: Floats) -> Floats:
+        """Return dry mass formed on each day of the ruler [g]."""
+        self._fill((starts > 0) & ~self._filled)
+        windows = np.lib.stride_tricks.sliding_window_view(starts, self._days)
+        # A plant of age a on day d was sown on day d - a, which stands at position d - a + lead.
+        by_age = windows[self.lead : 0 : -1][: self._oldest]
+        found: Floats = np.einsum("ad,ad->d", self._mass[: self._oldest], by_age)
+        return found
+
+    def _fill(self, wanted: np.ndarray) -> None:
+        position = wanted.nonzero()[0]
+        if not position.size:
+            return
+        self._filled[position] = True
+        sow_day = position - self.lead
+        formed, oldest = self._growth_of(sow_day)
+        self._oldest = max(self._oldest, oldest)
+        age = np.arange(self.lead)
+        day = sow_day[:, None] + age
+        inside = (day >= 0) & (day < self._days)
+        ages = np.broadcast_to(age, day.shape)[inside]
+        self._mass[ages, day[inside]] = formed[inside]
+
+    def _growth_of(self, sow_day: Ints) -> tuple[Floats, int]:
+        """Return dry mass formed at each age [g/d], shape (sowing day, age), and the age all are done by.
+
+        Growth up to the first pick follows progress through the stages, whatever the calendar says;
+        after it an even share falls to each day of picking.
+        """
+        profile, ends = self._profile, self.ends(sow_day)
+        progress = self._progress(sow_day, ends)
+        crop = profile.crop
+        share = profile.first_pick_share * logistic_share(
+            progress, midpoint=crop.growth_midpoint, steepness=crop.growth_steepness
+        )
+        if profile.first_pick_share < 1.0:
+            share = share + (1.0 - profile.first_pick_share) * self._picked(sow_day, ends)
+        formed: Floats = np.diff(share, axis=1) * profile.dry_mass_g
+        done = ends[:, _PICKING] - sow_day
+        return formed, min(int(done.max()) + 1, self.lead)
+
+    def _progress(self, sow_day: Ints, ends: Ints) -> Floats:
+        """Return progress to the first pick at the start of each age and after the last, 0..1."""
+        boundary = np.minimum(sow_day[:, None] + np.arange(self.lead + 1), ends[:, [_GROWING_STAGES - 1]])
+        index = np.clip(boundary - self._sky.first_day, 0, self._sky.days)
+        gone = np.zeros(index.shape)
+        start = sow_day
+        for stage in range(_GROWING_STAGES):
+            summed = self._summed[stage]
+            at_start = summed[np.clip(start - self._sky.first_day, 0, self._sky.days)][:, None]
+            at_end = summed[np.clip(ends[:, stage] - self._sky.first_day, 0, self._sky.days)][:, None]
+            gone += np.clip(summed[index], at_start, at_end) - at_start
+            start = ends[:, stage]
+        total = gone[:, -1:]
+        return np.divide(gone, total, out=np.zeros_like(gone), where=total > 0)
+
+    def _picked(self, sow_day: Ints, ends: Ints) -> Floats:
+        """Return the share of the picking window that is over at the start of each age, 0..1."""
+        boundary = sow_day[:, None] + np.arange(self.lead + 1)
+        first = ends[:, [_GROWING_STAGES - 1]]
+        return np.clip((boundary - first) / self._profile.picking_window, 0.0, 1.0)

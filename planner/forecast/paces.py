@@ -1,0 +1,143 @@
+"""Numbers the paces that batches go by, and makes each when it is first met."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from typing import Final
+
+import numpy as np
+
+from planner.catalogue.catalogue import Catalogue
+from planner.farm.site import Site
+from planner.forecast.pace import BookPace, Pace, SeasonPace
+from planner.forecast.profiles import Profile
+from planner.forecast.season import (
+    LightFigures,
+    Sky,
+    Surroundings,
+    emergence_of,
+    light_figures,
+    rates_of,
+    sky_over,
+    stand_factor,
+)
+from planner.forecast.values import Floats, Ints, Ruler
+
+BEFORE_DAYS: Final = 1000
+"""Days before the ruler for which a sky is made, so that what was sown long ago is dated too."""
+AFTER_DAYS: Final = 1500
+"""Days after the ruler for which a sky is made, so that what is sown last can be dated to its end."""
+
+
+class PaceBook:
+    """Paces by number, one for each profile in each surroundings, within one frame of sites and weeks."""
+
+    def __init__(self, catalogue: Catalogue, profiles: list[Profile]) -> None:
+        """Keep the catalogue, and the list of profiles that grows as they are met."""
+        self._catalogue = catalogue
+        self._profiles = profiles
+        self._figures: LightFigures = light_figures(catalogue)
+        self._longest = catalogue.figure("coefficient/season/longest_stretch").value
+        self._least_stand = catalogue.figure("coefficient/season/least_stand_share").value
+        self._frame: tuple[tuple[Site, ...], Ruler] | None = None
+        self._clear()
+
+    def _clear(self) -> None:
+        self._number: dict[tuple[int, Surroundings | None], int] = {}
+        self._paces: list[Pace] = []
+        self._stands: list[Floats | None] = []
+        self._keys: list[tuple[int, Surroundings | None]] = []
+        self._skies: dict[Surroundings, Sky] = {}
+
+    def set_frame(self, sites: tuple[Site, ...], ruler: Ruler) -> None:
+        """Say which sites and weeks hold from now on; all paces are forgotten when either has changed."""
+        if self._frame != (sites, ruler):
+            self._frame = (sites, ruler)
+            self._clear()
+
+    def number(self, profile: int, around: Surroundings | None) -> int:
+        """Return the number of a profile's pace in some surroundings."""
+        key = (profile, around)
+        found = self._number.get(key)
+        if found is None:
+            found = self._number[key] = len(self._paces)
+            self._keys.append(key)
+            self._add(self._profiles[profile], around)
+        return found
+
+    def profile_of(self, number: int) -> int:
+        """Return the number of the profile a pace belongs to."""
+        return self._keys[number][0]
+
+    def pace(self, number: int) -> Pace:
+        """Return a pace by its number."""
+        return self._paces[number]
+
+    def sky_of(self, number: int) -> Sky | None:
+        """Return the sky a pace goes by, None for book durations."""
+        around = self._keys[number][1]
+        return None if around is None else self._sky(around)
+
+    def _add(self, profile: Profile, around: Surroundings | None) -> None:
+        assert self._frame is not None
+        days = self._frame[1].days
+        sky = None if around is None else self._sky(around)
+        if sky is None or not sky.is_known:
+            self._paces.append(BookPace(profile, days))
+            self._stands.append(None)
+            return
+        rates = rates_of(profile.crop, sky, self._figures)
+        pace = SeasonPace(profile, sky, rates, days=days, longest_stretch=self._longest)
+        self._paces.append(pace)
+        table = emergence_of(self._catalogue, profile.crop.key)
+        self._stands.append(stand_factor(table, sky.nursery_c))
+
+    def _sky(self, around: Surroundings) -> Sky:
+        found = self._skies.get(around)
+        if found is None:
+            assert self._frame is not None
+            sites, ruler = self._frame
+            found = self._skies[around] = sky_over(
+                sites[around.site],
+                around,
+                start_on=ruler.start_on - timedelta(days=BEFORE_DAYS),
+                first_day=-BEFORE_DAYS,
+                days=BEFORE_DAYS + ruler.days + AFTER_DAYS,
+                figures=self._figures,
+            )
+        return found
+
+    def ends(self, pace: Ints, sow_day: Ints) -> Ints:
+        """Return stage ends of many batches, shape (batch, stage); `pace` holds their numbers."""
+        found = np.zeros((pace.size, _STAGES), dtype=np.int64)
+        for number in np.unique(pace):
+            rows = pace == number
+            found[rows] = self._paces[number].ends(sow_day[rows])
+        return found
+
+    def stand(self, pace: Ints, sow_day: Ints) -> Floats:
+        """Return the share of tested germination that comes up for many batches, by their sowing day."""
+        found = np.ones(pace.size)
+        for number in np.unique(pace):
+            factor = self._stands[number]
+            if factor is not None:
+                rows = pace == number
+                index = np.clip(sow_day[rows] + BEFORE_DAYS, 0, factor.size - 1)
+                found[rows] = np.maximum(factor[index], self._least_stand)
+        return found
+
+    def late(self, number: int, sow_day: int, *, by_warmth: bool, by_light: bool) -> int:
+        """Return the day of the first pick if only some causes slowed the crop."""
+        profile, around = self._keys[number]
+        sky = None if around is None else self._sky(around)
+        known = self._profiles[profile]
+        assert self._frame is not None
+        if sky is None or not sky.is_known:
+            return sow_day + known.first_pick_day
+        rates = rates_of(known.crop, sky, self._figures, by_warmth=by_warmth, by_light=by_light)
+        pace = SeasonPace(known, sky, rates, days=1, longest_stretch=self._longest)
+        return int(pace.ends(np.asarray([sow_day], dtype=np.int64))[0, _BED])
+
+
+_STAGES: Final = 6
+_BED: Final = 3
