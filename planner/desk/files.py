@@ -32,11 +32,19 @@ class Files(QObject):
     recent_changed = Signal()
 
     def __init__(
-        self, *, rooms: Rooms, conduct: Conduct, memory: Memory, ask: Ask, home: Path, window: QWidget
+        self,
+        *,
+        rooms: Rooms,
+        conduct: Conduct,
+        memory: Memory,
+        ask: Ask,
+        home: Path,
+        trouble_with: Callable[[Session], str],
+        window: QWidget,
     ) -> None:
         super().__init__(window)
         self._rooms, self._conduct, self._memory, self._ask = rooms, conduct, memory, ask
-        self._window = window
+        self._window, self._trouble_with = window, trouble_with
         self._folder = home
         self._expected: tuple[type[Exception], ...] = (OSError, *rooms.troubles)
         self._answers: Any = None
@@ -66,8 +74,13 @@ class Files(QObject):
         except FarmFaultError as refused:
             self.troubled.emit(faults_words(refused.faults))
             return False
-        except self._expected as trouble:
-            self.troubled.emit(str(trouble))
+        except self._expected as error:
+            self.troubled.emit(str(error))
+            return False
+        trouble = self._trouble_with(session)
+        if trouble:
+            self._rooms.close(session)
+            self.troubled.emit(trouble)
             return False
         self._take(session)
         return True

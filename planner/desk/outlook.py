@@ -6,12 +6,13 @@ Made once after every act and then only read. Must know nothing of widgets.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
+from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
 from planner.farm.crops import Batch
 from planner.farm.farm import DAYS_PER_WEEK, KINDS, Farm, Thing, things
-from planner.farm.fields import Id
+from planner.farm.fields import FieldKind, Id, specs_of
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Flag, Forecast, GroupForecast, LoopForecast, WeekVerdict
 from planner.forecast.verdicts import week_verdicts
@@ -78,6 +79,27 @@ def look_out(farm: Farm, forecaster: Forecaster) -> Outlook:
     )
 
 
-def monday_of(day: date, start_on: date) -> date:
-    """Return the first day of the week of the plan that a day lies in."""
-    return day - timedelta(days=(day - start_on).days % DAYS_PER_WEEK)
+_SHELVES: Final = {
+    "crop": "crops",
+    "fish": "fish",
+    "feed": "feeds",
+    "supplement": "supplements",
+    "feeding table": "feeding_tables",
+}
+
+
+def unknown_keys(farm: Farm, catalogue: Catalogue) -> tuple[str, ...]:
+    """Return what a farm names that the catalogue does not have, such as 'crop "basil"'; each once."""
+    missing: dict[str, None] = {}
+    for kind in KINDS:
+        fields = [
+            (name, spec.catalogue)
+            for name, spec in specs_of(kind.owner).items()
+            if spec.kind is FieldKind.KEY and spec.catalogue in _SHELVES
+        ]
+        for thing in things(farm, kind.word) if fields else ():
+            for name, shelf in fields:
+                key = getattr(thing, name)
+                if key and key not in getattr(catalogue, _SHELVES[shelf]):
+                    missing[f'{shelf} "{key}"'] = None
+    return tuple(missing)

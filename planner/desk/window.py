@@ -111,20 +111,21 @@ class MainWindow(QMainWindow):
         self.crash.begin()
         self.rooms = self._services.load()
         self.conduct.expect(self.rooms.troubles)
+        workspace = self._put_workspace(self.rooms)
         self.files = Files(
             rooms=self.rooms,
             conduct=self.conduct,
             memory=self.memory,
             ask=self._services.ask,
             home=self._services.home,
+            trouble_with=workspace.trouble_with,
             window=self,
         )
         self.files.troubled.connect(self.trouble)
         self.files.told.connect(self.tell)
-        self._put_workspace(self.rooms)
         self.files.open_first(self._services.start_with)
 
-    def _put_workspace(self, rooms: Rooms) -> None:
+    def _put_workspace(self, rooms: Rooms) -> Workspace:
         needs = WorkspaceNeeds(
             theme=self.theme,
             conduct=self.conduct,
@@ -134,17 +135,18 @@ class MainWindow(QMainWindow):
             home=self._services.home,
             parent=self._middle,
         )
-        self.workspace = rooms.make_workspace(needs)
-        self.workspace.troubled.connect(self.trouble)
-        self.workspace.told.connect(self.tell)
-        self.workspace.removed.connect(self._on_removed)
-        self.workspace.chosen_changed.connect(self._show_chosen)
+        workspace = self.workspace = rooms.make_workspace(needs)
+        workspace.troubled.connect(self.trouble)
+        workspace.told.connect(self.tell)
+        workspace.removed.connect(self._on_removed)
+        workspace.chosen_changed.connect(self._show_chosen)
         layout = self._middle.layout()
         assert layout is not None
-        layout.replaceWidget(self._waiting, self.workspace)
+        layout.replaceWidget(self._waiting, workspace)
         self._waiting.deleteLater()
-        self.workspace.restore(self.memory.get(settings.ARRANGEMENT))
+        workspace.restore(self.memory.get(settings.ARRANGEMENT))
         self._show_panes()
+        return workspace
 
     # What the conduct tells.
 

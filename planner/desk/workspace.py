@@ -23,18 +23,21 @@ from planner.desk.facts import page_of
 from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.mover import DeskMover
 from planner.desk.newfarm.answers import Answers
-from planner.desk.outlook import Outlook, look_out
+from planner.desk.outlook import Outlook, look_out, unknown_keys
 from planner.desk.scene_of import scene_of
 from planner.desk.services import WorkspaceNeeds
 from planner.desk.session import Session
 from planner.desk.side import SidePanel
 from planner.desk.theme import Theme
 from planner.desk.thing_words import thing_words
-from planner.desk.words import tr
+from planner.desk.words import faults_words, tr
 from planner.farm.crops import Batch
 from planner.farm.farm import DAYS_PER_WEEK, Thing, things
+from planner.farm.faults import FarmFaultError
 from planner.farm.fields import Id
 from planner.forecast.engine import Forecaster
+
+_NAMED = 5
 
 
 class Workspace(QWidget):
@@ -108,6 +111,20 @@ class Workspace(QWidget):
         self.editing.made.connect(self.choose)
 
     # The farm.
+
+    def trouble_with(self, session: Session) -> str:
+        """Return why a farm cannot be shown: it names what no catalogue has; empty when it can."""
+        try:
+            catalogue = self._forecaster.catalogue_for(session.farm)
+        except FarmFaultError as refused:
+            return faults_words(refused.faults)
+        missing = unknown_keys(session.farm, catalogue)
+        if not missing:
+            return ""
+        return tr(
+            "This farm names what the catalogue does not have: {names}. Mend its text form, then open that.",
+            names=", ".join(missing[:_NAMED]) + ("…" if len(missing) > _NAMED else ""),
+        )
 
     def show_session(self, session: Session) -> None:
         """Show a farm that has been opened."""

@@ -1,11 +1,21 @@
 """Fixtures of the desk: one catalogue for the run, a farm in memory, and a window that is put away."""
 
 import pytest
+from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QApplication
 
 from planner.bootstrap import Means
 from planner.desk.window import MainWindow
 from tests.desk.helpers import Answering, FakeRooms, open_session, put_away, sample_farm, services
+
+
+@pytest.fixture(autouse=True, scope="session")
+def plain_words():
+    """Write numbers and dates the same on every machine."""
+    before = QLocale()
+    QLocale.setDefault(QLocale.c())
+    yield
+    QLocale.setDefault(before)
 
 
 @pytest.fixture(scope="session")

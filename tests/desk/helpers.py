@@ -21,14 +21,18 @@ NOW = datetime(2027, 3, 10, 9, 0, tzinfo=UTC)
 TODAY = NOW.date()
 
 
-def open_session(means, farm):
+def open_session(means, farm, *, unchecked=False):
     return Session(
         MemoryKeeper(farm),
         means.catalogue,
-        holds_of=means.holds,
+        holds_of=_no_holds if unchecked else means.holds,
         faults_of=means.faults,
         now=lambda: NOW,
     )
+
+
+def _no_holds(farm):
+    return ()
 
 
 def sample_farm(means):
@@ -56,6 +60,7 @@ class FakeRooms:
     calls: list = field(default_factory=list)
     trouble: Exception | None = None
     loads: int = 0
+    unchecked: bool = False
 
     def load(self):
         self.loads += 1
@@ -78,7 +83,7 @@ class FakeRooms:
 
     def open_farm(self, path):
         self._called("open", path)
-        return open_session(self.means, self.farm)
+        return open_session(self.means, self.farm, unchecked=self.unchecked)
 
     def new_farm(self, path, answers):
         self._called("new", path, answers)

@@ -1,5 +1,6 @@
 """The window: paints first, opens a farm, passes wishes on, and shows what came of them."""
 
+import dataclasses
 import subprocess
 import sys
 
@@ -115,6 +116,41 @@ def test_that_expected_trouble_stands_in_the_message_bar_until_escape(qtbot, win
     assert window.conduct.session is not None
     qtbot.keyClick(window, Qt.Key.Key_Escape)
     assert window.messages.words == ""
+
+
+def test_that_a_farm_with_a_crop_nobody_knows_is_not_opened_and_the_crop_is_named(
+    window, rooms, farm, tmp_path
+):
+    before = window.conduct.session
+    strange = dataclasses.replace(farm.batches[0], crop="moon-lettuce")
+    rooms.farm = dataclasses.replace(farm, batches=(strange,), placements=())
+    rooms.unchecked = True
+    assert not window.files.open(tmp_path / "y.raftweek")
+    assert 'crop "moon-lettuce"' in window.messages.words
+    assert window.conduct.session is before
+    assert rooms.calls[-1] == ("close",)
+
+
+def test_that_the_tab_key_walks_from_the_due_list_over_the_weeks_to_the_side_panel(qtbot, window):
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    workspace = window.workspace
+    workspace.due.list.setFocus()
+    seen = []
+    for _ in range(30):
+        focus = QApplication.focusWidget()
+        seen.append(
+            next((pane for pane in ("due", "tabs", "side") if _holds(getattr(workspace, pane), focus)), "")
+        )
+        if seen[-1] == "side":
+            break
+        qtbot.keyClick(focus, Qt.Key.Key_Tab)
+    walked = [pane for at, pane in enumerate(seen) if pane and (at == 0 or seen[at - 1] != pane)]
+    assert walked == ["due", "tabs", "side"]
+
+
+def _holds(pane, widget):
+    return widget is pane or pane.isAncestorOf(widget)
 
 
 def test_that_opening_another_farm_closes_the_one_before(window, rooms, tmp_path):
