@@ -1,0 +1,103 @@
+"""Shares equivalents of base over products so that gaps of elements are filled first.
+
+A small linear problem, solved exactly: its best answer lies at a corner, and there are few corners.
+Must not know products by name, nor water.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import combinations
+from typing import Final
+
+import numpy as np
+
+from planner.forecast.values import Floats
+
+_TINY: Final = 1e-9
+"""Slack for corners, and the gap [g] that is none."""
+_SINGULAR: Final = 1e-12
+_DIGITS: Final = 7
+"""Places to which aims are compared: what differs by less is a tie."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class MixProblem:
+    """What is to be shared.
+
+    `eq_per_g` [eq/g] > 0 and `harsh` (0 or 1) by product; `content` [g/g] by (element, product); `gap_g` >= 0
+    and `rank` by element: gaps of rank 0 are filled before anything else, those of rank 1 after gentleness.
+    """
+
+    equivalents: float
+    eq_per_g: Floats
+    harsh: Floats
+    content: Floats
+    gap_g: Floats
+    rank: tuple[int, ...]
+
+
+def fill_gaps(problem: MixProblem) -> Floats:
+    """Return grams of each product that fill gaps best, of at most the given equivalents.
+
+    In order: least unfilled share of the gaps of rank 0, least equivalents from harsh products, least
+    unfilled share of the gaps of rank 1, fewest equivalents. Shares of a gap count alike for every element.
+    """
+    products = problem.eq_per_g.size
+    wanted = np.flatnonzero(problem.gap_g > _TINY)
+    if products == 0 or problem.equivalents <= 0.0 or wanted.size == 0:
+        return np.zeros(products)
+    columns, right = _tableau(problem, wanted)
+    aims = _aims(problem, wanted)
+    best: tuple[tuple[float, ...], Floats] | None = None
+    for corner in _corners(columns, right):
+        key = tuple(np.round(aims @ corner, _DIGITS).tolist())
+        if best is None or key < best[0]:
+            best = (key, corner)
+    assert best is not None  # nothing given and everything unfilled is always a corner
+    return best[1][:products] * problem.equivalents / problem.eq_per_g
+
+
+def _tableau(problem: MixProblem, wanted: np.ndarray) -> tuple[Floats, Floats]:
+    """Return columns and right side in shares: products, equivalents left over, unfilled, surplus.
+
+    A product's variable is its share of all equivalents; unfilled and surplus are shares of the gap.
+    """
+    products, elements = problem.eq_per_g.size, wanted.size
+    columns = np.zeros((1 + elements, products + 1 + 2 * elements))
+    columns[0, : products + 1] = 1.0
+    per_eq = problem.content[wanted] / problem.eq_per_g * problem.equivalents
+    columns[1:, :products] = per_eq / problem.gap_g[wanted][:, None]
+    unfilled = products + 1 + np.arange(elements)
+    columns[1 + np.arange(elements), unfilled] = 1.0
+    columns[1 + np.arange(elements), unfilled + elements] = -1.0
+    return columns, np.ones(1 + elements)
+
+
+def _aims(problem: MixProblem, wanted: np.ndarray) -> Floats:
+    """Return one row of weights per aim, the first the most weighty."""
+    products, elements = problem.eq_per_g.size, wanted.size
+    aims = np.zeros((4, products + 1 + 2 * elements))
+    for place, element in enumerate(wanted):
+        row = 0 if problem.rank[element] == 0 else 2
+        aims[row, products + 1 + place] = 1.0
+    aims[1, :products] = problem.harsh
+    aims[-1, :products] = 1.0
+    return aims
+
+
+def _corners(columns: Floats, right: Floats) -> Sequence[Floats]:
+    """Return every corner: as many variables as rows, the rest nought, none below nought."""
+    found = []
+    rows, width = columns.shape
+    for chosen in combinations(range(width), rows):
+        square = columns[:, chosen]
+        if abs(np.linalg.det(square)) <= _SINGULAR:
+            continue
+        values = np.linalg.solve(square, right)
+        if np.all(values >= -_TINY):
+            corner = np.zeros(width)
+            corner[list(chosen)] = np.maximum(values, 0.0)
+            found.append(corner)
+    return found
