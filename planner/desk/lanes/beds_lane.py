@@ -73,7 +73,7 @@ def paint_beds(
         else 0
     )
     for strip in strips:
-        _paint_name(painter, _strip_rect(rect, look, strip), look, strip, kit)
+        _paint_name(painter, rect, look, strip, kit)
     _paint_names_edge(painter, rect, kit)
     painter.restore()
     return painted
@@ -124,12 +124,8 @@ def _under(times: QRectF, box: QRectF) -> QLineF:
     return QLineF(times.left(), y, times.right(), y)
 
 
-def _heading_ground(theme: Theme) -> QColor:
-    return theme.ground
-
-
 def _paint_heading(painter: QPainter, box: QRectF, strip: Strip, scale: TimeScale, kit: Kit) -> None:
-    painter.fillRect(box, _heading_ground(kit.theme))
+    painter.fillRect(box, kit.theme.ground)
     if strip.group.held is not None:
         paint_profile(painter, box, strip.group.held, scale, mixed(kit.theme.muted, kit.theme.ground, _HELD))
     painter.setPen(kit.theme.muted)
@@ -152,11 +148,13 @@ def paint_profile(painter: QPainter, box: QRectF, held: Curve, scale: TimeScale,
     painter.drawRects(steps)
 
 
-def _paint_name(painter: QPainter, box: QRectF, look: BedsLook, strip: Strip, kit: Kit) -> None:
+def _paint_name(painter: QPainter, rect: QRectF, look: BedsLook, strip: Strip, kit: Kit) -> None:
+    """Paint heading or name of a row; of a high row the name stays in the middle of what is seen."""
     theme = kit.theme
+    box = _strip_rect(rect, look, strip)
     names = QRectF(box.x(), box.y(), kit.names_px, box.height())
     if strip.row is None:
-        painter.fillRect(names, _heading_ground(theme))
+        painter.fillRect(names, theme.ground)
         ink = theme.wrong if strip.group.urgent else theme.text
         _paint_fold(painter, names, ink, folded=strip.group.bed in look.folded)
         painter.setPen(ink)
@@ -164,7 +162,10 @@ def _paint_name(painter: QPainter, box: QRectF, look: BedsLook, strip: Strip, ki
         return
     painter.fillRect(names, theme.panel)
     painter.setPen(theme.text)
-    kit.write(painter, names.adjusted(INDENT, 0, -_PAD, 0), strip.row.name)
+    seen = names & rect
+    if seen.height() < kit.text_px:
+        seen = names
+    kit.write(painter, seen.adjusted(INDENT, 0, -_PAD, 0), strip.row.name)
     painter.setPen(QPen(theme.faint_line, 1))
     painter.drawLine(_under(names, box))
 

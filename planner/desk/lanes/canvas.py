@@ -93,7 +93,7 @@ class Canvas(QAbstractScrollArea):
             self.refresh()
 
     def _vertically(self, value: int) -> None:
-        """Move the kept picture up or down and leave only the rest to be painted."""
+        """Move the kept picture up or down; only names and what comes into sight are painted."""
         down, self._scrolled_to = self._scrolled_to - value, value
         self.viewport().update()
         if self._picture is None:
@@ -105,7 +105,8 @@ class Canvas(QAbstractScrollArea):
             return
         self._picture.scroll(0, down * int(ratio), self._picture.rect())
         top = 0 if down > 0 else area.height() + down
-        self._stale = [QRect(0, top, area.width(), abs(down))]
+        names = QRect(0, 0, int(self.frame_state.kit.names_px), area.height())
+        self._stale = [names, QRect(0, top, area.width(), abs(down))]
 
     def _measure(self) -> None:
         bar = self.verticalScrollBar()
