@@ -23,14 +23,20 @@ def put_in_place(path: Path, make: Callable[[Path], None]) -> None:
     """
     release_old(path)
     part = path.with_name(f".{path.name}.part")
-    part.unlink(missing_ok=True)
+    _clear(part)
     try:
         make(part)
         _sync(part)
         part.replace(path)
         _sync(path.parent)
     finally:
-        part.unlink(missing_ok=True)
+        _clear(part)
+
+
+def _clear(part: Path) -> None:
+    """Remove an unfinished file with the journals that a killed program may have left beside it."""
+    for ending in ("", "-wal", "-shm", "-journal"):
+        part.with_name(part.name + ending).unlink(missing_ok=True)
 
 
 def release_old(path: Path) -> None:

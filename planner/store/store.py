@@ -137,8 +137,10 @@ class FarmStore:
             return history.read_acts(connection)
 
     def change_set(self, seq: int) -> ChangeSet:
-        """Return what one act changed."""
+        """Return what one act changed; raises `ChangedElsewhereError` when the history is another by now."""
         with told(self._name), damage_told(self._name), self._engine.connect() as connection:
+            if connection.execute(select(_META.c.revision)).scalar_one() != self._revision:
+                raise self._changed_elsewhere()
             return history.read_change_set(connection, seq)
 
     def apply(
@@ -170,10 +172,13 @@ class FarmStore:
         """Claim the next revision; first of all, so that two programs queue up instead of clashing."""
         next_one = update(_META).where(_META.c.revision == self._revision).values(revision=self._revision + 1)
         if connection.execute(next_one).rowcount != 1:
-            raise ChangedElsewhereError(
-                f"{self._name} was changed by somebody else since it was opened here. "
-                "Nothing was overwritten; open it again to see their changes, then repeat yours."
-            )
+            raise self._changed_elsewhere()
+
+    def _changed_elsewhere(self) -> ChangedElsewhereError:
+        return ChangedElsewhereError(
+            f"{self._name} was changed by somebody else since it was opened here. "
+            "Nothing was overwritten; open it again to see their changes, then repeat yours."
+        )
 
     def copy_to(self, path: str | Path) -> None:
         """Write a copy of the farm with its history to another file, complete or not at all.

@@ -12,7 +12,7 @@ from planner.farm.crops import Phase
 from planner.farm.faults import FarmFaultError, FaultKind
 from planner.farm.ids import id_from
 from planner.store.acts import ActKind
-from planner.store.errors import StoreError
+from planner.store.errors import ChangedElsewhereError, StoreError
 from planner.store.store import FarmStore
 from tests.actions.desk_of import Book, Clock, in_file, in_memory, session_over
 from tests.store.sample import (
@@ -142,6 +142,24 @@ def test_that_undo_works_after_the_farm_was_closed_and_opened(tmp_path):
         assert again.farm == start
         again.redo()
         assert FIRST.id not in {one.id for one in again.farm.batches}
+
+
+def test_that_neither_an_act_nor_undo_overwrites_what_somebody_else_did(tmp_path):
+    path = tmp_path / "shared.raftweek"
+    one = in_file(path)
+    one.act(plan.rename_farm(one.farm, "Ours"))
+    with FarmStore.open(path) as store:
+        other = session_over(store)
+        other.undo()
+        other.act(batches.remove_batch(other.farm, FIRST.id))
+        before = one.farm
+        for attempt in (one.undo, lambda: one.act(plan.rename_farm(one.farm, "Mine"))):
+            with pytest.raises(ChangedElsewhereError, match="somebody else"):
+                attempt()
+        assert one.farm is before
+        assert one.undo_title == "Rename the farm to Ours"
+        assert store.load() == other.farm
+    one._store.close()
 
 
 def test_that_an_act_that_changes_nothing_is_not_kept(session):

@@ -184,6 +184,16 @@ def test_that_a_copy_is_whole_and_has_the_history(path, tmp_path):
     assert sorted(each.name for each in tmp_path.iterdir()) == ["copy.raftweek", "sample.raftweek"]
 
 
+def test_that_what_a_killed_program_left_beside_does_no_harm(path, tmp_path):
+    for ending in ("", "-wal", "-shm", "-journal"):
+        (tmp_path / f".copy.raftweek.part{ending}").write_bytes(b"left over")
+    with FarmStore.open(path) as store:
+        store.copy_to(tmp_path / "copy.raftweek")
+    with FarmStore.open(tmp_path / "copy.raftweek") as copy:
+        assert copy.load() == sample_farm()
+    assert sorted(each.name for each in tmp_path.iterdir()) == ["copy.raftweek", "sample.raftweek"]
+
+
 def test_that_a_copy_never_replaces_an_open_farm(path, tmp_path):
     shutil.copy(path, tmp_path / "other.raftweek")
     with FarmStore.open(path) as store, FarmStore.open(tmp_path / "other.raftweek") as other:
