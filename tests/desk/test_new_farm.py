@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from planner.desk.book import BookShelf
 from planner.desk.newfarm.answers import Answers, BedWish, CropWish
 from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
-from planner.desk.newfarm.draft import drafted, feed_for, plants_per_sowing
+from planner.desk.newfarm.draft import drafted, feed_for, plants_per_sowing, weeks_between_sowings
 from planner.desk.theme import LIGHT
 from planner.farm.crops import Target, TargetUnit
 from planner.farm.ids import new_id
@@ -133,18 +133,35 @@ def test_that_holes_overrule_the_size(means):
 
 
 @given(
-    heads=st.integers(1, 300),
-    crop=st.sampled_from(["lettuce-leaf", "basil"]),
+    amount=st.integers(1, 300),
+    crop=st.sampled_from(["lettuce-leaf", "basil", "tomato", "kale"]),
     unit=st.sampled_from(list(TargetUnit)),
 )
-def test_that_a_sowing_always_covers_what_is_wanted(means, heads, crop, unit):
+def test_that_sowings_cover_what_is_wanted_until_the_next_one(means, amount, crop, unit):
     entry = means.catalogue.crops[crop]
-    target = Target(id=new_id(), crop=crop, amount_per_week=heads, unit=unit, from_on=MONDAY)
-    plants = plants_per_sowing(target, entry)
-    assert plants * entry.bed_survival_share >= 1 or plants == 1
+    target = Target(id=new_id(), crop=crop, amount_per_week=amount, unit=unit, from_on=MONDAY)
+    living = plants_per_sowing(target, entry) * entry.bed_survival_share
     if unit is TargetUnit.KG:
-        grams = plants * entry.bed_survival_share * entry.yield_g_per_plant * entry.marketable_share
-        assert grams >= heads * 1000 * (1 - 1e-9)
+        grams = living * entry.yield_g_per_plant * entry.marketable_share
+        assert grams >= amount * 1000 * weeks_between_sowings(entry) * (1 - 1e-9)
+    else:
+        assert living >= amount * (1 - 1e-9)
+
+
+def test_that_a_crop_picked_for_weeks_is_not_sown_every_week(means):
+    tomato = means.catalogue.crops["tomato"]
+    assert weeks_between_sowings(tomato) > 4
+    assert weeks_between_sowings(means.catalogue.crops["lettuce-leaf"]) == 1
+    wish = CropWish(crop="tomato", amount_per_week=1.0, unit=TargetUnit.KG)
+    farm = drafted(answers(means, crops=(wish,)), means.forecaster).farm
+    assert len(farm.batches) == -(-52 // weeks_between_sowings(tomato))
+
+
+def test_that_the_same_crop_wished_twice_gets_codes_of_its_own(means):
+    wish = CropWish(crop="lettuce-leaf", amount_per_week=2.0)
+    farm = drafted(answers(means, crops=(wish, wish)), means.forecaster).farm
+    codes = [batch.code for batch in farm.batches]
+    assert len(set(codes)) == len(codes) == 104
 
 
 def test_that_the_feed_suits_the_weight_of_the_fish(means):

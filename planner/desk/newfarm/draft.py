@@ -9,7 +9,8 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from datetime import timedelta
+from datetime import date, timedelta
+from string import ascii_uppercase
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
@@ -26,7 +27,6 @@ from planner.planning.wishes import place_wishes
 
 G_PER_KG: Final = 1000.0
 _NURSERY_COLUMNS: Final = 12
-_LETTER: Final = "A"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -111,36 +111,55 @@ def _target(wish: CropWish, answers: Answers) -> Target:
     )
 
 
-def plants_per_sowing(target: Target, crop: Crop) -> int:
-    """Return the plants that give a week's wish.
+def weeks_between_sowings(crop: Crop) -> int:
+    """Return after how many weeks a crop is sown again: each week, or when its picking ends.
 
-    A crop harvested once gives one head or its yield a plant; one that is picked from for weeks gives
-    its yield over them, so that as many sowings stand side by side.
+    A crop that is picked from for ten weeks is sown every ten weeks, so that one sowing takes over from
+    the other.
+    """
+    if crop.harvest is HarvestKind.SINGLE:
+        return 1
+    return max(int(crop.picking_days // DAYS_PER_WEEK), 1)
+
+
+def plants_per_sowing(target: Target, crop: Crop) -> int:
+    """Return the plants that give what is wanted each week until the next sowing takes over.
+
+    Heads are plants that are harvested or picked from; kilograms are the yield of a plant over its life.
     """
     wanted = target.amount_per_week
     if target.unit is TargetUnit.KG:
         grams = crop.yield_g_per_plant * crop.marketable_share
-        wanted = wanted * G_PER_KG / grams
+        wanted = wanted * weeks_between_sowings(crop) * G_PER_KG / grams
     elif crop.harvest is HarvestKind.SINGLE:
         wanted = wanted / crop.marketable_share
     return max(math.ceil(wanted / crop.bed_survival_share), 1)
 
 
 def _sowings(farm: Farm, catalogue: Catalogue) -> Iterator[Batch]:
+    codes: set[str] = set()
     for target in farm.targets:
         crop = catalogue.crops[target.crop]
         bed = _bed_for(crop, farm)
-        for week in range(farm.settings.plan_weeks):
+        for week in range(0, farm.settings.plan_weeks, weeks_between_sowings(crop)):
             day = farm.settings.plan_from + timedelta(days=week * DAYS_PER_WEEK)
-            year, number, _ = day.isocalendar()
+            code = _code(crop, day, codes)
+            codes.add(code)
             yield Batch(
                 id=new_id(),
-                code=f"{crop.code}-{year % 100:02d}W{number:02d}-{_LETTER}",
+                code=code,
                 crop=target.crop,
                 sow_on=day,
                 plants=plants_per_sowing(target, crop),
                 bed=bed,
             )
+
+
+def _code(crop: Crop, day: date, taken: set[str]) -> str:
+    """Return a code for a sowing: crop, year, ISO week, and the first letter that is free."""
+    year, week, _ = day.isocalendar()
+    stem = f"{crop.code}-{year % 100:02d}W{week:02d}"
+    return next(code for letter in ascii_uppercase if (code := f"{stem}-{letter}") not in taken)
 
 
 def _bed_for(crop: Crop, farm: Farm) -> Id:
