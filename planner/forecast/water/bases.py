@@ -95,6 +95,11 @@ class BaseAdvice:
     basis: tuple[Figure, ...]
 
     @property
+    def unfilled_by_element(self) -> dict[str, float]:
+        """The gaps that stay [g/week] by element."""
+        return dict(zip(ELEMENTS, self.unfilled_g, strict=True))
+
+    @property
     def hold(self) -> bool:
         """Whether base should wait until the water has been seen to."""
         return bool({Before.AMMONIA_HIGH, Before.PH_HIGH_ENOUGH} & set(self.before))
