@@ -62,15 +62,15 @@ def all_of_feed(inputs: Inputs, ledger: Ledger) -> float:
 
 def solids_caught(inputs: Inputs, ledger: Ledger) -> float:
     """Nitrogen taken out with solids, from an amount of feed nitrogen."""
-    solids = np.asarray([inputs.number("feed_n") * ledger.coefficient("feed_split/solids_share_n")])
-    captured = ledger.coefficient("solids/solids_captured_share")
+    solids = np.asarray([inputs.number("feed_n") * ledger.value("element/n/solids_share")])
+    captured = ledger.value("loop/solids_captured_share")
     split = elements.split_solids(solids, captured_share=captured, media_share_of_passed=0.0)
     return float(split.captured_g[0])
 
 
 def gas_loss(inputs: Inputs, ledger: Ledger) -> float:
     """Nitrogen that leaves as gas, from an amount of feed nitrogen."""
-    share = ledger.coefficient("feed_split/gaseous_nitrogen_share")
+    share = ledger.value("element/n/gas_loss_share")
     return elements.gaseous_loss(inputs.number("feed_n"), loss_share=share)
 
 
@@ -78,12 +78,12 @@ def released(inputs: Inputs, ledger: Ledger) -> float:
     """Share of an element in solids that is back in the water after days."""
     return elements.released_share(
         inputs.number("days"),
-        final_share=ledger.coefficient(f"solids/mineralised_final_share_{inputs.text('element')}"),
-        rate_per_day=ledger.coefficient(f"solids/{inputs.text('rate')}"),
+        final_share=ledger.value(f"element/{inputs.text('element')}/mineral_limit_share"),
+        rate_per_day=ledger.value(f"element/{inputs.text('element')}/mineral_rate_per_day"),
     )
 
 
-def dissolved_solids_content(inputs: Inputs, ledger: Ledger) -> float:
+def content_of_sludge(inputs: Inputs, ledger: Ledger) -> float:
     """Element in a suspension of solids [mg/L]."""
     del ledger
     return inputs.number("content_mg_per_g") * inputs.number("solids_g_per_l")
@@ -185,7 +185,7 @@ FEED: Final[dict[str, Computation]] = {
         solids_caught,
         gas_loss,
         released,
-        dissolved_solids_content,
+        content_of_sludge,
         element_in_crop,
         shipped_element_in_plant,
         dry_mass_behind,

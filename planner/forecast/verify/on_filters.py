@@ -151,8 +151,8 @@ def ammonia_share(inputs: Inputs, ledger: Ledger) -> float:
     del inputs
     return elements.ammonia_share_of_feed_nitrogen(
         excreted_share=ledger.coefficient("feed_split/feed_nitrogen_excreted_share"),
-        solids_share=ledger.coefficient("feed_split/solids_share_n"),
-        solids_removed_share=ledger.coefficient("solids/solids_captured_share"),
+        solids_share=ledger.value("element/n/solids_share"),
+        solids_removed_share=ledger.value("loop/solids_captured_share"),
     )
 
 

@@ -41,7 +41,7 @@ def chain_fish(inputs: Inputs, ledger: Ledger) -> float:
 
 def chain_tank(inputs: Inputs, ledger: Ledger) -> float:
     """Tank for the fish of that chain at the shipped limit of density."""
-    density = ledger.coefficient("sizing/stocking_density_limit")
+    density = ledger.value(f"fish/{inputs.text('fish')}/{inputs.text('limit')}")
     return schedule.tank_volume_m3(chain_fish(inputs, ledger), density_kg_per_m3=density)
 
 
