@@ -198,10 +198,23 @@ class BalanceBar(LaneBar):
         self._loops.clear()
         for balance in balances:
             self._loops.addItem(balance.name, balance.loop)
-        self._loops.setCurrentIndex(max(self._loops.findData(chosen), 0))
         self._loops.blockSignals(False)
+        self.choose_loop(chosen)
         self._loops.setVisible(len(balances) > 1)
         self.update()
+
+    @property
+    def loop_name(self) -> str:
+        """Name of the loop that is shown as chosen."""
+        return self._loops.currentText()
+
+    def choose_loop(self, loop: Id) -> None:
+        """Show the choice of a loop, without saying so back."""
+        position = max(self._loops.findData(loop), 0)
+        if position != self._loops.currentIndex():
+            self._loops.blockSignals(True)
+            self._loops.setCurrentIndex(position)
+            self._loops.blockSignals(False)
 
     def choose_element(self, element: str) -> None:
         """Show the choice of an element; an empty word stands for all."""

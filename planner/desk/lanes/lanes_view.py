@@ -33,7 +33,7 @@ from planner.desk.lanes.kit import Kit
 from planner.desk.lanes.lane_bar import BalanceBar, LaneBar, band_key, fish_key, stage_key
 from planner.desk.lanes.pointer_label import PointerLabel
 from planner.desk.lanes.ruler_strip import RulerStrip
-from planner.desk.lanes.scene import Scene
+from planner.desk.lanes.scene import BalanceScene, Scene
 from planner.desk.lanes.time_control import TimeControl
 from planner.desk.lanes.time_scale import Span
 from planner.desk.theme import Theme
@@ -117,7 +117,7 @@ class LanesView(QWidget):
     def set_element(self, element: str) -> None:
         """Show one element of the balance in full, or all with an empty word."""
         self.balance.set_element(element)
-        self._balance_bar.choose_element(element)
+        self.balance_bar.choose_element(element)
 
     def go_to(self, day: date) -> None:
         """Show a date."""
@@ -163,7 +163,7 @@ class LanesView(QWidget):
         self.balance = BalanceCanvas(frame, self)
         self._fish_bar = LaneBar(fish_title, self._kit, self)
         self._beds_bar = LaneBar(beds_title, self._kit, self)
-        self._balance_bar = BalanceBar(balance_title, self._kit, self)
+        self.balance_bar = BalanceBar(balance_title, self._kit, self)
         self.hands = BedHands(self.beds, mover, self)
         self._keys = LaneKeys(self.beds, self.hands, self.time, self)
         self.label = PointerLabel(self)
@@ -179,7 +179,7 @@ class LanesView(QWidget):
 
     def _lanes(self) -> tuple[tuple[str, LaneBar, Canvas], ...]:
         titles = words.lane_titles()
-        bars = (self._fish_bar, self._beds_bar, self._balance_bar)
+        bars = (self._fish_bar, self._beds_bar, self.balance_bar)
         return tuple(zip(titles, bars, (self.fish, self.beds, self.balance), strict=True))
 
     def _connect(self) -> None:
@@ -202,12 +202,12 @@ class LanesView(QWidget):
         self.hands.opened.connect(self.opened)
         self.hands.cursor_moved.connect(self._describe)
         self.hands.said.connect(self._announce)
-        self.hands.balance_previewed.connect(self.balance.set_preview)
+        self.hands.balance_previewed.connect(self._preview_balance)
         self.hands.label_wanted.connect(self._show_label)
         self.hands.label_unwanted.connect(self.label.hide)
         self._edge_timer.timeout.connect(self._scroll_at_edge)
-        self._balance_bar.loop_chosen.connect(self.set_loop)
-        self._balance_bar.element_chosen.connect(self.balance.set_element)
+        self.balance_bar.loop_chosen.connect(self.set_loop)
+        self.balance_bar.element_chosen.connect(self.balance.set_element)
 
     def _frame(self) -> Frame:
         return Frame(scale=self.time.scale, kit=self._kit, calendar=self._calendar)
@@ -236,7 +236,13 @@ class LanesView(QWidget):
     def _show_balance(self) -> None:
         balance = self.scene.balance_of(self._loop)
         self.balance.set_balance(balance)
-        self._balance_bar.set_loops(self.scene.balances, balance.loop if balance else NO_ID)
+        self.balance_bar.set_loops(self.scene.balances, balance.loop if balance else NO_ID)
+
+    def _preview_balance(self, preview: BalanceScene | None) -> None:
+        """Show what a move makes of the balance, and of which loop it is."""
+        self.balance.set_preview(preview)
+        if self.balance.shown is not None:
+            self.balance_bar.choose_loop(self.balance.shown.loop)
 
     def _split_by_hand(self) -> None:
         self._own_split = True

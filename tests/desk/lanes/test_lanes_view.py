@@ -467,3 +467,64 @@ def test_that_a_view_is_gone_as_soon_as_nobody_holds_it(qapp):
         assert watched() is None
     finally:
         gc.enable()
+
+
+def test_that_what_keys_do_is_said(qtbot):
+    mover = NotingMover(lambda _b, _r, days, *_: Preview(allowed=days > 0, reason="Raft 1 is full"))
+    view = shown_view(qtbot, mover)
+    view.hands.go_to_spot(spot_of(view, CODE))
+    said = []
+    view.hands.said.connect(said.append)
+    QTest.keyClick(view, Qt.Key.Key_Right)
+    QTest.keyClick(view, Qt.Key.Key_Right, ALT)
+    QTest.keyClick(view, Qt.Key.Key_Left, ALT)
+    assert "LET-2604-N1" in said[0]
+    assert said[1].startswith("Batch LET-2604-N1 moved.")
+    assert said[2] == "Raft 1 is full"
+
+
+def test_that_a_date_asked_for_before_the_window_is_shown_is_where_it_should_be(qtbot):
+    view = LanesView(LIGHT, NotingMover(), None)
+    qtbot.addWidget(view)
+    view.set_scene(demo_scene())
+    view.go_to(date(2026, 9, 1))
+    view.resize(1280, 900)
+    view.show()
+    qtbot.waitExposed(view)
+    x = view.time.scale.x_of(date(2026, 9, 1).toordinal())
+    left, right = view.time.scale.left, view.beds.viewport().width()
+    assert (x - left) / (right - left) == pytest.approx(0.25, abs=0.02)
+
+
+def test_that_the_bar_under_the_pointer_is_told_as_a_hint(qtbot):
+    view = shown_view(qtbot)
+    QTest.mouseMove(view.beds.viewport(), point_of(view, CODE))
+    assert CODE in view.beds.hint_at(point_of(view, CODE))
+    assert view.beds.hint_at(QPoint(2, 2)) == ""
+
+
+def test_that_lanes_share_the_height_until_a_hand_moves_them(qtbot):
+    view = shown_view(qtbot)
+    before = view.split.sizes()
+    assert min(before) > 60
+    view.resize(1280, 700)
+    assert view.split.sizes()[1] < before[1]
+    view.split.moveSplitter(220, 1)
+    own = view.split.sizes()
+    view.set_scene(demo_scene())
+    assert view.split.sizes() == own
+
+
+def test_that_the_balance_of_another_loop_is_named_while_its_batch_is_dragged(qtbot):
+    other = replace(demo_balance(extra=30), loop=Id("loop 2"), name="Loop 2")
+    mover = NotingMover(lambda *_: Preview(allowed=True, balance=other))
+    scene = demo_scene()
+    view = shown_view(qtbot, mover, replace(scene, balances=(*scene.balances, other)))
+    names = [view.balance_bar.loop_name]
+    start = point_of(view, CODE)
+    drag(view, start, start + days(view, 3), release=False)
+    names.append(view.balance_bar.loop_name)
+    QTest.keyClick(view, Qt.Key.Key_Escape)
+    names.append(view.balance_bar.loop_name)
+    assert names == ["Loop 1", "Loop 2", "Loop 1"]
+    assert view.balance.shown.name == "Loop 1"

@@ -7,7 +7,7 @@ from datetime import date
 
 import pytest
 from PySide6.QtCore import QPoint, QRectF
-from PySide6.QtGui import QFont, QImage, QPainter
+from PySide6.QtGui import QFont, QImage, QPainter, QPdfWriter
 
 from planner.desk.lanes.balance_lane import BalanceLook, paint_balance
 from planner.desk.lanes.beds_lane import BedsLook, paint_beds
@@ -89,6 +89,20 @@ def test_that_no_lane_paints_outside_of_its_place(qapp, theme, px):
         middle = inside.center()
         assert image.pixel(inside.right() - 3, inside.top() + 3) != BLANK, name
         assert name == "ruler" or image.pixel(middle.x(), middle.y()) != BLANK, name
+
+
+def test_that_the_lanes_paint_onto_paper_as_well(qapp, tmp_path):
+    kit, scene = kit_of(), demo_scene()
+    for name, paint in lane_painters(kit, scene, 7.0).items():
+        path = tmp_path / f"{name}.pdf"
+        writer = QPdfWriter(str(path))
+        writer.setResolution(96)
+        painter = QPainter(writer)
+        painter.setFont(QFont("DejaVu Sans", 10))
+        paint(painter)
+        assert painter.end()
+        assert path.read_bytes().startswith(b"%PDF")
+        assert path.stat().st_size > 4000, name
 
 
 @pytest.mark.parametrize("day", [START - 9000, START - 60, START + 170, START + 330, START + 40_000])
