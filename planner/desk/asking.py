@@ -14,10 +14,10 @@ from planner.desk.newfarm.answers import Answers
 from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
 from planner.desk.outlook import Outlook
 from planner.desk.printing import PrintDialog, PrintNeeds, PrintWish
+from planner.desk.say import tr
 from planner.desk.services import WorkspaceNeeds
 from planner.desk.sheets import CHOICES, LONGEST_WEEKS, Sheets, calendar_sheets, paper_named
 from planner.desk.theme import Theme
-from planner.desk.words import tr
 from planner.paper.errors import PaperError
 
 

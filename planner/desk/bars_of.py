@@ -13,7 +13,8 @@ from planner.desk.lanes.packing import Held, packed
 from planner.desk.lanes.scene import NO_UNIT, UNPLACED, Bar, Curve, Row, RowGroup, Segment
 from planner.desk.outlook import Outlook
 from planner.desk.places_words import row_words_of
-from planner.desk.words import choice_words, number_words, tr
+from planner.desk.say import tr
+from planner.desk.words import choice_words, number_words
 from planner.farm.crops import PHASE_OF_STAGE, Batch, Phase, Placement
 from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.farm.fields import NO_ID, Id

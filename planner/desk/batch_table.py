@@ -20,8 +20,9 @@ from PySide6.QtWidgets import (
 from planner.desk.outlook import Outlook
 from planner.desk.places_words import places_by_batch
 from planner.desk.rows import ID_ROLE, SORT_ROLE, Column, Row, RowsModel
+from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.desk.words import NONE, day_words, number_words, tr
+from planner.desk.words import NONE, day_words, number_words
 from planner.farm.crops import Batch, Phase
 from planner.forecast.values import Ruler
 

@@ -13,7 +13,8 @@ from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.errors import UnknownFigureError
 from planner.catalogue.figure import Confidence, Figure
 from planner.desk.forms.editors import Choice
-from planner.desk.words import choice_words, number_words, tr, unit_words
+from planner.desk.say import tr
+from planner.desk.words import choice_words, number_words, unit_words
 
 _SHELVES: Final = {
     "crop": "crops",

@@ -6,14 +6,21 @@ any widget.
 
 from __future__ import annotations
 
-from typing import Any
+from collections.abc import Callable
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal
 
+from planner.desk.say import tr
 from planner.desk.session import Session
-from planner.desk.words import faults_words, tr
-from planner.farm.changes import ChangeSet
 from planner.farm.faults import FarmFaultError, Fault
+
+if TYPE_CHECKING:
+    from planner.farm.changes import ChangeSet
+
+
+def _sentences(faults: tuple[Fault, ...]) -> str:
+    return "\n".join(fault.sentence() for fault in faults)
 
 
 class Conduct(QObject):
@@ -30,6 +37,7 @@ class Conduct(QObject):
         self._session: Session | None = None
         self._troubles: tuple[type[Exception], ...] = ()
         self._faults: tuple[Fault, ...] = ()
+        self.said: Callable[[tuple[Fault, ...]], str] = _sentences
 
     @property
     def session(self) -> Session | None:
@@ -51,9 +59,10 @@ class Conduct(QObject):
         """Title of the act that redo does again; empty when there is none."""
         return (self._session.redo_title or "") if self._session else ""
 
-    def expect(self, troubles: tuple[type[Exception], ...]) -> None:
-        """Name the errors of the surroundings whose text may be shown as it is."""
+    def expect(self, troubles: tuple[type[Exception], ...], said: Callable[[tuple[Fault, ...]], str]) -> None:
+        """Name the errors of the surroundings whose text may be shown as it is, and what words faults."""
         self._troubles = troubles
+        self.said = said
 
     def take(self, session: Session) -> None:
         """Make a farm the open one."""
@@ -80,7 +89,7 @@ class Conduct(QObject):
         except FarmFaultError as refused:
             self._faults = refused.faults
             if not quietly:
-                self.troubled.emit(faults_words(refused.faults))
+                self.troubled.emit(self.said(refused.faults))
             return False
         except self._troubles as trouble:
             self.troubled.emit(str(trouble))
@@ -102,7 +111,7 @@ class Conduct(QObject):
         try:
             notice = self._session.redo() if redo else self._session.undo()
         except FarmFaultError as refused:
-            self.troubled.emit(faults_words(refused.faults))
+            self.troubled.emit(self.said(refused.faults))
         except self._troubles as trouble:
             self.troubled.emit(str(trouble))
         else:

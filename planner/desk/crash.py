@@ -23,8 +23,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.desk.words import tr
 
 
 def report_text(

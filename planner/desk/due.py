@@ -26,8 +26,9 @@ from PySide6.QtWidgets import (
 
 from planner.desk.outlook import Outlook
 from planner.desk.rows import Column, Row, RowsModel
+from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.desk.words import day_words, number_words, short_day_words, tr, week_span_words
+from planner.desk.words import day_words, number_words, short_day_words, week_span_words
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.forecast.week import DueKind, DueTask, DueUnit, DueWhere, due_in_week
 

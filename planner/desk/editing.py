@@ -22,9 +22,10 @@ from planner.desk.forms.plans import form_plan, start_new, start_of
 from planner.desk.messages import Ask, Question
 from planner.desk.mover import codes_of, refusal_sentence
 from planner.desk.outlook import Outlook
+from planner.desk.say import tr
 from planner.desk.settling import Settled, settle_altered, settle_new
 from planner.desk.theme import Theme
-from planner.desk.words import kind_words, tr
+from planner.desk.words import kind_words
 from planner.farm.changes import ChangeSet
 from planner.farm.crops import Batch
 from planner.farm.farm import Farm, Thing, kind_named, kind_of, label_of, things

@@ -13,6 +13,7 @@ from planner.desk.book import FigureWords, figure_label, figure_words
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.places_words import places_by_batch
+from planner.desk.say import tr
 from planner.desk.week_facts import G_PER_KG, warnings_about, week_page
 from planner.desk.words import (
     NONE,
@@ -23,7 +24,6 @@ from planner.desk.words import (
     kind_words,
     number_words,
     short_day_words,
-    tr,
     unit_words,
     with_unit,
 )

@@ -14,10 +14,10 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from planner.desk.conduct import Conduct
 from planner.desk.messages import Ask, Question
+from planner.desk.say import tr
 from planner.desk.services import Rooms
 from planner.desk.session import Session
 from planner.desk.settings import Memory
-from planner.desk.words import faults_words, tr
 from planner.farm.faults import FarmFaultError
 
 FARM_SUFFIX = "raftweek"
@@ -72,7 +72,7 @@ class Files(QObject):
         try:
             session = make()
         except FarmFaultError as refused:
-            self.troubled.emit(faults_words(refused.faults))
+            self.troubled.emit(self._conduct.said(refused.faults))
             return False
         except self._expected as error:
             self.troubled.emit(str(error))

@@ -22,8 +22,8 @@ from PySide6.QtWidgets import (
 
 from planner.desk.help_words import ABOUT, GLOSSARY, PLANNING_AID, PRIVACY
 from planner.desk.rows import Column, Row, RowsModel
+from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.desk.words import tr
 
 
 def close_box(dialog: QDialog) -> QDialogButtonBox:

@@ -12,8 +12,8 @@ from PySide6.QtCore import QObject, QSize, Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu, QSizePolicy, QToolBar, QWidget
 
+from planner.desk.say import tr
 from planner.desk.theme import ShadeChoice, Theme, icon
-from planner.desk.words import tr
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -14,8 +14,8 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QAccessible, QAccessibleEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QMessageBox, QPushButton, QToolButton, QWidget
 
+from planner.desk.say import tr
 from planner.desk.theme import Theme, icon
-from planner.desk.words import tr
 
 
 class Tone(Enum):

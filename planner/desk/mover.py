@@ -14,9 +14,10 @@ from planner.desk.conduct import Conduct
 from planner.desk.lanes.interaction import Preview
 from planner.desk.lanes.scene import BalanceScene, Bar
 from planner.desk.outlook import Outlook
+from planner.desk.say import tr
 from planner.desk.scene_of import balance_of
 from planner.desk.settling import Settler, Step
-from planner.desk.words import refusal_words, tr
+from planner.desk.words import refusal_words
 from planner.farm.changes import ChangeSet, applied
 from planner.farm.crops import Batch
 from planner.farm.farm import Farm, by_id

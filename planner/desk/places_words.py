@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from planner.desk.words import tr
+from planner.desk.say import tr
 from planner.farm.crops import Phase, Placement
 from planner.farm.farm import Farm, by_id
 from planner.farm.fields import Id

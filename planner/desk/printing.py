@@ -30,8 +30,8 @@ from PySide6.QtWidgets import (
 from planner.desk.forms.editors import DayEditor, EditorNeeds, LineEditor
 from planner.desk.forms.form import FieldRow
 from planner.desk.forms.reading import UnreadError
+from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.desk.words import tr
 from planner.farm.fields import FieldKind, FieldSpec
 
 PREVIEW_DPI: Final = 60.0

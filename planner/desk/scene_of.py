@@ -24,7 +24,7 @@ from planner.desk.lanes.scene import (
     Scene,
 )
 from planner.desk.outlook import Outlook
-from planner.desk.words import tr
+from planner.desk.say import tr
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fish import FishEvent, FishEventKind
 from planner.farm.site import WeekStart

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any, Protocol
+from typing import TYPE_CHECKING, Any, Protocol
 
-from planner.farm.changes import ChangeSet
-from planner.farm.farm import Farm
+if TYPE_CHECKING:
+    from planner.farm.changes import ChangeSet
+    from planner.farm.farm import Farm
 
 
 class Notice(Protocol):

@@ -12,8 +12,8 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QTextBrowser, QV
 
 from planner.desk.book import FigureWords
 from planner.desk.pages import Fact, Page, Section
+from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.desk.words import tr
 
 
 def page_html(page: Page, theme: Theme) -> str:

@@ -37,6 +37,7 @@ from planner.shipped import shipped_path
 LEAST_CONTRAST: Final = 4.5
 FAMILY: Final = "DejaVu Sans"
 FONT_POINTS: Final = 10
+_FONT_FILES: Final = ("DejaVuSans.ttf", "DejaVuSans-Bold.ttf")
 
 OKABE_ITO: Final = {
     "black": "#000000",
@@ -78,7 +79,7 @@ _SHARE_OF_STAGE: Final = {
 }
 """How much of a crop's colour each stage shows; the rest is ground."""
 
-_ICON_SIZES: Final = (16, 20, 24, 32, 48, 64)
+_ICON_SIZES: Final = (16, 20, 40)
 _DRAWN_IN: Final = b'"#000"'
 """The one colour of the shipped pictures, put in the theme's own when they are drawn."""
 
@@ -230,8 +231,8 @@ def theme_of(choice: ShadeChoice) -> Theme:
 
 def load_fonts() -> None:
     """Make the shipped typeface known to Qt; a file that cannot be read leaves the system's own."""
-    for path in sorted(shipped_path("resources", "fonts").glob("*.ttf")):
-        QFontDatabase.addApplicationFont(str(path))
+    for name in _FONT_FILES:
+        QFontDatabase.addApplicationFont(str(shipped_path("resources", "fonts", name)))
 
 
 def dress(application: QApplication, theme: Theme) -> None:

@@ -6,7 +6,8 @@ Must know nothing of widgets.
 from __future__ import annotations
 
 from planner.catalogue.catalogue import Catalogue
-from planner.desk.words import choice_words, day_words, kind_words, number_words, tr
+from planner.desk.say import tr
+from planner.desk.words import choice_words, day_words, kind_words, number_words
 from planner.farm.crops import Target
 from planner.farm.farm import Farm, Thing, kind_of, label_of
 from planner.farm.fish import FishEvent

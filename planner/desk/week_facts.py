@@ -11,11 +11,11 @@ from typing import Final
 
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact, Page, Section
+from planner.desk.say import tr
 from planner.desk.words import (
     choice_words,
     day_words,
     number_words,
-    tr,
     week_span_words,
     week_words,
     with_unit,

@@ -21,11 +21,10 @@ from planner.desk.files import Files
 from planner.desk.help import AboutDialog, GlossaryDialog
 from planner.desk.menus import Menus
 from planner.desk.messages import MessageBar, Tone
+from planner.desk.say import tr
 from planner.desk.services import DeskServices, Rooms, WorkspaceNeeds
 from planner.desk.session import Session
 from planner.desk.theme import ShadeChoice, dress, load_fonts, theme_of
-from planner.desk.words import tr
-from planner.farm.mark import plan_mark
 
 if TYPE_CHECKING:
     from planner.desk.workspace import Workspace
@@ -110,8 +109,8 @@ class MainWindow(QMainWindow):
             return
         self.crash.begin()
         self.rooms = self._services.load()
-        self.conduct.expect(self.rooms.troubles)
         workspace = self._put_workspace(self.rooms)
+        self.conduct.expect(self.rooms.troubles, workspace.words_for)
         self.files = Files(
             rooms=self.rooms,
             conduct=self.conduct,
@@ -182,7 +181,7 @@ class MainWindow(QMainWindow):
         self._name.setText(farm.settings.name)
         self._name.setToolTip(str(path or ""))
         self._saved.setText(tr("All saved"))
-        self._mark.setText(tr("Plan {mark}", mark=plan_mark(farm)))
+        self._mark.setText(self.workspace.plan_words() if self.workspace else "")
         self._mark.setToolTip(tr("Changes whenever anything in the farm changes; printed on every sheet."))
         self.menus.show_undo(self.conduct.undo_title, self.conduct.redo_title)
 

@@ -14,12 +14,12 @@ from typing import Any, Final
 from PySide6.QtCore import QCoreApplication, QDate, QLocale
 
 from planner.desk.field_words import CHOICE_WORDS, FIELD_LABELS, KIND_WORDS
+from planner.desk.say import CONTEXT, tr
 from planner.farm.crops import Stage
 from planner.farm.farm import DAYS_PER_WEEK, kind_named
 from planner.farm.faults import Fault, FaultKind
 from planner.farm.fields import FieldKind, FieldSpec, specs_of
 
-CONTEXT: Final = "Desk"
 NONE: Final = "–"
 _SIGNIFICANT: Final = 6
 
@@ -32,12 +32,6 @@ STAGE_LETTERS: Final = {
     Stage.CLEARING: "C",
 }
 """One letter for each stage, shown wherever its colour is."""
-
-
-def tr(text: str, **values: object) -> str:
-    """Return the translation of a text of the desk with its values put in."""
-    said = QCoreApplication.translate(CONTEXT, text)
-    return said.format(**values) if values else said
 
 
 def day_words(on: date) -> str:

@@ -24,17 +24,19 @@ from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.mover import DeskMover
 from planner.desk.newfarm.answers import Answers
 from planner.desk.outlook import Outlook, look_out, unknown_keys
+from planner.desk.say import tr
 from planner.desk.scene_of import scene_of
 from planner.desk.services import WorkspaceNeeds
 from planner.desk.session import Session
 from planner.desk.side import SidePanel
 from planner.desk.theme import Theme
 from planner.desk.thing_words import thing_words
-from planner.desk.words import faults_words, tr
+from planner.desk.words import faults_words
 from planner.farm.crops import Batch
 from planner.farm.farm import DAYS_PER_WEEK, Thing, things
-from planner.farm.faults import FarmFaultError
+from planner.farm.faults import FarmFaultError, Fault
 from planner.farm.fields import Id
+from planner.farm.mark import plan_mark
 from planner.forecast.engine import Forecaster
 
 _NAMED = 5
@@ -162,6 +164,14 @@ class Workspace(QWidget):
     def things(self, word: str) -> tuple[Thing, ...]:
         """Return all things of a kind on the open farm."""
         return things(self.outlook.farm, word) if self.outlook else ()
+
+    def words_for(self, faults: tuple[Fault, ...]) -> str:
+        """Return faults in the words of the desk."""
+        return faults_words(faults)
+
+    def plan_words(self) -> str:
+        """Return the mark of the plan as it stands."""
+        return tr("Plan {mark}", mark=plan_mark(self.outlook.farm)) if self.outlook else ""
 
     def name_of(self, thing: Thing) -> str:
         """Return what tells a thing from the others of its kind."""

@@ -31,8 +31,9 @@ from planner.desk.forms.reading import (
     read_series,
     value_text,
 )
+from planner.desk.say import tr
 from planner.desk.theme import Theme, icon
-from planner.desk.words import choice_words, tr, week_words
+from planner.desk.words import choice_words, week_words
 from planner.farm.fields import NO_ID, FieldKind, FieldSpec
 
 _NOTE_LINES: Final = 3

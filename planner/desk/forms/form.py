@@ -33,8 +33,9 @@ from planner.desk.forms.editors import (
     editor_for,
 )
 from planner.desk.forms.reading import UnreadError
+from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.desk.words import fault_words, field_words, limit_words, tr, unit_words
+from planner.desk.words import fault_words, field_words, limit_words, unit_words
 from planner.farm.checks import thing_faults
 from planner.farm.faults import Fault
 from planner.farm.fields import FieldKind, FieldSpec, specs_of

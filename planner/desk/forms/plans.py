@@ -15,7 +15,8 @@ from typing import Any, Final
 
 from planner.desk.forms.editors import Choice, enum_choices, thing_choices
 from planner.desk.forms.form import FormPlan, FormStart
-from planner.desk.words import kind_words, tr
+from planner.desk.say import tr
+from planner.desk.words import kind_words
 from planner.farm.farm import Farm, Thing, kind_named, kind_of, things
 from planner.farm.fields import FieldKind, FieldSpec, specs_of
 from planner.farm.ids import new_id

@@ -12,7 +12,8 @@ from typing import Any, Final
 
 from PySide6.QtCore import QDate, QLocale
 
-from planner.desk.words import day_words, field_words, limit_words, tr
+from planner.desk.say import tr
+from planner.desk.words import day_words, field_words, limit_words
 from planner.farm.faults import Fault, FaultKind
 from planner.farm.fields import FieldKind, FieldSpec
 

@@ -28,8 +28,9 @@ from planner.desk.forms.editors import Choice, EditorNeeds, FieldEditor, editor_
 from planner.desk.forms.form import FieldRow
 from planner.desk.forms.reading import UnreadError
 from planner.desk.newfarm.answers import Answers, BedWish, CropWish
+from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.desk.words import choice_words, fault_words, field_words, limit_words, tr, unit_words
+from planner.desk.words import choice_words, fault_words, field_words, limit_words, unit_words
 from planner.farm.checks import value_faults
 from planner.farm.crops import Target, TargetUnit
 from planner.farm.farm import Settings
