@@ -7,9 +7,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
+from functools import lru_cache
 from typing import Final
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtCore import QLineF, QLocale, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
 from planner.desk.lanes import words
@@ -21,6 +22,7 @@ _PAD: Final = 5.0
 _ROW: Final = 1.25
 _FLAG: Final = 5.0
 _LOWEST: Final = 2
+_KEPT_TEXTS: Final = 4096
 _WEEKS_SHARED: Final = (1, 2, 4)
 _LEFT: Final = Qt.AlignmentFlag.AlignLeft
 _MIDDLE: Final = Qt.AlignmentFlag.AlignHCenter
@@ -50,6 +52,7 @@ def paint_ruler(painter: QPainter, rect: QRectF, scale: TimeScale, kit: Kit, cal
             dates=position == _LOWEST and rows.middle is rows.lower,
             from_sunday=calendar.from_sunday,
             long=rows.lower is Unit.DAY,
+            locale=QLocale().name(),
         )
         _paint_row(painter, band, scale, kit, row)
     _paint_flag(painter, rect, scale, kit, calendar)
@@ -60,13 +63,14 @@ def paint_ruler(painter: QPainter, rect: QRectF, scale: TimeScale, kit: Kit, cal
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Row:
-    """One row of the ruler: what it counts and how it is set."""
+    """One row of the ruler: what it counts and how it is set, and the locale its names are in."""
 
     unit: Unit
     position: int
     dates: bool
     from_sunday: bool
     long: bool
+    locale: str
 
     @property
     def even(self) -> bool:
@@ -85,12 +89,12 @@ def _paint_row(painter: QPainter, band: QRectF, scale: TimeScale, kit: Kit, row:
     _paint_edges(painter, band, cells, kit, row)
     painter.setPen((kit.theme.text, kit.theme.text, kit.theme.muted)[row.position])
     every = _every(row, cells, kit, face)
-    kept = [(each, cell) for each, cell in cells if _kept(row, each, every)]
+    kept = [(_texts(row, each), cell) for each, cell in cells if _kept(row, each, every)]
     form = _common_form(row, kept, every, kit) if row.even else None
-    for each, cell in kept:
+    for texts, cell in kept:
         seen = QRectF(cell.x(), cell.y(), cell.width() * every, cell.height()) & band
-        texts = _texts(row, each)
-        texts = texts if form is None else texts[form : form + 1]
+        if form is not None:
+            texts = texts[form : form + 1]  # noqa: PLW2901
         _write_cell(painter, seen, texts, kit, face, centred=row.centred)
 
 
@@ -115,12 +119,12 @@ def _paint_edges(
     )
 
 
-def _common_form(row: _Row, kept: list[tuple[Span, QRectF]], every: int, kit: Kit) -> int:
+def _common_form(row: _Row, kept: list[tuple[tuple[str, ...], QRectF]], every: int, kit: Kit) -> int:
     """Return which form of name fits all cells of a row."""
     face = (Face.BOLD, Face.PLAIN, Face.SMALL)[row.position]
     pad = 2.0 if row.centred else _PAD + 1
     room = min((cell.width() * every for _, cell in kept), default=0.0) - pad
-    forms = list(zip(*(_texts(row, each) for each, _ in kept), strict=True))
+    forms = list(zip(*(texts for texts, _ in kept), strict=True))
     fitting = (
         form for form, texts in enumerate(forms) if max(kit.width(text, face) for text in texts) <= room
     )
@@ -136,6 +140,7 @@ def _write_cell(
         kit.write(painter, room, text, face=face, align=_MIDDLE if centred else _LEFT)
 
 
+@lru_cache(maxsize=_KEPT_TEXTS)
 def _texts(row: _Row, each: Span) -> tuple[str, ...]:
     """Return the ways to name a cell, longest first."""
     start = each.start
