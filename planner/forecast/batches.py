@@ -75,6 +75,7 @@ def build_table(farm: Farm, books: Books, ruler: Ruler, *, standing: Standing) -
         sow_day=sow_day,
         ends=books.paces.ends(pace, sow_day),
         plants=plants,
+        ripe=books.paces.ripe(pace, sow_day),
         seeds=_seeds(books, profile, pace, sow_day, plants),
         area_m2=np.asarray(area, dtype=np.float64),
     )
@@ -154,7 +155,7 @@ class TableKeeper:
 _FRAME: Final = ("sites", "loops", "beds", "seed_lots")
 """What every row of a table depends on."""
 
-_COLUMNS: Final = ("profile", "pace", "crop", "loop", "sow_day", "ends", "plants", "seeds", "area_m2")
+_COLUMNS: Final = ("profile", "pace", "crop", "loop", "sow_day", "ends", "plants", "ripe", "seeds", "area_m2")
 
 
 def _batches_moved(old: tuple[Placement, ...], new: tuple[Placement, ...]) -> set[Id]:

@@ -73,12 +73,15 @@ def harvests(
     width = lead + ruler.days
     cell = table.profile[inside] * width + first[inside] + lead
     counts = np.bincount(cell, weights=table.plants[inside], minlength=width * len(profiles))
+    sizes = counts
+    if (table.ripe[inside] < 1.0).any():
+        weights = table.plants[inside] * table.ripe[inside]
+        sizes = np.bincount(cell, weights=weights, minlength=width * len(profiles))
     for number, crop in _crop_of_profile(table):
-        profile = profiles[number]
-        standing = counts[number * width : (number + 1) * width] * profile.bed_survival_share
-        picked = np.convolve(standing, picks_by_day(profile))[lead:width]
-        plants[crop] += picked
-        grams[crop] += picked * profile.yield_g_per_plant
+        profile, span = profiles[number], slice(number * width, (number + 1) * width)
+        picks = picks_by_day(profile) * profile.bed_survival_share
+        plants[crop] += np.convolve(counts[span], picks)[lead:width]
+        grams[crop] += np.convolve(sizes[span], picks)[lead:width] * profile.yield_g_per_plant
     return plants, grams
 
 

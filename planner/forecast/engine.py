@@ -19,12 +19,14 @@ from planner.farm.fields import Id
 from planner.farm.fish import Feeding, FishEvent, FishGroup
 from planner.farm.site import Loop, WeekStart
 from planner.farm.species import BedKind, Crop
+from planner.forecast.batch_flags import BatchFlags
 from planner.forecast.batches import Books, ProfileBook, TableKeeper, crop_keys
 from planner.forecast.climate import daily_series
 from planner.forecast.crops import demand_g, harvests, planted_m2
+from planner.forecast.delays import Delay, delay_of
 from planner.forecast.figures import BandFigures, SupplyFigures, band_figures, supply_figures
 from planner.forecast.fish import Ration, forecast_group, total_feed_g
-from planner.forecast.flags import batch_flags, climate_flags, density_flags, supply_flags
+from planner.forecast.flags import climate_flags, density_flags, slow_flags, supply_flags
 from planner.forecast.paces import PaceBook
 from planner.forecast.ration import table_ration
 from planner.forecast.supply import FedGroup, dose_g, feed_fate, protein_share, top_up_g
@@ -73,6 +75,10 @@ class Forecaster:
         """The bands that verdicts go by."""
         return self._bands
 
+    def delay_of(self, forecast: Forecast, row: int) -> Delay | None:
+        """Return by how much and why a batch of the last forecast is later than by the book."""
+        return delay_of(forecast.batches, self._paces, row)
+
     def catalogue_for(self, farm: Farm) -> Catalogue:
         """Return the catalogue with a farm's own entries laid over it.
 
@@ -91,6 +97,7 @@ class Forecaster:
         self._paces = PaceBook(self._catalogue, self._book.profiles)
         self._tables = TableKeeper(Books(profiles=self._book, paces=self._paces))
         self._sides: dict[Id, tuple[tuple[object, ...], _LoopSide]] = {}
+        self._batch_flags = BatchFlags(self._catalogue)
         self._flags: dict[str, tuple[tuple[object, ...], tuple[Flag, ...]]] = {}
 
     def forecast(self, farm: Farm) -> Forecast:
@@ -100,7 +107,7 @@ class Forecaster:
         the farm first with `planner.forecast.checks`.
         """
         bare = self.preview(farm)
-        return replace(bare, flags=self._all_flags(farm, self._catalogue, bare.loops, bare.ruler))
+        return replace(bare, flags=self._all_flags(farm, bare))
 
     def preview(self, farm: Farm) -> Forecast:
         """Return the forecast of a farm without flags, quick enough for a drag."""
@@ -126,14 +133,13 @@ class Forecaster:
             source_keys=_sources(catalogue, crops),
         )
 
-    def _all_flags(
-        self, farm: Farm, catalogue: Catalogue, loops: Sequence[LoopForecast], ruler: Ruler
-    ) -> tuple[Flag, ...]:
+    def _all_flags(self, farm: Farm, bare: Forecast) -> tuple[Flag, ...]:
+        catalogue, loops, ruler = self._catalogue, bare.loops, bare.ruler
         groups = [group for loop in loops for group in loop.groups]
         of_batches = self._flags_of(
             "batches",
             (farm.batches, farm.placements, farm.beds),
-            lambda: batch_flags(farm, catalogue),
+            lambda: self._batch_flags.flags(farm, bare.batches, bare.crops),
         )
         of_fish = self._flags_of(
             "fish",
@@ -143,7 +149,8 @@ class Forecaster:
                 *density_flags(farm, catalogue, groups, ruler),
             ),
         )
-        return (*of_batches, *of_fish, *supply_flags(loops, ruler, self._bands))
+        slow = slow_flags(farm, bare.batches, ruler)
+        return (*of_batches, *slow, *of_fish, *supply_flags(loops, ruler, self._bands))
 
     def _flags_of(
         self, what: str, key: tuple[object, ...], make: Callable[[], Iterable[Flag]]

@@ -10,15 +10,15 @@ from typing import Final
 import numpy as np
 
 from planner.catalogue.catalogue import Catalogue
-from planner.farm.crops import Phase
 from planner.farm.farm import Farm, by_id
-from planner.farm.fields import NO_ID, Id
+from planner.farm.fields import Id
 from planner.farm.fish import Feeding
-from planner.farm.species import BedKind, FishSpecies
+from planner.farm.species import FishSpecies
 from planner.forecast.climate import daily_series
 from planner.forecast.figures import BandFigures
 from planner.forecast.values import (
     Band,
+    BatchTable,
     Flag,
     FlagKind,
     GroupForecast,
@@ -34,50 +34,21 @@ SMALL_TANK_L: Final = 500.0
 """Below this volume fish are stocked at half the density (FAO 589, page 125)."""
 
 
-def batch_flags(farm: Farm, catalogue: Catalogue) -> Iterator[Flag]:
-    """Yield a flag for batches without places and for crops on beds that do not suit them."""
-    beds = by_id(farm.beds)
-    held, stands = _bed_places(farm)
-    for batch in farm.batches:
-        lacking = batch.plants - held.get(batch.id, 0)
-        if lacking > 0:
-            wanted = beds[batch.bed].name if batch.bed != NO_ID else ""
-            yield Flag(
-                kind=FlagKind.UNPLACED,
-                about=batch.id,
-                name=batch.code,
-                on=batch.sow_on,
-                values=(("plants", float(lacking)), ("bed", wanted)),
-            )
-    yield from _unsuited_flags(farm, catalogue, stands)
-
-
-def _bed_places(farm: Farm) -> tuple[dict[Id, int], set[tuple[Id, Id]]]:
-    """Return how many final places each batch holds, and every (batch, bed) of them."""
-    held: dict[Id, int] = {}
-    stands: set[tuple[Id, Id]] = set()
-    for placement in farm.placements:
-        if placement.phase is Phase.BED:
-            batch = placement.batch
-            held[batch] = held.get(batch, 0) + placement.count
-            stands.add((batch, placement.bed))
-    return held, stands
-
-
-def _unsuited_flags(farm: Farm, catalogue: Catalogue, stands: set[tuple[Id, Id]]) -> Iterator[Flag]:
-    beds, batches = by_id(farm.beds), by_id(farm.batches)
-    kinds = {bed.id: bed.kind for bed in farm.beds}
-    suits = {key: {BedKind.NURSERY, *crop.beds} for key, crop in catalogue.crops.items()}
-    unsuited = [(one, bed) for one, bed in stands if kinds[bed] not in suits[batches[one].crop]]
-    for batch_id, bed_id in sorted(unsuited):
-        batch, bed = batches[batch_id], beds[bed_id]
+def slow_flags(farm: Farm, table: BatchTable, ruler: Ruler) -> Iterator[Flag]:
+    """Yield a flag for every batch that is given up because its season is too cold, hot or dark."""
+    for row in (table.ripe < 1.0).nonzero()[0]:
+        batch = farm.batches[row]
         yield Flag(
-            kind=FlagKind.NOT_SUITED,
-            about=batch_id,
+            kind=FlagKind.GIVEN_UP,
+            about=batch.id,
             name=batch.code,
             on=batch.sow_on,
-            values=(("crop", batch.crop), ("bed", bed.name), ("bed kind", bed.kind.value)),
+            until_on=ruler.date_of(int(table.ends[row, _BED])),
+            values=(("crop", batch.crop), ("size_share", float(table.ripe[row]))),
         )
+
+
+_BED: Final = 3
 
 
 def climate_flags(farm: Farm, catalogue: Catalogue, ruler: Ruler) -> Iterator[Flag]:

@@ -31,6 +31,9 @@ class Pace(Protocol):
     def ends(self, sow_day: Ints) -> Ints:
         """Return the day after the last one of each stage, shape (batch, stage)."""
 
+    def ripe(self, sow_day: Ints) -> Floats:
+        """Return how much of a plant's size is reached at the first pick, 1 unless it is given up."""
+
     def formed(self, starts: Floats) -> Floats:
         """Return dry mass formed on each day of the ruler [g].
 
@@ -51,6 +54,10 @@ class BookPace:
     def ends(self, sow_day: Ints) -> Ints:
         """Return the day after the last one of each stage, shape (batch, stage)."""
         return sow_day[:, None] + self._offsets
+
+    def ripe(self, sow_day: Ints) -> Floats:
+        """Return how much of a plant's size is reached at the first pick: all of it."""
+        return np.ones(sow_day.size)
 
     def formed(self, starts: Floats) -> Floats:
         """Return dry mass formed on each day of the ruler [g]."""
@@ -81,6 +88,7 @@ class SeasonPace:
         self._mass = np.zeros((self.lead, days), dtype=np.float32)
         self._filled = np.zeros(self.lead + days, dtype=bool)
         self._oldest = 0
+        self._book_days = float(self._durations[:_GROWING_STAGES].sum())
 
     def ends(self, sow_day: Ints) -> Ints:
         """Return the day after the last one of each stage, shape (batch, stage).
@@ -88,13 +96,15 @@ class SeasonPace:
         A sowing so early or late that the sky is not known for it goes by the book.
         """
         found = sow_day[:, None] + np.cumsum(self._durations.astype(np.int64))
-        known = (sow_day >= self._sky.first_day) & (
-            sow_day < self._sky.first_day + self._sky.days - self.lead
-        )
+        known = self._is_known(sow_day)
         if known.any():
             days, back = np.unique(sow_day[known], return_inverse=True)
             found[known] = self._ends_in_season(days)[back]
         return found
+
+    def _is_known(self, sow_day: Ints) -> np.ndarray:
+        last = self._sky.first_day + self._sky.days - self.lead
+        return (sow_day >= self._sky.first_day) & (sow_day < last)
 
     def _ends_in_season(self, sow_day: Ints) -> Ints:
         ends = np.empty((sow_day.size, _STAGES), dtype=np.int64)
@@ -115,6 +125,16 @@ class SeasonPace:
         latest = index + self._longest[stage]
         end = np.where((end == NOT_REACHED) | (end > latest), latest, end)
         found: Ints = end + self._sky.first_day
+        return found
+
+    def ripe(self, sow_day: Ints) -> Floats:
+        """Return how much of a plant's size is reached at the first pick, 1 unless it is given up."""
+        found = np.ones(sow_day.size)
+        known = self._is_known(sow_day)
+        if known.any():
+            days, back = np.unique(sow_day[known], return_inverse=True)
+            total = self._gone(days, self._ends_in_season(days), np.asarray([self.lead]))[:, -1]
+            found[known] = self._share(np.minimum(total / self._book_days, 1.0))[back]
         return found
 
     def formed(self, starts: Floats) -> Floats:
@@ -144,23 +164,26 @@ class SeasonPace:
         """Return dry mass formed at each age [g/d], shape (sowing day, age), and the age all are done by.
 
         Growth up to the first pick follows progress through the stages, whatever the calendar says;
-        after it an even share falls to each day of picking.
+        after it an even share falls to each day of picking. A plant that is given up stays small.
         """
         profile, ends = self._profile, self.ends(sow_day)
-        progress = self._progress(sow_day, ends)
-        crop = profile.crop
-        share = profile.first_pick_share * logistic_share(
-            progress, midpoint=crop.growth_midpoint, steepness=crop.growth_steepness
-        )
-        if profile.first_pick_share < 1.0:
-            share = share + (1.0 - profile.first_pick_share) * self._picked(sow_day, ends)
+        gone = self._gone(sow_day, ends, np.arange(self.lead + 1))
+        share = self._share(gone / np.maximum(gone[:, -1:], self._book_days))
+        first = profile.first_pick_share
+        if first < 1.0:
+            share = first * share + (1.0 - first) * share[:, -1:] * self._picked(sow_day, ends)
         formed: Floats = np.diff(share, axis=1) * profile.dry_mass_g
         done = ends[:, _PICKING] - sow_day
         return formed, min(int(done.max()) + 1, self.lead)
 
-    def _progress(self, sow_day: Ints, ends: Ints) -> Floats:
-        """Return progress to the first pick at the start of each age and after the last, 0..1."""
-        boundary = np.minimum(sow_day[:, None] + np.arange(self.lead + 1), ends[:, [_GROWING_STAGES - 1]])
+    def _share(self, progress: Floats) -> Floats:
+        """Return the share of a plant's size at the first pick that is reached at some progress."""
+        crop = self._profile.crop
+        return logistic_share(progress, midpoint=crop.growth_midpoint, steepness=crop.growth_steepness)
+
+    def _gone(self, sow_day: Ints, ends: Ints, age: Ints) -> Floats:
+        """Return reference days gone through at the start of some ages, up to the first pick."""
+        boundary = np.minimum(sow_day[:, None] + age, ends[:, [_GROWING_STAGES - 1]])
         index = np.clip(boundary - self._sky.first_day, 0, self._sky.days)
         gone = np.zeros(index.shape)
         start = sow_day
@@ -170,8 +193,7 @@ class SeasonPace:
             at_end = summed[np.clip(ends[:, stage] - self._sky.first_day, 0, self._sky.days)][:, None]
             gone += np.clip(summed[index], at_start, at_end) - at_start
             start = ends[:, stage]
-        total = gone[:, -1:]
-        return np.divide(gone, total, out=np.zeros_like(gone), where=total > 0)
+        return gone
 
     def _picked(self, sow_day: Ints, ends: Ints) -> Floats:
         """Return the share of the picking window that is over at the start of each age, 0..1."""

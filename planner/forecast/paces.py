@@ -90,7 +90,7 @@ class PaceBook:
         pace = SeasonPace(profile, sky, rates, days=days, longest_stretch=self._longest)
         self._paces.append(pace)
         table = emergence_of(self._catalogue, profile.crop.key)
-        self._stands.append(stand_factor(table, sky.nursery_c))
+        self._stands.append(stand_factor(profile.crop, table, sky.nursery_c))
 
     def _sky(self, around: Surroundings) -> Sky:
         found = self._skies.get(around)
@@ -115,6 +115,14 @@ class PaceBook:
             found[rows] = self._paces[number].ends(sow_day[rows])
         return found
 
+    def ripe(self, pace: Ints, sow_day: Ints) -> Floats:
+        """Return how much of their size many batches reach, 1 unless they are given up as too slow."""
+        found = np.ones(pace.size)
+        for number in np.unique(pace):
+            rows = pace == number
+            found[rows] = self._paces[number].ripe(sow_day[rows])
+        return found
+
     def stand(self, pace: Ints, sow_day: Ints) -> Floats:
         """Return the share of tested germination that comes up for many batches, by their sowing day."""
         found = np.ones(pace.size)
@@ -137,6 +145,18 @@ class PaceBook:
         rates = rates_of(known.crop, sky, self._figures, by_warmth=by_warmth, by_light=by_light)
         pace = SeasonPace(known, sky, rates, days=1, longest_stretch=self._longest)
         return int(pace.ends(np.asarray([sow_day], dtype=np.int64))[0, _BED])
+
+    def mean_bed_c(self, number: int, from_day: int, until_day: int) -> float:
+        """Return the mean air temperature at the bed over some days [°C]; the crop's best if not known."""
+        sky = self.sky_of(number)
+        if sky is None or sky.bed_c is None:
+            return self.best_c(number)
+        days = slice(from_day - sky.first_day, max(until_day, from_day + 1) - sky.first_day)
+        return float(sky.bed_c[days].mean())
+
+    def best_c(self, number: int) -> float:
+        """Return the best temperature of the crop that a pace belongs to [°C]."""
+        return self._profiles[self._keys[number][0]].crop.optimum_c
 
 
 _STAGES: Final = 6

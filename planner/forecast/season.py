@@ -161,8 +161,8 @@ def rates_of(
 ) -> Rates:
     """Return the rates of a crop under a sky; either cause can be left out to tell them apart.
 
-    Germination goes by thermal time above the crop's base up to its optimum, then falls to nothing
-    at its ceiling. A rate is never above that of reference conditions.
+    Germination goes by thermal time above the crop's base, up to its best temperature. In nursery and
+    bed a rate is never above that of reference conditions.
     """
     full = np.full(sky.days, _FULL_RATE)
     warm_nursery = _warmth(crop, sky.nursery_c) if by_warmth else full
@@ -192,29 +192,33 @@ def _brightness(crop: Crop, mol: Floats | None, figures: LightFigures) -> Floats
 
 
 def _germination(crop: Crop, celsius: Floats | None) -> Floats | float:
-    """Return germination against that of the book's days, which hold at one steady temperature."""
+    """Return germination against that of the book's days, which hold at one steady temperature.
+
+    Above the best temperature it is no slower for those that come up; fewer do (`stand_factor`).
+    """
     if celsius is None or crop.germination_days <= 0:
         return _FULL_RATE
-    base, best, top = crop.germination_base_c, crop.germination_optimum_c, crop.germination_ceiling_c
+    base = crop.germination_base_c
     book_warmth = crop.germination_thermal_time_c_d / crop.germination_days
-    rising = np.clip(np.minimum(celsius, best) - base, 0.0, None) / book_warmth
-    falling = np.clip((top - celsius) / (top - best), 0.0, 1.0)
-    return rising * falling
+    return np.clip(np.minimum(celsius, crop.germination_optimum_c) - base, 0.0, None) / book_warmth
 
 
-def stand_factor(table: Emergence | None, celsius: Floats | None) -> Floats | None:
+def stand_factor(crop: Crop, table: Emergence | None, celsius: Floats | None) -> Floats | None:
     """Return the share of a lot's tested germination that comes up at each day's warmth.
 
-    None where it is not known. Source: the crop's table of normal seedlings by temperature.
+    By the crop's table of normal seedlings where there is one; else none is lost up to the best
+    temperature, and all at the ceiling. None where the warmth is not known.
     """
-    if table is None or celsius is None or not table.normal_percent:
+    if celsius is None:
         return None
-    nodes = np.asarray(table.normal_percent, dtype=np.float64)
-    best = nodes[:, 1].max()
-    if best <= 0:
-        return None
-    share: Floats = np.clip(np.interp(celsius, nodes[:, 0], nodes[:, 1]) / best, 0.0, 1.0)
-    return share
+    if table is not None and table.normal_percent:
+        nodes = np.asarray(table.normal_percent, dtype=np.float64)
+        share = np.interp(celsius, nodes[:, 0], nodes[:, 1]) / nodes[:, 1].max()
+    else:
+        best, top = crop.germination_optimum_c, crop.germination_ceiling_c
+        share = (top - celsius) / (top - best)
+    found: Floats = np.clip(share, 0.0, 1.0)
+    return found
 
 
 @lru_cache(maxsize=64)

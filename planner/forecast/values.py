@@ -91,8 +91,8 @@ class BatchTable:
 
     `ends[row, stage]` is the day after the stage's last one; a stage begins where the one before it
     ends, germination on `sow_day`. `profile` indexes `Forecast.profiles`, `crop` indexes
-    `Forecast.crops`, `loop` indexes `Forecast.loops`, `pace` the paces of the forecaster. `area_m2`
-    is what stands in the final places.
+    `Forecast.crops`, `loop` indexes `Forecast.loops`, `pace` the paces of the forecaster. `ripe` is 1,
+    less for a batch that is given up as too slow; `area_m2` is what stands in the final places.
     """
 
     ids: tuple[Id, ...]
@@ -104,6 +104,7 @@ class BatchTable:
     sow_day: Ints
     ends: Ints
     plants: Ints
+    ripe: Floats
     seeds: Ints
     area_m2: Floats
 
@@ -225,7 +226,7 @@ class FlagKind(Enum):
     SHORT_SUPPLY = "short supply"
     WATER_TEMPERATURE = "water temperature"
     LETHAL_TEMPERATURE = "lethal temperature"
-    ENDS_BEFORE_PLAN = "ends before plan"
+    GIVEN_UP = "too slow"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

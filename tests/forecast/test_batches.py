@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+import itertools
 from datetime import date, timedelta
 
 import numpy as np
@@ -26,7 +27,7 @@ def test_that_stages_follow_one_another_from_sowing(forecaster):
     assert [span.stage for span in spans] == [Stage.GERMINATION, Stage.NURSERY, Stage.BED, Stage.CLEARING]
     assert [span.days for span in spans] == [3, 18, 28, 1]
     assert spans[0].start_on == MONDAY
-    assert all(one.end_on == other.start_on for one, other in zip(spans, spans[1:], strict=False))
+    assert all(one.end_on == other.start_on for one, other in itertools.pairwise(spans))
 
 
 def test_that_a_crop_harvested_once_frees_its_place_on_harvest_day(forecaster):

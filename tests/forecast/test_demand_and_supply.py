@@ -73,7 +73,9 @@ def test_that_twice_the_plants_want_twice_as_much(forecaster):
 
 def test_that_planted_area_counts_from_move_to_harvest(forecaster):
     batch = batch_of()
-    planted = forecaster.forecast(farm_of(batches=(batch,), placements=(places_of(batch),))).loops[0].planted_m2
+    planted = (
+        forecaster.forecast(farm_of(batches=(batch,), placements=(places_of(batch),))).loops[0].planted_m2
+    )
     assert planted[0, 20] == 0
     assert planted[0, 21:49] == pytest.approx(np.ones(28))
     assert planted[0, 49] == 0
@@ -159,9 +161,7 @@ def test_that_deaths_fasting_and_feed_really_given_are_counted(forecaster):
 def test_that_cold_water_slows_the_fish(forecaster):
     cold, warm = (
         forecaster.forecast(
-            farm_of(
-                loops=(dataclasses.replace(LOOP, water_c=(celsius,) * 12),), fish_groups=(group_of(),)
-            )
+            farm_of(loops=(dataclasses.replace(LOOP, water_c=(celsius,) * 12),), fish_groups=(group_of(),))
         ).loops[0]
         for celsius in (21.0, 28.0)
     )

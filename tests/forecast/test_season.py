@@ -1,0 +1,183 @@
+"""How warmth and light stretch the stages of a batch, and what that does to growth and seeds."""
+
+from __future__ import annotations
+
+import dataclasses
+from datetime import date, timedelta
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from planner.catalogue.loading import shipped_catalogue
+from planner.farm.crops import SeedLot
+from planner.farm.farm import Settings
+from planner.farm.ids import id_from
+from planner.forecast.climate import daily_series
+from planner.forecast.delays import DelayCause
+from planner.forecast.engine import Forecaster
+from planner.forecast.profiles import contents, profile_key, profile_of
+from tests.farms import MONDAY, SITE, batch_of, farm_of, weekly_batches
+
+CATALOGUE = shipped_catalogue()
+BRIGHT = (20.0,) * 12
+PLANTS = {"germination_days": None, "nursery_days": None, "bed_days": None}
+
+
+def site_of(**fields):
+    return dataclasses.replace(SITE, **fields)
+
+
+def forecast_of(forecaster, *batches, weeks=30, **site):
+    plan = Settings(id=id_from("s"), name="Plan", plan_from=MONDAY, plan_weeks=weeks)
+    return forecaster.forecast(farm_of(batches=batches, sites=(site_of(**site),), settings=plan))
+
+
+def first_pick(forecast, row=0):
+    return int(forecast.batches.ends[row, 3] - forecast.batches.sow_day[row])
+
+
+def test_that_book_durations_hold_where_nothing_is_known_of_the_climate(forecaster):
+    forecast = forecast_of(forecaster, batch_of(**PLANTS))
+    crop = CATALOGUE.crops["lettuce-butterhead"]
+    assert first_pick(forecast) == round(crop.germination_days) + round(crop.nursery_days) + round(
+        crop.bed_days
+    )
+
+
+def test_that_reference_conditions_give_the_books_days_in_nursery_and_bed(forecaster):
+    crop = CATALOGUE.crops["lettuce-butterhead"]
+    forecast = forecast_of(
+        forecaster, batch_of(**PLANTS), air_c=(crop.optimum_c,) * 12, radiation_mj_per_m2_d=BRIGHT
+    )
+    ends = forecast.batches.ends[0]
+    assert ends[1] - ends[0] == round(crop.nursery_days)
+    assert ends[3] - ends[2] == round(crop.bed_days)
+
+
+def test_that_little_light_makes_a_batch_later_and_is_named(forecaster):
+    batch = batch_of(**PLANTS)
+    forecast = forecast_of(forecaster, batch, air_c=(24.0,) * 12, radiation_mj_per_m2_d=(3.0,) * 12)
+    delay = forecaster.delay_of(forecast, 0)
+    assert delay is not None
+    assert delay.cause is DelayCause.LITTLE_LIGHT
+    assert delay.days >= delay.by_light > delay.by_warmth
+
+
+@pytest.mark.parametrize(("celsius", "cause"), [(10.0, DelayCause.COLD), (32.0, DelayCause.HEAT)])
+def test_that_cold_and_heat_are_told_apart(forecaster, celsius, cause):
+    forecast = forecast_of(
+        forecaster, batch_of(**PLANTS), air_c=(celsius,) * 12, radiation_mj_per_m2_d=BRIGHT
+    )
+    delay = forecaster.delay_of(forecast, 0)
+    assert delay is not None
+    assert delay.cause is cause
+
+
+def test_that_a_shady_roof_slows_and_a_clear_one_does_not(forecaster):
+    clear, shady = (
+        first_pick(
+            forecast_of(
+                forecaster, batch_of(**PLANTS), radiation_mj_per_m2_d=(12.0,) * 12, roof_transmission=share
+            )
+        )
+        for share in (0.9, 0.3)
+    )
+    assert clear < shady
+
+
+def test_that_latitude_alone_tells_summer_from_winter(forecaster):
+    winter = batch_of("A-1", sow_on=date(2027, 11, 22), **PLANTS)
+    summer = batch_of("B-1", sow_on=date(2027, 5, 24), **PLANTS)
+    forecast = forecast_of(forecaster, winter, summer, weeks=60, latitude_deg=52.0)
+    assert first_pick(forecast, 0) > first_pick(forecast, 1) + 10
+
+
+def test_that_the_same_sowing_every_week_ripens_unevenly_through_a_dark_season(forecaster):
+    radiation = (16, 16, 16, 14, 6, 4, 6, 14, 16, 16, 16, 16)
+    batches = weekly_batches(40, **PLANTS)
+    forecast = forecast_of(
+        forecaster, *batches, weeks=60, air_c=(23.0,) * 12, radiation_mj_per_m2_d=radiation
+    )
+    picks = forecast.batches.ends[:, 3]
+    gaps = np.diff(picks)
+    assert gaps.min() < 7 < gaps.max()
+    assert gaps.min() >= 0
+
+
+def test_that_heat_asks_for_more_lettuce_seed(forecaster):
+    cool, hot = (
+        int(
+            forecast_of(forecaster, batch_of(plants=100, **PLANTS), nursery_c=(celsius,) * 12).batches.seeds[
+                0
+            ]
+        )
+        for celsius in (20.0, 30.0)
+    )
+    assert hot > 5 * cool
+
+
+def test_that_a_seed_lots_test_stands_in_for_the_book(forecaster):
+    lot = SeedLot(id=id_from("lot"), code="L-1", crop="lettuce-butterhead", germination_share=0.5)
+    batch = batch_of(plants=100, seed_lot=lot.id)
+    forecast = forecaster.forecast(farm_of(batches=(batch,), seed_lots=(lot,)))
+    survival = CATALOGUE.crops["lettuce-butterhead"].nursery_survival_share
+    assert int(forecast.batches.seeds[0]) == int(np.ceil(100 / (0.5 * survival)))
+
+
+def test_that_a_crop_too_slow_to_end_is_given_up_at_a_stated_length(forecaster):
+    forecast = forecast_of(forecaster, batch_of(**PLANTS), air_c=(2.0,) * 12)
+    crop = CATALOGUE.crops["lettuce-butterhead"]
+    stretch = CATALOGUE.figure("coefficient/season/longest_stretch").value
+    ends = forecast.batches.ends[0]
+    assert ends[1] - ends[0] == int(np.ceil(round(crop.nursery_days) * stretch))
+
+
+@given(
+    key=st.sampled_from(sorted(CATALOGUE.crops)),
+    months=st.lists(st.floats(4, 35), min_size=12, max_size=12),
+    radiation=st.lists(st.floats(1, 25), min_size=12, max_size=12),
+    sown=st.integers(0, 60),
+)
+@settings(max_examples=15)
+def test_that_growth_closes_over_a_life_in_any_season(key, months, radiation, sown):
+    batch = batch_of(crop=key, plants=10, clearing_days=None, sow_on=MONDAY + timedelta(days=sown), **PLANTS)
+    forecast = forecast_of(
+        Forecaster(CATALOGUE), batch, weeks=160, air_c=tuple(months), radiation_mj_per_m2_d=tuple(radiation)
+    )
+    profile = profile_of(profile_key(batch), CATALOGUE.crops[key])
+    demand, ripe = forecast.loops[0].demand_g.sum(axis=1), float(forecast.batches.ripe[0])
+    assert 0 <= ripe <= 1
+    assert demand == pytest.approx(10 * ripe * profile.dry_mass_g * contents(profile.crop), rel=1e-5)
+    assert np.all(np.diff(forecast.batches.ends[0]) >= 0)
+    assert forecast.harvest_g.sum() == pytest.approx(
+        10 * ripe * profile.bed_survival_share * profile.yield_g_per_plant, rel=1e-9
+    )
+
+
+def test_that_a_moved_batch_in_a_season_gives_the_same_as_a_fresh_start(forecaster, catalogue):
+    sites = (site_of(air_c=(18.0,) * 12, radiation_mj_per_m2_d=(9.0,) * 12),)
+    batches = weekly_batches(5, **PLANTS)
+    forecaster.forecast(farm_of(batches=batches, sites=sites))
+    moved = dataclasses.replace(batches[2], sow_on=batches[2].sow_on + timedelta(days=4))
+    changed = farm_of(batches=(*batches[:2], moved, *batches[3:]), sites=sites)
+    patched, fresh = forecaster.forecast(changed), Forecaster(catalogue).forecast(changed)
+    assert np.array_equal(patched.batches.ends, fresh.batches.ends)
+    assert patched.loops[0].demand_g == pytest.approx(fresh.loops[0].demand_g)
+
+
+def test_that_daily_climate_keeps_the_means_of_the_months():
+    months = (5.0, 6.0, 9.0, 12.0, 16.0, 20.0, 23.0, 23.0, 19.0, 14.0, 9.0, 6.0)
+    daily = daily_series(months, start_on=date(2027, 1, 1), days=365)
+    assert daily is not None
+    ends = np.cumsum([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
+    means = [part.mean() for part in np.split(daily, ends[:-1])]
+    assert means == pytest.approx(list(months))
+
+
+def test_that_a_leap_day_is_like_the_day_before_it():
+    months = tuple(float(month) for month in range(12))
+    daily = daily_series(months, start_on=date(2028, 2, 28), days=2)
+    assert daily is not None
+    assert daily[0] == daily[1]
