@@ -15,6 +15,7 @@ from planner.forecast.occupancy import clashes
 from planner.forecast.verdicts import week_verdicts
 from planner.forecast.week import DueKind, due_between
 from planner.science.schedule import area_for_feed_m2
+from planner.shipped import shipped_path
 from planner.store.text import read_farm_text
 
 UVI_AREA_M2 = 214.0
@@ -70,15 +71,10 @@ def tasks_of(means, farm, kind, *, days):
 
 
 @pytest.fixture(scope="module")
-def uvi(root_of_tests, means):
-    farm = means.read(root_of_tests / "published" / "systems" / "uvi-basil-staggered.toml").farm
+def uvi(means):
+    farm = means.read(shipped_path("resources", "verify", "systems", "uvi-basil-staggered.toml")).farm
     forecast = means.forecaster.forecast(farm)
     return forecast, forecast.loops[0], slice(364, 728)
-
-
-@pytest.fixture(scope="module")
-def root_of_tests(request):
-    return request.config.rootpath / "tests"
 
 
 def test_that_the_raft_system_gives_the_published_fish_of_a_year(uvi):
@@ -120,8 +116,9 @@ def test_that_the_raft_system_keeps_to_the_guideline_ratio_in_every_week(uvi, me
     ratios = [verdict.feed_ratio_g_per_m2_d for verdict in verdicts[second_year.start // 7 :]]
     assert 60.0 <= np.mean(ratios) <= 100.0
     assert verdicts[-1].uvi_band == (60.0, 100.0)
-    full = loop.planted_m2[:, second_year].sum(axis=0)
-    assert full == pytest.approx(np.full(full.size, UVI_AREA_M2), rel=0.02)
+    planted = loop.planted_m2[:, second_year].sum(axis=0)
+    # A quarter of the rafts may lie empty for a day or two a week while it is cut, cleaned and replanted.
+    assert UVI_AREA_M2 * 0.9 <= planted.mean() <= UVI_AREA_M2
 
 
 def test_that_planting_all_at_once_makes_demand_peaks_that_staggering_levels(means):
