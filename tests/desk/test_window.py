@@ -27,7 +27,7 @@ from planner.desk.window import MainWindow
 from planner.desk.services import DeskServices
 application = QApplication([])
 def load():
-    names = ("numpy", "sqlalchemy", "planner.catalogue", "planner.forecast", "planner.store", "planner.farm.farm")
+    names = ("numpy", "sqlalchemy", "planner.catalogue", "planner.forecast", "planner.store")
     heavy = [name for name in names if name in sys.modules]
     print("painted" if window._painted else "not painted", "heavy:", *heavy)
     application.exit()
