@@ -137,10 +137,12 @@ class Canvas(QAbstractScrollArea):
             return
         painter = QPainter(self._picture)
         painter.setFont(self.font())
-        for part in self._stale:
-            self.paint_content(painter, QRectF(QPoint(0, 0), size), QRectF(part))
-        painter.end()
-        self._stale = []
+        stale, self._stale = self._stale, []
+        try:
+            for part in stale:
+                self.paint_content(painter, QRectF(QPoint(0, 0), size), QRectF(part))
+        finally:
+            painter.end()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Measure again."""

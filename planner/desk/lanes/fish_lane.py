@@ -29,7 +29,7 @@ _GROUP_FILL: Final = 0.22
 _FEED_COLOUR: Final = "n"
 _DAILY_PX: Final = 7.0
 _NICE: Final = (1.0, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0)
-_MARK: Final = 7.5
+_MARK_EMS: Final = 0.56
 
 
 def nice_top(highest: float) -> float:
@@ -218,13 +218,14 @@ def _paint_group(painter: QPainter, row: QRectF, group: FishRow, scale: TimeScal
 def _paint_marks(
     painter: QPainter, bar: QRectF, times: QRectF, group: FishRow, scale: TimeScale, kit: Kit
 ) -> None:
+    half = _half(kit)
     shown = [
-        mark for mark in group.marks if times.left() - _MARK <= scale.x_of(mark.day) <= times.right() + _MARK
+        mark for mark in group.marks if times.left() - half <= scale.x_of(mark.day) <= times.right() + half
     ]
     places = [scale.x_of(mark.day + 0.5) for mark in shown]
     before = -math.inf
     for mark, x, following in zip(shown, places, [*places, math.inf][1:], strict=True):
-        if x - before < _MARK:
+        if x - before < half:
             continue
         before = x
         paint_mark(painter, QPointF(x, bar.center().y()), mark, kit)
@@ -235,7 +236,7 @@ def _write_mark(painter: QPainter, room: QRectF, mark: FishMark, kit: Kit) -> No
     """Write what a mark stands for beside it, if it fits before the next one."""
     if mark.kind is FishMarkKind.OFF_FEED:
         return
-    free = room.adjusted(_MARK + 4, 0, -_MARK - 4, 0)
+    free = room.adjusted(_half(kit) + 4, 0, -_half(kit) - 4, 0)
     text = words.mark_text(mark)
     if kit.width(text, Face.SMALL) <= free.width():
         painter.setPen(kit.theme.text)
@@ -244,7 +245,8 @@ def _write_mark(painter: QPainter, room: QRectF, mark: FishMark, kit: Kit) -> No
 
 def paint_mark(painter: QPainter, at: QPointF, mark: FishMark, kit: Kit) -> None:
     """Paint the sign of an event: a shape of its own with its letter in it."""
-    shape = _shape(mark.kind)
+    half = _half(kit)
+    shape = _shape(mark.kind, half)
     fill = kit.theme.text if mark.kind is FishMarkKind.HARVEST else kit.theme.field
     painter.save()
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -253,14 +255,18 @@ def paint_mark(painter: QPainter, at: QPointF, mark: FishMark, kit: Kit) -> None
     painter.drawPolygon(QPolygonF([at + each for each in shape]))
     painter.restore()
     painter.setPen(kit.theme.field if mark.kind is FishMarkKind.HARVEST else kit.theme.text)
-    box = QRectF(at.x() - _MARK, at.y() - _MARK, 2 * _MARK, 2 * _MARK)
+    box = QRectF(at.x() - half, at.y() - half, 2 * half, 2 * half)
     kit.write(
         painter, box, words.mark_letter(mark.kind), face=Face.SMALL_BOLD, align=Qt.AlignmentFlag.AlignHCenter
     )
 
 
-def _shape(kind: FishMarkKind) -> list[QPointF]:
-    half = _MARK
+def _half(kit: Kit) -> float:
+    """Return half the width of a mark, which holds a small letter."""
+    return kit.small_px * _MARK_EMS
+
+
+def _shape(kind: FishMarkKind, half: float) -> list[QPointF]:
     if kind is FishMarkKind.HARVEST:
         return [QPointF(0, -half - 1), QPointF(half + 1, 0), QPointF(0, half + 1), QPointF(-half - 1, 0)]
     if kind is FishMarkKind.OFF_FEED:

@@ -21,7 +21,7 @@ from planner.farm.fields import Id
 from planner.farm.species import ELEMENTS
 
 _PAD: Final = 10.0
-_SWATCH: Final = 18.0
+_SWATCH_EMS: Final = 1.3
 _GAP: Final = 6.0
 _BETWEEN: Final = 14.0
 _HEIGHT: Final = 1.75
@@ -83,17 +83,18 @@ def fish_key(kit: Kit) -> tuple[KeyEntry, ...]:
 
 def paint_key(painter: QPainter, rect: QRectF, entries: Sequence[KeyEntry], kit: Kit) -> int:
     """Paint the key at the right of `rect`, as many entries as fit whole; return how many."""
-    widths = [_SWATCH + _GAP + kit.width(entry.name, Face.SMALL) + _BETWEEN for entry in entries]
+    swatch = round(kit.small_px * _SWATCH_EMS)
+    widths = [swatch + _GAP + kit.width(entry.name, Face.SMALL) + _BETWEEN for entry in entries]
     fitting = len(entries)
     while fitting and sum(widths[:fitting]) > rect.width():
         fitting -= 1
     x = rect.right() - sum(widths[:fitting])
     for entry, width in zip(entries[:fitting], widths, strict=False):
         height = kit.small_px + 2
-        box = QRectF(round(x), round(rect.center().y() - height / 2), _SWATCH, height)
+        box = QRectF(round(x), round(rect.center().y() - height / 2), swatch, height)
         _paint_swatch(painter, box, entry, kit)
         painter.setPen(kit.theme.muted)
-        name = QRectF(box.right() + _GAP, rect.y(), width - _SWATCH - _GAP, rect.height())
+        name = QRectF(box.right() + _GAP, rect.y(), width - swatch - _GAP, rect.height())
         kit.write(painter, name, entry.name, face=Face.SMALL)
         x += width
     return fitting
