@@ -204,6 +204,12 @@ def shipped_yearly_crop(inputs: Inputs, ledger: Ledger) -> float:
     )
 
 
+def shipped_yearly_basil(inputs: Inputs, ledger: Ledger) -> float:
+    """The same against one of the cropping patterns of a trial, which is only named."""
+    inputs.text("pattern")
+    return shipped_yearly_crop(inputs, ledger)
+
+
 def seeds_by_division(inputs: Inputs, ledger: Ledger) -> float:
     """Seeds for plants, losses divided out."""
     del ledger
@@ -288,6 +294,7 @@ SIZING: Final[dict[str, Computation]] = {
         crop_interval_weeks,
         yearly_crop,
         shipped_yearly_crop,
+        shipped_yearly_basil,
         seeds_by_division,
         seeds_by_allowance,
         square_density,
