@@ -15,7 +15,6 @@ from PySide6.QtGui import (
     QFont,
     QFontMetricsF,
     QPainter,
-    QPen,
     QStaticText,
 )
 
@@ -240,10 +239,6 @@ class Kit:
         """Lay plain ground under a text that begins at the left of a box."""
         top = box.y() + (box.height() - height) / 2
         painter.fillRect(QRectF(box.x() - _PLATE_PAD, top, width + 2 * _PLATE_PAD, height), fill)
-
-    def line_pen(self, colour: QColor, width: float = 1.0) -> QPen:
-        """Return a pen for straight lines."""
-        return QPen(colour, width)
 
 
 def _faces(font: QFont) -> list[QFont]:

@@ -11,9 +11,8 @@ from typing import Final
 
 from PySide6.QtCore import QCoreApplication, QDate, QLocale
 
-from planner.desk.lanes.scene import BandMark, Bar, FishMark, FishMarkKind, RowKey
-from planner.farm.crops import Phase, Stage
-from planner.farm.species import BedKind
+from planner.desk.lanes.scene import BandMark, Bar, FishMark, FishMarkKind
+from planner.farm.crops import Stage
 
 _G_PER_KG: Final = 1000
 _MONTH_SHORT: Final = QLocale.FormatType.ShortFormat
@@ -44,36 +43,6 @@ def stage_name(stage: Stage) -> str:
         Stage.CLEARING: _translate("Lanes", "clearing"),
     }
     return names[stage]
-
-
-def phase_name(phase: Phase) -> str:
-    """Return what an unplaced batch waits for."""
-    names = {
-        Phase.NURSERY: _translate("Lanes", "Nursery trays"),
-        Phase.SPACING: _translate("Lanes", "Spacing places"),
-        Phase.BED: _translate("Lanes", "Final places"),
-    }
-    return names[phase]
-
-
-def unit_name(kind: BedKind, unit: int) -> str:
-    """Return what one raft, block or tray is called."""
-    names = {
-        BedKind.RAFT: _translate("Lanes", "Raft {number}"),
-        BedKind.MEDIA: _translate("Lanes", "Block {number}"),
-        BedKind.NURSERY: _translate("Lanes", "Tray {number}"),
-    }
-    return names[kind].format(number=whole(unit))
-
-
-def bed_detail(kind: BedKind, units: int, places: int) -> str:
-    """Return how large a bed is."""
-    texts = {
-        BedKind.RAFT: _translate("Lanes", "{units} × {places} holes"),
-        BedKind.MEDIA: _translate("Lanes", "{units} × {places} cells"),
-        BedKind.NURSERY: _translate("Lanes", "{units} × {places} cells"),
-    }
-    return texts[kind].format(units=whole(units), places=whole(places))
 
 
 def band_letter(band: BandMark) -> str:
@@ -225,16 +194,6 @@ def bar_summary(bar: Bar, row_name: str) -> str:
 def row_title(group_name: str, row_name: str) -> str:
     """Return the name of a row with that of its bed."""
     return _translate("Lanes", "{row} of {bed}").format(row=row_name, bed=group_name)
-
-
-def unplaced() -> str:
-    """Return what batches without a place are called."""
-    return _translate("Lanes", "Unplaced")
-
-
-def unplaced_row(key: RowKey) -> str:
-    """Return the name of a row of unplaced batches."""
-    return phase_name(key.phase) if key.phase is not None else unplaced()
 
 
 def moved(bar: Bar, days: int, place: str) -> str:
