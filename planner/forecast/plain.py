@@ -191,6 +191,10 @@ def _totals(forecast: Forecast, span: WeekSpan) -> Data:
     }
 
 
+def _field(name: str) -> str:
+    return name.replace(" ", "_")
+
+
 def flag_data(flag: Flag) -> Data:
     """Return a flag as plain data."""
     return {
@@ -198,7 +202,7 @@ def flag_data(flag: Flag) -> Data:
         "about": flag.name,
         "from": flag.on and flag.on.isoformat(),
         "until": flag.until_on and flag.until_on.isoformat(),
-        **{name: _plain(value) if isinstance(value, float) else value for name, value in flag.values},
+        **{_field(name): _plain(value) if isinstance(value, float) else value for name, value in flag.values},
     }
 
 
