@@ -61,11 +61,12 @@ class DeskMover:
     def begin(self, batch_id: Id) -> None:
         """Take up a batch."""
         self.cancel()
-        outlook = self._outlook
-        if outlook is not None and batch_id in outlook.forecast.batches.row_of:
-            crops = dict(outlook.catalogue.crops)
+        outlook, forecaster = self._outlook, self._forecaster
+        if outlook is None or forecaster is None:
+            return
+        if batch_id in outlook.forecast.batches.row_of:
             self._colours = crop_colours(outlook.farm)
-            self._settler = Settler(outlook.farm, outlook.forecast, crops, batch_id)
+            self._settler = Settler(outlook.farm, forecaster, batch_id)
 
     def preview(self, batch_id: Id, run: Id, days: int, bed: Id, unit: int) -> Preview:
         """Return what moving it so many days, and a run to another unit, would do."""

@@ -18,9 +18,8 @@ from planner.farm.farm import Farm, by_id
 from planner.farm.fields import NO_ID, Id
 from planner.farm.ids import new_id
 from planner.farm.site import Bed
-from planner.farm.species import BedKind, Crop
+from planner.farm.species import BedKind
 from planner.forecast.engine import Forecaster
-from planner.forecast.values import Forecast
 from planner.planning.placement import Places, Refusal, RefusalKind
 from planner.planning.wishes import nurseries_of
 
@@ -63,11 +62,13 @@ class Settled:
 class Settler:
     """Finds places for one batch among those of a farm; asked many times while a bar is dragged."""
 
-    def __init__(self, farm: Farm, forecast: Forecast, crops: dict[str, Crop], batch: Id) -> None:
-        self._places = Places(farm, forecast)
-        self._forecast = forecast
+    def __init__(self, farm: Farm, forecaster: Forecaster, batch: Id) -> None:
+        self._forecaster = forecaster
+        self._farm = self._tried_farm = farm
+        self._forecast = self._tried = forecaster.preview(farm)
+        self._places = Places(farm, self._forecast)
         self._beds: dict[Id, Bed] = by_id(farm.beds)
-        self._crops = crops
+        self._crops = forecaster.catalogue.crops
         self.batch: Batch = by_id(farm.batches)[batch]
         self.runs = tuple(run for run in farm.placements if run.batch == batch)
 
@@ -78,13 +79,14 @@ class Settler:
         unsuited = self._unsuited(step)
         if unsuited is not None:
             return unsuited
+        sown = self._sown_later(step.days)
         changes: list[Change] = []
         kept: list[Placement] = []
         for run in self.runs:
             bed, unit = (step.bed, step.unit) if step.bed and run.id == step.run else (run.bed, run.unit)
-            found = self._settled(run, bed, unit, step.days, kept)
+            found = self._settled(run, bed, unit, kept)
             if isinstance(found, Refusal) and run.phase is Phase.NURSERY and run.id != step.run:
-                found = self._other_tray(run, step.days, kept)
+                found = self._other_tray(run, kept)
             if isinstance(found, Refusal):
                 return found
             kept.extend(found)
@@ -94,7 +96,7 @@ class Settler:
             if isinstance(placed, Refusal):
                 return placed
             changes.extend(Change(after=run) for run in placed)
-        return (*self._sown_later(step.days), *changes)
+        return (*sown, *changes)
 
     def resettle(
         self, phase: Phase, beds: tuple[Id, ...], wanted: int, *, elsewhere: bool = False
@@ -112,7 +114,7 @@ class Settler:
         refusals: list[Refusal] = []
         for run, count in _cut(standing, 0 if elsewhere else wanted):
             cut = dataclasses.replace(run, count=max(count, 1))
-            found = self._settled(cut, run.bed, run.unit, 0, kept) if count else ()
+            found = self._settled(cut, run.bed, run.unit, kept) if count else ()
             if isinstance(found, Refusal):
                 refusals.append(found)
                 found = ()
@@ -127,28 +129,26 @@ class Settler:
                 changes.extend(Change(after=run) for run in more)
         return Settled(changes=tuple(changes), refusals=tuple(refusals))
 
-    def _other_tray(
-        self, run: Placement, days: int, kept: list[Placement]
-    ) -> tuple[Placement, ...] | Refusal:
+    def _other_tray(self, run: Placement, kept: list[Placement]) -> tuple[Placement, ...] | Refusal:
         """Return runs anywhere in the nursery in place of one; the first keeps its id."""
-        found = self._anywhere(run.phase, (run.bed,), run.count, kept, days=days)
+        found = self._anywhere(run.phase, (run.bed,), run.count, kept)
         if isinstance(found, Refusal):
             return found
         return (dataclasses.replace(found[0], id=run.id), *found[1:])
 
     def _anywhere(
-        self, phase: Phase, beds: tuple[Id, ...], count: int, kept: list[Placement], *, days: int = 0
+        self, phase: Phase, beds: tuple[Id, ...], count: int, kept: list[Placement]
     ) -> tuple[Placement, ...] | Refusal:
         """Return places in the first bed with room: on one unit when one is enough, else on several."""
         refusal: Refusal | None = None
         for bed in beds:
             units = range(1, self._beds[bed].units + 1)
-            free = {unit: self._free(bed, unit, phase, days, kept) for unit in units}
+            free = {unit: self._free(bed, unit, phase, kept) for unit in units}
             room = {unit: sum(size for _, size in spans) for unit, spans in free.items()}
             suited = self._suits(phase, bed)
             if suited and sum(room.values()) >= count:
                 return self._on_units(phase, bed, count, free, room)
-            refusal = self._full(phase, bed, None, count, days) if suited else self._refusal(_WRONG, bed)
+            refusal = self._full(phase, bed, None, count) if suited else self._refusal(_WRONG, bed)
         assert refusal is not None
         return refusal
 
@@ -180,10 +180,18 @@ class Settler:
         return phase is not Phase.NURSERY and kind in self._crops[self.batch.crop].beds
 
     def _sown_later(self, days: int) -> tuple[Change, ...]:
+        """Return the change of the sowing date, and go by the stages as they then are.
+
+        A batch sown on another day may take longer or shorter in each stage.
+        """
+        self._tried_farm, self._tried = self._farm, self._forecast
         if not days:
             return ()
         later = dataclasses.replace(self.batch, sow_on=self.batch.sow_on + timedelta(days=days))
-        return (Change(before=self.batch, after=later),)
+        changes = (Change(before=self.batch, after=later),)
+        self._tried_farm = applied(self._farm, ChangeSet(title="", changes=changes))
+        self._tried = self._forecaster.preview(self._tried_farm)
+        return changes
 
     def _unsuited(self, step: Step) -> Refusal | None:
         if not step.bed:
@@ -198,45 +206,43 @@ class Settler:
         return None
 
     def _settled(
-        self, run: Placement, bed: Id, unit: int, days: int, kept: list[Placement]
+        self, run: Placement, bed: Id, unit: int, kept: list[Placement]
     ) -> tuple[Placement, ...] | Refusal:
         """Return one run or several in place of `run`: where it is if it can, else on the same unit."""
-        free = self._free(bed, unit, run.phase, days, kept)
+        free = self._free(bed, unit, run.phase, kept)
         if (bed, unit) == (run.bed, run.unit) and _fits(free, run.first, run.count):
             return (run,)
         if sum(size for _, size in free) < run.count:
-            return self._full(run.phase, bed, unit, run.count, days)
+            return self._full(run.phase, bed, unit, run.count)
         return _runs_in(free, run).on(bed, unit)
 
-    def _free(
-        self, bed: Id, unit: int, phase: Phase, days: int, kept: list[Placement]
-    ) -> tuple[tuple[int, int], ...]:
-        start, end = self._days(phase, days)
+    def _free(self, bed: Id, unit: int, phase: Phase, kept: list[Placement]) -> tuple[tuple[int, int], ...]:
+        start, end = self._days(phase)
         free = self._places.free_runs(bed, unit, start_day=start, end_day=end, ignoring=self.batch.id)
         for other in kept:
             if (other.bed, other.unit) == (bed, unit):
                 free = _without(free, other.first, other.last)
         return free
 
-    def _days(self, phase: Phase, days: int) -> tuple[int, int]:
-        table = self._forecast.batches
+    def _days(self, phase: Phase) -> tuple[int, int]:
+        table = self._tried.batches
         start, end = table.phase_days(table.row_of[self.batch.id], phase)
-        return start + days, max(end, start + 1) + days
+        return start, max(end, start + 1)
 
     def _place_rest(self, step: Step, kept: list[Placement]) -> tuple[Placement, ...] | Refusal:
         """Return places on a unit for what of the batch has none yet."""
         nursery = self._beds[step.bed].kind is BedKind.NURSERY
         phase = Phase.NURSERY if nursery else Phase.BED
         held = sum(run.count for run in kept if run.phase is phase)
-        table = self._forecast.batches
+        table = self._tried.batches
         wanted = int(table.seeds[table.row_of[self.batch.id]]) if nursery else self.batch.plants
         missing = wanted - held
         if missing <= 0:
             return self._refusal(RefusalKind.NOTHING_TO_PLACE, step.bed)
-        free = self._free(step.bed, step.unit, phase, step.days, kept)
+        free = self._free(step.bed, step.unit, phase, kept)
         room = sum(size for _, size in free)
         if room == 0 or (nursery and room < missing):
-            return self._full(phase, step.bed, step.unit, missing, step.days)
+            return self._full(phase, step.bed, step.unit, missing)
         blank = Placement(
             id=new_id(),
             batch=self.batch.id,
@@ -248,8 +254,9 @@ class Settler:
         )
         return _runs_in(free, dataclasses.replace(blank, count=min(missing, room))).on(step.bed, step.unit)
 
-    def _full(self, phase: Phase, bed: Id, unit: int | None, count: int, days: int) -> Refusal:
-        found = self._places.fit(self.batch.id, phase, bed, count=count, unit=unit, by_days=days)
+    def _full(self, phase: Phase, bed: Id, unit: int | None, count: int) -> Refusal:
+        places = Places(self._tried_farm, self._tried)
+        found = places.fit(self.batch.id, phase, bed, count=count, unit=unit)
         if isinstance(found, Refusal):
             return found
         return self._refusal(RefusalKind.NO_FREE_PLACES, bed, needed=count)
@@ -349,7 +356,7 @@ def _resettled(farm: Farm, batch: Batch, forecaster: Forecaster, *, elsewhere: b
     With `elsewhere` its places in beds are given up for the bed it is now meant for.
     """
     forecast = forecaster.preview(farm)
-    settler = Settler(farm, forecast, dict(forecaster.catalogue.crops), batch.id)
+    settler = Settler(farm, forecaster, batch.id)
     nurseries = nurseries_of(farm, batch) if batch.bed else ()
     seeds = int(forecast.batches.seeds[forecast.batches.row_of[batch.id]])
     beds = (batch.bed,) if batch.bed else ()

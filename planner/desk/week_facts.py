@@ -26,6 +26,7 @@ from planner.farm.species import ELEMENTS
 from planner.forecast.values import Band, Flag, WeekVerdict
 
 G_PER_KG: Final = 1000.0
+_OTHER_FLAG: Final = "{name}: take a closer look."
 _FLAG_WORDS: Final = {
     "no climate": "No climate is entered for {name}; book durations apply.",
     "unplaced": "{name} has no places yet.",
@@ -36,7 +37,7 @@ _FLAG_WORDS: Final = {
     "short supply": "{name}: less is supplied than the crops take up.",
     "water temperature": "{name}: the water is too cold or too warm for good growth.",
     "lethal temperature": "{name}: the water comes close to what the fish cannot live in.",
-    "ends before plan": "{name} ends before the plan does.",
+    "too slow": "{name} grows too slowly in this climate to be ready in time; the plan gives it up.",
 }
 
 
@@ -48,7 +49,7 @@ def warnings_about(outlook: Outlook, about: Id) -> tuple[Section, ...]:
 
 def flag_words(flag: Flag) -> str:
     """Return a flag in words, with its days."""
-    words = tr(_FLAG_WORDS[flag.kind.value], name=flag.name)
+    words = tr(_FLAG_WORDS.get(flag.kind.value, _OTHER_FLAG), name=flag.name)
     if flag.on is None:
         return words
     if flag.until_on is None or flag.until_on == flag.on:

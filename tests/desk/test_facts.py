@@ -9,6 +9,8 @@ from planner.desk.facts import page_of
 from planner.desk.outlook import look_out
 from planner.desk.side import SidePanel, page_html
 from planner.desk.theme import DARK, LIGHT
+from planner.desk.week_facts import flag_words
+from planner.forecast.values import Flag, FlagKind
 from tests.desk.helpers import TODAY, put_away
 
 
@@ -121,3 +123,14 @@ def test_that_the_panel_keeps_its_place_when_the_same_thing_changes(qtbot, outlo
     assert panel.text.verticalScrollBar().value() == 50
     panel.wear(DARK)
     put_away(panel)
+
+
+@pytest.mark.parametrize("kind", FlagKind)
+def test_that_every_flag_is_put_into_words_of_its_own(kind, farm):
+    flag = Flag(
+        kind=kind, about=farm.batches[0].id, name="LET-1", on=TODAY, until_on=TODAY + timedelta(days=3)
+    )
+    said = flag_words(flag)
+    assert "LET-1" in said
+    assert "closer look" not in said
+    assert "Wed 10 Mar 2027 – Sat 13 Mar 2027" in said
