@@ -155,7 +155,7 @@ def base_advice(
     figures, chemistry = dose_figures(catalogue), chemistry_of(catalogue)
     bases = _usable(owned_bases(owned, catalogue), water, catalogue)
     aim = need_eq.likely if need_eq.likely > _TINY_EQ else need_eq.high
-    grams = _mixed(aim, bases, gaps_g, catalogue)
+    grams = _mixed(aim, bases, gaps_g)
     caps = [
         dose_cap_eq(
             water,
@@ -193,7 +193,7 @@ def base_advice(
 def _usable(bases: tuple[Supplement, ...], water: WaterNow, catalogue: Catalogue) -> tuple[Supplement, ...]:
     """Return the bases that will dissolve in this water, or all when none would."""
     acid_enough = catalogue.figure("coefficient/water_care/slow_base_below_ph").value
-    if water.ph is None or water.ph < acid_enough:
+    if water.ph is not None and water.ph < acid_enough:
         return bases[:_MOST_BASES]
     quick = tuple(each for each in bases if not is_slow(each, catalogue))
     return (quick or bases)[:_MOST_BASES]
@@ -207,9 +207,7 @@ def is_slow(supplement: Supplement, catalogue: Catalogue) -> bool:
     return figure is not None and figure.value < least.value
 
 
-def _mixed(
-    equivalents: float, bases: Sequence[Supplement], gaps_g: Mapping[str, float], catalogue: Catalogue
-) -> Floats:
+def _mixed(equivalents: float, bases: Sequence[Supplement], gaps_g: Mapping[str, float]) -> Floats:
     """Return grams of each base for a week's equivalents: gaps first, the rest in equal parts.
 
     The rest goes to the gentlest base with potassium and the gentlest with calcium, half each; without
@@ -229,7 +227,7 @@ def _mixed(
     )
     grams = fill_gaps(problem)
     rest = equivalents - float(grams @ eq_per_g)
-    takers = _takers(bases, catalogue)
+    takers = _takers(bases)
     for place in takers:
         grams[place] += max(rest, 0.0) / len(takers) / eq_per_g[place]
     return grams
@@ -239,27 +237,14 @@ def _content(supplement: Supplement, element: str) -> float:
     return float(getattr(supplement, f"{element}_share"))
 
 
-def _takers(bases: Sequence[Supplement], catalogue: Catalogue) -> list[int]:
-    """Return the places of the bases that share what no gap asks for: quick before slow, then gentle."""
-    if not bases:
-        return []
-    order = sorted(range(len(bases)), key=_ByEase(bases, catalogue))
+def _takers(bases: Sequence[Supplement]) -> list[int]:
+    """Return the places of the bases that share what no gap asks for; they come gentlest first."""
     firsts = (
-        next((place for place in order if _content(bases[place], name) > 0.0), None) for name in _FIRST_GAPS
+        next((place for place, each in enumerate(bases) if _content(each, name) > 0.0), None)
+        for name in _FIRST_GAPS
     )
     found = [place for place in firsts if place is not None]
-    return list(dict.fromkeys(found)) or order[:1]
-
-
-@dataclass(frozen=True, slots=True)
-class _ByEase:
-    """Orders places of bases: those that dissolve first, the gentle before the harsh."""
-
-    bases: Sequence[Supplement]
-    catalogue: Catalogue
-
-    def __call__(self, place: int) -> tuple[bool, int]:
-        return is_slow(self.bases[place], self.catalogue), place
+    return list(dict.fromkeys(found)) or list(range(len(bases)))[:1]
 
 
 def _share(

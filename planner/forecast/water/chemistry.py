@@ -9,6 +9,7 @@ import math
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
@@ -83,6 +84,7 @@ class Chemistry:
         )
 
 
+@lru_cache(maxsize=2)
 def chemistry_of(catalogue: Catalogue) -> Chemistry:
     """Return the constants as the catalogue has them."""
     rows = {

@@ -17,6 +17,7 @@ from planner.forecast.values import Floats
 
 _TINY: Final = 1e-9
 """Slack for corners, and the gap [g] that is none."""
+_AIMS: Final = 4
 _SINGULAR: Final = 1e-12
 _DIGITS: Final = 7
 """Places to which aims are compared: what differs by less is a tie."""
@@ -78,7 +79,7 @@ def _tableau(problem: MixProblem, wanted: np.ndarray) -> tuple[Floats, Floats]:
 def _aims(problem: MixProblem, wanted: np.ndarray) -> Floats:
     """Return one row of weights per aim, the first the most weighty."""
     products, elements = problem.eq_per_g.size, wanted.size
-    aims = np.zeros((4, products + 1 + 2 * elements))
+    aims = np.zeros((_AIMS, products + 1 + 2 * elements))
     for place, element in enumerate(wanted):
         row = 0 if problem.rank[element] == 0 else 2
         aims[row, products + 1 + place] = 1.0

@@ -116,6 +116,7 @@ def readings_data(readings: WaterReadings) -> Data:
             "on": _day(salts.on),
             "ec_ms_per_cm": _span(salts.ec_ms_per_cm),
             "tds_mg_per_l": _span(salts.tds_mg_per_l),
+            "level": _code(readings.salts_level),
             "factor_assumed": salts.factor_assumed,
         },
         "due": [_due_data(due) for due in readings.due],

@@ -67,10 +67,15 @@ class QuantityView:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WaterReadings:
-    """What tests say of a loop on a day. `salts` is the last conductivity or dissolved-solids reading."""
+    """What tests say of a loop on a day.
+
+    `salts` is the last conductivity or dissolved-solids reading, `salts_level` how its likely conductivity
+    stands to the band.
+    """
 
     quantities: tuple[QuantityView, ...]
     salts: SaltReading | None
+    salts_level: Level | None
     free_ammonia: FreeAmmonia
     due: tuple[DueTest, ...]
 
@@ -184,13 +189,15 @@ def water_readings(farm: Farm, loop: Loop, *, today: date, catalogue: Catalogue)
     """Return what tests say of a loop's water on a day."""
     figures, bands = reading_figures(catalogue), target_bands(catalogue)
     due = due_tests(farm.readings, loop=loop.id, today=today, figures=figures)
+    salts = _salts(farm, loop, today, catalogue)
     due_by = {each.quantity: each for each in due}
     return WaterReadings(
         quantities=tuple(
             _view(farm.readings, quantity, loop.id, today, bands.get(quantity), due_by.get(quantity), figures)
             for quantity in figures.noise
         ),
-        salts=_salts(farm, loop, today, catalogue),
+        salts=salts,
+        salts_level=None if salts is None else bands[Quantity.EC_MS_PER_CM].level(salts.ec_ms_per_cm.likely),
         free_ammonia=free_ammonia(
             farm.readings,
             loop=loop.id,
