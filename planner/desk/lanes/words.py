@@ -16,18 +16,17 @@ from planner.farm.crops import Stage
 
 _G_PER_KG: Final = 1000
 _MONTH_SHORT: Final = QLocale.FormatType.ShortFormat
-_translate = QCoreApplication.translate
 
 
 def stage_letter(stage: Stage) -> str:
     """Return the letter that stands for a stage."""
     letters = {
-        Stage.GERMINATION: _translate("Lanes", "G", "letter of the stage germination"),
-        Stage.NURSERY: _translate("Lanes", "N", "letter of the stage nursery"),
-        Stage.SPACING: _translate("Lanes", "S", "letter of the stage spacing"),
-        Stage.BED: _translate("Lanes", "B", "letter of the stage bed"),
-        Stage.PICKING: _translate("Lanes", "P", "letter of the stage picking"),
-        Stage.CLEARING: _translate("Lanes", "C", "letter of the stage clearing"),
+        Stage.GERMINATION: QCoreApplication.translate("Lanes", "G", "letter of the stage germination"),
+        Stage.NURSERY: QCoreApplication.translate("Lanes", "N", "letter of the stage nursery"),
+        Stage.SPACING: QCoreApplication.translate("Lanes", "S", "letter of the stage spacing"),
+        Stage.BED: QCoreApplication.translate("Lanes", "B", "letter of the stage bed"),
+        Stage.PICKING: QCoreApplication.translate("Lanes", "P", "letter of the stage picking"),
+        Stage.CLEARING: QCoreApplication.translate("Lanes", "C", "letter of the stage clearing"),
     }
     return letters[stage]
 
@@ -35,12 +34,12 @@ def stage_letter(stage: Stage) -> str:
 def stage_name(stage: Stage) -> str:
     """Return what a stage is called."""
     names = {
-        Stage.GERMINATION: _translate("Lanes", "germination"),
-        Stage.NURSERY: _translate("Lanes", "nursery"),
-        Stage.SPACING: _translate("Lanes", "spacing"),
-        Stage.BED: _translate("Lanes", "bed"),
-        Stage.PICKING: _translate("Lanes", "picking"),
-        Stage.CLEARING: _translate("Lanes", "clearing"),
+        Stage.GERMINATION: QCoreApplication.translate("Lanes", "germination"),
+        Stage.NURSERY: QCoreApplication.translate("Lanes", "nursery"),
+        Stage.SPACING: QCoreApplication.translate("Lanes", "spacing"),
+        Stage.BED: QCoreApplication.translate("Lanes", "bed"),
+        Stage.PICKING: QCoreApplication.translate("Lanes", "picking"),
+        Stage.CLEARING: QCoreApplication.translate("Lanes", "clearing"),
     }
     return names[stage]
 
@@ -48,11 +47,11 @@ def stage_name(stage: Stage) -> str:
 def band_letter(band: BandMark) -> str:
     """Return the letter that stands for a band of supply."""
     letters = {
-        BandMark.SHORT: _translate("Lanes", "S", "letter of the band short"),
-        BandMark.THIN: _translate("Lanes", "T", "letter of the band thin"),
-        BandMark.MET: _translate("Lanes", "M", "letter of the band met"),
-        BandMark.AMPLE: _translate("Lanes", "A", "letter of the band ample"),
-        BandMark.NO_DEMAND: _translate("Lanes", "–", "letter of the band no demand"),
+        BandMark.SHORT: QCoreApplication.translate("Lanes", "S", "letter of the band short"),
+        BandMark.THIN: QCoreApplication.translate("Lanes", "T", "letter of the band thin"),
+        BandMark.MET: QCoreApplication.translate("Lanes", "M", "letter of the band met"),
+        BandMark.AMPLE: QCoreApplication.translate("Lanes", "A", "letter of the band ample"),
+        BandMark.NO_DEMAND: QCoreApplication.translate("Lanes", "–", "letter of the band no demand"),
     }
     return letters[band]
 
@@ -60,11 +59,11 @@ def band_letter(band: BandMark) -> str:
 def band_name(band: BandMark) -> str:
     """Return what a band of supply is called."""
     names = {
-        BandMark.SHORT: _translate("Lanes", "short"),
-        BandMark.THIN: _translate("Lanes", "thin"),
-        BandMark.MET: _translate("Lanes", "met"),
-        BandMark.AMPLE: _translate("Lanes", "ample"),
-        BandMark.NO_DEMAND: _translate("Lanes", "no demand"),
+        BandMark.SHORT: QCoreApplication.translate("Lanes", "short"),
+        BandMark.THIN: QCoreApplication.translate("Lanes", "thin"),
+        BandMark.MET: QCoreApplication.translate("Lanes", "met"),
+        BandMark.AMPLE: QCoreApplication.translate("Lanes", "ample"),
+        BandMark.NO_DEMAND: QCoreApplication.translate("Lanes", "no demand"),
     }
     return names[band]
 
@@ -77,10 +76,10 @@ def element_symbol(element: str) -> str:
 def mark_letter(kind: FishMarkKind) -> str:
     """Return the letter that stands for what happens to a fish group."""
     letters = {
-        FishMarkKind.STOCKED: _translate("Lanes", "S", "letter of fish stocked"),
-        FishMarkKind.HARVEST: _translate("Lanes", "H", "letter of fish harvested"),
-        FishMarkKind.ADDED: _translate("Lanes", "A", "letter of fish added"),
-        FishMarkKind.OFF_FEED: _translate("Lanes", "O", "letter of days off feed"),
+        FishMarkKind.STOCKED: QCoreApplication.translate("Lanes", "S", "letter of fish stocked"),
+        FishMarkKind.HARVEST: QCoreApplication.translate("Lanes", "H", "letter of fish harvested"),
+        FishMarkKind.ADDED: QCoreApplication.translate("Lanes", "A", "letter of fish added"),
+        FishMarkKind.OFF_FEED: QCoreApplication.translate("Lanes", "O", "letter of days off feed"),
     }
     return letters[kind]
 
@@ -88,10 +87,10 @@ def mark_letter(kind: FishMarkKind) -> str:
 def mark_name(kind: FishMarkKind) -> str:
     """Return what happens to a fish group, in a word."""
     names = {
-        FishMarkKind.STOCKED: _translate("Lanes", "stocked"),
-        FishMarkKind.HARVEST: _translate("Lanes", "harvested"),
-        FishMarkKind.ADDED: _translate("Lanes", "added"),
-        FishMarkKind.OFF_FEED: _translate("Lanes", "off feed"),
+        FishMarkKind.STOCKED: QCoreApplication.translate("Lanes", "stocked"),
+        FishMarkKind.HARVEST: QCoreApplication.translate("Lanes", "harvested"),
+        FishMarkKind.ADDED: QCoreApplication.translate("Lanes", "added"),
+        FishMarkKind.OFF_FEED: QCoreApplication.translate("Lanes", "off feed"),
     }
     return names[kind]
 
@@ -111,8 +110,8 @@ def figure(value: float) -> str:
 def grams(value_g: float) -> str:
     """Return a mass in g or kg, whichever reads better."""
     if value_g >= _G_PER_KG:
-        return _translate("Lanes", "{value} kg").format(value=figure(value_g / _G_PER_KG))
-    return _translate("Lanes", "{value} g").format(value=figure(value_g))
+        return QCoreApplication.translate("Lanes", "{value} kg").format(value=figure(value_g / _G_PER_KG))
+    return QCoreApplication.translate("Lanes", "{value} g").format(value=figure(value_g))
 
 
 def day_month(day: int) -> str:
@@ -155,12 +154,12 @@ def month_year_short(day: int) -> str:
 
 def week_label(number: int) -> str:
     """Return the short name of a week of the year."""
-    return _translate("Lanes", "W{number}", "short for week").format(number=f"{number:02d}")
+    return QCoreApplication.translate("Lanes", "W{number}", "short for week").format(number=f"{number:02d}")
 
 
 def quarter_label(day: int) -> str:
     """Return the short name of a quarter of the year."""
-    return _translate("Lanes", "Q{number}", "short for quarter").format(
+    return QCoreApplication.translate("Lanes", "Q{number}", "short for quarter").format(
         number=(date.fromordinal(day).month + 2) // 3
     )
 
@@ -177,7 +176,9 @@ def bar_titles(bar: Bar) -> tuple[str, ...]:
 
 def bar_summary(bar: Bar, row_name: str) -> str:
     """Return a bar in a sentence, for reading aloud."""
-    text = _translate("Lanes", "Batch {code}, {crop}, {plants} plants, {place}, from {start} to {end}.")
+    text = QCoreApplication.translate(
+        "Lanes", "Batch {code}, {crop}, {plants} plants, {place}, from {start} to {end}."
+    )
     said = text.format(
         code=bar.code,
         crop=bar.crop_name,
@@ -187,18 +188,18 @@ def bar_summary(bar: Bar, row_name: str) -> str:
         end=day_month_year(bar.end - 1),
     )
     stages = [f"{stage_name(each.stage)} {day_month(each.start)}" for each in bar.segments]
-    said += " " + _translate("Lanes", "Stages: {stages}.").format(stages=", ".join(stages))
-    return said + (" " + _translate("Lanes", "Locked.") if bar.locked else "")
+    said += " " + QCoreApplication.translate("Lanes", "Stages: {stages}.").format(stages=", ".join(stages))
+    return said + (" " + QCoreApplication.translate("Lanes", "Locked.") if bar.locked else "")
 
 
 def row_title(group_name: str, row_name: str) -> str:
     """Return the name of a row with that of its bed."""
-    return _translate("Lanes", "{row} of {bed}").format(row=row_name, bed=group_name)
+    return QCoreApplication.translate("Lanes", "{row} of {bed}").format(row=row_name, bed=group_name)
 
 
 def moved(bar: Bar, days: int, place: str) -> str:
     """Return what a drag would do, for the label beside the pointer."""
-    text = _translate("Lanes", "{code}: {start} – {end}").format(
+    text = QCoreApplication.translate("Lanes", "{code}: {start} – {end}").format(
         code=bar.code, start=day_month(bar.start), end=day_month_year(bar.end - 1)
     )
     more = " · ".join(each for each in (days_moved(days) if days else "", place) if each)
@@ -208,30 +209,38 @@ def moved(bar: Bar, days: int, place: str) -> str:
 def days_moved(days: int) -> str:
     """Return by how much something moves, with its direction."""
     if days > 0:
-        return _plural(_translate("Lanes", "1 day later"), _translate("Lanes", "{number} days later"), days)
-    return _plural(_translate("Lanes", "1 day earlier"), _translate("Lanes", "{number} days earlier"), -days)
+        return _plural(
+            QCoreApplication.translate("Lanes", "1 day later"),
+            _translate("Lanes", "{number} days later"),
+            days,
+        )
+    return _plural(
+        QCoreApplication.translate("Lanes", "1 day earlier"),
+        _translate("Lanes", "{number} days earlier"),
+        -days,
+    )
 
 
 def locked_refusal(bar: Bar) -> str:
     """Return why a locked batch stays."""
-    text = _translate("Lanes", "Batch {code} is locked. Unlock it to move it.")
+    text = QCoreApplication.translate("Lanes", "Batch {code} is locked. Unlock it to move it.")
     return text.format(code=bar.code)
 
 
 def unplaced_refusal() -> str:
     """Return why a bar cannot be dropped among the unplaced ones."""
-    return _translate("Lanes", "A bar cannot be put here. Drop it on a raft, block or tray.")
+    return QCoreApplication.translate("Lanes", "A bar cannot be put here. Drop it on a raft, block or tray.")
 
 
 def no_other_unit(bar: Bar) -> str:
     """Return that no further unit has room."""
-    text = _translate("Lanes", "Batch {code} fits on no further unit in this direction.")
+    text = QCoreApplication.translate("Lanes", "Batch {code} fits on no further unit in this direction.")
     return text.format(code=bar.code)
 
 
 def moved_done(code: str, text: str) -> str:
     """Return what is said when a batch has been moved."""
-    return _translate("Lanes", "Batch {code} moved. {text}").format(code=code, text=text)
+    return QCoreApplication.translate("Lanes", "Batch {code} moved. {text}").format(code=code, text=text)
 
 
 def _plural(one: str, many: str, number: int) -> str:
@@ -240,12 +249,12 @@ def _plural(one: str, many: str, number: int) -> str:
 
 def feed_scale(top_g: float) -> str:
     """Return what the height of the feed plot stands for."""
-    return _translate("Lanes", "feed, to {mass}/day").format(mass=grams(top_g))
+    return QCoreApplication.translate("Lanes", "feed, to {mass}/day").format(mass=grams(top_g))
 
 
 def biomass_scale(top_g: float) -> str:
     """Return what the height of the biomass line stands for."""
-    return _translate("Lanes", "fish, to {mass}").format(mass=grams(top_g))
+    return QCoreApplication.translate("Lanes", "fish, to {mass}").format(mass=grams(top_g))
 
 
 def mark_text(mark: FishMark) -> str:
@@ -253,74 +262,74 @@ def mark_text(mark: FishMark) -> str:
     name = mark_name(mark.kind)
     if mark.count is None:
         return name
-    return _translate("Lanes", "{count} {event}").format(count=whole(mark.count), event=name)
+    return QCoreApplication.translate("Lanes", "{count} {event}").format(count=whole(mark.count), event=name)
 
 
 def limiting_element() -> str:
     """Return the title of the strip that names the limiting element."""
-    return _translate("Lanes", "Limiting element")
+    return QCoreApplication.translate("Lanes", "Limiting element")
 
 
 def element_full(element: str) -> str:
     """Return name and symbol of an element."""
     names = {
-        "n": _translate("Lanes", "Nitrogen"),
-        "p": _translate("Lanes", "Phosphorus"),
-        "k": _translate("Lanes", "Potassium"),
-        "ca": _translate("Lanes", "Calcium"),
-        "mg": _translate("Lanes", "Magnesium"),
-        "fe": _translate("Lanes", "Iron"),
+        "n": QCoreApplication.translate("Lanes", "Nitrogen"),
+        "p": QCoreApplication.translate("Lanes", "Phosphorus"),
+        "k": QCoreApplication.translate("Lanes", "Potassium"),
+        "ca": QCoreApplication.translate("Lanes", "Calcium"),
+        "mg": QCoreApplication.translate("Lanes", "Magnesium"),
+        "fe": QCoreApplication.translate("Lanes", "Iron"),
     }
     return f"{element_symbol(element)}  {names.get(element, '')}".rstrip()
 
 
 def mass_per_week(top_g: float) -> str:
     """Return what the height of a plot of supply and demand stands for."""
-    return _translate("Lanes", "to {mass} a week").format(mass=grams(top_g))
+    return QCoreApplication.translate("Lanes", "to {mass} a week").format(mass=grams(top_g))
 
 
 def feed_rate_ratio() -> str:
     """Return the title of the plot of feed over planted area."""
-    return _translate("Lanes", "Feed-rate ratio")
+    return QCoreApplication.translate("Lanes", "Feed-rate ratio")
 
 
 def ratio_scale(top: float) -> str:
     """Return what the height of the plot of feed over area stands for."""
-    return _translate("Lanes", "to {value} g/m²/day").format(value=figure(top))
+    return QCoreApplication.translate("Lanes", "to {value} g/m²/day").format(value=figure(top))
 
 
 def loop_shown() -> str:
     """Return what the chooser of loops is for."""
-    return _translate("Lanes", "Loop whose balance is shown")
+    return QCoreApplication.translate("Lanes", "Loop whose balance is shown")
 
 
 def all_elements() -> str:
     """Return the name of the switch that shows every element."""
-    return _translate("Lanes", "All")
+    return QCoreApplication.translate("Lanes", "All")
 
 
 def all_elements_hint() -> str:
     """Return what the switch that shows every element does."""
-    return _translate("Lanes", "Show the bands of all elements")
+    return QCoreApplication.translate("Lanes", "Show the bands of all elements")
 
 
 def lane_titles() -> tuple[str, str, str]:
     """Return the titles of the three lanes, from top to bottom."""
     return (
-        _translate("Lanes", "Fish and feed"),
-        _translate("Lanes", "Beds"),
-        _translate("Lanes", "Balance"),
+        QCoreApplication.translate("Lanes", "Fish and feed"),
+        QCoreApplication.translate("Lanes", "Beds"),
+        QCoreApplication.translate("Lanes", "Balance"),
     )
 
 
 def view_name() -> str:
     """Return what the whole ruler with its lanes is called."""
-    return _translate("Lanes", "Ruler of weeks")
+    return QCoreApplication.translate("Lanes", "Ruler of weeks")
 
 
 def view_help() -> str:
     """Return what the keys do, for reading aloud."""
-    return _translate(
+    return QCoreApplication.translate(
         "Lanes",
         "Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, "
         "with Shift by a week. "
@@ -330,39 +339,43 @@ def view_help() -> str:
 
 def ruler_name() -> str:
     """Return what the ruler above the lanes is called."""
-    return _translate("Lanes", "Years, months and weeks")
+    return QCoreApplication.translate("Lanes", "Years, months and weeks")
 
 
 def cannot_go() -> str:
     """Return that a batch cannot be moved there, when no better reason is known."""
-    return _translate("Lanes", "The batch cannot go here.")
+    return QCoreApplication.translate("Lanes", "The batch cannot go here.")
 
 
 def no_fish() -> str:
     """Return what the lane of fish says while there are none."""
-    return _translate("Lanes", "No loop of water yet. Its fish and their feed are shown here.")
+    return QCoreApplication.translate(
+        "Lanes", "No loop of water yet. Its fish and their feed are shown here."
+    )
 
 
 def no_beds() -> str:
     """Return what the lane of beds says while there are none."""
-    return _translate("Lanes", "No beds yet. Every raft, block and tray gets a row here.")
+    return QCoreApplication.translate("Lanes", "No beds yet. Every raft, block and tray gets a row here.")
 
 
 def no_balance() -> str:
     """Return what the lane of the balance says while there is nothing to weigh."""
-    return _translate("Lanes", "Supply and demand of each element are weighed here, week by week.")
+    return QCoreApplication.translate(
+        "Lanes", "Supply and demand of each element are weighed here, week by week."
+    )
 
 
 def supply() -> str:
     """Return what the line in the plot of an element is."""
-    return _translate("Lanes", "supply")
+    return QCoreApplication.translate("Lanes", "supply")
 
 
 def demand() -> str:
     """Return what the bars in the plot of an element are."""
-    return _translate("Lanes", "demand")
+    return QCoreApplication.translate("Lanes", "demand")
 
 
 def gap() -> str:
     """Return what the hatched part of a bar of demand is."""
-    return _translate("Lanes", "not covered")
+    return QCoreApplication.translate("Lanes", "not covered")

@@ -4,6 +4,7 @@ import os
 import subprocess
 import sys
 from datetime import date
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, QRectF
@@ -275,3 +276,12 @@ def test_that_nothing_heavy_is_read_in_for_the_first_paint(root):
         [sys.executable, "-c", code], env=environment, capture_output=True, text=True, check=False
     )
     assert done.stdout.strip() == "[]", done.stderr
+
+
+def test_that_every_word_of_the_lanes_is_found_for_translation(tmp_path, root):
+    tool = Path(sys.executable).with_name("pyside6-lupdate")
+    words = root / "planner" / "desk" / "lanes" / "words.py"
+    found = tmp_path / "words.ts"
+    subprocess.run([str(tool), str(words), "-ts", str(found)], capture_output=True, check=True)
+    assert found.read_text().count("<source>") > 60
+    assert words.read_text().count("QCoreApplication.translate(") >= found.read_text().count("<source>")
