@@ -246,7 +246,7 @@ def _spoken(thing: Thing) -> str:
 def _missing_for(word: str, farm: Farm) -> str:
     """Return what kind of thing must be there before one of this kind can be; empty when nothing lacks."""
     from_kind = {"fish group": "tank", "fish event": "fish group", "tank": "loop", "bed": "loop"}
-    from_kind |= {"dose": "loop", "reading": "loop", "filter": "loop", "loop": "site"}
+    from_kind |= {"dose": "loop", "reading": "loop", "solids batch": "loop", "filter": "loop", "loop": "site"}
     needed = from_kind.get(word)
     if needed is None or things(farm, kind_named(needed).word):
         return ""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 FIELD_LABELS: Final[dict[str, str]] = {
+    "aerated": "Aerated",
     "air_c": "Air at the beds, by month",
     "altitude_m": "Altitude",
     "amount_per_week": "Wanted each week",
@@ -33,15 +34,18 @@ FIELD_LABELS: Final[dict[str, str]] = {
     "fish_count": "Number of fish",
     "fish_weight_g": "Mean weight of one fish today",
     "from_on": "From",
+    "gas_loss_share": "Share of the feed's nitrogen lost as gas",
     "germination_days": "Days of germination",
     "germination_share": "Share that germinates",
     "grams": "Each dose",
     "holes": "Holes",
     "group": "Fish group",
     "kind": "Kind",
+    "lamp_mol_per_m2_d": "Light from lamps",
     "latitude_deg": "Latitude",
     "layer": "Layer",
     "length_m": "Length",
+    "light_share": "Light that the layers above let through",
     "locked": "Locked: no plan may move it",
     "longitude_deg": "Longitude",
     "loop": "Loop of water",
@@ -61,12 +65,16 @@ FIELD_LABELS: Final[dict[str, str]] = {
     "plants": "Plants in the bed",
     "quantity": "What was read",
     "radiation_mj_per_m2_d": "Sunshine outside, by month",
+    "returned_on": "Liquor goes back on",
+    "returned_share": "Share of the liquor that goes back",
     "roof_transmission": "Light let through by the roof",
     "rows": "Rows of places",
     "seed_lot": "Seed lot",
     "seeds_left": "Seeds left",
+    "siphoned_on": "Filled on",
     "site": "Site",
     "solids_captured_share": "Share of the solids it takes out",
+    "solids_settled_siphoned_every_days": "Solids under the rafts siphoned every",
     "sow_on": "Sow on",
     "spacing_days": "Days at the middle spacing",
     "species": "Fish",
@@ -76,6 +84,7 @@ FIELD_LABELS: Final[dict[str, str]] = {
     "tank_l": "Water in the fish tank",
     "tgc": "Growth coefficient",
     "time_zone": "Time zone",
+    "top_up_alkalinity_mg_per_l": "Alkalinity of the make-up water",
     "top_up_ca_mg_per_l": "Calcium in the make-up water",
     "top_up_fe_mg_per_l": "Iron in the make-up water",
     "top_up_k_mg_per_l": "Potassium in the make-up water",
@@ -98,9 +107,7 @@ FIELD_LABELS: Final[dict[str, str]] = {
 
 KIND_WORDS: Final[dict[str, str]] = {
     "settings": "Farm",
-    "seeds_left": "Seeds left",
     "site": "Site",
-    "solids_captured_share": "Share of the solids it takes out",
     "loop": "Loop of water",
     "tank": "Fish tank",
     "filter": "Filter",
@@ -114,6 +121,7 @@ KIND_WORDS: Final[dict[str, str]] = {
     "target": "Weekly target",
     "dose": "Dose",
     "reading": "Water reading",
+    "solids batch": "Solids batch",
 }
 
 CHOICE_WORDS: Final[dict[tuple[str, str], str]] = {

@@ -48,13 +48,20 @@ class Files(QObject):
         self._folder = home
         self._expected: tuple[type[Exception], ...] = (OSError, *rooms.troubles)
         self._answers: Any = None
+        self._last_trouble = ""
 
     def open_first(self, path: Path | None) -> None:
         """Open the farm that was asked for, else the latest one, else a copy of the sample farm."""
         latest = next((each for each in self._memory.recent if each.is_file()), None)
         wanted = path or latest
-        if wanted is None or not self.open(wanted):
-            self._guarded(self._rooms.first_farm)
+        if wanted is not None and self.open(wanted):
+            return
+        why = self._last_trouble
+        if self._guarded(self._rooms.first_farm):
+            if wanted is None:
+                self.told.emit(tr("This is a sample farm to look around in. Begin your own with Farm, New."))
+            else:
+                self._complain(tr("{why} The sample farm is shown instead.", why=why))
 
     def open(self, path: Path) -> bool:
         """Open a farm file; returns whether it could be."""
@@ -72,18 +79,22 @@ class Files(QObject):
         try:
             session = make()
         except FarmFaultError as refused:
-            self.troubled.emit(self._conduct.said(refused.faults))
+            self._complain(self._conduct.said(refused.faults))
             return False
         except self._expected as error:
-            self.troubled.emit(str(error))
+            self._complain(str(error))
             return False
         trouble = self._trouble_with(session)
         if trouble:
             self._rooms.close(session)
-            self.troubled.emit(trouble)
+            self._complain(trouble)
             return False
         self._take(session)
         return True
+
+    def _complain(self, words: str) -> None:
+        self._last_trouble = words
+        self.troubled.emit(words)
 
     def _take(self, session: Session) -> None:
         before = self._conduct.let_go()
@@ -134,7 +145,7 @@ class Files(QObject):
             words = tr(
                 "{name} could not be written: {why} Choose another folder.", name=path.name, why=trouble
             )
-            self.troubled.emit(words)
+            self._complain(words)
         else:
             self.told.emit(said)
 

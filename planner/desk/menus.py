@@ -18,7 +18,10 @@ from planner.desk.theme import ShadeChoice, Theme, icon
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Entry:
-    """One entry: its key in the program, its words, keys of the keyboard, picture, and long words."""
+    """One entry: its key in the program, its words, keys of the keyboard, picture, and long words.
+
+    Several ways to press it are parted by a blank.
+    """
 
     key: str
     text: str
@@ -63,6 +66,9 @@ _CHANGE: Final = (
     Entry(key="new.target", text="Weekly t&arget…"),
     Entry(key="new.dose", text="&Dose…"),
     Entry(key="new.reading", text="&Water reading…"),
+    Entry(
+        key="new.solids batch", text="Sol&ids batch…", tip="Solids kept apart until their liquor goes back"
+    ),
     _LINE,
     Entry(key="change.alter", text="Alter what is &chosen…", keys="Ctrl+Return"),
     Entry(key="change.lock", text="&Lock the chosen batch", keys="Ctrl+L", picture="lock", ticks=True),
@@ -82,13 +88,14 @@ _SETUP: Final = (
     Entry(key="setup.seed lot", text="Seed l&ots", submenu=True),
     Entry(key="setup.dose", text="&Doses", submenu=True),
     Entry(key="setup.reading", text="Water &readings", submenu=True),
+    Entry(key="setup.solids batch", text="Sol&ids batches", submenu=True),
 )
 _VIEW: Final = (
     Entry(key="view.today", text="Go to &today", keys="Ctrl+T", picture="today"),
     Entry(key="view.previous", text="&Previous week", keys="Ctrl+PgUp"),
     Entry(key="view.next", text="&Next week", keys="Ctrl+PgDown"),
     _LINE,
-    Entry(key="view.in", text="Zoom &in", keys="Ctrl++", picture="zoom-in"),
+    Entry(key="view.in", text="Zoom &in", keys="Ctrl++ Ctrl+=", picture="zoom-in"),
     Entry(key="view.out", text="Zoom &out", keys="Ctrl+-", picture="zoom-out"),
     Entry(key="view.fit", text="&Fit the whole plan", keys="Ctrl+0"),
     _LINE,
@@ -174,11 +181,11 @@ class Menus(QObject):
     def _action(self, menu: QMenu, entry: Entry) -> QAction:
         action = menu.addAction(tr(entry.text))
         action.setCheckable(entry.ticks)
-        action.setShortcut(QKeySequence(entry.keys))
+        action.setShortcuts([QKeySequence(keys) for keys in entry.keys.split()])
         action.setData(entry.key)
         action.setIconText(tr(_SHORT.get(entry.key, entry.text)))
         plain = tr(entry.tip or entry.text).replace("&", "").rstrip("…")
-        action.setToolTip(f"{plain} ({entry.keys})" if entry.keys else plain)
+        action.setToolTip(f"{plain} ({entry.keys.split()[0]})" if entry.keys else plain)
         if entry.picture:
             self._pictures[entry.key] = entry.picture
         return action

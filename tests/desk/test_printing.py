@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QImage
+from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QFileDialog
 
 from planner.desk import settings
@@ -119,6 +120,23 @@ def test_that_a_file_that_cannot_be_written_is_told_and_the_dialog_stays(dialog,
     made[-1].trouble = PaperError("The folder is read-only.")
     dialog.write_pdf(str(tmp_path / "c.pdf"))
     assert "read-only" in dialog.count.text()
+    assert dialog.isVisible()
+
+
+def test_that_pages_are_sent_to_the_printer_that_was_chosen(qtbot, dialog, made):
+    dialog._printer = QPrinter()
+    with qtbot.waitSignal(dialog.printed) as told:
+        dialog.print_pages()
+    assert made[-1].written == [dialog._printer]
+    assert "sent to the printer" in told.args[1]
+
+
+def test_that_a_printer_that_takes_no_page_is_told_with_what_to_do(dialog, made):
+    made[-1].trouble = PaperError("Page 2 was not taken.")
+    dialog._printer = QPrinter()
+    dialog.print_pages()
+    assert "Page 2 was not taken." in dialog.count.text()
+    assert "save as PDF" in dialog.count.text()
     assert dialog.isVisible()
 
 

@@ -48,7 +48,22 @@ def test_that_nothing_heavy_is_there_at_the_first_paint_of_a_fresh_process(root,
 def test_that_a_first_start_opens_the_sample_farm(window, rooms, farm):
     assert rooms.calls == [("first",)]
     assert farm.settings.name in window.windowTitle()
+    assert "sample farm" in window.messages.words
     assert window.menus.actions["new.batch"].isEnabled()
+
+
+def test_that_a_farm_that_cannot_be_opened_at_the_start_is_told_and_the_sample_shown(
+    qtbot, bare_window, rooms, tmp_path
+):
+    lost = tmp_path / "lost.raftweek"
+    lost.write_bytes(b"")
+    bare_window.memory.remember(lost)
+    rooms.trouble = StoreError("lost.raftweek is damaged.")
+    bare_window.show()
+    qtbot.waitUntil(lambda: bare_window.conduct.session is not None)
+    assert rooms.calls == [("open", lost), ("first",)]
+    assert "lost.raftweek is damaged. The sample farm is shown instead." in bare_window.messages.words
+    assert lost not in bare_window.memory.recent
 
 
 def test_that_before_a_farm_is_open_its_entries_cannot_be_chosen(bare_window):
@@ -277,3 +292,12 @@ def test_that_today_can_be_gone_to_by_keys(qtbot, window):
     window.workspace.due.go_after()
     qtbot.keyClick(window, Qt.Key.Key_T, Qt.KeyboardModifier.ControlModifier)
     assert window.workspace.due.monday <= TODAY
+
+
+@pytest.mark.x11
+def test_that_the_window_opens_and_acts_on_a_real_screen(qtbot, window):
+    qtbot.waitExposed(window)
+    window.workspace.choose(window.workspace.outlook.farm.batches[0].id)
+    window.menus.actions["change.lock"].trigger()
+    assert window.workspace.chosen_thing().locked
+    assert window.grab().toImage().height() > 0
