@@ -211,12 +211,12 @@ def days_moved(days: int) -> str:
     if days > 0:
         return _plural(
             QCoreApplication.translate("Lanes", "1 day later"),
-            _translate("Lanes", "{number} days later"),
+            QCoreApplication.translate("Lanes", "{number} days later"),
             days,
         )
     return _plural(
         QCoreApplication.translate("Lanes", "1 day earlier"),
-        _translate("Lanes", "{number} days earlier"),
+        QCoreApplication.translate("Lanes", "{number} days earlier"),
         -days,
     )
 
