@@ -48,6 +48,7 @@ class Reason(StrEnum):
     SPREAD = "spread the source gives"
     PHYSICS = "physics"
     FIELD = "field conditions"
+    AIM = "aim of the check"
 
 
 class Held(StrEnum):

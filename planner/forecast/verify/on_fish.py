@@ -109,6 +109,30 @@ def shipped_ration(inputs: Inputs, ledger: Ledger) -> float:
     )
 
 
+def ration_of_table(inputs: Inputs, ledger: Ledger) -> float:
+    """Ration between the nodes of a table that the case itself holds, one row a temperature."""
+    del ledger
+    warmths, weights = inputs.numbers("temperatures_c"), inputs.numbers("weights_g")
+    table = feeding_table.FeedingTable(
+        temperature_c=warmths,
+        weight_g=weights,
+        percent_per_day=inputs.numbers("percents").reshape(warmths.size, weights.size),
+    )
+    return feeding_table.ration_interpolated(
+        inputs.number("weight_g"), temperature_c=inputs.number("temperature_c"), table=table
+    )
+
+
+def weight_by_length_table(inputs: Inputs, ledger: Ledger) -> float:
+    """Weight from length by a table that the case itself holds."""
+    del ledger
+    return fish.weight_from_length_table(
+        inputs.number("length_cm"),
+        table_inches=inputs.numbers("lengths_in"),
+        table_g=inputs.numbers("weights_g"),
+    )
+
+
 def shipped_chart_feed(inputs: Inputs, ledger: Ledger) -> float:
     """Daily feed of a stock of one weight from a feeding table of the catalogue [g/d]."""
     feed_kg = feeding_table.feed_for_stock_kg(
@@ -229,6 +253,8 @@ FISH: Final[dict[str, Computation]] = {
         standard_weight,
         growth_left,
         shipped_ration,
+        ration_of_table,
+        weight_by_length_table,
         shipped_chart_feed,
         stock_feed,
         feed_conversion,

@@ -1,0 +1,111 @@
+"""What is said of a case: within, outside, or only shown; and what a case may not ask."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from types import MappingProxyType
+
+import pytest
+
+from planner.catalogue.errors import CatalogueError
+from planner.forecast.verify.cases import areas_taken
+from planner.forecast.verify.run import Verdict, counts_of, farms_needed, verify_all
+
+FACTOR = "coefficient/feed_split/tan_share_of_feed_protein"
+
+
+def results(catalogue, *cases, farms=None, kind="case"):
+    areas = areas_taken({"feed": {"title": "Feed", kind: list(cases)}}, sources=catalogue.publications)
+    return verify_all(catalogue, areas, farms=farms or {})
+
+
+def test_that_a_result_shows_everything_the_reader_needs(catalogue, case):
+    (found,) = results(catalogue, case)
+    assert found.ours == pytest.approx(58.88)
+    assert found.difference == pytest.approx(-0.02)
+    assert found.relative_difference == pytest.approx(-0.02 / 58.9)
+    assert found.within is True
+    assert found.verdict is Verdict.WITHIN
+    assert found.figures == (FACTOR,)
+    assert found.inputs == (("feed_g", 2000.0), ("protein_share", 0.32))
+    assert found.publication.startswith(catalogue.publications["ksu2021"].authors)
+
+
+def test_that_one_step_past_the_tolerance_is_outside(catalogue, case):
+    inside, outside = results(
+        catalogue, case | {"tolerance": 0.0201}, case | {"key": "other", "tolerance": 0.0199}
+    )
+    assert (inside.within, outside.within) == (True, False)
+    assert outside.verdict is Verdict.OUTSIDE
+
+
+def test_that_a_figure_from_memory_is_never_passed(catalogue, case):
+    (found,) = results(catalogue, case | {"confidence": "from memory"})
+    assert found.within is None
+    assert found.verdict is Verdict.SHOWN
+    counts = counts_of((found,))
+    assert (counts.cases, counts.within, counts.outside, counts.from_memory) == (0, 0, 0, 1)
+
+
+def test_that_counts_tell_within_from_outside(catalogue, case):
+    found = results(catalogue, case, case | {"key": "far", "published": 70})
+    counts = counts_of(found)
+    assert (counts.cases, counts.within, counts.outside) == (2, 1, 1)
+
+
+def test_that_the_shipped_figures_are_what_is_checked(catalogue, case):
+    row = catalogue.figure(FACTOR)
+    spoiled = replace(
+        catalogue, figures=MappingProxyType({**catalogue.figures, FACTOR: replace(row, value=0.08)})
+    )
+    (found,) = results(spoiled, case)
+    assert found.within is False
+
+
+def test_that_a_published_nought_has_no_relative_difference(catalogue, case):
+    (found,) = results(catalogue, case | {"published": 0, "tolerance": 100})
+    assert found.relative_difference is None
+
+
+@pytest.mark.parametrize(
+    ("change", "said"),
+    [
+        ({"formula": "ammonia_of_fed"}, "formula: 'ammonia_of_fed' is no computation. Did you mean"),
+        ({"inputs": {"feed_g": 2000}}, "inputs.protein_share: is missing"),
+        ({"inputs": {"feed_g": "much", "protein_share": 0.32}}, "inputs.feed_g: is 'much'"),
+        (
+            {"inputs": {"feed_g": 1, "protein_share": 0.32, "ph": 7}},
+            "inputs.ph: is not used by ammonia_of_feed",
+        ),
+        (
+            {"inputs": {"feed_g": 1, "protein_share": 32}},
+            "formula: ammonia_of_feed: protein share is 32",
+        ),
+        (
+            {"formula": "shipped_figure", "inputs": {"figure": "coefficient/feed_split/tan"}},
+            "formula: shipped_figure: no figure coefficient/feed_split/tan",
+        ),
+        (
+            {"formula": "shipped_length_weight", "inputs": {"fish": "tench", "length_cm": 10}},
+            "formula: shipped_length_weight: no fish tench",
+        ),
+        (
+            {
+                "formula": "raceway_ammonia",
+                "inputs": {"feed_lb_per_day": [1], "flow_gpm": 1, "raceways_before": 1},
+            },
+            "inputs.raceways_before: is 1, but must be within 0 to 0",
+        ),
+    ],
+)
+def test_that_a_case_that_asks_for_too_much_is_refused_by_name(catalogue, case, change, said):
+    with pytest.raises(CatalogueError, match=f"verify/feed.toml: tan: {said}"):
+        results(catalogue, case | change)
+
+
+def test_that_a_system_needs_its_farm(catalogue, case):
+    system = case | {"farm": "island", "formula": "system_feed", "inputs": {"from_week": 1, "weeks": 1}}
+    areas = areas_taken({"feed": {"title": "Feed", "system": [system]}}, sources=catalogue.publications)
+    assert farms_needed(areas) == ("island",)
+    with pytest.raises(CatalogueError, match="tan: farm: 'island' was not handed in"):
+        verify_all(catalogue, areas, farms={})

@@ -1,0 +1,117 @@
+"""The published cases that ship with the program: what is judged, what is outside, what is only shown.
+
+Each case names its publication, and its tolerance the reason for it, in resources/verify.
+"""
+
+from __future__ import annotations
+
+import json
+
+import pytest
+
+from planner.bootstrap import Means
+from planner.cli import main
+from planner.commands_verify import counts_line, results_of, shipped_areas
+from planner.forecast.verify.cases import Held
+from planner.forecast.verify.computations import COMPUTATIONS, SYSTEM_COMPUTATIONS
+from planner.forecast.verify.run import Counts, counts_of
+
+# Each is explained in docs/verify.md; tolerances are not widened to make them fit.
+KNOWN_OUTSIDE = {
+    "emergence-celery-15",
+    "emergence-okra-15",
+    "emergence-okra-25",
+    "emergence-parsley-10",
+    "emergence-parsley-25",
+    "emergence-tomato-10",
+    "mineral-42-k",
+}
+AREAS = ["crops", "feed", "filters", "fish", "light", "sizing", "systems", "water"]
+
+
+@pytest.fixture(scope="module")
+def means():
+    return Means()
+
+
+@pytest.fixture(scope="module")
+def areas(means):
+    return shipped_areas(means)
+
+
+@pytest.fixture(scope="module")
+def results(means, areas):
+    return results_of(means, areas)
+
+
+def test_that_just_the_known_cases_are_outside(results):
+    outside = {result.key for result in results if result.within is False}
+    assert outside == KNOWN_OUTSIDE
+
+
+def test_that_every_case_outside_is_explained(root):
+    page = (root / "docs" / "verify.md").read_text(encoding="utf-8")
+    assert {key for key in KNOWN_OUTSIDE if f"`{key}`" not in page} == set()
+
+
+def test_that_every_area_is_filled(areas, results):
+    assert [area.key for area in areas] == AREAS
+    counts = counts_of(results)
+    assert counts.cases >= 800
+    assert all(any(result.within is not None for result in results if result.area == key) for key in AREAS)
+
+
+def test_that_nothing_from_memory_is_passed(results):
+    shown = [result for result in results if result.confidence is Held.MEMORY]
+    assert shown
+    assert {result.within for result in shown} == {None}
+
+
+def test_that_every_computation_is_held_against_print(results):
+    assert {result.formula for result in results} == {*COMPUTATIONS, *SYSTEM_COMPUTATIONS}
+
+
+def test_that_cases_lean_on_shipped_figures(results):
+    used = {path for result in results for path in result.figures}
+    shelves = {path.split("/")[0] for path in used}
+    assert {"coefficient", "crop", "element", "emergence", "feed", "feeding table", "fish"} <= shelves
+    assert len(used) > 100
+
+
+def test_that_the_command_shows_each_case_and_counts_them(capsys, areas):
+    code = main(["verify", "--area", "water"])
+    out = capsys.readouterr().out
+    cases = next(area.cases for area in areas if area.key == "water")
+    assert code == 0
+    assert out.startswith("Water (water)\n")
+    assert all(case.title in out for case in cases)
+    assert out.count("\n  ok ") == sum(case.confidence is not Held.MEMORY for case in cases)
+    assert out.splitlines()[-1].endswith("shown from memory")
+
+
+def test_that_the_command_says_what_is_outside_and_returns_one(capsys):
+    code = main(["verify", "--area", "feed"])
+    out = capsys.readouterr().out
+    assert code == 1
+    assert "\n  OUTSIDE " in out
+    assert "\nOutside:\n  mineral-42-k: " in out
+    assert ", 1 outside, " in out.splitlines()[-1]
+
+
+def test_that_the_command_writes_every_case_as_json(capsys, results):
+    code = main(["verify", "--json"])
+    data = json.loads(capsys.readouterr().out)
+    assert code == 1
+    assert [case["key"] for case in data["cases"]] == [result.key for result in results]
+    assert data["counts"]["outside"] == len(KNOWN_OUTSIDE)
+
+
+def test_that_an_unknown_area_is_wrong_usage(capsys):
+    code = main(["verify", "--area", "weather"])
+    assert code == 2
+    assert '--area "weather" is no area of cases; there are crops, feed' in capsys.readouterr().err
+
+
+def test_that_the_count_is_said_in_a_line():
+    counts = Counts(cases=118, within=117, outside=1, from_memory=9)
+    assert counts_line(counts) == "118 cases: 117 within tolerance, 1 outside, 9 shown from memory"
