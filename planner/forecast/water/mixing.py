@@ -19,8 +19,9 @@ _TINY: Final = 1e-9
 """Slack for corners, and the gap [g] that is none."""
 _AIMS: Final = 4
 _SINGULAR: Final = 1e-12
-_DIGITS: Final = 7
-"""Places to which aims are compared: what differs by less is a tie."""
+_TIE: Final = 1e-3
+"""Aims that differ by less are a tie. Printed contents are rounded: per equivalent all potassium bases
+bring the same potassium, and a fourth digit must not choose lye over bicarbonate."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -42,8 +43,9 @@ class MixProblem:
 def fill_gaps(problem: MixProblem) -> Floats:
     """Return grams of each product that fill gaps best, of at most the given equivalents.
 
-    In order: least unfilled share of the gaps of rank 0, least equivalents from harsh products, least
-    unfilled share of the gaps of rank 1, fewest equivalents. Shares of a gap count alike for every element.
+    In order, ties within a thousandth passed on: least unfilled share of the gaps of rank 0, least
+    equivalents from harsh products, least unfilled share of the gaps of rank 1, fewest equivalents.
+    Shares of a gap count alike for every element.
     """
     products = problem.eq_per_g.size
     wanted = np.flatnonzero(problem.gap_g > _TINY)
@@ -51,13 +53,13 @@ def fill_gaps(problem: MixProblem) -> Floats:
         return np.zeros(products)
     columns, right = _tableau(problem, wanted)
     aims = _aims(problem, wanted)
-    best: tuple[tuple[float, ...], Floats] | None = None
-    for corner in _corners(columns, right):
-        key = tuple(np.round(aims @ corner, _DIGITS).tolist())
-        if best is None or key < best[0]:
-            best = (key, corner)
-    assert best is not None  # nothing given and everything unfilled is always a corner
-    return best[1][:products] * problem.equivalents / problem.eq_per_g
+    corners = np.stack(_corners(columns, right))
+    reached = corners @ aims.T
+    left = np.arange(len(corners))
+    for aim in range(_AIMS):
+        values = reached[left, aim]
+        left = left[values <= values.min() + _TIE]
+    return corners[left[0], :products] * problem.equivalents / problem.eq_per_g
 
 
 def _tableau(problem: MixProblem, wanted: np.ndarray) -> tuple[Floats, Floats]:

