@@ -37,6 +37,7 @@ _CAUTIONED: Final = {
     "dose": ("dose sheet",),
     "fish group": ("species choice",),
     "fish event": ("fish log", "fish harvest"),
+    "solids batch": ("mineraliser card",),
 }
 """Where the cautions that a form carries are to be shown, in the catalogue's words."""
 
