@@ -20,6 +20,7 @@ if TYPE_CHECKING:
 
 _GOOD, _OUTSIDE = 0, 1
 _PERCENT: Final = 100.0
+_NO_UNIT: Final = "1"
 _HEADS: Final = ("", "ours", "published", "difference", "tolerance", "source", "case")
 _RIGHT: Final = (1, 2, 3, 4)
 _MARKS: Final = {"within": "ok", "outside": "OUTSIDE", "shown from memory": "memory"}
@@ -99,6 +100,9 @@ def _lines(areas: Sequence[Area], results: Sequence[CaseResult], counts: Counts)
         yield f"{titles[key]} ({key})"
         yield from _table([_HEADS, *(_row(result) for result in group)])
         yield ""
+    yield "Sources:"
+    yield from sorted({f"  {result.source}: {result.publication}" for result in results})
+    yield ""
     outside = [result for result in results if result.within is False]
     if outside:
         yield "Outside:"
@@ -118,13 +122,17 @@ def counts_line(counts: Counts) -> str:
 def _row(result: CaseResult) -> tuple[str, ...]:
     return (
         _MARKS[result.verdict.value],
-        f"{_number(result.ours)} {result.unit}",
+        f"{_number(result.ours)}{_unit(result)}",
         _number(result.published),
         _difference(result),
         f"± {_number(result.tolerance)}",
         result.source,
         f"{result.title} [{_said(result.inputs)}]" if result.inputs else result.title,
     )
+
+
+def _unit(result: CaseResult) -> str:
+    return "" if result.unit == _NO_UNIT else f" {result.unit}"
 
 
 def _number(value: float) -> str:
@@ -159,10 +167,9 @@ def _table(rows: Sequence[Sequence[str]]) -> Iterator[str]:
 
 
 def _about(result: CaseResult) -> Iterator[str]:
-    yield (
-        f"  {result.key}: {result.title}: {_number(result.ours)} against {_number(result.published)} "
-        f"{result.unit}, {_difference(result)}, tolerance {_number(result.tolerance)} ({result.reason.value})"
-    )
+    figures = f"{_number(result.ours)} against {_number(result.published)}{_unit(result)}"
+    tolerance = f"tolerance {_number(result.tolerance)} ({result.reason.value})"
+    yield f"  {result.key}: {result.title}: {figures}, {_difference(result)}, {tolerance}"
     yield f"    {result.publication}"
     if result.note:
         yield f"    {result.note}"

@@ -25,6 +25,7 @@ KNOWN_OUTSIDE = {
     "emergence-parsley-25",
     "emergence-tomato-10",
     "mineral-42-k",
+    "share-p-plants",
 }
 AREAS = ["crops", "feed", "filters", "fish", "light", "sizing", "systems", "water"]
 

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from typing import Final
 
 from planner.farm.farm import DAYS_PER_WEEK
-from planner.forecast.values import Floats, Forecast
+from planner.farm.species import ELEMENTS
+from planner.forecast.values import Floats, Forecast, LoopForecast
 from planner.forecast.verify.ledger import Inputs
 
 SystemComputation = Callable[[Inputs, Forecast], float]
 
+_PERCENT: Final = 100.0
 _G_PER_KG: Final = 1000.0
 _G_PER_T: Final = 1_000_000.0
 
@@ -81,6 +83,22 @@ def system_planted(inputs: Inputs, forecast: Forecast) -> float:
     return float(sum(loop.planted_m2[:, days].sum(axis=0).mean() for loop in forecast.loops))
 
 
+_PARTS: Final[Mapping[str, Callable[[LoopForecast], Floats]]] = {
+    "fish": lambda loop: loop.fish_g,
+    "plants": lambda loop: loop.demand_g,
+    "gas": lambda loop: loop.gas_g,
+    "whole": lambda loop: loop.fish_g + loop.solids_g + loop.gas_g + loop.dissolved_g,
+}
+
+
+def system_share(inputs: Inputs, forecast: Forecast) -> float:
+    """Part of an element of the feed that fish keep, plants want, or gas takes, or all of it [%]."""
+    row, days = ELEMENTS.index(inputs.text("element")), _span(inputs)
+    part = _PARTS[inputs.text("part")]
+    found = sum(float(part(loop)[row, days].sum()) for loop in forecast.loops)
+    return _PERCENT * found / sum(float(loop.content_g[row, days].sum()) for loop in forecast.loops)
+
+
 SYSTEMS: Final[dict[str, SystemComputation]] = {
     each.__name__: each
     for each in (
@@ -92,5 +110,6 @@ SYSTEMS: Final[dict[str, SystemComputation]] = {
         system_crop,
         system_heads,
         system_planted,
+        system_share,
     )
 }
