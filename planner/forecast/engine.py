@@ -75,6 +75,11 @@ class Forecaster:
         """The bands that verdicts go by."""
         return self._bands
 
+    @property
+    def paces(self) -> PaceBook:
+        """The paces that the batches of the last forecast go by."""
+        return self._paces
+
     def delay_of(self, forecast: Forecast, row: int) -> Delay | None:
         """Return by how much and why a batch of the last forecast is later than by the book."""
         return delay_of(forecast.batches, self._paces, row)
