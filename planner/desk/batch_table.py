@@ -159,7 +159,9 @@ class BatchTable(QWidget):
         blocked = selection.blockSignals(True)
         index = self.sorted.mapFromSource(self.model.index(at, 0)) if at >= 0 else QModelIndex()
         self.view.setCurrentIndex(index)
-        if not index.isValid():
+        if index.isValid():
+            self.view.scrollTo(index)
+        else:
             self.view.clearSelection()
         selection.blockSignals(blocked)
         self.view.viewport().update()

@@ -6,7 +6,7 @@ widgets.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 from enum import Enum
 from typing import Any, Final
@@ -22,6 +22,7 @@ from planner.farm.fields import FieldKind, FieldSpec, specs_of
 
 NONE: Final = "–"
 _SIGNIFICANT: Final = 6
+_MOST_NAMED: Final = 4
 
 STAGE_LETTERS: Final = {
     Stage.GERMINATION: "G",
@@ -166,11 +167,17 @@ def refusal_words(code: str, values: Mapping[str, Any]) -> str:
     return QCoreApplication.translate(CONTEXT, known).format_map(shown)
 
 
+def _listed(many: Sequence[Any]) -> str:
+    named = ", ".join(str(each) for each in many[:_MOST_NAMED])
+    rest = len(many) - _MOST_NAMED
+    return tr("{named} and {rest} more", named=named, rest=rest) if rest > 0 else named or NONE
+
+
 def _shown(value: Any) -> str:
     if isinstance(value, date):
         return day_words(value)
-    if isinstance(value, (list, tuple, frozenset, set)):
-        return ", ".join(str(each) for each in value) or NONE
+    if isinstance(value, (list, tuple)):
+        return _listed(value)
     if isinstance(value, float):
         return number_words(value)
     return NONE if value is None or value == "" else str(value)

@@ -86,9 +86,12 @@ def test_that_arrow_keys_choose_a_batch(qtbot, table):
 
 
 def test_that_a_choice_from_outside_is_shown_without_being_told_back(qtbot, table):
-    wanted = table.model.rows[5].id
+    wanted = table.model.rows[-1].id
+    table.resize(600, 150)
     with qtbot.assertNotEmitted(table.chosen):
         table.choose(wanted)
     assert table.view.currentIndex().data(Qt.ItemDataRole.UserRole) == wanted
+    seen = table.view.visualRect(table.view.currentIndex())
+    assert table.view.viewport().rect().intersects(seen)
     table.choose("")
     assert not table.view.currentIndex().isValid()

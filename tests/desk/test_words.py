@@ -111,3 +111,9 @@ def test_that_a_refusal_for_want_of_room_says_how_much_and_who_stands_there():
     assert "12 places needed, 3 free" in said
     assert "Tue 12 Jan 2027" in said
     assert "B." in said
+
+
+def test_that_a_long_list_of_batches_is_cut():
+    said = refusal_words("no free places", {"blocking": tuple(f"B{number}" for number in range(30))})
+    assert "B0, B1, B2, B3 and 26 more" in said
+    assert "B4" not in said
