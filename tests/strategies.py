@@ -19,7 +19,7 @@ from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
 from planner.farm.ids import id_from
 from planner.farm.site import Bed, Filter, Loop, Site, Tank
 from planner.farm.species import BedKind
-from planner.farm.water import READING_LIMITS, Dose, Reading
+from planner.farm.water import READING_LIMITS, Dose, Reading, SolidsBatch
 
 LAST_DAY = date(2199, 12, 31)
 FIGURES = {
@@ -214,10 +214,10 @@ def _reading(draw: st.DrawFn, loops: list[Id]) -> Reading:
 
 
 @st.composite
-def _until(draw: st.DrawFn, thing: Any, start: str) -> Any:
-    if thing.until_on is None:
+def _until(draw: st.DrawFn, thing: Any, start: str, *, end: str = "until_on") -> Any:
+    if getattr(thing, end) is None:
         return thing
-    return dataclasses.replace(thing, until_on=draw(st.dates(getattr(thing, start), LAST_DAY)))
+    return dataclasses.replace(thing, **{end: draw(st.dates(getattr(thing, start), LAST_DAY))})
 
 
 @st.composite
@@ -236,6 +236,8 @@ def farms(draw: st.DrawFn) -> Farm:
     placements = _apart([draw(_placement(batches, beds)) for _ in several])
     targets = [draw(_until(one, "from_on")) for one in draw(some(Target, most=2))]
     doses = [draw(_until(one, "on")) for one in draw(some(Dose, most=2, loop=ids_of(loops)))]
+    drawn = draw(some(SolidsBatch, most=2, loop=ids_of(loops)))
+    solids = [draw(_until(one, "siphoned_on", end="returned_on")) for one in drawn]
     return Farm(
         settings=draw(made(Settings)),
         sites=sites,
@@ -252,4 +254,5 @@ def farms(draw: st.DrawFn) -> Farm:
         targets=unique(targets),
         doses=unique(doses),
         readings=unique([draw(_reading(ids_of(loops))) for _ in range(draw(few))]),
+        solids_batches=unique(solids),
     )

@@ -1,17 +1,20 @@
-"""What a grower does with the water: give doses, note readings."""
+"""What a grower does with the water: give doses, note readings, keep solids to rot and return them."""
 
 from __future__ import annotations
 
+from datetime import date
 from typing import Final
 
 from planner.actions.changing import addition, alteration, found, removal
 from planner.farm.changes import ChangeSet
+from planner.farm.checks import checked
 from planner.farm.farm import Farm
 from planner.farm.fields import Id
-from planner.farm.water import Dose, Reading
+from planner.farm.water import Dose, Reading, SolidsBatch
 
 _DOSE: Final = "dose"
 _READING: Final = "reading"
+_SOLIDS: Final = "solids batch"
 
 
 def add_dose(dose: Dose) -> ChangeSet:
@@ -49,6 +52,29 @@ def remove_reading(farm: Farm, reading_id: Id) -> ChangeSet:
     """Remove a reading."""
     reading: Reading = found(farm, _READING, reading_id)
     return removal(farm, reading, title=f"Remove {_reading(reading)}")
+
+
+def add_solids_batch(solids: SolidsBatch) -> ChangeSet:
+    """Put solids apart to rot, or plan to."""
+    return addition(f"Add solids batch {solids.code}", solids)
+
+
+def change_solids_batch(farm: Farm, solids: SolidsBatch) -> ChangeSet:
+    """Put the changed solids batch in place of the one with its id."""
+    return alteration(farm, solids, title=f"Change solids batch {solids.code}")
+
+
+def return_liquor(farm: Farm, solids_id: Id, *, on: date, share: float = 1.0) -> ChangeSet:
+    """Let the liquor of a solids batch, or a share of it, go back to the water on a day."""
+    solids: SolidsBatch = found(farm, _SOLIDS, solids_id)
+    after = checked(solids, returned_on=on, returned_share=share)
+    return alteration(farm, after, title=f"Return liquor of {solids.code}, {on.isoformat()}")
+
+
+def remove_solids_batch(farm: Farm, solids_id: Id) -> ChangeSet:
+    """Remove a solids batch."""
+    solids: SolidsBatch = found(farm, _SOLIDS, solids_id)
+    return removal(farm, solids, title=f"Remove solids batch {solids.code}")
 
 
 def _dose(dose: Dose) -> str:

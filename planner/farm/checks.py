@@ -19,7 +19,7 @@ from planner.farm.fields import NO_ID, FieldKind, FieldSpec, Id, specs_of
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
 from planner.farm.site import Bed
 from planner.farm.species import BedKind
-from planner.farm.water import READING_LIMITS, Dose, Reading
+from planner.farm.water import READING_LIMITS, Dose, Reading, SolidsBatch
 
 _NEEDED_OF_EVENT: dict[FishEventKind, tuple[str, ...]] = {
     FishEventKind.HARVEST: (),
@@ -136,6 +136,8 @@ def thing_faults(thing: Thing) -> Iterator[Fault]:
         yield from _order_faults(where, "until_on", thing.on, thing.until_on)
     elif isinstance(thing, Target):
         yield from _order_faults(where, "until_on", thing.from_on, thing.until_on)
+    elif isinstance(thing, SolidsBatch):
+        yield from _order_faults(where, "returned_on", thing.siphoned_on, thing.returned_on)
 
 
 def _missing(where: str, field: str, why: str) -> Fault:
@@ -275,7 +277,8 @@ def placement_faults(placement: Placement, *, batch: Batch, bed: Bed) -> Iterato
             where=where,
             field="bed",
             value=bed.name,
-            message=f'the {placement.phase.value} phase cannot stand in "{bed.name}", a {bed.kind.value} bed.',
+            message=f"the {placement.phase.value} phase cannot stand in "
+            f'"{bed.name}", a {bed.kind.value} bed.',
         )
 
 

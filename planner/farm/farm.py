@@ -14,7 +14,7 @@ from planner.farm.crops import Batch, Placement, SeedLot, Target
 from planner.farm.fields import Id
 from planner.farm.fish import FishEvent, FishGroup
 from planner.farm.site import Bed, Filter, Loop, Site, Tank
-from planner.farm.water import Dose, Reading
+from planner.farm.water import Dose, Reading, SolidsBatch
 
 DAYS_PER_WEEK: Final = 7
 
@@ -74,6 +74,7 @@ class Farm:
     targets: tuple[Target, ...] = ()
     doses: tuple[Dose, ...] = ()
     readings: tuple[Reading, ...] = ()
+    solids_batches: tuple[SolidsBatch, ...] = ()
 
     @property
     def plan_until(self) -> date:
@@ -97,6 +98,7 @@ Thing = (
     | Target
     | Dose
     | Reading
+    | SolidsBatch
 )
 """Any one thing that a farm holds."""
 
@@ -126,6 +128,7 @@ KINDS: Final[tuple[Kind, ...]] = (
     Kind(word="target", owner=Target, place="targets", label=""),
     Kind(word="dose", owner=Dose, place="doses", label=""),
     Kind(word="reading", owner=Reading, place="readings", label=""),
+    Kind(word="solids batch", owner=SolidsBatch, place="solids_batches", label="code"),
 )
 """Every kind a farm holds many of, parents before their dependants."""
 

@@ -80,6 +80,15 @@ class Loop:
     top_up_ca_mg_per_l: float = fields.number(0, 2000, "mg/L", default=0.0)
     top_up_mg_mg_per_l: float = fields.number(0, 1000, "mg/L", default=0.0)
     top_up_fe_mg_per_l: float = fields.number(0, 50, "mg/L", default=0.0)
+    top_up_alkalinity_mg_per_l: float | None = fields.number(
+        0, 3000, "mg/L", default=None, meaning="as CaCO3"
+    )
+    gas_loss_share: float | None = fields.number(
+        0, 1, "1", default=None, meaning="of the nitrogen in the feed; as in the catalogue when not said"
+    )
+    solids_settled_siphoned_every_days: int | None = fields.whole(
+        1, 400, unit="d", default=None, meaning="under the rafts; what settles stays there when not said"
+    )
     notes: str = fields.text()
 
 
@@ -126,6 +135,10 @@ class Bed:
     area_m2: float = fields.number(0.01, 1_000_000, "m²")
     layer: int = fields.whole(0, 20, unit="layers above the ground", default=0)
     depth_cm: float | None = fields.number(1, 300, "cm", default=None)
+    light_share: float = fields.number(
+        0, 1, "1", default=1.0, meaning="of the light under the roof, what the layers above let through"
+    )
+    lamp_mol_per_m2_d: float = fields.number(0, 60, "mol/m²/d", default=0.0, meaning="light that lamps add")
     notes: str = fields.text()
 
     @property

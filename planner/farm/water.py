@@ -1,4 +1,4 @@
-"""What is put into the water and what is read from it: doses and readings."""
+"""What is put into the water, what is read from it, what is made of its solids."""
 
 from __future__ import annotations
 
@@ -79,4 +79,23 @@ class Reading:
     quantity: Quantity = fields.choice()
     value: float = fields.number(-50, 10_000_000, "as the quantity says")
     meter_factor: float | None = fields.number(0.3, 1, "ppm per µS/cm", default=None)
+    notes: str = fields.text()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SolidsBatch:
+    """Solids taken out of the water and kept apart to rot, until their liquor goes back.
+
+    What the filters caught and what was siphoned from under the rafts over the `days` before
+    `siphoned_on` goes in. Without `returned_on` nothing comes back.
+    """
+
+    id: Id = fields.own_id()
+    code: str = fields.name()
+    loop: Id = fields.reference("loop")
+    siphoned_on: date = fields.day(meaning="day on which it was filled")
+    days: int = fields.whole(1, 400, unit="d", meaning="solids of so many days before go in")
+    aerated: bool = fields.yes_no(default=True, meaning="air is blown through it")
+    returned_on: date | None = fields.day(default=None, meaning="day on which the liquor goes back")
+    returned_share: float = fields.number(0, 1, "1", default=1.0, meaning="of the liquor, what goes back")
     notes: str = fields.text()

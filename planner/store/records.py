@@ -17,7 +17,6 @@ from planner.farm.farm import KINDS, SETTINGS_KIND, OwnEntry, Settings, Shelf
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
 from planner.farm.site import Bed, Filter, FilterKind, Loop, Site, Tank, Units, WeekStart
 from planner.farm.species import BedKind
-from planner.farm.water import Dose, Quantity, Reading
 from planner.store.acts import ActState
 from planner.store.base import Base, table
 from planner.store.columns import (
@@ -42,6 +41,7 @@ from planner.store.columns import (
     refers,
 )
 from planner.store.limits import date_check, limit_checks
+from planner.store.records_water import WATER_RECORDS
 
 
 class SettingsRecord(Base):
@@ -99,6 +99,9 @@ class LoopRecord(Base):
     top_up_ca_mg_per_l: Mapped[Number]
     top_up_mg_mg_per_l: Mapped[Number]
     top_up_fe_mg_per_l: Mapped[Number]
+    top_up_alkalinity_mg_per_l: Mapped[MaybeNumber]
+    gas_loss_share: Mapped[MaybeNumber]
+    solids_settled_siphoned_every_days: Mapped[MaybeWhole]
     notes: Mapped[Words]
 
 
@@ -150,6 +153,8 @@ class BedRecord(Base):
     area_m2: Mapped[Number]
     layer: Mapped[Whole]
     depth_cm: Mapped[MaybeNumber]
+    light_share: Mapped[Number]
+    lamp_mol_per_m2_d: Mapped[Number]
     notes: Mapped[Words]
 
 
@@ -322,39 +327,6 @@ class TargetRecord(Base):
     notes: Mapped[Words]
 
 
-class DoseRecord(Base):
-    """Supplements and bases given."""
-
-    __tablename__ = "dose"
-    __table_args__ = limit_checks(Dose)
-    owner = Dose
-    id: Mapped[Key]
-    position: Mapped[Position]
-    loop: Mapped[str] = mapped_column(refers("loop"), index=True)
-    supplement: Mapped[ShelfKey]
-    grams: Mapped[Number]
-    on: Mapped[Day]
-    every_days: Mapped[Whole]
-    until_on: Mapped[MaybeDay]
-    notes: Mapped[Words]
-
-
-class ReadingRecord(Base):
-    """Values read from meters and test kits."""
-
-    __tablename__ = "reading"
-    __table_args__ = limit_checks(Reading)
-    owner = Reading
-    id: Mapped[Key]
-    position: Mapped[Position]
-    loop: Mapped[str] = mapped_column(refers("loop"), index=True)
-    on: Mapped[Day]
-    quantity: Mapped[Quantity] = mapped_column(chosen(Quantity, "quantity"))
-    value: Mapped[Number]
-    meter_factor: Mapped[MaybeNumber]
-    notes: Mapped[Words]
-
-
 class ActRecord(Base):
     """What the user did, oldest first, so that undo works after the farm is closed and opened."""
 
@@ -376,7 +348,7 @@ class MetaRecord(Base):
     revision: Mapped[Whole]
 
 
-_RECORD_OF: Final[dict[type[Any], type[Base]]] = {
+_RECORD_OF: Final[dict[type[Any], type[Base]]] = {record.owner: record for record in WATER_RECORDS} | {
     mapper.class_.owner: mapper.class_ for mapper in Base.registry.mappers if mapper.class_.owner is not None
 }
 _OWNER_OF_WORD: Final = {kind.word: kind.owner for kind in (SETTINGS_KIND, *KINDS)}

@@ -16,7 +16,7 @@ from planner.farm.faults import FarmFaultError, FaultKind
 from planner.farm.fields import NO_ID
 from planner.farm.ids import new_id
 from planner.farm.site import Filter, FilterKind
-from planner.farm.water import Quantity
+from planner.farm.water import Quantity, SolidsBatch
 from planner.forecast.values import BatchTable, Ruler
 from planner.planning.placement import Places, RefusalKind
 from tests.actions.desk_of import in_memory
@@ -38,6 +38,7 @@ from tests.store.sample import (
     SECOND,
     SECOND_PLACES,
     SITE,
+    SOLIDS,
     START,
     TANK,
     TARGET,
@@ -447,6 +448,23 @@ def test_that_doses_and_readings_are_added_changed_and_removed(session):
     )
     many = tuple(dataclasses.replace(READING, id=new_id()) for _ in range(3))
     assert acted(session, water.add_readings(many), "Add 3 readings").readings == (READING, *many)
+
+
+def test_that_solids_are_put_apart_and_their_liquor_is_returned(session):
+    solids = SolidsBatch(id=new_id(), code="SOL-2", loop=LOOP.id, siphoned_on=START, days=7)
+    added = acted(session, water.add_solids_batch(solids), "Add solids batch SOL-2")
+    assert added.solids_batches[-1] == solids
+    stirred = dataclasses.replace(solids, aerated=False)
+    changed = acted(session, water.change_solids_batch(session.farm, stirred), "Change solids batch SOL-2")
+    assert changed.solids_batches[-1] == stirred
+    on = START + timedelta(days=28)
+    given_back = water.return_liquor(session.farm, solids.id, on=on, share=0.5)
+    after = acted(session, given_back, "Return liquor of SOL-2, 2026-03-30").solids_batches[-1]
+    assert (after.returned_on, after.returned_share) == (on, 0.5)
+    with pytest.raises(FarmFaultError, match="returned_on is 2026-03-01, before it starts on 2026-03-02"):
+        water.return_liquor(session.farm, solids.id, on=START - timedelta(days=1))
+    gone = acted(session, water.remove_solids_batch(session.farm, solids.id), "Remove solids batch SOL-2")
+    assert gone.solids_batches == (SOLIDS,)
 
 
 def test_that_what_is_gone_is_told_as_gone():

@@ -90,7 +90,8 @@ def test_that_altering_the_chosen_batch_by_keys_changes_it(qtbot, window, worksp
 
 
 def test_that_a_form_of_each_kind_in_the_menus_opens(window, workspace):
-    for key in ("new.fish group", "new.fish event", "new.target", "new.dose", "new.reading", "setup.farm"):
+    kinds = ("fish group", "fish event", "target", "dose", "reading", "solids batch")
+    for key in (*(f"new.{word}" for word in kinds), "setup.farm"):
         open_form(window, key).reject()
         window.workspace.editing._on_gone()
 

@@ -17,7 +17,7 @@ from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
 from planner.farm.ids import new_id
 from planner.farm.site import Bed, Loop, Site, Tank
 from planner.farm.species import BedKind
-from planner.farm.water import READING_LIMITS, Dose, Quantity, Reading
+from planner.farm.water import READING_LIMITS, Dose, Quantity, Reading, SolidsBatch
 from tests.strategies import farms
 
 DAY = date(2026, 3, 2)
@@ -172,6 +172,14 @@ def test_that_nothing_ends_before_it_starts() -> None:
     for thing in (dose, target):
         assert only(thing_faults(thing)).kind is FaultKind.WRONG_ORDER
         assert not list(thing_faults(alter(thing, until_on=DAY)))
+
+
+def test_that_liquor_does_not_go_back_before_its_solids_were_taken_out() -> None:
+    solids = SolidsBatch(id=new_id(), code="S", loop=LOOP.id, siphoned_on=DAY, days=2)
+    early = alter(solids, returned_on=date(2026, 3, 1))
+    fault = only(thing_faults(early))
+    assert (fault.kind, fault.field) == (FaultKind.WRONG_ORDER, "returned_on")
+    assert not list(thing_faults(alter(solids, returned_on=DAY)))
 
 
 def test_that_two_things_of_a_kind_do_not_share_a_name_or_an_id() -> None:

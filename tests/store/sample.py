@@ -11,7 +11,7 @@ from planner.farm.holds import Hold
 from planner.farm.ids import id_from
 from planner.farm.site import Bed, Filter, FilterKind, Loop, Site, Tank
 from planner.farm.species import BedKind
-from planner.farm.water import Dose, Quantity, Reading
+from planner.farm.water import Dose, Quantity, Reading, SolidsBatch
 
 START = date(2026, 3, 2)
 NOON = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
@@ -97,6 +97,7 @@ IN_TRAYS = placement(FIRST, phase=Phase.NURSERY, bed=NURSERY.id, count=15)
 TARGET = Target(id=id_from("target"), crop="basil", amount_per_week=10.5, from_on=START)
 DOSE = Dose(id=id_from("dose"), loop=LOOP.id, supplement="KOH", grams=12.25, on=START)
 READING = Reading(id=id_from("reading"), loop=LOOP.id, on=START, quantity=Quantity.PH, value=6.8)
+SOLIDS = SolidsBatch(id=id_from("solids"), code="SOL-1", loop=LOOP.id, siphoned_on=START, days=14)
 
 
 def sample_farm() -> Farm:
@@ -117,6 +118,7 @@ def sample_farm() -> Farm:
         targets=(TARGET,),
         doses=(DOSE,),
         readings=(READING,),
+        solids_batches=(SOLIDS,),
     )
 
 

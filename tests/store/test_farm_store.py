@@ -106,7 +106,7 @@ def test_that_a_thing_of_every_kind_can_be_changed_removed_and_put_back(store, k
         store, farm, altered(first, **({"notes": "new"} if hasattr(first, "notes") else {"count": 9}))
     )
     assert store.load() == now
-    lonely = {"own entry", "target", "dose", "reading", "placement", "filter", "fish event"}
+    lonely = {"own entry", "target", "dose", "reading", "solids batch", "placement", "filter", "fish event"}
     if kind.word in lonely:
         changed = things(now, kind.word)[0]
         without, _ = done(store, now, Change(before=changed))

@@ -42,6 +42,16 @@ _MAIN: Final[dict[str, tuple[str, ...]]] = {
     "target": ("crop", "amount_per_week", "unit", "from_on", "until_on", "notes"),
     "dose": ("loop", "supplement", "grams", "on", "every_days", "until_on", "notes"),
     "reading": ("loop", "on", "quantity", "value", "meter_factor", "notes"),
+    "solids batch": (
+        "code",
+        "loop",
+        "siphoned_on",
+        "days",
+        "aerated",
+        "returned_on",
+        "returned_share",
+        "notes",
+    ),
     "bed": ("name", "loop", "kind", "units", "rows", "columns", "area_m2", "layer", "depth_cm", "notes"),
     "tank": ("name", "loop", "volume_l", "notes"),
     "filter": ("name", "loop", "kind", "volume_l", "media_area_m2", "solids_captured_share", "notes"),
@@ -104,7 +114,7 @@ def start_new(
             values[field.name] = field.default
         elif choices.get(field.name):
             values[field.name] = choices[field.name][0].value
-    for field_name in ("sow_on", "stocked_on", "on", "from_on", "plan_from"):
+    for field_name in ("sow_on", "stocked_on", "on", "from_on", "plan_from", "siphoned_on"):
         if field_name in specs_of(owner):
             values[field_name] = today
     return FormStart(values={**values, **(given or {}), "id": new_id()}, choices=choices, today=today)

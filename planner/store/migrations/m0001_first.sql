@@ -138,6 +138,9 @@ CREATE TABLE loop (
     top_up_ca_mg_per_l DOUBLE NOT NULL,
     top_up_mg_mg_per_l DOUBLE NOT NULL,
     top_up_fe_mg_per_l DOUBLE NOT NULL,
+    top_up_alkalinity_mg_per_l DOUBLE,
+    gas_loss_share DOUBLE,
+    solids_settled_siphoned_every_days INTEGER,
     notes TEXT NOT NULL,
     CONSTRAINT pk_loop PRIMARY KEY (id),
     CONSTRAINT ck_loop_name_limits CHECK (trim("name") <> '' AND length("name") <= 120),
@@ -149,6 +152,9 @@ CREATE TABLE loop (
     CONSTRAINT ck_loop_top_up_ca_mg_per_l_limits CHECK ("top_up_ca_mg_per_l" BETWEEN 0 AND 2000),
     CONSTRAINT ck_loop_top_up_mg_mg_per_l_limits CHECK ("top_up_mg_mg_per_l" BETWEEN 0 AND 1000),
     CONSTRAINT ck_loop_top_up_fe_mg_per_l_limits CHECK ("top_up_fe_mg_per_l" BETWEEN 0 AND 50),
+    CONSTRAINT ck_loop_top_up_alkalinity_mg_per_l_limits CHECK ("top_up_alkalinity_mg_per_l" BETWEEN 0 AND 3000),
+    CONSTRAINT ck_loop_gas_loss_share_limits CHECK ("gas_loss_share" BETWEEN 0 AND 1),
+    CONSTRAINT ck_loop_solids_settled_siphoned_every_days_limits CHECK ("solids_settled_siphoned_every_days" BETWEEN 1 AND 400),
     CONSTRAINT ck_loop_notes_limits CHECK (length("notes") <= 4000),
     CONSTRAINT uq_loop_name UNIQUE (name),
     CONSTRAINT fk_loop_site FOREIGN KEY(site) REFERENCES site (id) ON DELETE NO ACTION DEFERRABLE INITIALLY DEFERRED
@@ -182,6 +188,8 @@ CREATE TABLE bed (
     area_m2 DOUBLE NOT NULL,
     layer INTEGER NOT NULL,
     depth_cm DOUBLE,
+    light_share DOUBLE NOT NULL,
+    lamp_mol_per_m2_d DOUBLE NOT NULL,
     notes TEXT NOT NULL,
     CONSTRAINT pk_bed PRIMARY KEY (id),
     CONSTRAINT ck_bed_name_limits CHECK (trim("name") <> '' AND length("name") <= 120),
@@ -191,6 +199,8 @@ CREATE TABLE bed (
     CONSTRAINT ck_bed_area_m2_limits CHECK ("area_m2" BETWEEN 0.01 AND 1000000),
     CONSTRAINT ck_bed_layer_limits CHECK ("layer" BETWEEN 0 AND 20),
     CONSTRAINT ck_bed_depth_cm_limits CHECK ("depth_cm" BETWEEN 1 AND 300),
+    CONSTRAINT ck_bed_light_share_limits CHECK ("light_share" BETWEEN 0 AND 1),
+    CONSTRAINT ck_bed_lamp_mol_per_m2_d_limits CHECK ("lamp_mol_per_m2_d" BETWEEN 0 AND 60),
     CONSTRAINT ck_bed_notes_limits CHECK (length("notes") <= 4000),
     CONSTRAINT uq_bed_name UNIQUE (name),
     CONSTRAINT fk_bed_loop FOREIGN KEY(loop) REFERENCES loop (id) ON DELETE NO ACTION DEFERRABLE INITIALLY DEFERRED,
@@ -271,6 +281,32 @@ CREATE TABLE reading (
 CREATE INDEX ix_reading_loop ON reading (loop)
 
 CREATE INDEX ix_reading_position ON reading (position)
+
+CREATE TABLE solids_batch (
+    id TEXT(36) NOT NULL,
+    position INTEGER NOT NULL,
+    code VARCHAR(120) NOT NULL,
+    loop TEXT(36) NOT NULL,
+    siphoned_on DATE NOT NULL,
+    days INTEGER NOT NULL,
+    aerated BOOLEAN NOT NULL,
+    returned_on DATE,
+    returned_share DOUBLE NOT NULL,
+    notes TEXT NOT NULL,
+    CONSTRAINT pk_solids_batch PRIMARY KEY (id),
+    CONSTRAINT ck_solids_batch_code_limits CHECK (trim("code") <> '' AND length("code") <= 120),
+    CONSTRAINT ck_solids_batch_siphoned_on_limits CHECK (("siphoned_on" IS NULL OR ("siphoned_on" = date("siphoned_on")) IS TRUE) AND "siphoned_on" BETWEEN '1990-01-01' AND '2199-12-31'),
+    CONSTRAINT ck_solids_batch_days_limits CHECK ("days" BETWEEN 1 AND 400),
+    CONSTRAINT ck_solids_batch_returned_on_limits CHECK (("returned_on" IS NULL OR ("returned_on" = date("returned_on")) IS TRUE) AND "returned_on" BETWEEN '1990-01-01' AND '2199-12-31'),
+    CONSTRAINT ck_solids_batch_returned_share_limits CHECK ("returned_share" BETWEEN 0 AND 1),
+    CONSTRAINT ck_solids_batch_notes_limits CHECK (length("notes") <= 4000),
+    CONSTRAINT uq_solids_batch_code UNIQUE (code),
+    CONSTRAINT fk_solids_batch_loop FOREIGN KEY(loop) REFERENCES loop (id) ON DELETE NO ACTION DEFERRABLE INITIALLY DEFERRED
+)
+
+CREATE INDEX ix_solids_batch_loop ON solids_batch (loop)
+
+CREATE INDEX ix_solids_batch_position ON solids_batch (position)
 
 CREATE TABLE tank (
     id TEXT(36) NOT NULL,

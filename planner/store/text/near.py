@@ -90,6 +90,9 @@ _TABLES_MEANT: Final[Mapping[str, tuple[str, ...]]] = {
     "fish_event": ("fish_group.event",),
     "species": ("fish",),
     "sensor": ("reading",),
+    "solids": ("solids_batch",),
+    "sludge": ("solids_batch",),
+    "mineraliser": ("solids_batch", "filter"),
     "water": ("loop",),
     "system": ("loop",),
 }
