@@ -111,6 +111,12 @@ def test_that_main_and_parser_know_the_same_commands():
         assert command in parser().format_help()
 
 
+def test_that_the_page_of_the_command_line_tells_every_command(root):
+    page = (root / "docs" / "command-line.md").read_text(encoding="utf-8")
+    told = [line.split("`")[1].split()[0] for line in page.splitlines() if line.startswith("| `")]
+    assert told == list(COMMANDS)
+
+
 def test_that_every_offered_paper_can_be_had():
     for name in ("A4", "Letter", "A3", "Tabloid"):
         assert paper_named(name, landscape=True).name == name
