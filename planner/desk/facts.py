@@ -22,6 +22,7 @@ from planner.desk.words import (
     day_words,
     field_words,
     kind_words,
+    middle_of_week,
     number_words,
     short_day_words,
     unit_words,
@@ -218,7 +219,7 @@ def _group_weeks(outlook: Outlook, group: FishGroup, day: date) -> Iterator[Fact
 
 def week_label(monday: date) -> str:
     """Return a short label of a week, such as "W14 · 5 Apr"."""
-    return f"W{monday.isocalendar().week:02d} · {short_day_words(monday).partition(' ')[2]}"
+    return f"W{middle_of_week(monday).isocalendar().week:02d} · {short_day_words(monday).partition(' ')[2]}"
 
 
 def _bed_page(outlook: Outlook, bed: Bed, day: date) -> Page:

@@ -15,6 +15,7 @@ from planner.desk.say import tr
 from planner.desk.words import (
     choice_words,
     day_words,
+    middle_of_week,
     number_words,
     week_span_words,
     week_words,
@@ -70,7 +71,7 @@ def week_page(outlook: Outlook, day: date) -> Page:
         or (flag.on < monday + timedelta(days=DAYS_PER_WEEK) and (flag.until_on or flag.on) >= monday)
     )
     return Page(
-        title=tr("Week {week}", week=week_words(monday)),
+        title=tr("Week {week}", week=week_words(middle_of_week(monday))),
         subtitle=week_span_words(monday).partition(" · ")[2],
         sections=(
             Section(title=tr("Harvest foreseen"), facts=tuple(_harvest(outlook, week))),

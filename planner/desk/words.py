@@ -51,11 +51,16 @@ def week_words(on: date) -> str:
     return f"W{week:02d} {year}"
 
 
-def week_span_words(monday: date) -> str:
+def middle_of_week(start: date) -> date:
+    """Return the middle day of a week, whose ISO week names it whether it begins on Sunday or Monday."""
+    return start + timedelta(days=DAYS_PER_WEEK // 2)
+
+
+def week_span_words(start: date) -> str:
     """Return a week as its number and its days, such as "W02 · Mon 11 Jan – Sun 17 Jan 2027"."""
-    last = monday + timedelta(days=DAYS_PER_WEEK - 1)
-    week = monday.isocalendar().week
-    return f"W{week:02d} · {short_day_words(monday)} – {day_words(last)}"
+    last = start + timedelta(days=DAYS_PER_WEEK - 1)
+    week = middle_of_week(start).isocalendar().week
+    return f"W{week:02d} · {short_day_words(start)} – {day_words(last)}"
 
 
 def number_words(value: float, *, digits: int | None = None) -> str:

@@ -117,3 +117,7 @@ def test_that_a_long_list_of_batches_is_cut():
     said = refusal_words("no free places", {"blocking": tuple(f"B{number}" for number in range(30))})
     assert "B0, B1, B2, B3 and 26 more" in said
     assert "B4" not in said
+
+
+def test_that_a_week_from_sunday_has_the_number_of_the_iso_week_it_lies_in():
+    assert week_span_words(date(2027, 1, 10)) == "W02 · Sun 10 Jan – Sat 16 Jan 2027"
