@@ -6,15 +6,18 @@ Each case names its publication, and its tolerance the reason for it, in resourc
 from __future__ import annotations
 
 import json
+from dataclasses import replace
+from types import MappingProxyType
 
 import pytest
 
 from planner.bootstrap import Means
+from planner.catalogue.errors import CatalogueError
 from planner.cli import main
 from planner.commands_verify import counts_line, results_of, shipped_areas
 from planner.forecast.verify.cases import Held
 from planner.forecast.verify.computations import COMPUTATIONS, SYSTEM_COMPUTATIONS
-from planner.forecast.verify.run import Counts, counts_of
+from planner.forecast.verify.run import Counts, counts_of, verify_all
 
 # Each is explained in docs/verify.md; tolerances are not widened to make them fit.
 KNOWN_OUTSIDE = {
@@ -77,6 +80,33 @@ def test_that_cases_lean_on_shipped_figures(results):
     shelves = {path.split("/")[0] for path in used}
     assert {"coefficient", "crop", "element", "emergence", "feed", "feeding table", "fish"} <= shelves
     assert len(used) > 100
+
+
+def test_that_a_coefficient_that_is_a_tenth_off_is_noticed(means, areas, results):
+    """No published case is so loose that a wrong coefficient would pass all it goes into."""
+    plain = [area for area in areas if area.key != "systems"]
+    unnoticed = {path for path in judged_by(results) if not is_noticed(means.catalogue, plain, results, path)}
+    # A growth limit of 0.06 mg/L against a span of 1.4: a tenth of it is nothing.
+    assert unnoticed == {"coefficient/fish/ammonia_growth_harmless_mg_per_l"}
+
+
+def judged_by(results):
+    paths = {path for result in results if result.within is not None for path in result.figures}
+    return {path for path in paths if path.startswith("coefficient/")}
+
+
+def is_noticed(catalogue, areas, results, path):
+    row = catalogue.figure(path)
+    figures = MappingProxyType({**catalogue.figures, path: replace(row, value=row.value * 1.1)})
+    passed = {result.key for result in results if result.within and path in result.figures}
+    touched = [
+        replace(area, cases=tuple(case for case in area.cases if case.key in passed)) for area in areas
+    ]
+    try:
+        found = verify_all(replace(catalogue, figures=figures), touched, farms={})
+    except CatalogueError:  # so far off that the formula refuses it
+        return True
+    return any(result.within is False for result in found)
 
 
 def test_that_the_command_shows_each_case_and_counts_them(capsys, areas):

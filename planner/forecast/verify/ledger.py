@@ -6,7 +6,7 @@ the result.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Final, TypeVar
 
@@ -105,10 +105,10 @@ class Ledger:
         """Return a coefficient such as `water/carbonic_pk1`."""
         return self.value(f"coefficient/{name}")
 
-    def atomic_masses(self) -> dict[str, float]:
-        """Return atomic masses by symbol [g/mol]."""
+    def atomic_masses(self) -> Mapping[str, float]:
+        """Return atomic masses by symbol [g/mol]; those looked up are used."""
         paths = [path for path in self.catalogue.figures if path.startswith(_MASSES)]
-        return {path.removeprefix(_MASSES).capitalize(): self.value(path) for path in paths}
+        return _Masses(self, {path.removeprefix(_MASSES).capitalize(): path for path in paths})
 
     def crop(self, key: str, *fields: str) -> Crop:
         """Return a crop whose named fields are used."""
@@ -136,6 +136,23 @@ class Ledger:
     def _note(self, path: str) -> None:
         if path not in self.used:
             self.used.append(path)
+
+
+class _Masses(Mapping[str, float]):
+    """Atomic masses that write down which of them are looked up."""
+
+    def __init__(self, ledger: Ledger, paths: Mapping[str, str]) -> None:
+        self._ledger = ledger
+        self._paths = paths
+
+    def __getitem__(self, symbol: str) -> float:
+        return self._ledger.value(self._paths[symbol])
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._paths)
+
+    def __len__(self) -> int:
+        return len(self._paths)
 
 
 Computation = Callable[[Inputs, Ledger], float]
