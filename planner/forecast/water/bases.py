@@ -19,6 +19,7 @@ from planner.forecast.values import Floats
 from planner.forecast.water.chemistry import Chemistry, chemistry_of, holds_sodium
 from planner.forecast.water.dosing import (
     BaseDose,
+    DosePart,
     WaterNow,
     dose_cap_eq,
     dose_figures,
@@ -171,13 +172,7 @@ def base_advice(
         for place, each in enumerate(bases)
         if grams[place] > 0.0
     )
-    doses, left_over = dose_plan(
-        [
-            (each.supplement, each.eq_per_week.likely, each.grams_per_week.likely, each.cap_g)
-            for each in shares
-        ],
-        figures=figures,
-    )
+    doses, left_over = dose_plan([_dose_part(share) for share in shares], figures=figures)
     return BaseAdvice(
         need_eq=need_eq,
         before=before_base(water, catalogue),
@@ -261,6 +256,15 @@ def _share(
         brings_g=tuple(_content(supplement, element) * likely_g for element in ELEMENTS),
         cap_g=cap_eq / per_g,
         cautions=supplement.cautions,
+    )
+
+
+def _dose_part(share: BaseShare) -> DosePart:
+    return DosePart(
+        supplement=share.supplement,
+        eq=share.eq_per_week.likely,
+        grams=share.grams_per_week.likely,
+        cap_g=share.cap_g,
     )
 
 

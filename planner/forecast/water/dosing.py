@@ -69,6 +69,16 @@ class BaseDose:
     eq: float
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DosePart:
+    """One product's part of a week: equivalents, grams, and the most grams in a dose (above 0)."""
+
+    supplement: str
+    eq: float
+    grams: float
+    cap_g: float
+
+
 def dose_cap_eq(
     water: WaterNow, *, carbon_dioxide_used: float, figures: DoseFigures, chemistry: Chemistry
 ) -> float:
@@ -90,33 +100,24 @@ def dose_cap_eq(
     return per_l * water.water_l
 
 
-def dose_plan(
-    parts: Sequence[tuple[str, float, float, float]], *, figures: DoseFigures
-) -> tuple[tuple[BaseDose, ...], float]:
-    """Return a week's doses in turn, one base a day at most, and the equivalents that did not fit.
-
-    parts: product, equivalents a week, grams a week, most grams in a dose.
-    """
-    wanted = [math.ceil(grams / cap - _ROUNDING) if grams > 0.0 else 0 for _, _, grams, cap in parts]
+def dose_plan(parts: Sequence[DosePart], *, figures: DoseFigures) -> tuple[tuple[BaseDose, ...], float]:
+    """Return a week's doses in turn, one base a day at most, and the equivalents that did not fit."""
+    wanted = [math.ceil(part.grams / part.cap_g - _ROUNDING) for part in parts]
     counts = _fitting(wanted, int(figures.doses_per_week.value))
     order = _in_turn(counts)
-    doses, left_over = [], 0.0
-    sizes = [
-        min(part[2] / count, part[3]) if count else 0.0 for part, count in zip(parts, counts, strict=True)
-    ]
-    for number, place in enumerate(order):
-        product, equivalents, grams, _ = parts[place]
-        doses.append(
-            BaseDose(
-                day=number * DAYS_PER_WEEK // len(order),
-                supplement=product,
-                grams=sizes[place],
-                eq=sizes[place] * equivalents / grams,
-            )
-        )
+    doses = tuple(
+        _dose(parts[place], counts[place], day=number * DAYS_PER_WEEK // len(order))
+        for number, place in enumerate(order)
+    )
     given = sum(dose.eq for dose in doses)
-    left_over = sum(part[1] for part in parts) - given
-    return tuple(doses), left_over if left_over > _ROUNDING * max(given, 1.0) else 0.0
+    left_over = sum(part.eq for part in parts) - given
+    return doses, left_over if left_over > _ROUNDING * max(given, 1.0) else 0.0
+
+
+def _dose(part: DosePart, count: int, *, day: int) -> BaseDose:
+    """Return one of so many equal doses of a product, none above its cap."""
+    grams = min(part.grams / count, part.cap_g)
+    return BaseDose(day=day, supplement=part.supplement, grams=grams, eq=part.eq * grams / part.grams)
 
 
 def _fitting(wanted: Sequence[int], most: int) -> list[int]:

@@ -33,8 +33,8 @@ _PATHS: Final = {
 _MANUAL_PATHS: Final = {
     "protein_per_nitrogen": "coefficient/feed_split/protein_per_nitrogen",
     "excreted_share": "coefficient/feed_split/feed_nitrogen_excreted_share",
-    "solids_share": "coefficient/feed_split/solids_share_n",
-    "captured_share": "coefficient/solids/solids_captured_share",
+    "solids_share": "element/n/solids_share",
+    "captured_share": "loop/solids_captured_share",
     "ammonia_per_nitrogen": "coefficient/feed_split/ammonia_per_nitrogen",
     "rate_nh3_g_per_m2_day": "coefficient/nitrification/biofilm_rate_nh3_g_per_m2_day",
     "tuff_m2_per_m3": "coefficient/nitrification/surface_volcanic_gravel",

@@ -207,7 +207,7 @@ def load_forecast(
         basis=(
             *basis_of(figures),
             *basis_of(surfaces),
-            *chemistry.of("oxygen_", "vapour_", "pressure_", "sea_level_"),
+            *chemistry.of("oxygen_temperature_", "oxygen_salinity_", "vapour_", "pressure_", "sea_level_"),
         ),
     )
 

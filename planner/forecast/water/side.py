@@ -78,6 +78,7 @@ class WaterReadings:
     salts_level: Level | None
     free_ammonia: FreeAmmonia
     due: tuple[DueTest, ...]
+    basis: tuple[Figure, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -111,7 +112,14 @@ class LoopWater:
     @property
     def basis(self) -> tuple[Figure, ...]:
         """Every row of the catalogue behind the forecast and the advice, each once."""
-        rows = (*self.load.basis, *self.acid.basis, *self.advice.base.basis, *self.advice.iron.basis)
+        rows = (
+            *self.load.basis,
+            *self.acid.basis,
+            *self.readings.basis,
+            *(figure for limit in self.limits for figure in limit.basis),
+            *self.advice.base.basis,
+            *self.advice.iron.basis,
+        )
         return tuple({figure.path: figure for figure in rows}.values())
 
 
@@ -138,10 +146,6 @@ def loop_water(
     base_eq = base_eq_by_day(farm.doses, loop=loop.id, supplements=catalogue.supplements, ruler=ruler)
     weeks = week_acids(acid, ruler)
     week = min(max(ruler.week_of(today), 0), ruler.weeks - 1)
-    if gaps_g is None:
-        ahead = int(catalogue.figure(f"{_CARE}gap_weeks").value)
-        gaps_g = gaps_by_element(found, ruler, first_week=week, weeks=ahead)
-    shelf = _shelf(farm) if owned is None else tuple(owned)
     return LoopWater(
         loop=loop.id,
         name=loop.name,
@@ -160,12 +164,17 @@ def loop_water(
             loop,
             weeks[week],
             base_eq=base_eq,
-            gaps_g=gaps_g,
-            shelf=shelf,
+            gaps_g=_gaps(found, ruler, week, catalogue) if gaps_g is None else gaps_g,
+            shelf=_shelf(farm) if owned is None else tuple(owned),
             today=today,
             catalogue=catalogue,
         ),
     )
+
+
+def _gaps(found: LoopForecast, ruler: Ruler, week: int, catalogue: Catalogue) -> dict[str, float]:
+    ahead = int(catalogue.figure(f"{_CARE}gap_weeks").value)
+    return gaps_by_element(found, ruler, first_week=week, weeks=ahead)
 
 
 def _shelf(farm: Farm) -> tuple[str, ...]:
@@ -191,6 +200,14 @@ def water_readings(farm: Farm, loop: Loop, *, today: date, catalogue: Catalogue)
     due = due_tests(farm.readings, loop=loop.id, today=today, figures=figures)
     salts = _salts(farm, loop, today, catalogue)
     due_by = {each.quantity: each for each in due}
+    ammonia = free_ammonia(
+        farm.readings,
+        loop=loop.id,
+        species=_species(farm, loop),
+        today=today,
+        catalogue=catalogue,
+        monthly_water_c=loop.water_c,
+    )
     return WaterReadings(
         quantities=tuple(
             _view(farm.readings, quantity, loop.id, today, bands.get(quantity), due_by.get(quantity), figures)
@@ -198,16 +215,14 @@ def water_readings(farm: Farm, loop: Loop, *, today: date, catalogue: Catalogue)
         ),
         salts=salts,
         salts_level=None if salts is None else bands[Quantity.EC_MS_PER_CM].level(salts.ec_ms_per_cm.likely),
-        free_ammonia=free_ammonia(
-            farm.readings,
-            loop=loop.id,
-            species=_species(farm, loop),
-            today=today,
-            catalogue=catalogue,
-            monthly_water_c=loop.water_c,
-        ),
+        free_ammonia=ammonia,
         due=due,
+        basis=(*figures.basis, *_band_rows(bands), *ammonia.basis, *(() if salts is None else salts.basis)),
     )
+
+
+def _band_rows(bands: Mapping[Quantity, TargetBand]) -> tuple[Figure, ...]:
+    return tuple(figure for band in bands.values() for figure in band.basis)
 
 
 def _species(farm: Farm, loop: Loop) -> tuple[str, ...]:

@@ -23,7 +23,7 @@ from planner.forecast.water.bases import (
     owned_bases,
 )
 from planner.forecast.water.chemistry import chemistry_of, dose_for_ph_step_eq_per_l
-from planner.forecast.water.dosing import WaterNow, dose_figures, dose_plan
+from planner.forecast.water.dosing import DosePart, WaterNow, dose_figures, dose_plan
 from planner.forecast.water.mixing import MixProblem, fill_gaps
 from planner.forecast.water.spans import Span, exactly
 
@@ -306,7 +306,10 @@ def test_that_a_product_not_in_the_catalogue_is_refused(catalogue):
 
 @given(st.lists(st.tuples(st.floats(0.0, 500.0), st.floats(1.0, 100.0)), min_size=1, max_size=4))
 def test_that_a_weeks_doses_are_never_more_than_the_week_has_days(catalogue, parts):
-    named = [(f"base {place}", grams * 0.02, grams, cap) for place, (grams, cap) in enumerate(parts)]
+    named = [
+        DosePart(supplement=f"base {place}", eq=grams * 0.02, grams=grams, cap_g=cap)
+        for place, (grams, cap) in enumerate(parts)
+    ]
     doses, left = dose_plan(named, figures=dose_figures(catalogue))
     assert len(doses) <= 7
     assert left >= 0.0
