@@ -16,23 +16,23 @@ class Standing:
     def __init__(self, farm: Farm) -> None:
         """Read beds and placements once."""
         self._beds: dict[Id, Bed] = by_id(farm.beds)
+        self._place_m2 = {bed.id: bed.place_area_m2 for bed in farm.beds}
         self._loops = {loop.id: number for number, loop in enumerate(farm.loops)}
         sites = {site.id: number for number, site in enumerate(farm.sites)}
         self._site_of_loop = [sites[loop.site] for loop in farm.loops]
-        self._held: dict[tuple[Id, Phase], list[Placement]] = {}
+        self._held: dict[Id, list[Placement]] = {}
         self._around: dict[Id, Surroundings] = {}
         for placement in farm.placements:
-            self._held.setdefault((placement.batch, placement.phase), []).append(placement)
+            if placement.phase is Phase.BED:
+                self._held.setdefault(placement.batch, []).append(placement)
 
-    def _bed_of(self, batch: Batch, phase: Phase) -> Id:
-        held = self._held.get((batch.id, phase))
-        if held:
-            return held[0].bed
-        return batch.bed if phase is Phase.BED else NO_ID
+    def _bed_of(self, batch: Batch) -> Id:
+        held = self._held.get(batch.id)
+        return held[0].bed if held else batch.bed
 
     def loop_of(self, batch: Batch) -> int:
         """Return the number of the loop a batch drinks from, the first where nothing tells."""
-        bed = self._bed_of(batch, Phase.BED)
+        bed = self._bed_of(batch)
         return self._loops[self._beds[bed].loop] if bed != NO_ID else 0
 
     def area_of(self, batch: Batch, profile: Profile) -> float:
@@ -40,16 +40,18 @@ class Standing:
 
         Places held count with their bed's area; plants without a place with the crop's own spacing.
         """
-        held = self._held.get((batch.id, Phase.BED), ())
+        held = self._held.get(batch.id, ())
         if not held and batch.bed != NO_ID:
-            return batch.plants * self._beds[batch.bed].place_area_m2
-        placed = sum(placement.count for placement in held)
-        on_beds = sum(placement.count * self._beds[placement.bed].place_area_m2 for placement in held)
+            return batch.plants * self._place_m2[batch.bed]
+        placed, on_beds = 0, 0.0
+        for placement in held:
+            placed += placement.count
+            on_beds += placement.count * self._place_m2[placement.bed]
         return on_beds + max(batch.plants - placed, 0) / profile.crop.bed_density_per_m2
 
     def around(self, batch: Batch) -> Surroundings | None:
         """Return what surrounds a batch, by its first bed; None on a farm without a loop."""
-        bed = self._bed_of(batch, Phase.BED)
+        bed = self._bed_of(batch)
         found = self._around.get(bed)
         if found is None and self._site_of_loop:
             found = self._around[bed] = self._surroundings(bed)
