@@ -107,7 +107,7 @@ def test_that_today_is_named_when_no_day_was_asked_for(run, yard, monkeypatch):
 
 
 @pytest.mark.parametrize("paper", ["A4", "Letter", "A3"])
-def test_that_the_calendar_is_written_as_a_document(run, yard, tmp_path, paper):
+def test_that_the_calendar_is_written_as_a_document(qapp, run, yard, tmp_path, paper):
     path = tmp_path / "out.pdf"
     said = run("calendar", yard, "--pdf", path, "--paper", paper, "--weeks", 4)
     assert (said.code, said.err) == (0, "")
@@ -116,7 +116,7 @@ def test_that_the_calendar_is_written_as_a_document(run, yard, tmp_path, paper):
     assert path.read_bytes().startswith(b"%PDF-")
 
 
-def test_that_a_calendar_that_cannot_be_written_is_told(run, yard, tmp_path):
+def test_that_a_calendar_that_cannot_be_written_is_told(qapp, run, yard, tmp_path):
     for path in (tmp_path, tmp_path / "none" / "out.pdf"):
         said = run("calendar", yard, "--pdf", path, "--weeks", 4)
         assert (said.code, said.out) == (1, "")
