@@ -6,7 +6,6 @@ Must not know products by name, nor water.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import combinations
 from typing import Final
@@ -53,7 +52,7 @@ def fill_gaps(problem: MixProblem) -> Floats:
         return np.zeros(products)
     columns, right = _tableau(problem, wanted)
     aims = _aims(problem, wanted)
-    corners = np.stack(_corners(columns, right))
+    corners = _corners(columns, right)
     reached = corners @ aims.T
     left = np.arange(len(corners))
     for aim in range(_AIMS):
@@ -90,17 +89,15 @@ def _aims(problem: MixProblem, wanted: np.ndarray) -> Floats:
     return aims
 
 
-def _corners(columns: Floats, right: Floats) -> Sequence[Floats]:
-    """Return every corner: as many variables as rows, the rest nought, none below nought."""
-    found = []
+def _corners(columns: Floats, right: Floats) -> Floats:
+    """Return every corner, one a row: as many variables as rows, the rest nought, none below nought."""
     rows, width = columns.shape
-    for chosen in combinations(range(width), rows):
-        square = columns[:, chosen]
-        if abs(np.linalg.det(square)) <= _SINGULAR:
-            continue
-        values = np.linalg.solve(square, right)
-        if np.all(values >= -_TINY):
-            corner = np.zeros(width)
-            corner[list(chosen)] = np.maximum(values, 0.0)
-            found.append(corner)
-    return found
+    chosen = np.asarray(list(combinations(range(width), rows)))
+    squares = columns[:, chosen].transpose(1, 0, 2)
+    regular = np.abs(np.linalg.det(squares)) > _SINGULAR
+    chosen, squares = chosen[regular], squares[regular]
+    values = np.linalg.solve(squares, np.broadcast_to(right[:, None], (len(squares), rows, 1)))[..., 0]
+    allowed = np.all(values >= -_TINY, axis=1)
+    corners = np.zeros((int(allowed.sum()), width))
+    np.put_along_axis(corners, chosen[allowed], np.maximum(values[allowed], 0.0), axis=1)
+    return corners

@@ -152,10 +152,11 @@ def odd_readings(found: Sequence[Reading], figures: ReadingFigures) -> tuple[Rea
     Such a reading asks for the test to be repeated and for nothing else. One that the reading before or
     after it agrees with is no outlier, nor one with too few neighbours.
     """
-    return tuple(reading for place, reading in enumerate(found) if _is_odd(found, place, figures))
+    return tuple(reading for place, reading in enumerate(found) if is_odd(found, place, figures))
 
 
-def _is_odd(found: Sequence[Reading], place: int, figures: ReadingFigures) -> bool:
+def is_odd(found: Sequence[Reading], place: int, figures: ReadingFigures) -> bool:
+    """Tell whether the reading at a place of a series is one of `odd_readings`."""
     neighbours = _neighbours(found, place, figures)
     if len(neighbours) < figures.rule("outlier_fewest"):
         return False
@@ -172,12 +173,12 @@ def _is_odd(found: Sequence[Reading], place: int, figures: ReadingFigures) -> bo
 def _neighbours(found: Sequence[Reading], place: int, figures: ReadingFigures) -> list[Reading]:
     """Return the nearest other readings by place in the series, within the days that count."""
     on, window = found[place].on, figures.rule("outlier_window_days")
+    most = int(figures.rule("outlier_neighbours"))
     others = [
         (abs(other - place), other)
-        for other in range(len(found))
+        for other in range(max(place - most, 0), min(place + most + 1, len(found)))
         if other != place and abs((found[other].on - on).days) <= window
     ]
-    most = int(figures.rule("outlier_neighbours"))
     return [found[other] for _, other in sorted(others)[:most]]
 
 

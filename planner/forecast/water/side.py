@@ -29,8 +29,8 @@ from planner.forecast.water.readings import (
     ReadingFigures,
     Trend,
     due_tests,
+    is_odd,
     latest,
-    odd_readings,
     reading_figures,
     series,
     trend,
@@ -246,7 +246,7 @@ def _view(
         reading=last,
         band=band,
         level=band.level(last.value) if band is not None and last is not None else None,
-        repeat_test=last is not None and any(each is last for each in odd_readings(found, figures)),
+        repeat_test=last is not None and is_odd(found, len(found) - 1, figures),
         trend=trend(found, until_on=today, figures=figures),
         due=due,
     )

@@ -11,6 +11,7 @@ import numpy as np
 import pytest
 
 import planner.forecast.water
+from planner.farm.farm import OwnEntry, Shelf
 from planner.farm.ids import id_from
 from planner.farm.site import Filter, FilterKind
 from planner.farm.water import Dose, Quantity
@@ -162,3 +163,31 @@ def test_that_no_coefficient_is_typed_into_a_function(path):
     tree = ast.parse(path.read_text(encoding="utf-8"))
     functions = [node for node in ast.walk(tree) if isinstance(node, ast.FunctionDef)]
     assert {each.name: typed_in_numbers(each) for each in functions if typed_in_numbers(each)} == {}
+
+
+def test_that_the_growers_own_products_count_by_their_labels(forecaster):
+    own = (
+        OwnEntry(
+            id=id_from("own iron"),
+            shelf=Shelf.SUPPLEMENT,
+            key="my-iron",
+            like="iron-dtpa-11",
+            name="My iron",
+            values=(("fe_share", 0.05),),
+        ),
+        OwnEntry(
+            id=id_from("own base"),
+            shelf=Shelf.SUPPLEMENT,
+            key="my-lye",
+            like="potassium-hydroxide",
+            name="My lye",
+            values=(("base_eq_per_kg", 15.0), ("k_share", 0.6)),
+        ),
+    )
+    farm = farm_with(*TESTED, own_entries=own)
+    water, _ = water_of(forecaster, farm, owned=("my-iron", "my-lye"))
+    # 2 mg/L in 4,000 L is 8 g of iron
+    assert water.advice.iron.products[0].grams.likely == pytest.approx(8.0 / 0.05)
+    (lye,) = water.advice.base.bases
+    assert lye.grams_per_week.likely == pytest.approx(water.advice.base.need_eq.likely / 0.015)
+    assert lye.cautions == ("caustic-bases",)
