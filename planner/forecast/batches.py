@@ -96,6 +96,7 @@ class _Kept:
     farm: Farm
     standing: Standing
     ruler: Ruler
+    paces_version: int
     table: BatchTable
 
 
@@ -119,12 +120,20 @@ class TableKeeper:
             table = self._patched(kept.table, farm, ruler, rows=changed, standing=standing)
         else:
             table = kept.table
-        self._kept = _Kept(farm=farm, standing=standing, ruler=ruler, table=table)
+        self._kept = _Kept(
+            farm=farm,
+            standing=standing,
+            ruler=ruler,
+            paces_version=self._books.paces.version,
+            table=table,
+        )
         return table
 
     def _changed_rows(self, farm: Farm, ruler: Ruler) -> list[int] | None:
         """Return rows that differ from the kept table, None when it must be made anew."""
         if self._kept is None or self._kept.ruler != ruler:
+            return None
+        if self._kept.paces_version != self._books.paces.version:
             return None
         old = self._kept.farm
         same_frame = all(getattr(old, name) == getattr(farm, name) for name in _FRAME)

@@ -21,7 +21,6 @@ from planner.farm.site import Loop, WeekStart
 from planner.farm.species import BedKind, Crop
 from planner.forecast.batch_flags import BatchFlags
 from planner.forecast.batches import Books, ProfileBook, TableKeeper, crop_keys
-from planner.forecast.climate import daily_series
 from planner.forecast.crops import demand_g, harvests, planted_m2
 from planner.forecast.delays import Delay, delay_of
 from planner.forecast.figures import BandFigures, SupplyFigures, band_figures, supply_figures
@@ -31,6 +30,7 @@ from planner.forecast.paces import PaceBook
 from planner.forecast.ration import table_ration
 from planner.forecast.supply import FedGroup, dose_g, feed_fate, protein_share, top_up_g
 from planner.forecast.values import BatchTable, Flag, Floats, Forecast, LoopForecast, Ruler
+from planner.forecast.warmth import Warmth, drawn_series, warmth_read
 
 _SUNDAY_FIRST_SHIFT: Final = 1
 
@@ -102,6 +102,9 @@ class Forecaster:
         self._paces = PaceBook(self._catalogue, self._book.profiles)
         self._tables = TableKeeper(Books(profiles=self._book, paces=self._paces))
         self._sides: dict[Id, tuple[tuple[object, ...], _LoopSide]] = {}
+        self._warmth_key: tuple[object, ...] = ()
+        self._warmth = Warmth()
+        self._fade_days = self._catalogue.figure("coefficient/season/reading_fade_days").value
         self._batch_flags = BatchFlags(self._catalogue)
         self._flags: dict[str, tuple[tuple[object, ...], tuple[Flag, ...]]] = {}
 
@@ -118,7 +121,8 @@ class Forecaster:
         """Return the forecast of a farm without flags, quick enough for a drag."""
         catalogue = self.catalogue_for(farm)
         ruler = ruler_of(farm)
-        self._paces.set_frame(farm.sites, ruler)
+        warmth = self._warmth_of(farm)
+        self._paces.set_frame(farm.sites, ruler, air_read=warmth.air)
         table = self._tables.table_for(farm, ruler)
         loops = tuple(
             self._loop_forecast(farm, loop, number, table=table, ruler=ruler)
@@ -138,9 +142,18 @@ class Forecaster:
             source_keys=_sources(catalogue, crops),
         )
 
+    def _warmth_of(self, farm: Farm) -> Warmth:
+        """Return the temperatures read, kept from the last time if nothing was read since."""
+        key = (farm.readings, farm.loops, farm.sites)
+        if not _same(self._warmth_key, key):
+            self._warmth_key, self._warmth = key, warmth_read(farm)
+        return self._warmth
+
     def _all_flags(self, farm: Farm, bare: Forecast) -> tuple[Flag, ...]:
         catalogue, loops, ruler = self._catalogue, bare.loops, bare.ruler
         groups = [group for loop in loops for group in loop.groups]
+        start_on, days = ruler.start_on, ruler.days
+        water_c = {loop.id: self.water_c(loop, start_on=start_on, days=days) for loop in farm.loops}
         of_batches = self._flags_of(
             "batches",
             (farm.batches, farm.placements, farm.beds),
@@ -148,9 +161,9 @@ class Forecaster:
         )
         of_fish = self._flags_of(
             "fish",
-            (farm.sites, farm.loops, farm.tanks, farm.fish_groups, farm.fish_events, ruler),
+            (farm.sites, farm.loops, farm.tanks, farm.fish_groups, farm.fish_events, ruler, self._warmth),
             lambda: (
-                *climate_flags(farm, catalogue, ruler),
+                *climate_flags(farm, catalogue, ruler, water_c=water_c),
                 *density_flags(farm, catalogue, groups, ruler),
             ),
         )
@@ -189,7 +202,8 @@ class Forecaster:
 
     def _side(self, farm: Farm, loop: Loop, ruler: Ruler) -> _LoopSide:
         """Return what fish, water and doses bring, kept from the last time if nothing has changed."""
-        key = (loop, farm.tanks, farm.fish_groups, farm.fish_events, farm.doses, ruler)
+        water_read = self._warmth.water.get(loop.id, ())
+        key = (loop, farm.tanks, farm.fish_groups, farm.fish_events, farm.doses, ruler, water_read)
         kept = self._sides.get(loop.id)
         if kept is not None and _same(kept[0], key):
             return kept[1]
@@ -230,11 +244,22 @@ class Forecaster:
             group,
             events,
             species=species,
-            water_c=daily_series(loop.water_c, start_on=group.stocked_on, days=days, floor=0.0),
+            water_c=self.water_c(loop, start_on=group.stocked_on, days=days),
             ration=self._ration(group),
             ruler=ruler,
         )
         return FedGroup(group=found, species=species, feed=self._catalogue.feeds[group.feed])
+
+    def water_c(self, loop: Loop, *, start_on: date, days: int) -> Floats | None:
+        """Return the water of a loop of the last farm by day [°C], drawn to readings; None if not known."""
+        return drawn_series(
+            loop.water_c,
+            self._warmth.water.get(loop.id, ()),
+            start_on=start_on,
+            days=days,
+            fade_days=self._fade_days,
+            floor=0.0,
+        )
 
     def _ration(self, group: FishGroup) -> Ration | None:
         if group.feeding is not Feeding.TABLE:

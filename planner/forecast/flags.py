@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from itertools import groupby
 from typing import Final
@@ -14,13 +14,13 @@ from planner.farm.farm import Farm, by_id
 from planner.farm.fields import Id
 from planner.farm.fish import Feeding
 from planner.farm.species import FishSpecies
-from planner.forecast.climate import daily_series
 from planner.forecast.figures import BandFigures
 from planner.forecast.values import (
     Band,
     BatchTable,
     Flag,
     FlagKind,
+    Floats,
     GroupForecast,
     LoopForecast,
     Ruler,
@@ -51,8 +51,13 @@ def slow_flags(farm: Farm, table: BatchTable, ruler: Ruler) -> Iterator[Flag]:
 _BED: Final = 3
 
 
-def climate_flags(farm: Farm, catalogue: Catalogue, ruler: Ruler) -> Iterator[Flag]:
-    """Yield a flag where the climate is not known, and where fish are too cold or too warm."""
+def climate_flags(
+    farm: Farm, catalogue: Catalogue, ruler: Ruler, *, water_c: Mapping[Id, Floats | None]
+) -> Iterator[Flag]:
+    """Yield a flag where the climate is not known, and where fish are too cold or too warm.
+
+    `water_c` is the water of each loop by day [°C], None where it is not known.
+    """
     for site in farm.sites:
         if not (site.air_c and site.radiation_mj_per_m2_d):
             yield Flag(kind=FlagKind.NO_CLIMATE, about=site.id, name=site.name)
@@ -61,7 +66,7 @@ def climate_flags(farm: Farm, catalogue: Catalogue, ruler: Ruler) -> Iterator[Fl
     for group in farm.fish_groups:
         loop = loops[tanks[group.tank].loop]
         species = catalogue.fish[group.species]
-        water = daily_series(loop.water_c, start_on=ruler.start_on, days=ruler.days)
+        water = water_c[loop.id]
         if water is None:
             if group.feeding is Feeding.GROWTH:
                 yield Flag(

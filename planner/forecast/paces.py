@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import timedelta
 from typing import Final
 
@@ -22,11 +23,21 @@ from planner.forecast.season import (
     stand_factor,
 )
 from planner.forecast.values import Floats, Ints, Ruler
+from planner.forecast.warmth import DayValues
 
 BEFORE_DAYS: Final = 1000
 """Days before the ruler for which a sky is made, so that what was sown long ago is dated too."""
 AFTER_DAYS: Final = 1500
 """Days after the ruler for which a sky is made, so that what is sown last can be dated to its end."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Frame:
+    """What all paces hang on."""
+
+    sites: tuple[Site, ...]
+    ruler: Ruler
+    air_read: tuple[DayValues, ...]
 
 
 class PaceBook:
@@ -39,20 +50,28 @@ class PaceBook:
         self._figures: LightFigures = light_figures(catalogue)
         self._longest = catalogue.figure("coefficient/season/longest_stretch").value
         self._least_stand = catalogue.figure("coefficient/season/least_stand_share").value
-        self._frame: tuple[tuple[Site, ...], Ruler] | None = None
+        self._frame: _Frame | None = None
+        self.version = 0
         self._clear()
 
     def _clear(self) -> None:
+        self.version += 1
         self._number: dict[tuple[int, Surroundings | None], int] = {}
         self._paces: list[Pace] = []
         self._stands: list[Floats | None] = []
         self._keys: list[tuple[int, Surroundings | None]] = []
         self._skies: dict[Surroundings, Sky] = {}
 
-    def set_frame(self, sites: tuple[Site, ...], ruler: Ruler) -> None:
-        """Say which sites and weeks hold from now on; all paces are forgotten when either has changed."""
-        if self._frame != (sites, ruler):
-            self._frame = (sites, ruler)
+    def set_frame(
+        self, sites: tuple[Site, ...], ruler: Ruler, *, air_read: tuple[DayValues, ...] = ()
+    ) -> None:
+        """Say which sites, weeks and readings of the air (by site) hold from now on.
+
+        All paces are forgotten when any has changed; `version` then rises.
+        """
+        frame = _Frame(sites=sites, ruler=ruler, air_read=air_read)
+        if self._frame != frame:
+            self._frame = frame
             self._clear()
 
     def number(self, profile: int, around: Surroundings | None) -> int:
@@ -80,7 +99,7 @@ class PaceBook:
 
     def _add(self, profile: Profile, around: Surroundings | None) -> None:
         assert self._frame is not None
-        days = self._frame[1].days
+        days = self._frame.ruler.days
         sky = None if around is None else self._sky(around)
         if sky is None or not sky.is_known:
             self._paces.append(BookPace(profile, days))
@@ -96,14 +115,15 @@ class PaceBook:
         found = self._skies.get(around)
         if found is None:
             assert self._frame is not None
-            sites, ruler = self._frame
+            ruler, read = self._frame.ruler, self._frame.air_read
             found = self._skies[around] = sky_over(
-                sites[around.site],
+                self._frame.sites[around.site],
                 around,
                 start_on=ruler.start_on - timedelta(days=BEFORE_DAYS),
                 first_day=-BEFORE_DAYS,
                 days=BEFORE_DAYS + ruler.days + AFTER_DAYS,
                 figures=self._figures,
+                air_read=read[around.site] if read else (),
             )
         return found
 

@@ -18,6 +18,7 @@ from planner.farm.site import Site
 from planner.farm.species import Crop
 from planner.forecast.climate import daily_series, days_of_year
 from planner.forecast.values import Floats
+from planner.forecast.warmth import DayValues, drawn_series
 from planner.science.daylight import (
     daily_light_under_roof,
     extraterrestrial_radiation,
@@ -45,7 +46,10 @@ class Surroundings:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LightFigures:
-    """Coefficients of light: what radiation holds of it, and how growth answers to it."""
+    """Coefficients of light: what radiation holds of it, and how growth answers to it.
+
+    `reading_fade_days` is how long after the last thermometer reading the climate takes to come back [d].
+    """
 
     mol_per_mj: float
     half_rate_mol: float
@@ -54,6 +58,7 @@ class LightFigures:
     phase_rad: float
     distance_swing: float
     solar_constant_mj_per_m2_min: float
+    reading_fade_days: float
 
 
 def light_figures(catalogue: Catalogue) -> LightFigures:
@@ -70,6 +75,7 @@ def light_figures(catalogue: Catalogue) -> LightFigures:
         phase_rad=value("sun_declination_phase_rad"),
         distance_swing=value("sun_distance_swing"),
         solar_constant_mj_per_m2_min=value("solar_constant_mj_per_m2_min"),
+        reading_fade_days=value("reading_fade_days"),
     )
 
 
@@ -100,14 +106,20 @@ def sky_over(
     first_day: int,
     days: int,
     figures: LightFigures,
+    air_read: DayValues = (),
 ) -> Sky:
     """Return warmth and light of a place; `start_on` is the date of `first_day`.
+
+    `air_read` are temperatures read at the beds; the nursery follows them as long as it has no means of
+    its own.
 
     Light outside is what the site's monthly radiation says, else a usual share of what the sun sends
     to that latitude; without either it is not known. The nursery is as warm as the beds unless told.
     """
-    bed_c = daily_series(site.air_c, start_on=start_on, days=days)
-    nursery_c = daily_series(site.nursery_c or site.air_c, start_on=start_on, days=days)
+    bed_c = drawn_series(
+        site.air_c, air_read, start_on=start_on, days=days, fade_days=figures.reading_fade_days
+    )
+    nursery_c = daily_series(site.nursery_c, start_on=start_on, days=days) if site.nursery_c else bed_c
     outside = _radiation(site, start_on=start_on, days=days, figures=figures)
     return Sky(
         first_day=first_day,

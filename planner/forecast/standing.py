@@ -21,10 +21,13 @@ class Standing:
         sites = {site.id: number for number, site in enumerate(farm.sites)}
         self._site_of_loop = [sites[loop.site] for loop in farm.loops]
         self._held: dict[Id, list[Placement]] = {}
-        self._around: dict[Id, Surroundings] = {}
+        self._around: dict[tuple[Id, Id], Surroundings] = {}
+        self._nursery: dict[Id, Id] = {}
         for placement in farm.placements:
             if placement.phase is Phase.BED:
                 self._held.setdefault(placement.batch, []).append(placement)
+            elif placement.phase is Phase.NURSERY:
+                self._nursery.setdefault(placement.batch, placement.bed)
 
     def _bed_of(self, batch: Batch) -> Id:
         held = self._held.get(batch.id)
@@ -50,13 +53,31 @@ class Standing:
         return on_beds + max(batch.plants - placed, 0) / profile.crop.bed_density_per_m2
 
     def around(self, batch: Batch) -> Surroundings | None:
-        """Return what surrounds a batch, by its first bed; None on a farm without a loop."""
-        bed = self._bed_of(batch)
-        found = self._around.get(bed)
+        """Return what surrounds a batch, by its first bed and nursery; None on a farm without a loop."""
+        beds = self._bed_of(batch), self._nursery.get(batch.id, NO_ID)
+        found = self._around.get(beds)
         if found is None and self._site_of_loop:
-            found = self._around[bed] = self._surroundings(bed)
+            found = self._around[beds] = self._surroundings(*beds)
         return found
 
-    def _surroundings(self, bed: Id) -> Surroundings:
+    def _surroundings(self, bed: Id, nursery: Id) -> Surroundings:
         loop = self._loops[self._beds[bed].loop] if bed != NO_ID else 0
-        return Surroundings(site=self._site_of_loop[loop])
+        bed_light, bed_lamp = self._light_at(bed)
+        nursery_light, nursery_lamp = self._light_at(nursery)
+        return Surroundings(
+            site=self._site_of_loop[loop],
+            bed_light_share=bed_light,
+            bed_lamp_mol=bed_lamp,
+            nursery_light_share=nursery_light,
+            nursery_lamp_mol=nursery_lamp,
+        )
+
+    def _light_at(self, bed: Id) -> tuple[float, float]:
+        """Return the share of light let through to a bed, and what lamps add [mol/m²/d]."""
+        if bed == NO_ID:
+            return _OPEN
+        return self._beds[bed].light_share, self._beds[bed].lamp_mol_per_m2_d
+
+
+_OPEN = (1.0, 0.0)
+"""All the light under the roof, and no lamps."""
