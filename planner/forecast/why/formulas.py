@@ -1,0 +1,167 @@
+"""The formulas that explanations state: in symbols, and as arithmetic that can be done again.
+
+Every symbol is the name of an input. A formula without arithmetic goes through days or looks up a
+table; what it says is then checked elsewhere.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Mapping
+from enum import Enum
+from typing import TYPE_CHECKING, Final
+
+from planner.science.fish import effective_temperature
+
+if TYPE_CHECKING:
+    from planner.forecast.why.values import Explanation
+
+_CUBE_ROOT: Final = 1.0 / 3.0
+_PER_THOUSAND: Final = 1000.0
+_PER_MILLION: Final = 1_000_000.0
+_PERCENT: Final = 100.0
+_FLOAT_NOISE: Final = 1e-9
+
+
+class Formula(Enum):
+    """What is done with the inputs; the value says it in symbols."""
+
+    SUM = "sum of the parts"
+    MEAN = "mean of the parts"
+    LEAST = "least of the parts"
+    AS_ENTERED = "value"
+    NOTHING = "0"
+    SEEDS = "⌈plants / (germination_share × stand_share × nursery_survival_share)⌉"
+    STAND_LINE = "max(least_share, min(1, max(0, (ceiling_c - temperature_c) / (ceiling_c - optimum_c))))"
+    STAND_TABLE = "share of normal seedlings at temperature_c, over the table's best"
+    STAGE_DAYS = "round(days) + later_days"
+    PICKING_DAYS = "round(days + 1)"
+    LATER_DAYS = "least n with Σ rate(day) ≥ days, less days"
+    BATCH_PLANTS = "plants × bed_survival_share × pick_share"
+    BATCH_GRAMS = "plants × bed_survival_share × pick_share × yield_g_per_plant × size_share"
+    BATCH_DEMAND = "plants × dry_mass_g × content / 1000"
+    BATCH_DEMAND_IRON = "plants × dry_mass_g × content / 1 000 000"
+    DRY_MASS_IN_WEEK = "whole_dry_mass_g × growth_share"
+    WHOLE_DRY_MASS = "yield_g_per_plant × dry_matter_share / harvest_share × picking_factor"
+    WINDOW_YIELD = "book_yield_g_per_plant × picks_factor"
+    RATIO = "supply_g / demand_g"
+    DISSOLVED = "in_feed_g - in_solids_g - kept_in_fish_g - lost_as_gas_g"
+    IN_FEED_NITROGEN = "feed_g × protein_share / protein_per_nitrogen"
+    IN_FEED = "feed_g × content / 1000"
+    IN_FEED_IRON = "feed_g × content / 1 000 000"
+    IN_SOLIDS = "in_feed_g × solids_share"
+    KEPT_IN_FISH = "gain_g × body_content / 1000 - capped_g"
+    KEPT_IN_FISH_IRON = "gain_g × body_content / 1 000 000 - capped_g"
+    LOST_AS_GAS = "in_feed_g × gas_loss_share - capped_g"
+    TOP_UP = "litres_per_day × mg_per_l × days / 1000"
+    TOP_UP_LITRES = "water_l × top_up_share_per_day"
+    DOSE = "grams × element_share × doses_in_week"
+    FEED_BY_GAIN = "gain_g × fcr"
+    GAIN = "count × (weight_after_g - weight_g)"
+    WEIGHT_AFTER = "max(weight_g, (weight_g^⅓ + tgc / 1000 × effective_c)³)"
+    EFFECTIVE_TEMPERATURE = "optimum_c × response(water_c; base_c, optimum_c, ceiling_c)"
+    FEED_BY_PERCENT = "count × weight_g × percent / 100"
+    FEED_RATIO = "feed_g_per_day / planted_m2"
+    PLANTED_AREA = "leafy_m2 + fruiting_m2"
+    AREA_FED = "feed_g_per_day / ratio_g_per_m2_d"
+    MIXED_BAND = "(leafy_share × leafy + (1 - leafy_share) × fruiting) × reference_protein / protein_share"
+    DENSITY = "mass_kg / (volume_l / 1000)"
+    GROUP_MASS = "count × weight_g / 1000"
+
+
+_Values = Mapping[str, float]
+
+
+def _seeds(of: _Values) -> float:
+    seeds = of["plants"] / (of["germination_share"] * of["stand_share"] * of["nursery_survival_share"])
+    return float(max(math.ceil(seeds - _FLOAT_NOISE * max(1.0, seeds)), 0))
+
+
+def _stand(of: _Values) -> float:
+    share = (of["ceiling_c"] - of["temperature_c"]) / (of["ceiling_c"] - of["optimum_c"])
+    return max(of["least_share"], min(1.0, max(0.0, share)))
+
+
+def _weight_after(of: _Values) -> float:
+    root = of["weight_g"] ** _CUBE_ROOT + of["tgc"] / _PER_THOUSAND * of["effective_c"]
+    return max(of["weight_g"], float(root**3))
+
+
+def _effective(of: _Values) -> float:
+    return float(
+        effective_temperature(
+            of["water_c"], base_c=of["base_c"], optimum_c=of["optimum_c"], ceiling_c=of["ceiling_c"]
+        )
+    )
+
+
+def _band(of: _Values) -> float:
+    mixed = of["leafy_share"] * of["leafy"] + (1.0 - of["leafy_share"]) * of["fruiting"]
+    return mixed * of["reference_protein"] / of["protein_share"]
+
+
+def _batch_plants(of: _Values) -> float:
+    return of["plants"] * of["bed_survival_share"] * of["pick_share"]
+
+
+_ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
+    Formula.AS_ENTERED: lambda of: of["value"],
+    Formula.NOTHING: lambda of: 0.0 * len(of),
+    Formula.SEEDS: _seeds,
+    Formula.STAND_LINE: _stand,
+    Formula.STAGE_DAYS: lambda of: round(of["days"]) + of["later_days"],
+    Formula.PICKING_DAYS: lambda of: float(round(of["days"] + 1.0)),
+    Formula.BATCH_PLANTS: _batch_plants,
+    Formula.BATCH_GRAMS: lambda of: _batch_plants(of) * of["yield_g_per_plant"] * of["size_share"],
+    Formula.BATCH_DEMAND: lambda of: of["plants"] * of["dry_mass_g"] * of["content"] / _PER_THOUSAND,
+    Formula.BATCH_DEMAND_IRON: lambda of: of["plants"] * of["dry_mass_g"] * of["content"] / _PER_MILLION,
+    Formula.DRY_MASS_IN_WEEK: lambda of: of["whole_dry_mass_g"] * of["growth_share"],
+    Formula.WHOLE_DRY_MASS: lambda of: (
+        of["yield_g_per_plant"] * of["dry_matter_share"] / of["harvest_share"] * of["picking_factor"]
+    ),
+    Formula.WINDOW_YIELD: lambda of: of["book_yield_g_per_plant"] * of["picks_factor"],
+    Formula.RATIO: lambda of: of["supply_g"] / of["demand_g"],
+    Formula.DISSOLVED: lambda of: (
+        of["in_feed_g"] - of["in_solids_g"] - of["kept_in_fish_g"] - of["lost_as_gas_g"]
+    ),
+    Formula.IN_FEED_NITROGEN: lambda of: of["feed_g"] * of["protein_share"] / of["protein_per_nitrogen"],
+    Formula.IN_FEED: lambda of: of["feed_g"] * of["content"] / _PER_THOUSAND,
+    Formula.IN_FEED_IRON: lambda of: of["feed_g"] * of["content"] / _PER_MILLION,
+    Formula.IN_SOLIDS: lambda of: of["in_feed_g"] * of["solids_share"],
+    Formula.KEPT_IN_FISH: lambda of: of["gain_g"] * of["body_content"] / _PER_THOUSAND - of["capped_g"],
+    Formula.KEPT_IN_FISH_IRON: lambda of: of["gain_g"] * of["body_content"] / _PER_MILLION - of["capped_g"],
+    Formula.LOST_AS_GAS: lambda of: of["in_feed_g"] * of["gas_loss_share"] - of["capped_g"],
+    Formula.TOP_UP: lambda of: of["litres_per_day"] * of["mg_per_l"] * of["days"] / _PER_THOUSAND,
+    Formula.TOP_UP_LITRES: lambda of: of["water_l"] * of["top_up_share_per_day"],
+    Formula.DOSE: lambda of: of["grams"] * of["element_share"] * of["doses_in_week"],
+    Formula.FEED_BY_GAIN: lambda of: of["gain_g"] * of["fcr"],
+    Formula.GAIN: lambda of: of["count"] * (of["weight_after_g"] - of["weight_g"]),
+    Formula.WEIGHT_AFTER: _weight_after,
+    Formula.EFFECTIVE_TEMPERATURE: _effective,
+    Formula.FEED_BY_PERCENT: lambda of: of["count"] * of["weight_g"] * of["percent"] / _PERCENT,
+    Formula.FEED_RATIO: lambda of: of["feed_g_per_day"] / of["planted_m2"],
+    Formula.PLANTED_AREA: lambda of: of["leafy_m2"] + of["fruiting_m2"],
+    Formula.AREA_FED: lambda of: of["feed_g_per_day"] / of["ratio_g_per_m2_d"],
+    Formula.MIXED_BAND: _band,
+    Formula.DENSITY: lambda of: of["mass_kg"] / (of["volume_l"] / _PER_THOUSAND),
+    Formula.GROUP_MASS: lambda of: of["count"] * of["weight_g"] / _PER_THOUSAND,
+}
+
+
+def recomputed(explanation: Explanation) -> float | None:
+    """Return the value that the stated formula gives for the stated inputs.
+
+    None where the formula is no arithmetic, or where the figure itself is None.
+    """
+    if explanation.value is None:
+        return None
+    parts = [child.value for child in explanation.children if child.value is not None]
+    match explanation.formula:
+        case Formula.SUM:
+            return sum(parts) + sum(one.value for one in explanation.inputs)
+        case Formula.MEAN:
+            return sum(parts) / len(parts)
+        case Formula.LEAST:
+            return min(parts)
+    done = _ARITHMETIC.get(explanation.formula)
+    return None if done is None else done({one.name: one.value for one in explanation.inputs})

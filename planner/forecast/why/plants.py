@@ -1,0 +1,217 @@
+"""Why so much of a crop is harvested in a week, and why the plants want so much of an element."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Final
+
+from planner.farm.species import ELEMENTS
+from planner.forecast.formed import formed_per_plant, pick_share, rows_alive
+from planner.forecast.profiles import Profile
+from planner.forecast.values import Ints
+from planner.forecast.why.batches import batch_input
+from planner.forecast.why.formulas import Formula
+from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, week_days, worked
+from planner.forecast.why.values import Explanation, Input, Note, NoteKind
+
+_IRON: Final = ELEMENTS.index("fe")
+_MOST_PARTS: Final = 12
+_SAME_SHARE: Final = 1e-9
+
+
+def why_harvest(ground: Ground, crop: str, week: int, *, grams: bool) -> Explanation:
+    """Return why so many plants, or grams, of a crop are harvested in a week."""
+    forecast = ground.forecast
+    if crop not in forecast.crops:
+        raise NoSuchFigureError(f'"{crop}" is not grown; crops are {", ".join(forecast.crops)}.')
+    number, days = forecast.crops.index(crop), week_days(week)
+    by_day = forecast.harvest_g if grams else forecast.harvest_plants
+    value = float(by_day[number, days].sum())
+    table = forecast.batches
+    parts = [
+        _batch_harvest(ground, row, week, grams=grams)
+        for row in range(len(table.ids))
+        if table.crop[row] == number
+        and pick_share(forecast, row, first_day=days.start, last_day=days.stop) > 0
+    ]
+    kept, others, notes = largest(parts)
+    unit = "g" if grams else "plants"
+    return Explanation(
+        title="harvest",
+        about=ground.catalogue.crops[crop].name,
+        value=value,
+        unit=unit,
+        formula=Formula.SUM,
+        inputs=(worked("others", others, unit),) if notes else (),
+        children=kept,
+        notes=notes,
+        on=forecast.ruler.week_start(week),
+    )
+
+
+def largest(parts: Iterable[Explanation]) -> tuple[tuple[Explanation, ...], float, tuple[Note, ...]]:
+    """Return the largest parts in order, the sum of the others, and a note of how many those are."""
+    ordered = sorted(parts, key=_size)
+    kept, rest = ordered[:_MOST_PARTS], ordered[_MOST_PARTS:]
+    notes = (Note(kind=NoteKind.OTHERS, values=(("many", float(len(rest))),)),) if rest else ()
+    return tuple(kept), sum(one.value or 0.0 for one in rest), notes
+
+
+def _size(part: Explanation) -> tuple[float, str]:
+    return -(part.value or 0.0), part.about
+
+
+def _batch_harvest(ground: Ground, row: int, week: int, *, grams: bool) -> Explanation:
+    forecast, batch = ground.forecast, ground.farm.batches[row]
+    days = week_days(week)
+    share = pick_share(forecast, row, first_day=days.start, last_day=days.stop)
+    profile, ripe = _profile(ground, row), float(forecast.batches.ripe[row])
+    plants = batch.plants * profile.bed_survival_share * share
+    inputs = [
+        entered("plants", batch.plants, "plants", batch.code),
+        batch_input(ground, batch, "bed_survival_share"),
+        worked("pick_share", share, "1"),
+    ]
+    children: tuple[Explanation, ...] = ()
+    if grams:
+        of_yield, children = _yield(ground, row)
+        inputs += [of_yield, worked("size_share", ripe, "1")]
+    return Explanation(
+        title="harvest of a batch",
+        about=batch.code,
+        value=plants * profile.yield_g_per_plant * ripe if grams else plants,
+        unit="g" if grams else "plants",
+        formula=Formula.BATCH_GRAMS if grams else Formula.BATCH_PLANTS,
+        inputs=tuple(inputs),
+        children=children,
+        notes=(Note(kind=NoteKind.GIVEN_UP, values=(("size_share", ripe),)),) if ripe < 1.0 else (),
+        on=forecast.ruler.date_of(int(forecast.batches.ends[row, 3])),
+    )
+
+
+def _profile(ground: Ground, row: int) -> Profile:
+    return ground.forecast.profiles[int(ground.forecast.batches.profile[row])]
+
+
+def _yield(ground: Ground, row: int) -> tuple[Input, tuple[Explanation, ...]]:
+    """Return the yield of a plant, explained where other picking days than the book's changed it."""
+    batch, profile = ground.farm.batches[row], _profile(ground, row)
+    book = profile.crop.yield_g_per_plant
+    if batch.yield_g_per_plant is not None or _is_same(profile.yield_g_per_plant, book):
+        return batch_input(ground, batch, "yield_g_per_plant"), ()
+    child = Explanation(
+        title="yield",
+        about=batch.code,
+        value=profile.yield_g_per_plant,
+        unit="g",
+        formula=Formula.WINDOW_YIELD,
+        inputs=(
+            ground.figure("book_yield_g_per_plant", f"crop/{batch.crop}/yield_g_per_plant"),
+            worked("picks_factor", profile.yield_g_per_plant / book, "1"),
+            batch_input(ground, batch, "picking_days"),
+        ),
+    )
+    return worked("yield_g_per_plant", profile.yield_g_per_plant, "g"), (child,)
+
+
+def _is_same(one: float, other: float) -> bool:
+    return abs(one - other) <= _SAME_SHARE * abs(other)
+
+
+def why_demand(ground: Ground, loop: int, week: int, element: int) -> Explanation:
+    """Return why the plants of a loop want so much of an element in a week."""
+    forecast, days = ground.forecast, week_days(week)
+    value = float(forecast.ruler.weekly_sum(forecast.loops[loop].demand_g)[element, week])
+    table = forecast.batches
+    alive = rows_alive(table, first_day=days.start, last_day=days.stop)
+    rows = [row for row in alive if table.loop[row] == loop]
+    dry = formed_per_plant(table, ground.paces, forecast.ruler, rows)[:, days].sum(axis=1)
+    pairs = zip(rows, (float(one) for one in dry), strict=True)
+    parts = [_batch_demand(ground, row, grams, week, element) for row, grams in pairs if grams > 0]
+    kept, others, notes = largest(parts)
+    nothing = () if value > 0 else (Note(kind=NoteKind.NOTHING_WANTED),)
+    return Explanation(
+        title="demand",
+        about=forecast.loops[loop].name,
+        value=value,
+        unit="g",
+        formula=Formula.SUM,
+        inputs=(worked("others", others, "g"),) if notes else (),
+        children=kept,
+        notes=(*nothing, *notes),
+        on=forecast.ruler.week_start(week),
+    )
+
+
+def _batch_demand(ground: Ground, row: int, dry_g: float, week: int, element: int) -> Explanation:
+    batch, name = ground.farm.batches[row], content_name(element)
+    content = ground.figure("content", f"crop/{batch.crop}/{name}")
+    per = _PER_MILLION if element == _IRON else _PER_THOUSAND
+    return Explanation(
+        title="demand of a batch",
+        about=batch.code,
+        value=batch.plants * dry_g * content.value / per,
+        unit="g",
+        formula=Formula.BATCH_DEMAND_IRON if element == _IRON else Formula.BATCH_DEMAND,
+        inputs=(
+            entered("plants", batch.plants, "plants", batch.code),
+            worked("dry_mass_g", dry_g, "g DM/plant"),
+            content,
+        ),
+        children=(_dry_in_week(ground, row, dry_g, week),),
+        on=ground.forecast.ruler.week_start(week),
+    )
+
+
+_PER_THOUSAND: Final = 1000.0
+_PER_MILLION: Final = 1_000_000.0
+
+
+def content_name(element: int) -> str:
+    """Return the field of a crop that holds its content of an element."""
+    return f"{ELEMENTS[element]}_{'mg' if element == _IRON else 'g'}_per_kg"
+
+
+def _dry_in_week(ground: Ground, row: int, dry_g: float, week: int) -> Explanation:
+    batch, whole = ground.farm.batches[row], _profile(ground, row).dry_mass_g
+    path = f"crop/{batch.crop}/growth_"
+    return Explanation(
+        title="dry mass formed in the week",
+        about=batch.code,
+        value=dry_g,
+        unit="g DM/plant",
+        formula=Formula.DRY_MASS_IN_WEEK,
+        inputs=(
+            worked("whole_dry_mass_g", whole, "g DM/plant"),
+            worked("growth_share", dry_g / whole, "1"),
+            ground.figure("midpoint", f"{path}midpoint"),
+            ground.figure("steepness", f"{path}steepness"),
+            worked("age_days", _age(ground.forecast.batches.sow_day, row, week), "d"),
+        ),
+        children=(_whole_dry(ground, row),),
+    )
+
+
+def _age(sow_day: Ints, row: int, week: int) -> float:
+    return float(week_days(week).start - sow_day[row])
+
+
+def _whole_dry(ground: Ground, row: int) -> Explanation:
+    batch, profile = ground.farm.batches[row], _profile(ground, row)
+    crop = profile.crop
+    of_yield, children = _yield(ground, row)
+    plain = profile.yield_g_per_plant * crop.dry_matter_share / crop.harvest_share
+    return Explanation(
+        title="dry mass of a whole plant",
+        about=batch.code,
+        value=profile.dry_mass_g,
+        unit="g DM/plant",
+        formula=Formula.WHOLE_DRY_MASS,
+        inputs=(
+            of_yield,
+            ground.figure("dry_matter_share", f"crop/{batch.crop}/dry_matter_share"),
+            ground.figure("harvest_share", f"crop/{batch.crop}/harvest_share"),
+            worked("picking_factor", profile.dry_mass_g / plain, "1"),
+        ),
+        children=children,
+    )

@@ -1,0 +1,133 @@
+"""What an answer to "why?" is made of, as values: subject, inputs, notes and the tree of explanations."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from enum import Enum
+
+from planner.farm.crops import Stage
+from planner.farm.fields import NO_ID, Id
+from planner.forecast.why.formulas import Formula
+
+
+class SubjectKind(Enum):
+    """Which figure is asked about; what else a subject must name stands behind each."""
+
+    SEEDS = "seeds"  # batch
+    STAGE_DAYS = "stage days"  # batch, stage
+    FIRST_PICK = "first pick"  # batch
+    HARVEST_PLANTS = "harvest plants"  # crop, week
+    HARVEST_G = "harvest grams"  # crop, week
+    DEMAND = "demand"  # loop, week, element
+    SUPPLY = "supply"  # loop, week, element
+    RATIO = "ratio"  # loop, week, element
+    LIMITING = "limiting element"  # loop, week
+    FEED = "feed"  # fish group, day
+    FEED_MEAN = "mean feed"  # loop, week
+    FEED_RATIO = "feed-rate ratio"  # loop, week
+    AREA_FED = "area fed"  # loop, week
+    DENSITY = "density"  # tank, day
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Subject:
+    """One figure of a forecast.
+
+    `about` is the id of a batch, loop, fish group or tank. `week` counts from 0 on the ruler, `day`
+    too; `element` indexes `ELEMENTS`.
+    """
+
+    kind: SubjectKind
+    about: Id = NO_ID
+    crop: str = ""
+    stage: Stage | None = None
+    week: int = 0
+    day: int = 0
+    element: int = 0
+
+
+class Origin(Enum):
+    """Where an input comes from."""
+
+    FIGURE = "figure of the catalogue"
+    ENTERED = "entered by the grower"
+    WORKED_OUT = "worked out"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Input:
+    """One number that goes into a formula.
+
+    `name` is the name the formula knows it by. A figure of the catalogue has path, range, source,
+    confidence and conditions; what was entered may name the thing it was entered for in `about`.
+    """
+
+    name: str
+    value: float
+    unit: str
+    origin: Origin
+    about: str = ""
+    path: str = ""
+    low: float | None = None
+    high: float | None = None
+    source: str = ""
+    confidence: str = ""
+    conditions: str = ""
+
+
+class NoteKind(Enum):
+    """What the reader of a figure should bear in mind."""
+
+    CAPPED_SPLIT = "capped split"
+    ASSUMED_TEMPERATURE = "assumed temperature"
+    BOOK_DURATIONS = "book durations"
+    UNKNOWN_CLIMATE = "unknown climate"
+    STRETCHED = "stretched to the limit"
+    GIVEN_UP = "given up"
+    DELAY = "delay"
+    LEAST_STAND = "least stand"
+    OTHERS = "others left out"
+    NO_FISH = "no fish"
+    OFF_FEED = "off feed"
+    PURGED = "purged"
+    FEED_GIVEN = "feed given"
+    NOTHING_PLANTED = "nothing planted"
+    NOTHING_WANTED = "nothing wanted"
+    BAND = "band"
+    OVER_LIMIT = "over the limit"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Note:
+    """One thing to bear in mind, with its numbers by name."""
+
+    kind: NoteKind
+    values: tuple[tuple[str, float | str], ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Explanation:
+    """A figure with what it was worked out from.
+
+    `title` is a code such as "seeds"; `about` the batch, crop, group or loop by name. `value` is the
+    forecast's own figure, None where it has none (a note says why). `on` is the date a figure stands
+    for. `children` explain the inputs that were worked out themselves.
+    """
+
+    title: str
+    about: str
+    value: float | None
+    unit: str
+    formula: Formula
+    inputs: tuple[Input, ...] = ()
+    children: tuple[Explanation, ...] = ()
+    notes: tuple[Note, ...] = ()
+    on: date | None = None
+
+    def input(self, name: str) -> Input:
+        """Return the input of a name; raises `KeyError` when there is none."""
+        for one in self.inputs:
+            if one.name == name:
+                return one
+        raise KeyError(name)
