@@ -7,7 +7,7 @@ from functools import cache
 from hashlib import blake2b
 from typing import Any, Final
 
-from planner.farm.farm import KINDS, SETTINGS_KIND, Farm, Thing, things
+from planner.farm.farm import KINDS, SETTINGS_KIND, Farm, Thing, kind_named, things
 from planner.farm.fields import FieldKind, specs_of
 
 _BYTES: Final = 4
@@ -26,15 +26,16 @@ def plan_mark(farm: Farm) -> str:
 def _lines(farm: Farm) -> Iterator[str]:
     for kind in (SETTINGS_KIND, *KINDS):
         yield kind.word
-        fields = _fields(kind.owner)
+        fields = _fields(kind.word)
         for thing in things(farm, kind.word):
             yield repr([_plain(thing, name, is_number=is_number) for name, is_number in fields])
 
 
 @cache
-def _fields(owner: type[Any]) -> tuple[tuple[str, bool], ...]:
-    """Return each field's name and whether it holds a number with a fraction."""
-    return tuple((name, spec.kind is FieldKind.NUMBER) for name, spec in specs_of(owner).items())
+def _fields(word: str) -> tuple[tuple[str, bool], ...]:
+    """Return the name of each field of a kind of thing, and whether it holds a number with a fraction."""
+    specs = specs_of(kind_named(word).owner)
+    return tuple((name, spec.kind is FieldKind.NUMBER) for name, spec in specs.items())
 
 
 def _plain(thing: Thing, name: str, *, is_number: bool) -> Any:
