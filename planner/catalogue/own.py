@@ -15,7 +15,7 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from planner.catalogue import schema
-from planner.catalogue.catalogue import Catalogue
+from planner.catalogue.catalogue import Catalogue, Emergence
 from planner.catalogue.entries import Entry
 from planner.catalogue.errors import known_words
 from planner.catalogue.figure import Confidence, Figure
@@ -75,7 +75,21 @@ def laid_over(catalogue: Catalogue, own_entries: Iterable[OwnEntry]) -> Catalogu
     if faults:
         raise FarmFaultError(tuple(faults))
     laid = {place: MappingProxyType(shelves.entries[shelf]) for shelf, place in _PLACES.items()}
-    return dataclasses.replace(catalogue, figures=MappingProxyType(shelves.figures), **laid)
+    return dataclasses.replace(
+        catalogue,
+        figures=MappingProxyType(shelves.figures),
+        emergence=MappingProxyType(_emergence(catalogue, entries)),
+        **laid,
+    )
+
+
+def _emergence(catalogue: Catalogue, entries: tuple[OwnEntry, ...]) -> dict[str, Emergence]:
+    """Return the emergence tables; a crop of the grower's own comes up as the one it is like."""
+    tables = dict(catalogue.emergence)
+    for own in entries:
+        if own.shelf is Shelf.CROP and own.like in tables:
+            tables.setdefault(own.key, tables[own.like])
+    return tables
 
 
 def _laid(own: OwnEntry, entries: tuple[OwnEntry, ...], shelves: _Shelves) -> list[Fault]:

@@ -105,10 +105,10 @@ class PaceBook:
             self._paces.append(BookPace(profile, days))
             self._stands.append(None)
             return
-        rates = rates_of(profile.crop, sky, self._figures)
+        table = emergence_of(self._catalogue, profile.crop.key)
+        rates = rates_of(profile.crop, sky, self._figures, emergence=table)
         pace = SeasonPace(profile, sky, rates, days=days, longest_stretch=self._longest)
         self._paces.append(pace)
-        table = emergence_of(self._catalogue, profile.crop.key)
         self._stands.append(stand_factor(profile.crop, table, sky.nursery_c))
 
     def _sky(self, around: Surroundings) -> Sky:
@@ -162,7 +162,14 @@ class PaceBook:
         assert self._frame is not None
         if sky is None or not sky.is_known:
             return sow_day + known.first_pick_day
-        rates = rates_of(known.crop, sky, self._figures, by_warmth=by_warmth, by_light=by_light)
+        rates = rates_of(
+            known.crop,
+            sky,
+            self._figures,
+            emergence=emergence_of(self._catalogue, known.crop.key),
+            by_warmth=by_warmth,
+            by_light=by_light,
+        )
         pace = SeasonPace(known, sky, rates, days=1, longest_stretch=self._longest)
         return int(pace.ends(np.asarray([sow_day], dtype=np.int64))[0, _BED])
 

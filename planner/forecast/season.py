@@ -24,6 +24,7 @@ from planner.science.daylight import (
     extraterrestrial_radiation,
     radiation_by_clearness,
 )
+from planner.science.germination import germination_rate
 from planner.science.response import cardinal_response, saturating_light
 
 _PERCENT: Final = 100.0
@@ -169,12 +170,18 @@ class Rates:
 
 
 def rates_of(
-    crop: Crop, sky: Sky, figures: LightFigures, *, by_warmth: bool = True, by_light: bool = True
+    crop: Crop,
+    sky: Sky,
+    figures: LightFigures,
+    *,
+    emergence: Emergence | None = None,
+    by_warmth: bool = True,
+    by_light: bool = True,
 ) -> Rates:
     """Return the rates of a crop under a sky; either cause can be left out to tell them apart.
 
-    Germination goes by thermal time above the crop's base, up to its best temperature. In nursery and
-    bed a rate is never above that of reference conditions.
+    Germination goes by `emergence_rate`. In nursery and bed a rate is never above that of reference
+    conditions.
     """
     full = np.full(sky.days, _FULL_RATE)
     warm_nursery = _warmth(crop, sky.nursery_c) if by_warmth else full
@@ -182,7 +189,7 @@ def rates_of(
     bright_nursery = _brightness(crop, sky.nursery_mol, figures) if by_light else full
     bright_bed = _brightness(crop, sky.bed_mol, figures) if by_light else full
     return Rates(
-        germination=_germination(crop, sky.nursery_c) * full if by_warmth else full,
+        germination=_germination(crop, emergence, sky.nursery_c) * full if by_warmth else full,
         nursery=warm_nursery * bright_nursery * full,
         bed=warm_bed * bright_bed * full,
     )
@@ -203,16 +210,33 @@ def _brightness(crop: Crop, mol: Floats | None, figures: LightFigures) -> Floats
     return np.minimum(share, _FULL_RATE)
 
 
-def _germination(crop: Crop, celsius: Floats | None) -> Floats | float:
-    """Return germination against that of the book's days, which hold at one steady temperature.
+def emergence_rate(crop: Crop, table: Emergence | None, celsius: Floats) -> Floats:
+    """Return the share of the way to emergence that is made in a day at each warmth [1/d].
 
-    Above the best temperature it is no slower for those that come up; fewer do (`stand_factor`).
+    By the crop's table of days where there is one, straight between its nodes and down to nothing at
+    the crop's base; else by thermal time up to the best temperature. Above that it is no slower for
+    those that come up; fewer do (`stand_factor`).
     """
+    if table is not None and table.days:
+        nodes = np.asarray(table.days, dtype=np.float64)
+        warmth, rates = nodes[:, 0], 1.0 / nodes[:, 1]
+        if crop.germination_base_c < warmth[0]:
+            warmth = np.concatenate(([crop.germination_base_c], warmth))
+            rates = np.concatenate(([0.0], rates))
+        found: Floats = np.interp(celsius, warmth, rates)
+        return found
+    return germination_rate(
+        np.minimum(celsius, crop.germination_optimum_c),
+        base_c=crop.germination_base_c,
+        thermal_time_c_days=crop.germination_thermal_time_c_d,
+    )
+
+
+def _germination(crop: Crop, table: Emergence | None, celsius: Floats | None) -> Floats | float:
+    """Return germination against that of the book's days, which hold at one steady temperature."""
     if celsius is None or crop.germination_days <= 0:
         return _FULL_RATE
-    base = crop.germination_base_c
-    book_warmth = crop.germination_thermal_time_c_d / crop.germination_days
-    return np.clip(np.minimum(celsius, crop.germination_optimum_c) - base, 0.0, None) / book_warmth
+    return emergence_rate(crop, table, celsius) * crop.germination_days
 
 
 def stand_factor(crop: Crop, table: Emergence | None, celsius: Floats | None) -> Floats | None:

@@ -7,6 +7,7 @@ from typing import Final
 import numpy as np
 
 from planner.catalogue.catalogue import Emergence
+from planner.forecast.season import emergence_rate
 from planner.forecast.values import Floats
 from planner.forecast.verify.ledger import Computation, Inputs, Ledger
 from planner.science import canopy, degree_days, germination, growth, schedule
@@ -15,6 +16,15 @@ _SECONDS_A_DAY: Final = 86_400
 _G_PER_KG: Final = 1000.0
 _HALF: Final = 2
 _PERCENT: Final = 100.0
+
+
+def emergence_foreseen(inputs: Inputs, ledger: Ledger) -> float:
+    """Days to emergence as the forecast has them: by the crop's table, else by its thermal time."""
+    key = inputs.text("crop")
+    crop = ledger.crop(key, "germination_base_c", "germination_thermal_time_c_d", "germination_optimum_c")
+    table = ledger.emergence(key) if key in ledger.catalogue.emergence else None
+    rate = emergence_rate(crop, table, np.asarray([inputs.number("temperature_c")]))
+    return float(1.0 / rate[0])
 
 
 def emergence_by_warmth(inputs: Inputs, ledger: Ledger) -> float:
@@ -248,6 +258,7 @@ CROPS: Final[dict[str, Computation]] = {
     each.__name__: each
     for each in (
         emergence_by_warmth,
+        emergence_foreseen,
         germination_time,
         germination_progress,
         emergence_by_table,
