@@ -26,9 +26,19 @@ from planner.forecast.delays import Delay, delay_of
 from planner.forecast.figures import BandFigures, SupplyFigures, band_figures, supply_figures
 from planner.forecast.fish import Ration, forecast_group, total_feed_g
 from planner.forecast.flags import climate_flags, density_flags, slow_flags, supply_flags
+from planner.forecast.keeping import same
+from planner.forecast.loop_water import WaterKeeper
 from planner.forecast.paces import PaceBook
+from planner.forecast.pools import loop_pools
 from planner.forecast.ration import table_ration
-from planner.forecast.supply import FedGroup, dose_g, feed_fate, protein_share, top_up_g
+from planner.forecast.supply import (
+    FedGroup,
+    dose_g,
+    feed_fate,
+    figures_of_loop,
+    protein_share,
+    top_up_g,
+)
 from planner.forecast.values import BatchTable, Flag, Floats, Forecast, LoopForecast, Ruler
 from planner.forecast.warmth import Warmth, drawn_series, warmth_read
 
@@ -102,6 +112,7 @@ class Forecaster:
         self._paces = PaceBook(self._catalogue, self._book.profiles)
         self._tables = TableKeeper(Books(profiles=self._book, paces=self._paces))
         self._sides: dict[Id, tuple[tuple[object, ...], _LoopSide]] = {}
+        self._waters = WaterKeeper(self._catalogue)
         self._warmth_key: tuple[object, ...] = ()
         self._warmth = Warmth()
         self._fade_days = self._catalogue.figure("coefficient/season/reading_fade_days").value
@@ -145,7 +156,7 @@ class Forecaster:
     def _warmth_of(self, farm: Farm) -> Warmth:
         """Return the temperatures read, kept from the last time if nothing was read since."""
         key = (farm.readings, farm.loops, farm.sites)
-        if not _same(self._warmth_key, key):
+        if not same(self._warmth_key, key):
             self._warmth_key, self._warmth = key, warmth_read(farm)
         return self._warmth
 
@@ -175,7 +186,7 @@ class Forecaster:
     ) -> tuple[Flag, ...]:
         """Return flags, kept from the last time if nothing they hang on has changed."""
         kept = self._flags.get(what)
-        if kept is not None and _same(kept[0], key):
+        if kept is not None and same(kept[0], key):
             return kept[1]
         found = tuple(make())
         self._flags[what] = (key, found)
@@ -185,6 +196,9 @@ class Forecaster:
         self, farm: Farm, loop: Loop, number: int, *, table: BatchTable, ruler: Ruler
     ) -> LoopForecast:
         side = self._side(farm, loop, ruler)
+        water = self._waters.water_of(farm, loop, arrays=side.arrays, ruler=ruler)
+        demand = demand_g(table, self._book.profiles, self._paces, ruler, loop=number)
+        pools = loop_pools(water.pools, supply_g=water.supply_g, demand_g=demand)
         beds = sum(
             bed.area_m2 for bed in farm.beds if bed.loop == loop.id and bed.kind is not BedKind.NURSERY
         )
@@ -194,10 +208,17 @@ class Forecaster:
             groups=tuple(one.group for one in side.fed),
             feed_g=side.feed_g,
             **side.arrays,
-            demand_g=demand_g(table, self._book.profiles, self._paces, ruler, loop=number),
+            demand_g=demand,
             planted_m2=planted_m2(table, self._book.profiles, ruler, loop=number),
             bed_m2=beds,
             protein_share=side.protein_share,
+            solids=water.solids,
+            water_l=loop.water_l,
+            pool_g=pools.pool_g,
+            unmet_g=pools.unmet_g,
+            leaving_g=pools.leaving_g,
+            pool_assumed=pools.assumed,
+            pool_misses=pools.misses,
         )
 
     def _side(self, farm: Farm, loop: Loop, ruler: Ruler) -> _LoopSide:
@@ -205,7 +226,7 @@ class Forecaster:
         water_read = self._warmth.water.get(loop.id, ())
         key = (loop, farm.tanks, farm.fish_groups, farm.fish_events, farm.doses, ruler, water_read)
         kept = self._sides.get(loop.id)
-        if kept is not None and _same(kept[0], key):
+        if kept is not None and same(kept[0], key):
             return kept[1]
         side = self._side_anew(farm, loop, ruler)
         self._sides[loop.id] = (key, side)
@@ -219,7 +240,7 @@ class Forecaster:
             for group in farm.fish_groups
             if group.tank in tanks
         )
-        fate = feed_fate(fed, figures=self._figures, ruler=ruler)
+        fate = feed_fate(fed, figures=figures_of_loop(self._figures, loop), ruler=ruler)
         doses = [dose for dose in farm.doses if dose.loop == loop.id]
         arrays = {
             "content_g": fate.content_g,
@@ -265,11 +286,6 @@ class Forecaster:
         if group.feeding is not Feeding.TABLE:
             return None
         return table_ration(self._catalogue.feeding_tables[group.feeding_table])
-
-
-def _same(one: tuple[object, ...], other: tuple[object, ...]) -> bool:
-    """Tell whether two keys hold the very same things; equality is asked only where they differ."""
-    return len(one) == len(other) and all(a is b or a == b for a, b in zip(one, other, strict=True))
 
 
 def _events_by_group(farm: Farm) -> dict[Id, list[FishEvent]]:

@@ -7,7 +7,7 @@ dissolved; the four always sum to the feed.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 import numpy as np
@@ -43,6 +43,15 @@ class FeedFate:
     solids_g: Floats
     gas_g: Floats
     dissolved_g: Floats
+
+
+def figures_of_loop(figures: SupplyFigures, loop: Loop) -> SupplyFigures:
+    """Return the figures of supply with a loop's own loss of nitrogen as gas, where it has one."""
+    if loop.gas_loss_share is None:
+        return figures
+    shares = figures.gas_loss_share.copy()
+    shares[_NITROGEN] = loop.gas_loss_share
+    return replace(figures, gas_loss_share=shares)
 
 
 def feed_contents(feed: Feed, figures: SupplyFigures) -> Floats:

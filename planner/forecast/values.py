@@ -21,6 +21,9 @@ from planner.forecast.profiles import Profile
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
+Bools = NDArray[np.bool_]
+
+MG_PER_G: Final = 1000.0
 
 STAGES: Final = tuple(Stage)
 """Order of the columns of `BatchTable.ends`."""
@@ -163,11 +166,65 @@ class Band(Enum):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SolidsBatchForecast:
+    """What went into a solids batch and what comes back of it [g], by element.
+
+    `lost_g` left as gas, `discarded_g` is thrown out on the day the liquor goes back; all three are zero
+    as long as nothing goes back within the plan.
+    """
+
+    batch: Id
+    gathered_g: tuple[float, ...]
+    liquor_g: tuple[float, ...]
+    lost_g: tuple[float, ...]
+    discarded_g: tuple[float, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SolidsFate:
+    """Where the solids of a loop go [g], each of shape (element, day).
+
+    Every day's solids are caught, settle under rafts, or are kept in gravel. Summed over days, `caught +
+    settled + in_gravel = gone + lost + liquor + mineralised` plus what is at the end of the day still `in
+    batches` or `lying` in beds. The last two are stocks, the others flows of the day.
+    """
+
+    caught_g: Floats
+    settled_g: Floats
+    in_gravel_g: Floats
+    gone_g: Floats
+    lost_g: Floats
+    liquor_g: Floats
+    mineralised_g: Floats
+    in_batches_g: Floats
+    lying_g: Floats
+    batches: tuple[SolidsBatchForecast, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PoolMiss:
+    """A test of the water against what was expected on that day [mg/L]; the pool goes on from the test.
+
+    `assumed` says that the expectation had begun with an assumed level.
+    """
+
+    element: int
+    day: int
+    expected_mg_per_l: float
+    read_mg_per_l: float
+    assumed: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class LoopForecast:
     """One loop of water by day: feed, where each element goes, and what the plants want.
 
     Shapes: `(element, day)` for element arrays, `(day,)` else. `feed_n...` = `fish_g + solids_g +
     gas_g + dissolved_g` for every element and day. `planted_m2` has rows leafy, fruiting.
+
+    `pool_g` is what is dissolved at the start of the day, after a test of that day; `pool_assumed` holds
+    until the first test. Pool + supply = demand - `unmet_g` + `leaving_g` + the next day's pool, but on
+    days of a test, which are in `pool_misses`.
     """
 
     loop: Id
@@ -185,11 +242,33 @@ class LoopForecast:
     planted_m2: Floats
     bed_m2: float
     protein_share: Floats
+    solids: SolidsFate
+    water_l: float
+    pool_g: Floats
+    unmet_g: Floats
+    leaving_g: Floats
+    pool_assumed: Bools
+    pool_misses: tuple[PoolMiss, ...]
+
+    @property
+    def mineralised_g(self) -> Floats:
+        """What solids give back where they lie [g] by (element, day)."""
+        return self.solids.mineralised_g
+
+    @property
+    def liquor_g(self) -> Floats:
+        """What comes back from solids batches [g] by (element, day)."""
+        return self.solids.liquor_g
 
     @property
     def supply_g(self) -> Floats:
         """What reaches the water for plants [g] by (element, day)."""
-        return self.dissolved_g + self.top_up_g + self.dose_g
+        return self.dissolved_g + self.top_up_g + self.dose_g + self.mineralised_g + self.liquor_g
+
+    @property
+    def pool_mg_per_l(self) -> Floats:
+        """What is dissolved at the start of the day [mg/L] by (element, day)."""
+        return self.pool_g * (MG_PER_G / self.water_l)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

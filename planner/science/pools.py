@@ -6,7 +6,9 @@ not there: the shortfall is counted, and no pool falls below zero. Must not know
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
+from typing import Final
 
 import numpy as np
 
@@ -106,6 +108,68 @@ def run_pools(
     gas = left * gas_by_day
     leaving = (left - gas) * leaving_by_day
     return PoolRun(taken_g=taken, unmet_g=demand - taken, gas_g=gas, leaving_g=leaving, end_g=left * kept)
+
+
+def run_steady_pools(
+    start_g: FloatArray, *, supply_g: FloatArray, demand_g: FloatArray, leaving_share: float
+) -> PoolRun:
+    """``run_pools`` for one share of water leaving on all days and no gas, without going day by day.
+
+    start_g [g], shape (pool,); supply_g and demand_g [g/d], shape (day, pool); leaving_share [1/d] 0..1.
+
+    A pool that cannot fall under nothing is the sum that could, lifted by the lowest that sum has come to;
+    weighed by what leaving water does to a gram until the last day, that holds for a leaking pool too.
+
+    >>> run = run_steady_pools(
+    ...     np.array([1.0]), supply_g=np.ones((3, 1)), demand_g=1.5 * np.ones((3, 1)), leaving_share=0.0
+    ... )
+    >>> run.unmet_g[:, 0].tolist(), run.end_g[:, 0].tolist()
+    ([0.0, 0.0, 0.5], [0.5, 0.0, 0.0])
+    """
+    _check(start_g, supply_g=supply_g, demand_g=demand_g, leaving_share=leaving_share, gas_share=0.0)
+    days, kept = supply_g.shape[0], 1.0 - leaving_share
+    at_once = _days_at_once(kept, days)
+    starts = np.empty_like(supply_g)
+    stock: FloatArray = np.asarray(start_g, dtype=np.float64)
+    for first in range(0, days, at_once):
+        span = slice(first, first + at_once)
+        stock = _starts_of_span(stock, supply_g[span] - demand_g[span], kept, out=starts[span])
+    there = starts + supply_g
+    taken = np.minimum(demand_g, there)
+    left = there - taken
+    leaving = left * leaving_share
+    return PoolRun(
+        taken_g=taken,
+        unmet_g=demand_g - taken,
+        gas_g=np.zeros_like(left),
+        leaving_g=leaving,
+        end_g=left - leaving,
+    )
+
+
+_WEIGHT_SPAN: Final = 200.0
+"""Weights in one sum may differ by e to this power: far from the largest number a float holds."""
+
+
+def _days_at_once(kept: float, days: int) -> int:
+    if kept >= 1.0:
+        return max(days, 1)
+    if kept <= 0.0:
+        return 1
+    return max(min(days, int(_WEIGHT_SPAN / -math.log(kept))), 1)
+
+
+def _starts_of_span(stock: FloatArray, net_g: FloatArray, kept: float, *, out: FloatArray) -> FloatArray:
+    """Fill in the stock at the start of each day; return the stock at the end of the last."""
+    days = net_g.shape[0]
+    weights = np.power(kept, np.arange(days + 1, dtype=np.float64))[:, np.newaxis]
+    free = stock + np.cumsum(net_g / weights[:-1], axis=0)
+    lifted = free - np.minimum(np.minimum.accumulate(free, axis=0), 0.0)
+    ends = lifted * weights[1:]
+    out[0] = stock
+    out[1:] = ends[:-1]
+    last: FloatArray = ends[-1]
+    return last
 
 
 def _step(

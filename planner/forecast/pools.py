@@ -1,0 +1,190 @@
+"""What is dissolved in the water of a loop, element by element, day by day.
+
+A pool begins with the last test before the plan, else with an assumed level, and goes on from every test
+within the plan. Plants cannot take what is not there; what they lack is counted. Nitrogen lost as gas is
+reckoned once, as a share of the feed, before it comes here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date
+from typing import Final
+
+import numpy as np
+
+from planner.catalogue.catalogue import Catalogue
+from planner.farm.farm import Farm
+from planner.farm.site import Loop
+from planner.farm.species import ELEMENTS
+from planner.farm.water import Quantity, Reading
+from planner.forecast.values import MG_PER_G, Bools, Floats, PoolMiss, Ruler
+from planner.forecast.warmth import by_day
+from planner.science.pools import run_steady_pools
+
+_ELEMENT_OF: Final = {
+    Quantity.NITRATE_N_MG_PER_L: ELEMENTS.index("n"),
+    Quantity.P_MG_PER_L: ELEMENTS.index("p"),
+    Quantity.K_MG_PER_L: ELEMENTS.index("k"),
+    Quantity.CA_MG_PER_L: ELEMENTS.index("ca"),
+    Quantity.MG_MG_PER_L: ELEMENTS.index("mg"),
+    Quantity.FE_MG_PER_L: ELEMENTS.index("fe"),
+}
+"""What each test says of: nitrogen waits in the water as nitrate, next to which ammonia is little."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PoolFigures:
+    """Coefficients of pools; `assumed_mg_per_l` has one entry per element."""
+
+    assumed_mg_per_l: Floats
+    make_up_leaving_share: float
+    reading_holds_days: float
+    top_up_share_per_day: float
+
+
+def pool_figures(catalogue: Catalogue) -> PoolFigures:
+    """Return the coefficients as the catalogue has them.
+
+    The assumed level is the working floor of leafy crops, the lower of the two there are.
+    """
+    floors = [catalogue.figure(f"solution/leafy/{element}").value for element in ELEMENTS]
+    return PoolFigures(
+        assumed_mg_per_l=np.asarray(floors),
+        make_up_leaving_share=catalogue.figure("coefficient/pools/make_up_leaving_share").value,
+        reading_holds_days=catalogue.figure("coefficient/pools/reading_holds_days").value,
+        top_up_share_per_day=catalogue.figure("loop/top_up_share_per_day").value,
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Anchor:
+    """A test within the plan that a pool goes on from."""
+
+    day: int
+    element: int
+    mg_per_l: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PoolSetup:
+    """Where the pools of a loop begin, by element, what was tested since, and what leaves with water."""
+
+    water_l: float
+    start_mg_per_l: Floats
+    start_assumed: Bools
+    anchors: tuple[Anchor, ...]
+    leaving_share: float
+
+
+def readings_of_pools(farm: Farm) -> tuple[Reading, ...]:
+    """Return the readings that pools go by."""
+    return tuple(reading for reading in farm.readings if reading.quantity in _ELEMENT_OF)
+
+
+def pool_setup(loop: Loop, tests: Iterable[Reading], figures: PoolFigures, ruler: Ruler) -> PoolSetup:
+    """Return where the pools of a loop begin and what was tested since.
+
+    `tests` are readings of any loop. Make-up water replaces what is lost; the part that left as water
+    took along what was dissolved in it, the rest went into the air.
+    """
+    start = figures.assumed_mg_per_l.copy()
+    assumed = np.ones(len(ELEMENTS), dtype=np.bool_)
+    anchors: list[Anchor] = []
+    for element, values in _values_by_element(loop, tests).items():
+        for on, mg_per_l in values:
+            day = ruler.day_of(on)
+            if 0 <= day < ruler.days:
+                anchors.append(Anchor(day=day, element=element, mg_per_l=mg_per_l))
+            elif -figures.reading_holds_days <= day < 0:
+                start[element], assumed[element] = mg_per_l, False
+    usual = loop.water_l * figures.top_up_share_per_day
+    litres = usual if loop.top_up_l_per_day is None else loop.top_up_l_per_day
+    return PoolSetup(
+        water_l=loop.water_l,
+        start_mg_per_l=start,
+        start_assumed=assumed,
+        anchors=tuple(sorted(anchors, key=_day_and_element)),
+        leaving_share=min(litres * figures.make_up_leaving_share / loop.water_l, 1.0),
+    )
+
+
+def _values_by_element(loop: Loop, tests: Iterable[Reading]) -> dict[int, tuple[tuple[date, float], ...]]:
+    found: dict[int, list[Reading]] = {}
+    for test in tests:
+        if test.loop == loop.id:
+            found.setdefault(_ELEMENT_OF[test.quantity], []).append(test)
+    return {element: by_day(many) for element, many in found.items()}
+
+
+def _day_and_element(anchor: Anchor) -> tuple[int, int]:
+    return anchor.day, anchor.element
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LoopPools:
+    """The pools of a loop [g], each of shape (element, day); `pool_g` at the start of the day."""
+
+    pool_g: Floats
+    unmet_g: Floats
+    leaving_g: Floats
+    assumed: Bools
+    misses: tuple[PoolMiss, ...]
+
+
+def loop_pools(setup: PoolSetup, *, supply_g: Floats, demand_g: Floats) -> LoopPools:
+    """Return the pools of a loop under a supply and a demand of shape (element, day) [g/d].
+
+    One run of arrays from test to test: exact, and quick enough for a drag.
+    """
+    days = supply_g.shape[1]
+    pool, unmet, leaving = (np.empty_like(supply_g) for _ in range(3))
+    assumed = np.empty(supply_g.shape, dtype=np.bool_)
+    grams = setup.water_l / MG_PER_G
+    stock, is_assumed = setup.start_mg_per_l * grams, setup.start_assumed.copy()
+    misses: list[PoolMiss] = []
+    for first, until in _spans(setup.anchors, days):
+        stock, met = _anchored(stock, is_assumed, setup, first)
+        misses.extend(met)
+        span = slice(first, until)
+        run = run_steady_pools(
+            stock,
+            supply_g=supply_g[:, span].T,
+            demand_g=demand_g[:, span].T,
+            leaving_share=setup.leaving_share,
+        )
+        pool[:, first] = stock
+        pool[:, first + 1 : until] = run.end_g[:-1].T
+        unmet[:, span], leaving[:, span] = run.unmet_g.T, run.leaving_g.T
+        assumed[:, span] = is_assumed[:, np.newaxis]
+        stock = run.end_g[-1]
+    return LoopPools(pool_g=pool, unmet_g=unmet, leaving_g=leaving, assumed=assumed, misses=tuple(misses))
+
+
+def _spans(anchors: Iterable[Anchor], days: int) -> list[tuple[int, int]]:
+    """Return the spans of days from test to test."""
+    starts = sorted({0, *(anchor.day for anchor in anchors)})
+    return list(zip(starts, [*starts[1:], days], strict=True))
+
+
+def _anchored(stock: Floats, is_assumed: Bools, setup: PoolSetup, day: int) -> tuple[Floats, list[PoolMiss]]:
+    """Return the stock after the tests of a day, with how far off it was; marks what is tested now."""
+    grams = setup.water_l / MG_PER_G
+    after = stock.copy()
+    misses = []
+    for anchor in setup.anchors:
+        if anchor.day == day:
+            expected = float(stock[anchor.element]) / grams
+            misses.append(
+                PoolMiss(
+                    element=anchor.element,
+                    day=day,
+                    expected_mg_per_l=expected,
+                    read_mg_per_l=anchor.mg_per_l,
+                    assumed=bool(is_assumed[anchor.element]),
+                )
+            )
+            after[anchor.element] = anchor.mg_per_l * grams
+            is_assumed[anchor.element] = False
+    return after, misses

@@ -1,0 +1,201 @@
+"""Pools: mass closes on every day, nothing falls under nothing, tests re-anchor, what lacks is counted."""
+
+from __future__ import annotations
+
+import dataclasses
+from datetime import timedelta
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from planner.catalogue.loading import shipped_catalogue
+from planner.farm.fish import Feeding
+from planner.farm.ids import id_from
+from planner.farm.species import ELEMENTS
+from planner.farm.water import Quantity, Reading
+from planner.forecast.engine import Forecaster
+from planner.forecast.pools import Anchor, PoolSetup, loop_pools, pool_figures
+from planner.science.pools import run_pools, run_steady_pools
+from tests.farms import LOOP, MONDAY, batch_of, farm_of, group_of, weekly_batches
+
+CATALOGUE = shipped_catalogue()
+NITROGEN, POTASSIUM = ELEMENTS.index("n"), ELEMENTS.index("k")
+MG_PER_G = 1000.0
+
+
+def reading(quantity, value, day):
+    return Reading(
+        id=id_from("reading", quantity.value, str(day), str(value)),
+        loop=LOOP.id,
+        on=MONDAY + timedelta(days=day),
+        quantity=quantity,
+        value=value,
+    )
+
+
+def nitrate(value, day):
+    return reading(Quantity.NITRATE_N_MG_PER_L, value, day)
+
+
+def loop_forecast(forecaster, **parts):
+    given_ = {"fish_groups": (group_of(feeding=Feeding.FIXED, feed_g_per_day=60.0),)} | parts
+    return forecaster.forecast(farm_of(**given_)).loops[0]
+
+
+grams = st.one_of(st.just(0.0), st.floats(1e-6, 500))
+
+
+@st.composite
+def runs(draw):
+    days, pools = draw(st.integers(1, 400)), draw(st.integers(1, 6))
+    noise = np.random.default_rng(draw(st.integers(0, 10_000)))
+    scale = draw(st.floats(0.1, 100))
+    return {
+        "start_g": noise.uniform(0, draw(grams) + 1e-9, pools),
+        "supply_g": noise.uniform(0, scale, (days, pools)) * (noise.random((days, pools)) < 0.7),
+        "demand_g": noise.uniform(0, scale * draw(st.floats(0.1, 3)), (days, pools)),
+        "leaving": draw(st.sampled_from((0.0, 0.001, 0.005, 0.05, 0.4, 0.9, 0.999, 1.0))),
+    }
+
+
+@given(runs())
+@settings(max_examples=150)
+def test_that_pools_worked_at_once_are_those_worked_day_by_day(run):
+    days, pools = run["supply_g"].shape
+    leaving = run.pop("leaving")
+    at_once = run_steady_pools(**run, leaving_share=leaving)
+    by_day = run_pools(**run, leaving_share=np.full(days, leaving), gas_share=np.zeros(pools))
+    size = 1.0 + run["start_g"].max() + run["supply_g"].sum()
+    for name in ("taken_g", "unmet_g", "leaving_g", "end_g"):
+        assert getattr(at_once, name) == pytest.approx(getattr(by_day, name), rel=1e-9, abs=1e-11 * size)
+
+
+@given(runs(), st.lists(st.tuples(st.integers(0, 399), st.integers(0, 5), st.floats(0, 300)), max_size=12))
+@settings(max_examples=80)
+def test_that_mass_closes_on_every_day_but_those_of_a_test(run, tests):
+    days, pools = run["supply_g"].shape
+    anchors = sorted({(day, number): value for day, number, value in tests}.items())
+    setup = PoolSetup(
+        water_l=4000.0,
+        start_mg_per_l=run["start_g"] / 4.0,
+        start_assumed=np.ones(pools, dtype=np.bool_),
+        anchors=tuple(
+            Anchor(day=day, element=number, mg_per_l=value)
+            for (day, number), value in anchors
+            if day < days and number < pools
+        ),
+        leaving_share=run["leaving"],
+    )
+    supply, demand = run["supply_g"].T, run["demand_g"].T
+    found = loop_pools(setup, supply_g=supply, demand_g=demand)
+    taken = demand - found.unmet_g
+    after = found.pool_g + supply - taken - found.leaving_g
+    expected = after[:, :-1].copy()
+    for miss in found.misses:
+        if miss.day:
+            assert miss.expected_mg_per_l == pytest.approx(expected[miss.element, miss.day - 1] / 4.0)
+            expected[miss.element, miss.day - 1] = miss.read_mg_per_l * 4.0
+    size = 1.0 + run["start_g"].max() + run["supply_g"].sum()
+    assert found.pool_g[:, 1:] == pytest.approx(expected, rel=1e-9, abs=1e-11 * size)
+    assert len(found.misses) == len(setup.anchors)
+    for part in (found.pool_g, found.unmet_g, found.leaving_g, taken):
+        assert part.min() >= -1e-11 * size
+
+
+def test_that_a_pool_begins_with_an_assumed_level_and_says_so(forecaster):
+    loop = loop_forecast(forecaster)
+    floor = CATALOGUE.figure("solution/leafy/n").value
+    assert loop.pool_mg_per_l[NITROGEN, 0] == pytest.approx(floor)
+    assert loop.pool_assumed.all()
+    assert loop.pool_misses == ()
+
+
+def test_that_a_pool_begins_with_the_last_test_before_the_plan(forecaster):
+    loop = loop_forecast(forecaster, readings=(nitrate(80.0, -20), nitrate(55.0, -3)))
+    assert loop.pool_mg_per_l[NITROGEN, 0] == pytest.approx(55.0)
+    assert not loop.pool_assumed[NITROGEN].any()
+    assert loop.pool_assumed[POTASSIUM].all()
+
+
+def test_that_a_test_too_old_does_not_tell_what_the_water_holds(forecaster):
+    holds = round(pool_figures(CATALOGUE).reading_holds_days)
+    assert loop_forecast(forecaster, readings=(nitrate(55.0, -holds - 1),)).pool_assumed[NITROGEN].all()
+    assert not loop_forecast(forecaster, readings=(nitrate(55.0, -holds),)).pool_assumed[NITROGEN].any()
+
+
+def test_that_a_test_within_the_plan_re_anchors_the_pool_and_the_miss_is_kept(forecaster):
+    loop = loop_forecast(forecaster, readings=(nitrate(90.0, 21),))
+    before = loop_forecast(forecaster)
+    (miss,) = loop.pool_misses
+    assert loop.pool_mg_per_l[NITROGEN, 21] == pytest.approx(90.0)
+    assert miss.read_mg_per_l == 90.0
+    assert miss.expected_mg_per_l == pytest.approx(before.pool_mg_per_l[NITROGEN, 21])
+    assert miss.assumed
+    assert loop.pool_g[NITROGEN, :21] == pytest.approx(before.pool_g[NITROGEN, :21])
+    assert loop.pool_assumed[NITROGEN, :21].all()
+    assert not loop.pool_assumed[NITROGEN, 21:].any()
+
+
+def test_that_readings_of_acidity_or_another_loop_do_not_touch_the_pools(forecaster):
+    other = dataclasses.replace(LOOP, id=id_from("other"), name="Other")
+    elsewhere = dataclasses.replace(nitrate(300.0, 3), loop=other.id)
+    acid = reading(Quantity.PH, 6.4, 3)
+    loop = loop_forecast(forecaster, loops=(LOOP, other), readings=(elsewhere, acid))
+    assert loop.pool_misses == ()
+    assert loop.pool_assumed.all()
+
+
+def test_that_what_is_not_there_is_not_taken_and_is_counted(forecaster):
+    loop = loop_forecast(forecaster, fish_groups=(), batches=weekly_batches(15, plants=100))
+    assert loop.unmet_g[POTASSIUM].sum() > 0
+    assert loop.pool_g.min() >= 0
+    day = int(loop.unmet_g[POTASSIUM].argmax())
+    assert loop.pool_g[POTASSIUM, day + 1] == pytest.approx(0.0, abs=1e-9)
+
+
+def test_that_more_make_up_water_washes_more_out(forecaster):
+    dry, wet = (
+        loop_forecast(forecaster, loops=(dataclasses.replace(LOOP, top_up_l_per_day=litres),))
+        for litres in (0.0, 400.0)
+    )
+    assert not dry.leaving_g.any()
+    assert wet.leaving_g[NITROGEN].sum() > 0
+    assert wet.pool_g[NITROGEN, -1] < dry.pool_g[NITROGEN, -1]
+
+
+def test_that_emptying_half_the_beds_for_two_weeks_stores_what_is_not_wanted(forecaster):
+    """What is stored rises by supply less demand, less what leaves with water: nitrogen on account."""
+    full, half = (
+        loop_forecast(forecaster, batches=tuple(batch_of(f"L-{n}", plants=25) for n in range(many)))
+        for many in (4, 2)
+    )
+    days = slice(30, 44)
+    for loop in (full, half):
+        assert not loop.unmet_g[NITROGEN, days].any()
+        rise = loop.pool_g[NITROGEN, 44] - loop.pool_g[NITROGEN, 30]
+        net = (loop.supply_g - loop.demand_g - loop.leaving_g)[NITROGEN, days].sum()
+        assert rise == pytest.approx(net, rel=1e-9)
+    assert half.pool_g[NITROGEN, 44] > full.pool_g[NITROGEN, 44]
+    stored = half.pool_g[NITROGEN, 44] - full.pool_g[NITROGEN, 44]
+    saved = (full.demand_g - half.demand_g)[NITROGEN, :44].sum()
+    washed = (half.leaving_g - full.leaving_g)[NITROGEN, :44].sum()
+    assert stored == pytest.approx(saved - washed, rel=1e-9)
+
+
+@given(feed=st.floats(1, 2000), more=st.floats(0, 500))
+@settings(max_examples=20)
+def test_that_more_feed_never_leaves_less_in_the_water_or_more_unmet(feed, more):
+    forecaster = Forecaster(CATALOGUE)
+    less, greater = (
+        forecaster.preview(
+            farm_of(
+                fish_groups=(group_of(feeding=Feeding.FIXED, feed_g_per_day=given_),),
+                batches=weekly_batches(10),
+            )
+        ).loops[0]
+        for given_ in (feed, feed + more)
+    )
+    assert (less.pool_g <= greater.pool_g + 1e-9).all()
+    assert (less.unmet_g >= greater.unmet_g - 1e-9).all()
