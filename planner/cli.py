@@ -21,7 +21,7 @@ FAULTY: Final = 1
 WRONG_USAGE: Final = 2
 INTERRUPTED: Final = 130
 
-COMMANDS: Final = ("new", "check", "forecast", "week", "calendar", "import", "export", "verify")
+COMMANDS: Final = ("new", "check", "forecast", "week", "calendar", "import", "export", "verify", "why")
 TRACEBACK_ASKED_BY: Final = "RAFTWEEK_TRACEBACK"
 
 _DATABASE_HEAD: Final = b"SQLite format 3\0"

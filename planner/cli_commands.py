@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING, Any, Final
 from planner import __version__
 from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means, is_text, local_today
 from planner.commands_verify import add_verify
+from planner.commands_why import add_why
 
 if TYPE_CHECKING:
     from planner.farm.farm import Farm
@@ -41,6 +42,7 @@ examples:
   raftweek import school.toml school.raftweek         make a farm file of a text
   raftweek export school.raftweek school.toml         write a farm file as text
   raftweek verify --area water                        hold the arithmetic against print
+  raftweek why school.toml week 2027-W18 N            how a figure came about
 
 exit codes: 0 good, 1 the farm has faults or cannot be read, 2 wrong usage"""
 
@@ -68,6 +70,7 @@ def parser() -> argparse.ArgumentParser:
     _add_import(commands)
     _add_export(commands)
     add_verify(commands)
+    add_why(commands)
     return whole
 
 

@@ -36,7 +36,7 @@ def group_named(ground: Ground, about: Id) -> GroupForecast:
 def why_feed(ground: Ground, group: GroupForecast, day: int) -> Explanation:
     """Return why a group is fed so much on a day."""
     entry: FishGroup = ground.groups[group.group]
-    reason = _reason_for_given_feed(ground, entry, group, day)
+    reason = given_feed_note(ground, entry, group, day)
     if reason is not None:
         given = reason.kind is NoteKind.FEED_GIVEN
         inputs = (entered("value", group.feed_g[day], "g/d", group.name),) if given else ()
@@ -76,7 +76,7 @@ def _feed(
     )
 
 
-def _reason_for_given_feed(ground: Ground, entry: FishGroup, group: GroupForecast, day: int) -> Note | None:
+def given_feed_note(ground: Ground, entry: FishGroup, group: GroupForecast, day: int) -> Note | None:
     """Return the note of a day on which feed does not go by the group's own rule, else None."""
     if group.count[day] <= 0:
         return Note(kind=NoteKind.NO_FISH)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import fields
 from typing import Final
 
 import numpy as np
@@ -25,9 +24,8 @@ _NITROGEN: Final = ELEMENTS.index("n")
 _PER_THOUSAND: Final = 1000.0
 _PER_MILLION: Final = 1_000_000.0
 _NOTHING_G: Final = 1e-9
-_SPLIT: Final = frozenset({"content_g", "fish_g", "solids_g", "gas_g", "demand_g"})
-"""Element arrays of a loop that say where the feed goes or what is wanted, not what reaches the water."""
-_OWN_ANSWER: Final = frozenset({"dissolved_g", "top_up_g", "dose_g"})
+_MORE: Final = ("mineralised_g", "liquor_g")
+"""What else a loop may be supplied with: from solids where they lie, and from solids batches."""
 
 
 def why_supply(ground: Ground, loop: LoopForecast, week: int, element: int) -> Explanation:
@@ -60,20 +58,12 @@ def _parts(ground: Ground, loop: LoopForecast, week: int, element: int) -> Itera
 def _rest_inputs(
     ground: Ground, loop: LoopForecast, week: int, element: int, *, rest: float
 ) -> tuple[Input, ...]:
-    """Return what else is supplied, by the names the forecast has for it as far as they add up."""
-    if abs(rest) <= _NOTHING_G:
-        return ()
-    others = [name for name in _element_arrays(loop) if name not in _SPLIT | _OWN_ANSWER]
-    sums = {name: _week_sum(ground, getattr(loop, name), week, element) for name in others}
-    named = {name: value for name, value in sums.items() if abs(value - rest) <= _NOTHING_G}
-    name = next(iter(named), "others")
-    return (worked(name, rest, "g"),)
-
-
-def _element_arrays(loop: LoopForecast) -> list[str]:
-    shape = loop.demand_g.shape
-    found = [field.name for field in fields(loop)]
-    return [name for name in found if getattr(getattr(loop, name), "shape", None) == shape]
+    """Return what else is supplied, each by the name the forecast has for it."""
+    arrays = {name: getattr(loop, name, None) for name in _MORE}
+    sums = {name: _week_sum(ground, one, week, element) for name, one in arrays.items() if one is not None}
+    left = rest - sum(sums.values())
+    named = {**sums, "others": left if abs(left) > _NOTHING_G else 0.0}
+    return tuple(worked(name, value, "g") for name, value in named.items() if value)
 
 
 def _week_sum(ground: Ground, by_day: Floats, week: int, element: int) -> float:

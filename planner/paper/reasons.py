@@ -1,0 +1,183 @@
+"""Sentences for reasons of a shortage, and lines of text for an explanation of a figure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from datetime import date
+from typing import Final
+
+from planner.forecast.why.formulas import Formula
+from planner.forecast.why.reasons import Reason, ReasonKind
+from planner.forecast.why.values import Explanation, Input, Note, NoteKind, Origin
+from planner.paper.words import day_words, percent_words
+
+_DIGITS: Final = 4
+_INDENT: Final = "  "
+
+
+def reason_sentence(reason: Reason, *, beside: date | None = None) -> str:
+    """Return why an element is short, in one sentence without a full stop.
+
+    `beside` leaves the year out of days in its year.
+    """
+    words = {name: _short(value) for name, value in reason.values}
+    words |= {name: percent_words(float(value)) for name, value in reason.values if name.endswith("_share")}
+    words |= {
+        "about": reason.about,
+        "on": day_words(reason.on, beside=beside) if reason.on else "",
+        "span": f"until {day_words(reason.until_on, beside=beside)}" if reason.until_on else _TO_THE_END,
+    }
+    return _REASONS[reason.kind].format(**words)
+
+
+def _short(value: float | str) -> str:
+    return value if isinstance(value, str) else f"{value:,.0f}"
+
+
+_TO_THE_END: Final = "for the rest of the plan"
+
+_REASONS: Final[Mapping[ReasonKind, str]] = {
+    ReasonKind.FISH_HARVESTED: "{fish} fish harvested on {on}: feed falls {fall_share} {span}",
+    ReasonKind.OFF_FEED: "{about} off feed for {days} d of the week",
+    ReasonKind.DOSE_ENDED: "the dose of {about} runs out: it was last given on {on}",
+    ReasonKind.NEAR_HARVEST: (
+        "many plants near harvest ({plants}): the plants want {rise_share} more than in the four weeks before"
+    ),
+    ReasonKind.MORE_PLANTS: (
+        "the plants have grown: they want {rise_share} more than in the four weeks before"
+    ),
+    ReasonKind.NO_FISH: "no fish are fed in {about}",
+    ReasonKind.YOUNG_FISH: (
+        "{about}: the fish are young, {weight_g} g each against {harvest_weight_g} g at harvest"
+    ),
+    ReasonKind.COLD_WATER: (
+        "cold water: at {water_c} °C {about} grow at {growth_share} of what they would at {optimum_c} °C"
+    ),
+    ReasonKind.WARM_WATER: (
+        "warm water: at {water_c} °C {about} grow at {growth_share} of what they would at {optimum_c} °C"
+    ),
+    ReasonKind.LITTLE_FED: (
+        "more is planted than the fish feed: {fed} g/m²/d are fed, where {low} to {high} are usual"
+    ),
+    ReasonKind.LITTLE_IN_FEED: ("the feed holds too little of it: even {high} g/m²/d would not be enough"),
+}
+
+FORMULA_WORDS: Final[Mapping[Formula, str]] = {
+    Formula.SUM: "the sum of its parts",
+    Formula.MEAN: "the mean of its parts",
+    Formula.LEAST: "the least of its parts",
+    Formula.AS_ENTERED: "as entered",
+    Formula.NOTHING: "nothing",
+    Formula.SEEDS: "plants wanted, over the share that comes up and lives in the nursery, rounded up",
+    Formula.STAND_LINE: "all come up to the best temperature, none at the ceiling, in a line between",
+    Formula.STAND_TABLE: "read from the crop's table of normal seedlings by temperature",
+    Formula.STAGE_DAYS: "days by the book or the grower, in whole days, and what warmth and light add",
+    Formula.PICKING_DAYS: "days from the first pick to the last, and the last day itself",
+    Formula.LATER_DAYS: "days until warmth and light have added up to the days by the book, less those days",
+    Formula.BATCH_PLANTS: "plants that live, times the share of their picks that falls in the week",
+    Formula.BATCH_GRAMS: "plants that live, times the share of their picks, times what a plant gives",
+    Formula.BATCH_DEMAND: "plants, times dry mass formed in the week, times content",
+    Formula.BATCH_DEMAND_IRON: "plants, times dry mass formed in the week, times content",
+    Formula.DRY_MASS_IN_WEEK: "dry mass of a whole plant, times the share of its growth in the week",
+    Formula.WHOLE_DRY_MASS: "fresh yield, times dry matter, over the part of the plant that is harvested",
+    Formula.WINDOW_YIELD: "yield by the book, for more or fewer picks than the book has",
+    Formula.RATIO: "supply over demand",
+    Formula.DISSOLVED: "what the feed holds, less solids, fish and gas",
+    Formula.IN_FEED_NITROGEN: "feed, times protein, over protein per nitrogen",
+    Formula.IN_FEED: "feed, times its content",
+    Formula.IN_FEED_IRON: "feed, times its content",
+    Formula.IN_SOLIDS: "what the feed holds, times the share that leaves as solids",
+    Formula.KEPT_IN_FISH: "gain, times body content, less what this feed cannot give",
+    Formula.KEPT_IN_FISH_IRON: "gain, times body content, less what this feed cannot give",
+    Formula.LOST_AS_GAS: "what the feed holds, times the share lost as gas, less what is not there to lose",
+    Formula.TOP_UP: "make-up water, times what a litre brings, times days",
+    Formula.TOP_UP_LITRES: "water of the loop, times the usual share a day",
+    Formula.DOSE: "grams of a dose, times the share of the element, times doses that count in the week",
+    Formula.FEED_BY_GAIN: "gain, times feed conversion",
+    Formula.GAIN: "fish, times what each gains in the day",
+    Formula.WEIGHT_AFTER: "the cube root of weight grows by the coefficient times warmth",
+    Formula.EFFECTIVE_TEMPERATURE: "the best temperature, times how well the fish grow at this one",
+    Formula.FEED_BY_PERCENT: "mass of the fish, times percent of body weight",
+    Formula.FEED_RATIO: "feed over planted area",
+    Formula.PLANTED_AREA: "leafy and fruiting crops in their final places",
+    Formula.AREA_FED: "feed over the feed-rate ratio of the band's end",
+    Formula.MIXED_BAND: "bands of leafy and fruiting crops mixed by area, for the protein that is fed",
+    Formula.DENSITY: "mass of fish over the tank's volume",
+    Formula.GROUP_MASS: "fish, times their mean weight",
+}
+
+_NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
+    NoteKind.CAPPED_SPLIT: "more is asked for than the feed holds; {capped_g} g are left out",
+    NoteKind.ASSUMED_TEMPERATURE: "the water temperature is not known; {assumed_c} °C, the best, is assumed",
+    NoteKind.BOOK_DURATIONS: "the climate is not known: durations are those of the book, the same all year",
+    NoteKind.UNKNOWN_CLIMATE: "part of the climate is not known and slows nothing",
+    NoteKind.STRETCHED: "the stage is cut off at its longest",
+    NoteKind.GIVEN_UP: "the season is too slow: the crop is given up at {size_share} of its size",
+    NoteKind.DELAY: (
+        "first pick {days} d late because of {cause} (light alone {by_light} d, warmth alone {by_warmth} d)"
+    ),
+    NoteKind.LEAST_STAND: "hardly any would come up; the least share is taken",
+    NoteKind.OTHERS: "{many} smaller parts are summed as others",
+    NoteKind.NO_FISH: "no fish on that day",
+    NoteKind.OFF_FEED: "off feed since {from}",
+    NoteKind.PURGED: "purged for {days} days before the harvest on {harvest}",
+    NoteKind.FEED_GIVEN: "feed really given, entered from {from} on",
+    NoteKind.NOTHING_PLANTED: "nothing is planted",
+    NoteKind.NOTHING_WANTED: "nothing is wanted",
+    NoteKind.BAND: "this counts as: {band}",
+    NoteKind.OVER_LIMIT: "over the limit of the species",
+}
+
+
+def note_sentence(note: Note) -> str:
+    """Return a note in words."""
+    values = {name: _number(value) for name, value in note.values}
+    return _NOTE_WORDS[note.kind].format(**values)
+
+
+def _number(value: float | str) -> str:
+    return value if isinstance(value, str) else f"{value:.{_DIGITS}g}"
+
+
+def _amount(value: float, unit: str) -> str:
+    """Return a number with its unit; a bare share has none."""
+    return _number(value) if unit == "1" else f"{_number(value)} {unit}"
+
+
+def explanation_lines(explanation: Explanation, *, depth: int, level: int = 0) -> Iterator[str]:
+    """Yield an explanation as indented lines, down to a depth (0: the figure alone)."""
+    lead = _INDENT * level
+    yield f"{lead}{_headline(explanation)}"
+    if level >= depth:
+        return
+    inner = lead + _INDENT
+    yield f"{inner}{FORMULA_WORDS[explanation.formula]}: {explanation.formula.value}"
+    for one in explanation.inputs:
+        yield f"{inner}{input_line(one)}"
+    for note in explanation.notes:
+        yield f"{inner}note: {note_sentence(note)}"
+    for child in explanation.children:
+        yield from explanation_lines(child, depth=depth, level=level + 1)
+
+
+def _headline(explanation: Explanation) -> str:
+    value = "no figure" if explanation.value is None else _amount(explanation.value, explanation.unit)
+    about = f" of {explanation.about}" if explanation.about else ""
+    on = f", {day_words(explanation.on)}" if explanation.on else ""
+    return f"{explanation.title}{about}: {value}{on}"
+
+
+def input_line(one: Input) -> str:
+    """Return an input with where it comes from and how sure it is."""
+    head = f"{one.name} = {_amount(one.value, one.unit)}"
+    match one.origin:
+        case Origin.WORKED_OUT:
+            return f"{head} (worked out)"
+        case Origin.ENTERED:
+            return f"{head} (entered for {one.about})"
+        case Origin.FIGURE:
+            spread = (
+                "" if one.low is None or one.high is None else f"{_number(one.low)} to {_number(one.high)}; "
+            )
+            source = one.source or "no source"
+            return f"{head} ({spread}{source}, {one.confidence}; {one.conditions}; {one.path})"

@@ -1,0 +1,96 @@
+"""The command why: figures named in words, explained as text and as data."""
+
+from __future__ import annotations
+
+import json
+
+import pytest
+
+
+def test_that_seeds_are_explained_with_formula_sources_and_confidence(run, kitchen):
+    said = run("why", kitchen, "batch", "LTB-27W14-A", "seeds")
+    assert (said.code, said.err) == (0, "")
+    assert said.out.startswith("seeds of LTB-27W14-A: 28 seeds, Thu 8 Apr 2027\n")
+    assert "⌈plants / (germination_share × stand_share × nursery_survival_share)⌉" in said.out
+    assert "0.8 to 0.99; seedact201, common practice" in said.out
+
+
+def test_that_a_short_element_is_told_with_its_reasons_first(run, kitchen):
+    out = run("why", kitchen, "week", "2027-W18", "N").out.replace("\u00a0", " ")
+    assert out.startswith("because: 74 fish harvested on Mon 3 May: feed falls 62 % until Fri 2 Jul\n")
+    assert "ratio of N: " in out
+
+
+@pytest.mark.parametrize(
+    ("words", "title", "unit"),
+    [
+        (("batch", "ltb-27w14-a", "first-pick"), "first pick", "d"),
+        (("batch", "LTB-27W14-A", "nursery"), "nursery days", "d"),
+        (("week", "2027-w18", "n", "supply"), "supply", "g"),
+        (("week", "2027-05-05", "Fe", "demand"), "demand", "g"),
+        (("week", "2027-W18", "least"), "limiting element", "g/g"),
+        (("week", "2027-W18", "feed"), "feed a day in the week", "g/d"),
+        (("week", "2027-W18", "feed-ratio"), "feed-rate ratio", "g/m²/d"),
+        (("week", "2027-W18", "area"), "area fed", "m²"),
+        (("week", "2027-W18", "crop", "lettuce-leaf"), "harvest", "plants"),
+        (("week", "2027-W18", "crop", "lettuce-leaf", "kg"), "harvest", "g"),
+        (("fish", "winter fish", "2027-05-03"), "feed", "g/d"),
+        (("tank", "Big tank", "2027-05-03"), "density", "kg/m³"),
+    ],
+)
+def test_that_every_subject_can_be_named(run, kitchen, words, title, unit):
+    data = json.loads(run("why", kitchen, *words, "--json").out)
+    assert (data["format"], data["title"], data["unit"]) == ("raftweek.why/1", title, unit)
+    assert data["value"] is not None
+
+
+def test_that_the_values_are_those_of_the_forecast(run, kitchen):
+    week = next(
+        week
+        for week in json.loads(run("forecast", kitchen, "--json").out)["loops"][0]["weeks"]
+        if week["week"] == "2027-W18"
+    )
+    for words, value in (
+        (("N",), week["elements"]["N"]["ratio"]),
+        (("K", "supply"), week["elements"]["K"]["supply_g"]),
+        (("Ca", "demand"), week["elements"]["Ca"]["demand_g"]),
+        (("feed-ratio",), week["feed_ratio_g_per_m2_d"]),
+    ):
+        data = json.loads(run("why", kitchen, "week", "2027-W18", *words, "--json").out)
+        assert data["value"] == pytest.approx(value, abs=1e-6)
+
+
+def test_that_depth_says_how_far_to_go_down(run, kitchen):
+    none, one, deep = (
+        run("why", kitchen, "week", "2027-W12", "N", "demand", "--depth", depth).out for depth in (0, 1, 5)
+    )
+    assert len(none.splitlines()) == 1
+    assert len(none) < len(one) < len(deep)
+    assert "dry mass of a whole plant" in deep
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        (("bach", "X", "seeds"), 'Did you mean "batch"?'),
+        (("batch", "LTB-27W14-Z", "seeds"), 'there is no batch "LTB-27W14-Z". Did you mean'),
+        (("batch", "LTB-27W14-A", "seed"), 'Did you mean "seeds"?'),
+        (("batch", "LTB-27W14-A"), "takes two words more"),
+        (("week", "2027-W18"), "takes a week and a figure"),
+        (("week", "2028-W40", "N"), "52 weeks from 2027-01-04"),
+        (("week", "soon", "N"), '"soon" is not a date'),
+        (("week", "2027-W18", "Zn"), 'a week has no figure "Zn"'),
+        (("week", "2027-W18", "N", "surplus"), "neither supply nor demand"),
+        (("week", "2027-W18", "crop", "lettuce"), 'Did you mean "lettuce-leaf"?'),
+        (("week", "2027-W18", "crop", "lettuce-leaf", "t"), "neither plants nor kg"),
+        (("fish", "Sumer fish", "2027-05-03"), "there is no fish group"),
+        (("fish", "Winter fish", "2031-05-03"), "outside the plan"),
+        (("tank", "Big tank", "yesterday"), "is not a date"),
+        (("week", "2027-W18", "N", "--loop", "Other"), 'there is no loop "Other"'),
+        (("week", "2027-W18", "N", "--depth", "deep"), '"deep" is not a number of levels'),
+    ],
+)
+def test_that_a_subject_that_is_not_there_is_told_with_what_is(run, kitchen, words, told):
+    said = run("why", kitchen, *words)
+    assert (said.code, said.out) == (2, "")
+    assert told in said.err
