@@ -11,13 +11,15 @@ from planner.bootstrap import FARM_SUFFIX, Means, is_text, local_now
 from planner.platform_guard import this_refusal
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from PySide6.QtCore import QSettings
 
     from planner.actions.session import Session
-    from planner.desk.newfarm.answers import Answers
-    from planner.desk.services import DeskServices, Rooms, WorkspaceNeeds
+    from planner.desk.services import CheckStep, DeskServices, Rooms, WorkspaceNeeds
     from planner.desk.workspace import Workspace
     from planner.farm.farm import Farm
+    from planner.planning.answers import Answers
     from planner.store.store import FarmStore
 
 ORGANISATION: Final = "Raftweek"
@@ -104,6 +106,7 @@ class Wiring:
             where=self.where,
             troubles=(StoreError, PaperError, OSError),
             make_workspace=self.make_workspace,
+            check=self.check,
         )
 
     def open_farm(self, path: Path) -> Session:
@@ -129,7 +132,7 @@ class Wiring:
 
     def new_farm(self, path: Path, answers: Answers) -> Session:
         """Make a farm file of the answers and open it."""
-        from planner.desk.newfarm.draft import drafted
+        from planner.planning.draft import drafted
 
         return self._created(path, drafted(answers, self._means.forecaster).farm)
 
@@ -166,3 +169,9 @@ class Wiring:
         from planner.desk.workspace import Workspace
 
         return Workspace(needs, forecaster=self._means.forecaster)
+
+    def check(self) -> Iterator[CheckStep]:
+        """Work the published cases out, a few at a time."""
+        from planner.bootstrap_checks import check_steps
+
+        return check_steps(self._means)

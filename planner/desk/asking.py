@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QWidget
 
 from planner.desk import settings
 from planner.desk.book import BookShelf
-from planner.desk.newfarm.answers import Answers
 from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
 from planner.desk.outlook import Outlook
 from planner.desk.printing import PrintDialog, PrintNeeds, PrintWish
@@ -19,6 +18,7 @@ from planner.desk.services import WorkspaceNeeds
 from planner.desk.sheets import CHOICES, LONGEST_WEEKS, Sheets, calendar_sheets, paper_named
 from planner.desk.theme import Theme
 from planner.paper.errors import PaperError
+from planner.planning.answers import Answers
 
 
 class Asking(QObject):

@@ -23,7 +23,6 @@ from planner.desk.messages import Ask, Question
 from planner.desk.mover import codes_of, refusal_sentence
 from planner.desk.outlook import Outlook
 from planner.desk.say import tr
-from planner.desk.settling import Settled, settle_altered, settle_new
 from planner.desk.theme import Theme
 from planner.desk.words import kind_words
 from planner.farm.changes import ChangeSet
@@ -32,6 +31,7 @@ from planner.farm.farm import Farm, Thing, kind_named, kind_of, label_of, things
 from planner.farm.faults import FarmFaultError
 from planner.farm.fish import FishGroup
 from planner.forecast.engine import Forecaster
+from planner.planning.settling import Settled, settle_altered, settle_new
 
 _CAUTIONED: Final = {
     "dose": ("dose sheet",),

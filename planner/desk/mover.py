@@ -16,7 +16,6 @@ from planner.desk.lanes.scene import BalanceScene, Bar
 from planner.desk.outlook import Outlook
 from planner.desk.say import tr
 from planner.desk.scene_of import balance_of
-from planner.desk.settling import Settler, Step
 from planner.desk.words import refusal_words
 from planner.farm.changes import ChangeSet, applied
 from planner.farm.crops import Batch
@@ -26,6 +25,7 @@ from planner.forecast.engine import Forecaster
 from planner.forecast.values import Forecast
 from planner.forecast.verdicts import week_verdicts
 from planner.planning.placement import Refusal
+from planner.planning.settling import Settler, Step
 
 
 def refusal_sentence(refusal: Refusal, codes: dict[Id, str]) -> str:

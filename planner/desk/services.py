@@ -7,7 +7,7 @@ window is painted before they are read.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -23,8 +23,9 @@ from planner.desk.settings import Memory
 from planner.desk.theme import Theme
 
 if TYPE_CHECKING:
-    from planner.desk.newfarm.answers import Answers
     from planner.desk.workspace import Workspace
+    from planner.forecast.verify.run import CaseResult
+    from planner.planning.answers import Answers
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,12 +42,22 @@ class WorkspaceNeeds:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class CheckStep:
+    """A few published cases worked out: their area by key and title, and how many cases there are in all."""
+
+    area: str
+    title: str
+    cases: int
+    results: tuple[CaseResult, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Rooms:
     """What is read in after the first paint: the callables behind the menus, and the workspace.
 
     `troubles` are the errors of disk and database that are to be expected; the text of one is a sentence
     for the user. Every callable here may raise them, and an act on a session too. What takes a session
-    takes one that came from here.
+    takes one that came from here. `check` works published cases out, a few at each step.
     """
 
     open_farm: Callable[[Path], Session]
@@ -58,6 +69,7 @@ class Rooms:
     where: Callable[[Any], Path | None]
     troubles: tuple[type[Exception], ...]
     make_workspace: Callable[[WorkspaceNeeds], Workspace]
+    check: Callable[[], Iterator[CheckStep]]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

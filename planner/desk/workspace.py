@@ -22,7 +22,6 @@ from planner.desk.editing import Editing
 from planner.desk.facts import page_of
 from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.mover import DeskMover
-from planner.desk.newfarm.answers import Answers
 from planner.desk.outlook import Outlook, look_out, unknown_keys
 from planner.desk.say import tr
 from planner.desk.scene_of import scene_of
@@ -38,6 +37,7 @@ from planner.farm.faults import FarmFaultError, Fault
 from planner.farm.fields import Id
 from planner.farm.mark import plan_mark
 from planner.forecast.engine import Forecaster
+from planner.planning.answers import Answers
 
 _NAMED = 5
 

@@ -8,14 +8,14 @@ from hypothesis import strategies as st
 from PySide6.QtCore import Qt
 
 from planner.desk.book import BookShelf
-from planner.desk.newfarm.answers import Answers, BedWish, CropWish
 from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
-from planner.desk.newfarm.draft import drafted, feed_for, plants_per_sowing, weeks_between_sowings
 from planner.desk.theme import LIGHT
 from planner.farm.crops import Target, TargetUnit
 from planner.farm.ids import new_id
 from planner.farm.species import BedKind
 from planner.forecast.checks import all_faults
+from planner.planning.answers import Answers, BedWish, CropWish
+from planner.planning.draft import drafted, feed_for, plants_per_sowing, weeks_between_sowings
 from tests.desk.helpers import TODAY, nameless_controls, put_away
 
 MONDAY = date(2027, 3, 8)

@@ -27,7 +27,6 @@ from PySide6.QtWidgets import (
 from planner.desk.forms.editors import Choice, EditorNeeds, FieldEditor, editor_for, enum_choices
 from planner.desk.forms.form import FieldRow
 from planner.desk.forms.reading import UnreadError
-from planner.desk.newfarm.answers import Answers, BedWish, CropWish
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.words import choice_words, fault_words, field_words, limit_words, unit_words
@@ -39,6 +38,7 @@ from planner.farm.fields import FieldKind, FieldSpec, specs_of
 from planner.farm.fish import FishGroup
 from planner.farm.site import Bed, Site, Tank
 from planner.farm.species import BedKind
+from planner.planning.answers import Answers, BedWish, CropWish
 
 _HOLES: Final = 4000
 _METRES: Final = FieldSpec(kind=FieldKind.NUMBER, low=0.1, high=1000, unit="m", may_be_none=True)

@@ -14,7 +14,6 @@ from string import ascii_uppercase
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
-from planner.desk.newfarm.answers import Answers, BedWish, CropWish
 from planner.farm.crops import Batch, Target, TargetUnit
 from planner.farm.farm import DAYS_PER_WEEK, Farm, Settings
 from planner.farm.fields import NO_ID, Id
@@ -23,6 +22,7 @@ from planner.farm.ids import new_id
 from planner.farm.site import Bed, Loop, Site, Tank
 from planner.farm.species import BedKind, Crop, HarvestKind
 from planner.forecast.engine import Forecaster
+from planner.planning.answers import Answers, BedWish, CropWish
 from planner.planning.wishes import place_wishes
 
 G_PER_KG: Final = 1000.0

@@ -7,13 +7,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from planner.desk.settling import Settler, Step, settle_altered, settle_new
 from planner.farm.changes import ChangeSet, applied
 from planner.farm.crops import Batch, Phase, Placement
 from planner.farm.ids import new_id
 from planner.farm.species import BedKind
 from planner.forecast.checks import all_faults
 from planner.planning.placement import Refusal, RefusalKind
+from planner.planning.settling import Settler, Step, settle_altered, settle_new
 from planner.shipped import shipped_path
 
 
