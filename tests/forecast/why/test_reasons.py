@@ -111,8 +111,8 @@ def test_that_a_dose_that_runs_out_is_named(forecaster):
 
 
 def test_that_growing_plants_are_told_with_how_much_more_they_want(forecaster):
-    farm = farm_of(fish_groups=(group_of(count=2),), batches=weekly_batches(1, plants=200))
-    found = asked(farm, forecaster, 6)
+    farm = farm_of(fish_groups=(group_of(count=20),), batches=weekly_batches(1, plants=200))
+    found = asked(farm, forecaster, 5)
     (reason,) = (one for one in found if one.kind is ReasonKind.NEAR_HARVEST)
     values = dict(reason.values)
     assert values["plants"] == 200
