@@ -26,6 +26,7 @@ from planner.planning.answers import Answers, BedWish, CropWish
 from planner.planning.wishes import place_wishes
 
 G_PER_KG: Final = 1000.0
+L_PER_M3: Final = 1000.0
 _NURSERY_COLUMNS: Final = 12
 
 
@@ -41,7 +42,7 @@ def drafted(answers: Answers, forecaster: Forecaster) -> Draft:
     """Return the farm that the answers lead to, with places given to every sowing that fits."""
     catalogue = forecaster.catalogue
     site = Site(id=new_id(), name=answers.name, place=answers.place, latitude_deg=answers.latitude_deg)
-    loop = Loop(id=new_id(), name="Loop 1", site=site.id, water_l=answers.tank_l)
+    loop = Loop(id=new_id(), name="Loop 1", site=site.id, water_l=_water_l(answers, catalogue))
     tank = Tank(id=new_id(), name="Fish tank 1", loop=loop.id, volume_l=answers.tank_l)
     crops = [catalogue.crops[wish.crop] for wish in answers.crops]
     beds = tuple(_bed(wish, loop.id, crops) for wish in answers.beds)
@@ -59,6 +60,21 @@ def drafted(answers: Answers, forecaster: Forecaster) -> Draft:
     farm = replace(farm, beds=(*beds, *_nursery(farm, forecaster, loop.id)))
     placed = place_wishes(farm, forecaster.preview(farm))
     return Draft(farm=placed.farm, unplaced=len(placed.refusals))
+
+
+def _water_l(answers: Answers, catalogue: Catalogue) -> float:
+    """Return a first guess at all the water that goes round: the tank's, and what the beds hold [L]."""
+
+    def metres(name: str) -> float:
+        return catalogue.figure(f"coefficient/sizing/{name}").value
+
+    held = {
+        BedKind.RAFT: metres("raft_water_depth"),
+        BedKind.MEDIA: metres("media_bed_depth") * metres("media_void_share"),
+        BedKind.NURSERY: 0.0,
+    }
+    in_beds = sum(wish.length_m * wish.width_m * held[wish.kind] for wish in answers.beds)
+    return round(answers.tank_l + in_beds * L_PER_M3)
 
 
 def _fish(answers: Answers, tank: Id, catalogue: Catalogue) -> tuple[FishGroup, ...]:
