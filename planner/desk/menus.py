@@ -110,6 +110,11 @@ _VIEW: Final = (
 )
 _HELP: Final = (
     Entry(key="help.glossary", text="&Words used here", keys="F1", picture="info"),
+    Entry(
+        key="help.check",
+        text="&Check the arithmetic…",
+        tip="Work published figures out again and see how far the program is from print",
+    ),
     Entry(key="help.about", text="&About and cautions"),
 )
 

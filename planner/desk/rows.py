@@ -28,13 +28,17 @@ class Column:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Row:
-    """One row: what it is about, the texts shown, and what each column is sorted by."""
+    """One row: what it is about, the texts shown, and what each column is sorted by.
+
+    `ink` is the colour its texts are written in, None for the usual one.
+    """
 
     id: str
     texts: tuple[str, ...]
     sort: tuple[Any, ...]
     spoken: str = ""
     payload: Any = None
+    ink: Any = None
 
 
 class RowsModel(QAbstractTableModel):
@@ -117,6 +121,10 @@ def _alignment(_: Row, __: int, column: Column) -> Qt.AlignmentFlag:
     return _side(column)
 
 
+def _ink(row: Row, _: int, __: Column) -> Any:
+    return row.ink
+
+
 def _spoken(row: Row, at: int, column: Column) -> str:
     return row.spoken or f"{column.title}: {row.texts[at]}"
 
@@ -130,6 +138,7 @@ _LOOK_UP: Final[dict[int, Callable[[Row, int, Column], Any]]] = {
     Qt.ItemDataRole.DisplayRole: _text,
     Qt.ItemDataRole.TextAlignmentRole: _alignment,
     Qt.ItemDataRole.AccessibleTextRole: _spoken,
+    Qt.ItemDataRole.ForegroundRole: _ink,
     SORT_ROLE: _sort,
     ID_ROLE: _id,
 }

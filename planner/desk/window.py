@@ -227,6 +227,7 @@ class MainWindow(QMainWindow):
             "change.redo": self.conduct.redo,
             "help.glossary": self.show_glossary,
             "help.about": self.show_about,
+            "help.check": self.show_check,
         }
         if self.files is not None:
             entries["farm.open"] = self.files.ask_open
@@ -254,6 +255,13 @@ class MainWindow(QMainWindow):
         """Show what the program is, and its cautions."""
         cautions = self.workspace.cautions() if self.workspace else ()
         AboutDialog(self._services.version, cautions, self.theme, self).open()
+
+    def show_check(self) -> None:
+        """Work the published cases again and show how they come out."""
+        if self.rooms is not None:
+            from planner.desk.checking.dialog import CheckDialog
+
+            CheckDialog(self.rooms.check, self.theme, self).open()
 
     def _on_submenu(self) -> None:
         for key, submenu in self.menus.submenus.items():

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication, QCalendarWidget, QComboBox, QLineEdi
 from planner.actions.memory import MemoryKeeper
 from planner.actions.session import Session
 from planner.bootstrap import Means
+from planner.bootstrap_checks import check_steps
 from planner.desk.messages import Question
 from planner.desk.services import DeskServices, Rooms
 from planner.desk.workspace import Workspace
@@ -74,6 +75,7 @@ class FakeRooms:
             where=self.where,
             troubles=(StoreError,),
             make_workspace=self.make_workspace,
+            check=self.check,
         )
 
     def _called(self, name, *about):
@@ -107,6 +109,9 @@ class FakeRooms:
 
     def make_workspace(self, needs):
         return Workspace(needs, forecaster=self.means.forecaster)
+
+    def check(self):
+        return check_steps(self.means)
 
 
 def services(rooms, folder, ask):

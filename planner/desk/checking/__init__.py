@@ -1,0 +1,1 @@
+"""The page of published cases: what the program makes of each, beside what was printed."""

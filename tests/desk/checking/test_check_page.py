@@ -1,0 +1,184 @@
+"""The page of published cases shows every one, sorted, searched and marked, without standing still."""
+
+from dataclasses import replace
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+
+from planner.bootstrap_checks import check_steps
+from planner.catalogue.errors import CatalogueError
+from planner.commands_verify import results_of, shipped_areas
+from planner.desk.checking.dialog import CheckDialog
+from planner.desk.checking.rows import case_columns, case_page, case_rows, counts_words
+from planner.desk.rows import RowsModel
+from planner.desk.theme import DARK, LIGHT, contrast
+from planner.forecast.verify.run import Verdict
+from tests.desk.helpers import nameless_controls, put_away
+
+
+@pytest.fixture(scope="session")
+def steps(means):
+    return tuple(check_steps(means))
+
+
+@pytest.fixture(scope="session")
+def results(steps):
+    return tuple(result for step in steps for result in step.results)
+
+
+@pytest.fixture(scope="session")
+def few(steps):
+    """A few cases of every step, one of them put outside its tolerance."""
+    thin = [replace(step, cases=2 * len(steps), results=step.results[:2]) for step in steps]
+    good, *others = thin[5].results
+    thin[5] = replace(thin[5], results=(replace(good, ours=good.ours * 2 + 1, within=False), *others))
+    return tuple(thin)
+
+
+@pytest.fixture
+def dialog(qtbot, few):
+    dialog = CheckDialog(lambda: iter(few), LIGHT)
+    dialog.show()
+    qtbot.waitUntil(lambda: dialog.is_done)
+    yield dialog
+    put_away(dialog)
+
+
+def shown(dialog, column):
+    return [dialog.shown.index(at, column).data() for at in range(dialog.shown.rowCount())]
+
+
+def test_that_the_steps_give_what_the_command_gives(means, results):
+    assert results == results_of(means, shipped_areas(means))
+
+
+def test_that_no_step_is_long(steps):
+    assert all(len(step.results) <= 12 or step.results[0].farm for step in steps)
+    assert all(step.cases == sum(len(each.results) for each in steps) for step in steps)
+
+
+def test_that_the_model_of_cases_behaves(qtmodeltester, qtbot, results):
+    model = RowsModel(case_columns())
+    model.set_rows(case_rows(results[:40], {}, LIGHT))
+    qtmodeltester.check(model)
+
+
+def test_that_a_row_has_a_text_and_a_value_to_sort_by_for_each_column(results):
+    for row in case_rows(results, {}, LIGHT):
+        assert len(row.texts) == len(row.sort) == len(case_columns())
+
+
+def test_that_every_case_is_shown_and_those_outside_come_first_with_sign_word_and_colour(dialog, few):
+    verdicts = [result.verdict for step in few for result in step.results]
+    outside = verdicts.count(Verdict.OUTSIDE)
+    assert dialog.shown.rowCount() == len(verdicts)
+    words = shown(dialog, 0)
+    assert outside > 0
+    assert words[:outside] == ["✗ outside"] * outside
+    assert "✗ outside" not in words[outside:]
+    colour = dialog.shown.index(0, 0).data(Qt.ItemDataRole.ForegroundRole)
+    assert colour == LIGHT.wrong
+    assert words.count("≈ from memory") == verdicts.count(Verdict.SHOWN)
+
+
+def test_that_what_is_outside_can_be_read_in_both_looks():
+    for theme in (LIGHT, DARK):
+        assert contrast(theme.wrong, theme.stripe) >= 4.5
+
+
+def test_that_the_counts_say_how_the_cases_came_out(dialog, few):
+    results = [result for step in few for result in step.results]
+    outside = sum(result.within is False for result in results)
+    assert f"{outside} outside" in dialog.counts.text()
+    assert dialog.counts.text() == counts_words(results)
+
+
+def test_that_a_verdict_can_be_picked_by_keys(qtbot, dialog):
+    dialog.verdict.setFocus()
+    qtbot.keyClick(dialog.verdict, Qt.Key.Key_Down)
+    words = shown(dialog, 0)
+    assert words == ["✗ outside"] * dialog.shown.rowCount() != []
+
+
+def test_that_a_search_leaves_what_fits(qtbot, dialog):
+    everything = dialog.shown.rowCount()
+    qtbot.keyClicks(dialog.search, "LIGHT")
+    assert 0 < dialog.shown.rowCount() < everything
+    assert all(
+        any("light" in str(dialog.shown.index(at, column).data()).lower() for column in range(8))
+        for at in range(dialog.shown.rowCount())
+    )
+
+
+def test_that_columns_are_sorted_by_value(qtbot, dialog):
+    dialog.table.sortByColumn(3, Qt.SortOrder.DescendingOrder)
+    rows = [
+        dialog.model.rows[dialog.shown.mapToSource(dialog.shown.index(at, 0)).row()]
+        for at in range(dialog.shown.rowCount())
+    ]
+    ours = [row.payload.ours for row in rows]
+    assert ours == sorted(ours, reverse=True)
+
+
+def test_that_arrow_keys_show_all_about_a_case(qtbot, dialog):
+    dialog.table.setCurrentIndex(dialog.shown.index(0, 0))
+    qtbot.keyClick(dialog.table, Qt.Key.Key_Down)
+    row = dialog.model.rows[dialog.shown.mapToSource(dialog.table.currentIndex()).row()]
+    said = dialog.details.toPlainText()
+    assert row.payload.title in said
+    assert row.payload.publication.split(" (")[0] in said
+
+
+def test_that_a_case_page_holds_inputs_figures_and_the_reason_of_the_tolerance(results):
+    result = next(each for each in results if each.figures and each.inputs)
+    page = case_page(result, "Area")
+    texts = [fact.value for section in page.sections for fact in section.facts]
+    assert set(result.figures) <= set(texts)
+    assert any(result.publication == text for text in texts)
+
+
+def test_that_a_wrong_file_of_cases_is_said_in_the_page(qtbot):
+    def broken():
+        raise CatalogueError("is missing", file="verify/water.toml", field="title")
+        yield
+
+    dialog = CheckDialog(broken, LIGHT)
+    qtbot.waitUntil(lambda: dialog.is_done)
+    assert "verify/water.toml: title: is missing" in dialog.counts.text()
+    put_away(dialog)
+
+
+def test_that_the_page_can_be_closed_while_it_works(qtbot, steps):
+    asked = []
+
+    def slow():
+        for step in steps:
+            asked.append(step)
+            yield step
+
+    dialog = CheckDialog(slow, LIGHT)
+    dialog.show()
+    qtbot.waitUntil(lambda: len(asked) > 2)
+    put_away(dialog)
+    before = len(asked)
+    QApplication.processEvents()
+    assert len(asked) == before < len(steps)
+
+
+def test_that_every_control_of_the_page_has_a_spoken_name(dialog):
+    assert nameless_controls(dialog) == []
+
+
+def test_that_a_row_is_spoken_with_its_verdict(dialog):
+    spoken = dialog.shown.index(0, 0).data(Qt.ItemDataRole.AccessibleTextRole)
+    assert spoken.startswith("outside, ")
+    assert "published" in spoken
+
+
+def test_that_help_opens_the_page(qtbot, window):
+    window.menus.actions["help.check"].trigger()
+    (dialog,) = window.findChildren(CheckDialog)
+    qtbot.waitUntil(lambda: dialog.is_done, timeout=20000)
+    assert dialog.shown.rowCount() > 500
+    dialog.reject()
