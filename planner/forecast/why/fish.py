@@ -11,7 +11,6 @@ from planner.farm.fields import Id
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
 from planner.farm.site import Loop
 from planner.farm.species import FishSpecies
-from planner.forecast.climate import daily_series
 from planner.forecast.flags import SMALL_TANK_L
 from planner.forecast.values import GroupForecast, LoopForecast
 from planner.forecast.why.formulas import Formula, recomputed
@@ -190,9 +189,8 @@ def _weight_after(ground: Ground, entry: FishGroup, group: GroupForecast, day: i
 
 def water_c_on(ground: Ground, entry: FishGroup, day: int) -> float:
     """Return the water temperature a group lives in on a day [°C]; its best where it is not known."""
-    series = daily_series(
-        _loop(ground, entry).water_c, start_on=ground.forecast.ruler.date_of(day), days=1, floor=0.0
-    )
+    on = ground.forecast.ruler.date_of(day)
+    series = ground.forecaster.water_c(_loop(ground, entry), start_on=on, days=1)
     return ground.catalogue.fish[entry.species].optimum_c if series is None else float(series[0])
 
 

@@ -296,3 +296,22 @@ def test_that_a_farm_without_anything_has_answers_too(forecaster):
         assert found.value in (None, 0.0)
         assert np.isfinite([one.value for one in found.inputs]).all()
     assert dataclasses.is_dataclass(found)
+
+
+def test_that_a_thermometer_in_the_water_is_heeded(forecaster):
+    from planner.farm.ids import id_from
+    from planner.farm.water import Quantity, Reading
+    from tests.farms import LOOP, MONDAY, group_of
+
+    read = Reading(id=id_from("read"), loop=LOOP.id, on=MONDAY, quantity=Quantity.WATER_C, value=22.0)
+    loop = dataclasses.replace(LOOP, water_c=(26.0,) * 12)
+    farm = farm_of(loops=(loop,), fish_groups=(group_of(),), readings=(read,))
+    forecast = forecaster.forecast(farm)
+    for day in (0, 4, 30):
+        found = why(
+            Subject(kind=SubjectKind.FEED, about=farm.fish_groups[0].id, day=day), farm, forecast, forecaster
+        )
+        gain = found.children[0]
+        assert recomputed(gain) == pytest.approx(gain.value, rel=1e-9)
+        water = gain.children[0].children[0].input("water_c").value
+        assert water < 26.0 if day == 0 else water <= 26.0
