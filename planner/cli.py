@@ -21,7 +21,18 @@ FAULTY: Final = 1
 WRONG_USAGE: Final = 2
 INTERRUPTED: Final = 130
 
-COMMANDS: Final = ("new", "check", "forecast", "week", "calendar", "import", "export", "verify", "why")
+COMMANDS: Final = (
+    "new",
+    "check",
+    "forecast",
+    "week",
+    "calendar",
+    "import",
+    "export",
+    "verify",
+    "why",
+    "water",
+)
 TRACEBACK_ASKED_BY: Final = "RAFTWEEK_TRACEBACK"
 
 _DATABASE_HEAD: Final = b"SQLite format 3\0"

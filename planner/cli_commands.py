@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING, Any, Final
 from planner import __version__
 from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means, is_text, local_today
 from planner.commands_verify import add_verify
+from planner.commands_water import add_water
 from planner.commands_why import add_why
 
 if TYPE_CHECKING:
@@ -41,6 +42,7 @@ examples:
   raftweek calendar school.raftweek --pdf out.pdf --paper A3 --weeks 13
   raftweek import school.toml school.raftweek         make a farm file of a text
   raftweek export school.raftweek school.toml         write a farm file as text
+  raftweek water school.raftweek                      what the water needs today
   raftweek verify --area water                        hold the arithmetic against print
   raftweek why school.toml week 2027-W18 N            how a figure came about
 
@@ -71,6 +73,7 @@ def parser() -> argparse.ArgumentParser:
     _add_export(commands)
     add_verify(commands)
     add_why(commands)
+    add_water(commands, day=_day)
     return whole
 
 
@@ -110,13 +113,14 @@ def _span(parsed: argparse.Namespace, forecast: Forecast) -> WeekSpan:
     first = 0 if parsed.from_on is None else ruler.week_of(parsed.from_on)
     last = ruler.weeks if parsed.weeks is None else first + parsed.weeks
     if not 0 <= first < ruler.weeks:
-        raise _outside(f"--from {parsed.from_on}", ruler)
+        raise outside_plan(f"--from {parsed.from_on}", ruler)
     if last > ruler.weeks:
-        raise _outside(f"--weeks {parsed.weeks}", ruler)
+        raise outside_plan(f"--weeks {parsed.weeks}", ruler)
     return WeekSpan(first=first, last=last)
 
 
-def _outside(what: str, ruler: Ruler) -> WrongUsageError:
+def outside_plan(what: str, ruler: Ruler) -> WrongUsageError:
+    """Return the error for a day or span that the plan does not cover."""
     until_on = ruler.date_of(ruler.days - 1)
     return WrongUsageError(
         f"{what} reaches outside the plan, which covers {ruler.weeks} weeks from "
@@ -283,7 +287,7 @@ def _week(parsed: argparse.Namespace) -> int:
     on = parsed.on or local_today()
     week = forecast.ruler.week_of(on)
     if not 0 <= week < forecast.ruler.weeks:
-        raise _outside(f"--date {on}" if parsed.on else f"today, {on},", forecast.ruler)
+        raise outside_plan(f"--date {on}" if parsed.on else f"today, {on},", forecast.ruler)
     tasks = due_in_week(farm, forecast, week)
     if parsed.json:
         data: dict[str, Any] = {"format": "raftweek.week/1", "week": forecast.ruler.week_name(week)}
