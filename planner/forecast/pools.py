@@ -7,7 +7,7 @@ reckoned once, as a share of the feed, before it comes here.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 from typing import Final
@@ -59,22 +59,16 @@ def pool_figures(catalogue: Catalogue) -> PoolFigures:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Anchor:
-    """A test within the plan that a pool goes on from."""
-
-    day: int
-    element: int
-    mg_per_l: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class PoolSetup:
-    """Where the pools of a loop begin, by element, what was tested since, and what leaves with water."""
+    """Where the pools of a loop begin, by element, what was tested since, and what leaves with water.
+
+    `tested_mg_per_l` has an entry per element for each day of a test, not a number where none was made.
+    """
 
     water_l: float
     start_mg_per_l: Floats
     start_assumed: Bools
-    anchors: tuple[Anchor, ...]
+    tested_mg_per_l: Mapping[int, Floats]
     leaving_share: float
 
 
@@ -91,12 +85,12 @@ def pool_setup(loop: Loop, tests: Iterable[Reading], figures: PoolFigures, ruler
     """
     start = figures.assumed_mg_per_l.copy()
     assumed = np.ones(len(ELEMENTS), dtype=np.bool_)
-    anchors: list[Anchor] = []
+    tested: dict[int, Floats] = {}
     for element, values in _values_by_element(loop, tests).items():
         for on, mg_per_l in values:
             day = ruler.day_of(on)
             if 0 <= day < ruler.days:
-                anchors.append(Anchor(day=day, element=element, mg_per_l=mg_per_l))
+                tested.setdefault(day, np.full(len(ELEMENTS), np.nan))[element] = mg_per_l
             elif -figures.reading_holds_days <= day < 0:
                 start[element], assumed[element] = mg_per_l, False
     usual = loop.water_l * figures.top_up_share_per_day
@@ -105,7 +99,7 @@ def pool_setup(loop: Loop, tests: Iterable[Reading], figures: PoolFigures, ruler
         water_l=loop.water_l,
         start_mg_per_l=start,
         start_assumed=assumed,
-        anchors=tuple(sorted(anchors, key=_day_and_element)),
+        tested_mg_per_l=tested,
         leaving_share=min(litres * figures.make_up_leaving_share / loop.water_l, 1.0),
     )
 
@@ -116,10 +110,6 @@ def _values_by_element(loop: Loop, tests: Iterable[Reading]) -> dict[int, tuple[
         if test.loop == loop.id:
             found.setdefault(_ELEMENT_OF[test.quantity], []).append(test)
     return {element: by_day(many) for element, many in found.items()}
-
-
-def _day_and_element(anchor: Anchor) -> tuple[int, int]:
-    return anchor.day, anchor.element
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -136,55 +126,39 @@ class LoopPools:
 def loop_pools(setup: PoolSetup, *, supply_g: Floats, demand_g: Floats) -> LoopPools:
     """Return the pools of a loop under a supply and a demand of shape (element, day) [g/d].
 
-    One run of arrays from test to test: exact, and quick enough for a drag.
+    Worked with arrays from test to test: exact, and quick enough for a drag.
     """
-    days = supply_g.shape[1]
-    pool, unmet, leaving = (np.empty_like(supply_g) for _ in range(3))
+    grams = setup.water_l / MG_PER_G
+    run = run_steady_pools(
+        setup.start_mg_per_l * grams,
+        supply_g=supply_g,
+        demand_g=demand_g,
+        leaving_share=setup.leaving_share,
+        set_g={day: tested * grams for day, tested in setup.tested_mg_per_l.items()},
+    )
     assumed = np.empty(supply_g.shape, dtype=np.bool_)
-    grams = setup.water_l / MG_PER_G
-    stock, is_assumed = setup.start_mg_per_l * grams, setup.start_assumed.copy()
-    misses: list[PoolMiss] = []
-    for first, until in _spans(setup.anchors, days):
-        stock, met = _anchored(stock, is_assumed, setup, first)
-        misses.extend(met)
-        span = slice(first, until)
-        run = run_steady_pools(
-            stock,
-            supply_g=supply_g[:, span].T,
-            demand_g=demand_g[:, span].T,
-            leaving_share=setup.leaving_share,
-        )
-        pool[:, first] = stock
-        pool[:, first + 1 : until] = run.end_g[:-1].T
-        unmet[:, span], leaving[:, span] = run.unmet_g.T, run.leaving_g.T
-        assumed[:, span] = is_assumed[:, np.newaxis]
-        stock = run.end_g[-1]
-    return LoopPools(pool_g=pool, unmet_g=unmet, leaving_g=leaving, assumed=assumed, misses=tuple(misses))
+    assumed[:] = setup.start_assumed[:, np.newaxis]
+    for day, tested in setup.tested_mg_per_l.items():
+        assumed[~np.isnan(tested), day:] = False
+    return LoopPools(
+        pool_g=run.start_g,
+        unmet_g=run.unmet_g,
+        leaving_g=run.leaving_g,
+        assumed=assumed,
+        misses=tuple(_misses(setup, run.end_g / grams, assumed)),
+    )
 
 
-def _spans(anchors: Iterable[Anchor], days: int) -> list[tuple[int, int]]:
-    """Return the spans of days from test to test."""
-    starts = sorted({0, *(anchor.day for anchor in anchors)})
-    return list(zip(starts, [*starts[1:], days], strict=True))
-
-
-def _anchored(stock: Floats, is_assumed: Bools, setup: PoolSetup, day: int) -> tuple[Floats, list[PoolMiss]]:
-    """Return the stock after the tests of a day, with how far off it was; marks what is tested now."""
-    grams = setup.water_l / MG_PER_G
-    after = stock.copy()
-    misses = []
-    for anchor in setup.anchors:
-        if anchor.day == day:
-            expected = float(stock[anchor.element]) / grams
-            misses.append(
-                PoolMiss(
-                    element=anchor.element,
-                    day=day,
-                    expected_mg_per_l=expected,
-                    read_mg_per_l=anchor.mg_per_l,
-                    assumed=bool(is_assumed[anchor.element]),
-                )
+def _misses(setup: PoolSetup, end_mg_per_l: Floats, assumed: Bools) -> Iterator[PoolMiss]:
+    """Yield how far off each test was, in order of days."""
+    for day, tested in sorted(setup.tested_mg_per_l.items()):
+        expected = end_mg_per_l[:, day - 1] if day else setup.start_mg_per_l
+        was_assumed = assumed[:, day - 1] if day else setup.start_assumed
+        for element in np.flatnonzero(~np.isnan(tested)).tolist():
+            yield PoolMiss(
+                element=element,
+                day=day,
+                expected_mg_per_l=float(expected[element]),
+                read_mg_per_l=float(tested[element]),
+                assumed=bool(was_assumed[element]),
             )
-            after[anchor.element] = anchor.mg_per_l * grams
-            is_assumed[anchor.element] = False
-    return after, misses

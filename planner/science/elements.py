@@ -7,6 +7,7 @@ What goes in comes out: each split sums to the feed. Must not know which element
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Final
 
 import numpy as np
 
@@ -228,10 +229,26 @@ def daily_release(laid_down_g: FloatArray, *, final_share: Values, rate_per_day:
     require_at_least("solids laid down", laid_down_g, low=0.0, unit="g")
     require_between("final released share", final_share, low=0.0, high=1.0)
     require_at_least("release rate", rate_per_day, low=0.0, unit="1/d")
-    gone_per_day = -np.expm1(-np.asarray(rate_per_day, dtype=np.float64))
-    labile = np.zeros(laid_down_g.shape[1:])
+    rate = np.broadcast_to(np.asarray(rate_per_day, dtype=np.float64), laid_down_g.shape[1:])
     released = np.zeros_like(laid_down_g)
-    for day in range(laid_down_g.shape[0]):
-        released[day] = labile * gone_per_day
-        labile = labile - released[day] + laid_down_g[day] * final_share
+    labile = np.zeros(laid_down_g.shape[1:])
+    at_once = _days_at_once(rate, laid_down_g.shape[0])
+    ages = np.arange(at_once + 1, dtype=np.float64).reshape((-1,) + (1,) * rate.ndim)
+    left_of_a_gram = np.exp(-ages * rate)
+    for first in range(0, laid_down_g.shape[0], at_once):
+        laid = laid_down_g[first : first + at_once] * final_share
+        # What is left of all that was laid down up to a day: each gram weighed back to the first one.
+        sums = labile + np.cumsum(laid / left_of_a_gram[1 : laid.shape[0] + 1], axis=0)
+        lying = np.concatenate((labile[np.newaxis], sums * left_of_a_gram[1 : laid.shape[0] + 1]))
+        released[first : first + at_once] = lying[:-1] * -np.expm1(-rate)
+        labile = lying[-1]
     return released
+
+
+_WEIGHT_SPAN: Final = 200.0
+"""Weights in one sum may differ by e to this power: far from the largest number a float holds."""
+
+
+def _days_at_once(rate: FloatArray, days: int) -> int:
+    quickest = float(rate.max(initial=0.0))
+    return max(days if quickest <= 0.0 else min(days, int(_WEIGHT_SPAN / quickest)), 1)

@@ -7,6 +7,7 @@ not there: the shortfall is counted, and no pool falls below zero. Must not know
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Final
 
@@ -110,45 +111,84 @@ def run_pools(
     return PoolRun(taken_g=taken, unmet_g=demand - taken, gas_g=gas, leaving_g=leaving, end_g=left * kept)
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SteadyRun:
+    """A pool over days [g]; arrays have shape (pool, day), ``start_g`` at the start, ``end_g`` at the end.
+
+    On days on which a pool is set, it starts with that and not with what the day before left.
+    """
+
+    start_g: FloatArray
+    taken_g: FloatArray
+    unmet_g: FloatArray
+    leaving_g: FloatArray
+    end_g: FloatArray
+
+
 def run_steady_pools(
-    start_g: FloatArray, *, supply_g: FloatArray, demand_g: FloatArray, leaving_share: float
-) -> PoolRun:
+    start_g: FloatArray,
+    *,
+    supply_g: FloatArray,
+    demand_g: FloatArray,
+    leaving_share: float,
+    set_g: Mapping[int, FloatArray] | None = None,
+) -> SteadyRun:
     """``run_pools`` for one share of water leaving on all days and no gas, without going day by day.
 
-    start_g [g], shape (pool,); supply_g and demand_g [g/d], shape (day, pool); leaving_share [1/d] 0..1.
+    start_g [g], shape (pool,); supply_g and demand_g [g/d], shape (pool, day); leaving_share [1/d] 0..1;
+    set_g [g]: for some days what pools start with, shape (pool,), not a number where one goes on.
 
     A pool that cannot fall under nothing is the sum that could, lifted by the lowest that sum has come to;
     weighed by what leaving water does to a gram until the last day, that holds for a leaking pool too.
 
     >>> run = run_steady_pools(
-    ...     np.array([1.0]), supply_g=np.ones((3, 1)), demand_g=1.5 * np.ones((3, 1)), leaving_share=0.0
+    ...     np.array([1.0]), supply_g=np.ones((1, 3)), demand_g=1.5 * np.ones((1, 3)), leaving_share=0.0
     ... )
-    >>> run.unmet_g[:, 0].tolist(), run.end_g[:, 0].tolist()
+    >>> run.unmet_g[0].tolist(), run.end_g[0].tolist()
     ([0.0, 0.0, 0.5], [0.5, 0.0, 0.0])
     """
     _check(start_g, supply_g=supply_g, demand_g=demand_g, leaving_share=leaving_share, gas_share=0.0)
-    days, kept = supply_g.shape[0], 1.0 - leaving_share
-    at_once = _days_at_once(kept, days)
-    starts = np.empty_like(supply_g)
-    stock: FloatArray = np.asarray(start_g, dtype=np.float64)
-    for first in range(0, days, at_once):
-        span = slice(first, first + at_once)
-        stock = _starts_of_span(stock, supply_g[span] - demand_g[span], kept, out=starts[span])
+    set_on = set_g or {}
+    if set_on:
+        given = np.concatenate(list(set_on.values()))
+        require_at_least("dissolved stock", given[~np.isnan(given)], low=0.0, unit="g")
+    starts = _starts(start_g, supply_g - demand_g, 1.0 - leaving_share, set_on)
     there = starts + supply_g
     taken = np.minimum(demand_g, there)
     left = there - taken
     leaving = left * leaving_share
-    return PoolRun(
-        taken_g=taken,
-        unmet_g=demand_g - taken,
-        gas_g=np.zeros_like(left),
-        leaving_g=leaving,
-        end_g=left - leaving,
+    return SteadyRun(
+        start_g=starts, taken_g=taken, unmet_g=demand_g - taken, leaving_g=leaving, end_g=left - leaving
     )
 
 
 _WEIGHT_SPAN: Final = 200.0
 """Weights in one sum may differ by e to this power: far from the largest number a float holds."""
+
+
+def _starts(
+    start_g: FloatArray, net_g: FloatArray, kept: float, set_on: Mapping[int, FloatArray]
+) -> FloatArray:
+    """Stock at the start of every day, shape (pool, day)."""
+    days = net_g.shape[1]
+    at_once = _days_at_once(kept, days)
+    weights = np.power(kept, np.arange(at_once + 1, dtype=np.float64))
+    starts = np.empty_like(net_g)
+    stock: FloatArray = np.asarray(start_g, dtype=np.float64)
+    firsts = sorted({*range(0, days, at_once), *set_on})
+    for first, until in zip(firsts, [*firsts[1:], days], strict=True):
+        given = set_on.get(first)
+        if given is not None:
+            stock = np.where(np.isnan(given), stock, given)
+        many = until - first
+        free = np.cumsum(net_g[:, first:until] / weights[:many], axis=1)
+        free += stock[:, np.newaxis]
+        free -= np.minimum(np.minimum.accumulate(free, axis=1), 0.0)
+        free *= weights[1 : many + 1]
+        starts[:, first] = stock
+        starts[:, first + 1 : until] = free[:, :-1]
+        stock = free[:, -1]
+    return starts
 
 
 def _days_at_once(kept: float, days: int) -> int:
@@ -157,19 +197,6 @@ def _days_at_once(kept: float, days: int) -> int:
     if kept <= 0.0:
         return 1
     return max(min(days, int(_WEIGHT_SPAN / -math.log(kept))), 1)
-
-
-def _starts_of_span(stock: FloatArray, net_g: FloatArray, kept: float, *, out: FloatArray) -> FloatArray:
-    """Fill in the stock at the start of each day; return the stock at the end of the last."""
-    days = net_g.shape[0]
-    weights = np.power(kept, np.arange(days + 1, dtype=np.float64))[:, np.newaxis]
-    free = stock + np.cumsum(net_g / weights[:-1], axis=0)
-    lifted = free - np.minimum(np.minimum.accumulate(free, axis=0), 0.0)
-    ends = lifted * weights[1:]
-    out[0] = stock
-    out[1:] = ends[:-1]
-    last: FloatArray = ends[-1]
-    return last
 
 
 def _step(
