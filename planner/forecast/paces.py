@@ -156,12 +156,18 @@ class PaceBook:
 
     def late(self, number: int, sow_day: int, *, by_warmth: bool, by_light: bool) -> int:
         """Return the day of the first pick if only some causes slowed the crop."""
+        return int(self.ends_by(number, sow_day, by_warmth=by_warmth, by_light=by_light)[_BED])
+
+    def ends_by(self, number: int, sow_day: int, *, by_warmth: bool, by_light: bool) -> Ints:
+        """Return the day after the last one of each stage if only some causes slowed the crop."""
         profile, around = self._keys[number]
         sky = None if around is None else self._sky(around)
         known = self._profiles[profile]
         assert self._frame is not None
+        days = np.asarray([sow_day], dtype=np.int64)
         if sky is None or not sky.is_known:
-            return sow_day + known.first_pick_day
+            by_book: Ints = BookPace(known, 1).ends(days)[0]
+            return by_book
         rates = rates_of(
             known.crop,
             sky,
@@ -170,8 +176,8 @@ class PaceBook:
             by_warmth=by_warmth,
             by_light=by_light,
         )
-        pace = SeasonPace(known, sky, rates, days=1, longest_stretch=self._longest)
-        return int(pace.ends(np.asarray([sow_day], dtype=np.int64))[0, _BED])
+        found: Ints = SeasonPace(known, sky, rates, days=1, longest_stretch=self._longest).ends(days)[0]
+        return found
 
     def mean_bed_c(self, number: int, from_day: int, until_day: int) -> float:
         """Return the mean air temperature at the bed over some days [°C]; the crop's best if not known."""

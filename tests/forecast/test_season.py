@@ -11,11 +11,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from planner.catalogue.loading import shipped_catalogue
-from planner.farm.crops import SeedLot
+from planner.farm.crops import SeedLot, Stage
 from planner.farm.farm import Settings
 from planner.farm.ids import id_from
 from planner.forecast.climate import daily_series
-from planner.forecast.delays import DelayCause
+from planner.forecast.delays import DelayCause, stage_delays
 from planner.forecast.engine import Forecaster
 from planner.forecast.profiles import contents, profile_key, profile_of
 from tests.farms import MONDAY, SITE, batch_of, farm_of, weekly_batches
@@ -181,3 +181,37 @@ def test_that_a_leap_day_is_like_the_day_before_it():
     daily = daily_series(months, start_on=date(2028, 2, 28), days=2)
     assert daily is not None
     assert daily[0] == daily[1]
+
+
+def test_that_each_stage_says_by_how_much_and_why_it_differs_from_the_book(forecaster):
+    forecast = forecast_of(
+        forecaster, batch_of(**PLANTS), air_c=(24.0,) * 12, radiation_mj_per_m2_d=(3.0,) * 12
+    )
+    delays = {each.stage: each for each in stage_delays(forecast.batches, forecaster.paces, 0)}
+    assert delays[Stage.BED].days > 0
+    assert delays[Stage.BED].cause is DelayCause.LITTLE_LIGHT
+    crop = CATALOGUE.crops["lettuce-butterhead"]
+    ends = forecast.batches.ends[0]
+    assert delays[Stage.BED].days == ends[3] - ends[2] - round(crop.bed_days)
+
+
+def test_that_the_delays_of_the_stages_make_up_the_delay_of_the_batch(forecaster):
+    forecast = forecast_of(
+        forecaster, batch_of(**PLANTS), air_c=(14.0,) * 12, radiation_mj_per_m2_d=(6.0,) * 12
+    )
+    stages = stage_delays(forecast.batches, forecaster.paces, 0)
+    assert sum(each.days for each in stages) == forecaster.delay_of(forecast, 0).days
+
+
+def test_that_a_cold_stage_is_told_from_a_hot_one(forecaster):
+    for air_c, cause in ((10.0, DelayCause.COLD), (29.0, DelayCause.HEAT)):
+        forecast = forecast_of(
+            forecaster, batch_of(**PLANTS), air_c=(air_c,) * 12, radiation_mj_per_m2_d=BRIGHT
+        )
+        causes = {each.cause for each in stage_delays(forecast.batches, forecaster.paces, 0) if each.days > 0}
+        assert causes == {cause}
+
+
+def test_that_no_stage_differs_where_nothing_is_known_of_the_climate(forecaster):
+    forecast = forecast_of(forecaster, batch_of(**PLANTS))
+    assert stage_delays(forecast.batches, forecaster.paces, 0) == ()
