@@ -10,7 +10,7 @@ from typing import Final, Protocol
 
 import numpy as np
 
-from planner.forecast.profiles import Profile, growth_by_day
+from planner.forecast.profiles import Profile, after_first_pick, growth_by_day
 from planner.forecast.season import Rates, Sky
 from planner.forecast.values import Floats, Ints
 from planner.science.growth import logistic_share
@@ -68,8 +68,9 @@ class BookPace:
 class SeasonPace:
     """Durations that follow warmth and light.
 
-    `_mass[age, day]` is what a plant of that age forms on that day of the ruler; the plant was sown
-    `age` days before. Rows of sowing days are filled in when they are first asked for.
+    `_mass[day, lead - 1 - age]` is what a plant of that age forms on that day of the ruler; it was sown
+    `age` days before. What a sowing day leads to is filled in when it is first asked for. Ages run
+    backwards so that a row lies like the plants by sowing day that it is folded with.
     """
 
     def __init__(
@@ -85,7 +86,7 @@ class SeasonPace:
             cumulative_progress(rate) for rate in (rates.germination, rates.nursery, rates.bed, rates.bed)
         ]
         self.lead = int(self._longest[:_GROWING_STAGES].sum() + self._durations[_PICKING]) + 1
-        self._mass = np.zeros((self.lead, days), dtype=np.float32)
+        self._mass = np.zeros((days, self.lead), dtype=np.float32)
         self._filled = np.zeros(self.lead + days, dtype=bool)
         self._oldest = 0
         self._book_days = float(self._durations[:_GROWING_STAGES].sum())
@@ -140,10 +141,9 @@ class SeasonPace:
     def formed(self, starts: Floats) -> Floats:
         """Return dry mass formed on each day of the ruler [g]."""
         self._fill((starts > 0) & ~self._filled)
-        windows = np.lib.stride_tricks.sliding_window_view(starts, self._days)
-        # A plant of age a on day d was sown on day d - a, which stands at position d - a + lead.
-        by_age = windows[self.lead : 0 : -1][: self._oldest]
-        found: Floats = np.einsum("ad,ad->d", self._mass[: self._oldest], by_age)
+        by_age = np.lib.stride_tricks.sliding_window_view(starts.astype(np.float32), self.lead)[1:]
+        young = slice(self.lead - self._oldest, None)
+        found: Floats = np.einsum("da,da->d", self._mass[:, young], by_age[:, young]).astype(np.float64)
         return found
 
     def _fill(self, wanted: np.ndarray) -> None:
@@ -158,7 +158,7 @@ class SeasonPace:
         day = sow_day[:, None] + age
         inside = (day >= 0) & (day < self._days)
         ages = np.broadcast_to(age, day.shape)[inside]
-        self._mass[ages, day[inside]] = formed[inside]
+        self._mass[day[inside], self.lead - 1 - ages] = formed[inside]
 
     def _growth_of(self, sow_day: Ints) -> tuple[Floats, int]:
         """Return dry mass formed at each age [g/d], shape (sowing day, age), and the age all are done by.
@@ -196,7 +196,8 @@ class SeasonPace:
         return gone
 
     def _picked(self, sow_day: Ints, ends: Ints) -> Floats:
-        """Return the share of the picking window that is over at the start of each age, 0..1."""
+        """Return the share of what is formed after the first pick, at the start of each age, 0..1."""
         boundary = sow_day[:, None] + np.arange(self.lead + 1)
-        first = ends[:, [_GROWING_STAGES - 1]]
-        return np.clip((boundary - first) / self._profile.picking_window, 0.0, 1.0)
+        since = np.clip(boundary - ends[:, [_GROWING_STAGES - 1]], 0, self._profile.picking_window)
+        found: Floats = after_first_pick(self._profile)[since]
+        return found

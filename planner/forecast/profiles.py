@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 
 from planner.farm.crops import Batch
 from planner.farm.species import ELEMENTS, Crop, CropGroup, HarvestKind
-from planner.science.growth import daily_increments, logistic_share, picked_share
+from planner.science.growth import daily_increments, logistic_share, regrown_share
 
 Floats = NDArray[np.float64]
 
@@ -170,26 +170,44 @@ def contents(crop: Crop) -> Floats:
 def growth_by_day(profile: Profile) -> Floats:
     """Return dry mass formed on each day of a life [g/d], shape (life_days,); sums to `dry_mass_g`.
 
-    Up to the first pick along the crop's logistic curve, then evenly to the last pick.
+    Up to the first pick along the crop's logistic curve, then as `after_first_pick` says.
     """
     crop, first = profile.crop, float(profile.first_pick_day)
     days = np.arange(profile.life_days + 1, dtype=np.float64)
+    share = logistic_share(
+        np.minimum(days / first, 1.0), midpoint=crop.growth_midpoint, steepness=crop.growth_steepness
+    )
     if profile.first_pick_share < 1.0:
-        share = picked_share(
-            days,
-            first_pick_day=first,
-            last_pick_day=float(profile.life_days),
-            first_pick_share=profile.first_pick_share,
-            midpoint=crop.growth_midpoint,
-            steepness=crop.growth_steepness,
-        )
-    else:
-        share = logistic_share(
-            np.minimum(days / first, 1.0), midpoint=crop.growth_midpoint, steepness=crop.growth_steepness
-        )
+        later = np.zeros_like(days)
+        later[profile.first_pick_day :] = after_first_pick(profile)
+        share = profile.first_pick_share * share + (1.0 - profile.first_pick_share) * later
     formed: Floats = daily_increments(share) * profile.dry_mass_g
     formed.flags.writeable = False
     return formed
+
+
+@lru_cache(maxsize=4096)
+def after_first_pick(profile: Profile) -> Floats:
+    """Return the share formed after the first pick by days since it, shape (picking_window + 1,), 0 to 1.
+
+    A crop that is cut and grows again follows the logistic curve anew from each cut to the next; one
+    that is picked all the time grows evenly.
+    """
+    window, interval = profile.picking_window, round(profile.crop.pick_interval_days)
+    cuts = np.arange(interval, window, interval) if interval else np.arange(0)
+    if profile.crop.harvest is HarvestKind.CUT and cuts.size:
+        weights = _pick_weights(profile.crop, window)[cuts]
+        share = regrown_share(
+            np.arange(window + 1, dtype=np.float64),
+            cut_days=cuts.astype(np.float64),
+            cut_shares=weights / weights.sum(),
+            midpoint=profile.crop.growth_midpoint,
+            steepness=profile.crop.growth_steepness,
+        )
+    else:
+        share = np.arange(window + 1) / window
+    share.flags.writeable = False
+    return share
 
 
 @lru_cache(maxsize=4096)

@@ -14,7 +14,13 @@ from hypothesis import strategies as st
 from planner.catalogue.loading import shipped_catalogue
 from planner.farm.crops import Phase, Stage
 from planner.forecast.engine import Forecaster
-from planner.forecast.profiles import growth_by_day, picks_by_day, profile_key, profile_of
+from planner.forecast.profiles import (
+    after_first_pick,
+    growth_by_day,
+    picks_by_day,
+    profile_key,
+    profile_of,
+)
 from tests.farms import MONDAY, RAFT, batch_of, farm_of, places_of, weekly_batches
 
 CROPS = shipped_catalogue().crops
@@ -133,3 +139,20 @@ def test_that_a_plan_that_starts_on_a_sunday_week_begins_on_that_sunday(forecast
     assert forecast.ruler.start_on == date(2027, 1, 3)
     assert forecast.ruler.week_name(0) == "2027-W01"
     assert forecast.ruler.weeks == 21
+
+
+def test_that_a_cut_crop_grows_anew_from_each_cut_and_a_picked_one_evenly():
+    basil, okra = (profile_of(profile_key(batch_of(crop=key)), CROPS[key]) for key in ("basil", "okra"))
+    interval = round(CROPS["basil"].pick_interval_days)
+    regrowth = growth_by_day(basil)[basil.first_pick_day :][:interval]
+    assert regrowth[0] < regrowth[interval // 2]
+    picking = growth_by_day(okra)[okra.first_pick_day :]
+    assert picking == pytest.approx(np.full(okra.picking_window, picking[0]))
+
+
+def test_that_what_regrows_between_two_cuts_is_what_the_next_one_takes():
+    basil = profile_of(profile_key(batch_of(crop="basil")), CROPS["basil"])
+    share = after_first_pick(basil)
+    cuts = picks_by_day(basil).nonzero()[0]
+    later = picks_by_day(basil)[cuts[1:]]
+    assert np.diff(share[cuts]) == pytest.approx(later / later.sum())
