@@ -83,6 +83,8 @@ _FLOWS: Final = (
     ("dissolved_from_feed_g", "dissolved_g"),
     ("from_top_up_g", "top_up_g"),
     ("from_doses_g", "dose_g"),
+    ("from_mineralised_g", "mineralised_g"),
+    ("from_liquor_g", "liquor_g"),
 )
 
 
@@ -116,13 +118,18 @@ def _week_data(
 
 
 def _element_data(number: int, verdict: WeekVerdict, flows: dict[str, Floats]) -> Data:
-    ratio = verdict.ratio[number]
+    ratio, covered = verdict.ratio[number], verdict.covered_ratio[number]
     return {
         "supply_g": _plain(verdict.supply_g[number]),
         "demand_g": _plain(verdict.demand_g[number]),
         "ratio": None if ratio is None else _plain(ratio),
         "band": verdict.band[number].value,
         **{word: _plain(flow[number, verdict.week]) for word, flow in flows.items()},
+        "stock_g": _plain(verdict.stock_g[number]),
+        "stock_mg_per_l": _plain(verdict.stock_mg_per_l[number]),
+        "stock_assumed": verdict.stock_assumed[number],
+        "covered_ratio": None if covered is None else _plain(covered),
+        "unmet_g": _plain(verdict.unmet_g[number]),
     }
 
 

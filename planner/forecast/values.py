@@ -277,6 +277,10 @@ class WeekVerdict:
 
     `limiting` indexes `ELEMENTS`, None when nothing is wanted. `feed_ratio_g_per_m2_d` is feed over
     planted area, None when nothing is planted; the bands are mixed by planted area.
+
+    `stock_g` is what is dissolved when the week begins, `stock_mg_per_l` the same as a level, assumed where
+    no test tells it; `covered_ratio` is supply and stock over demand. `unmet_g` is what plants cannot take
+    because it is not there.
     """
 
     week: int
@@ -291,6 +295,11 @@ class WeekVerdict:
     fao_band: tuple[float, float] | None
     uvi_band: tuple[float, float]
     area_fed_m2: tuple[float, float]
+    stock_g: tuple[float, ...]
+    stock_mg_per_l: tuple[float, ...]
+    stock_assumed: tuple[bool, ...]
+    covered_ratio: tuple[float | None, ...]
+    unmet_g: tuple[float, ...]
 
 
 class FlagKind(Enum):

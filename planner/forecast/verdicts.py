@@ -7,6 +7,7 @@ from typing import Any
 
 import numpy as np
 
+from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.species import ELEMENTS
 from planner.forecast.figures import BandFigures
 from planner.forecast.values import Band, Floats, LoopForecast, Ruler, WeekVerdict
@@ -25,14 +26,24 @@ def week_verdicts(loop: LoopForecast, ruler: Ruler, figures: BandFigures) -> tup
     ratios = np.divide(supply, demand, out=np.full_like(supply, np.nan), where=demand > _NOTHING_G)
     per_area = np.divide(feed, area, out=np.full_like(feed, np.nan), where=area > _NOTHING_M2)
     columns = (supply.T, demand.T, ratios.T, feed, area, per_area, low, high, feed / high, feed / low)
-    return tuple(
-        _verdict(week, row, figures)
-        for week, row in enumerate(zip(*(column.tolist() for column in columns), strict=True))
-    )
+    rows = zip(*(column.tolist() for column in columns), strict=True)
+    stocks = zip(*(column.tolist() for column in _stocks(loop, ruler, supply, demand)), strict=True)
+    both = enumerate(zip(rows, stocks, strict=True))
+    return tuple(_verdict(week, row, stock, figures) for week, (row, stock) in both)
 
 
-def _verdict(week: int, row: tuple[Any, ...], figures: BandFigures) -> WeekVerdict:
+def _stocks(loop: LoopForecast, ruler: Ruler, supply: Floats, demand: Floats) -> tuple[np.ndarray, ...]:
+    """Return by (week, element) what is dissolved when a week begins, and what of the demand it covers."""
+    begins = slice(None, None, DAYS_PER_WEEK)
+    stock = loop.pool_g[:, begins]
+    covered = np.divide(supply + stock, demand, out=np.full_like(supply, np.nan), where=demand > _NOTHING_G)
+    assumed, unmet = loop.pool_assumed[:, begins], ruler.weekly_sum(loop.unmet_g)
+    return stock.T, loop.pool_mg_per_l[:, begins].T, assumed.T, covered.T, unmet.T
+
+
+def _verdict(week: int, row: tuple[Any, ...], stock: tuple[Any, ...], figures: BandFigures) -> WeekVerdict:
     supply, demand, ratios, feed, area, per_area, low, high, least_m2, most_m2 = row
+    stock_g, stock_mg_per_l, stock_assumed, covered, unmet = stock
     ratio = tuple(_or_none(value) for value in ratios)
     return WeekVerdict(
         week=week,
@@ -47,6 +58,11 @@ def _verdict(week: int, row: tuple[Any, ...], figures: BandFigures) -> WeekVerdi
         fao_band=(low, high) if area > _NOTHING_M2 else None,
         uvi_band=figures.uvi_raft,
         area_fed_m2=(least_m2, most_m2),
+        stock_g=tuple(stock_g),
+        stock_mg_per_l=tuple(stock_mg_per_l),
+        stock_assumed=tuple(stock_assumed),
+        covered_ratio=tuple(_or_none(value) for value in covered),
+        unmet_g=tuple(unmet),
     )
 
 

@@ -251,4 +251,4 @@ _WEIGHT_SPAN: Final = 200.0
 
 def _days_at_once(rate: FloatArray, days: int) -> int:
     quickest = float(rate.max(initial=0.0))
-    return max(days if quickest <= 0.0 else min(days, int(_WEIGHT_SPAN / quickest)), 1)
+    return max(days if quickest * days <= _WEIGHT_SPAN else int(_WEIGHT_SPAN / quickest), 1)

@@ -17,6 +17,7 @@ from planner.farm.species import ELEMENTS
 from planner.farm.water import Quantity, Reading
 from planner.forecast.engine import Forecaster
 from planner.forecast.pools import PoolSetup, loop_pools, pool_figures
+from planner.forecast.verdicts import week_verdicts
 from planner.science.pools import run_pools, run_steady_pools
 from tests.farms import LOOP, MONDAY, batch_of, farm_of, group_of, weekly_batches
 
@@ -204,3 +205,41 @@ def test_that_more_feed_never_leaves_less_in_the_water_or_more_unmet(feed, more)
     )
     assert (less.pool_g <= greater.pool_g + 1e-9).all()
     assert (less.unmet_g >= greater.unmet_g - 1e-9).all()
+
+
+def test_that_a_weeks_verdict_counts_what_is_dissolved_when_it_begins(forecaster):
+    farm = farm_of(
+        fish_groups=(group_of(feeding=Feeding.FIXED, feed_g_per_day=60.0),),
+        batches=weekly_batches(12),
+        readings=(nitrate(40.0, 17),),
+    )
+    forecast = forecaster.forecast(farm)
+    loop = forecast.loops[0]
+    for verdict in week_verdicts(loop, forecast.ruler, forecaster.bands):
+        first = 7 * verdict.week
+        assert verdict.stock_g == pytest.approx(loop.pool_g[:, first])
+        assert verdict.stock_mg_per_l == pytest.approx(loop.pool_g[:, first] * MG_PER_G / LOOP.water_l)
+        assert verdict.unmet_g == pytest.approx(loop.unmet_g[:, first : first + 7].sum(axis=1))
+        assert verdict.stock_assumed[NITROGEN] == (first < 17)
+        for element, covered in enumerate(verdict.covered_ratio):
+            ratio = verdict.ratio[element]
+            if ratio is None:
+                assert covered is None
+                continue
+            with_stock = verdict.supply_g[element] + verdict.stock_g[element]
+            assert covered == pytest.approx(with_stock / verdict.demand_g[element])
+            assert covered >= ratio
+
+
+def test_that_what_a_week_covers_with_its_stock_is_only_unmet_if_it_leaves(forecaster):
+    farm = farm_of(batches=weekly_batches(15, plants=100))
+    forecast = forecaster.forecast(farm)
+    verdicts = week_verdicts(forecast.loops[0], forecast.ruler, forecaster.bands)
+    short = [
+        (verdict.covered_ratio[n], verdict.unmet_g[n])
+        for verdict in verdicts
+        for n in range(len(ELEMENTS))
+        if verdict.covered_ratio[n] is not None
+    ]
+    assert any(unmet > 0 for _, unmet in short)
+    assert all(unmet > 0 for covered, unmet in short if covered < 1)
