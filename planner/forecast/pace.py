@@ -152,29 +152,31 @@ class SeasonPace:
             return
         self._filled[position] = True
         sow_day = position - self.lead
-        formed, oldest = self._growth_of(sow_day)
-        self._oldest = max(self._oldest, oldest)
-        age = np.arange(self.lead)
+        formed = self._growth_of(sow_day)
+        age = np.arange(formed.shape[1])
+        self._oldest = max(self._oldest, age.size)
         day = sow_day[:, None] + age
         inside = (day >= 0) & (day < self._days)
         ages = np.broadcast_to(age, day.shape)[inside]
         self._mass[day[inside], self.lead - 1 - ages] = formed[inside]
 
-    def _growth_of(self, sow_day: Ints) -> tuple[Floats, int]:
-        """Return dry mass formed at each age [g/d], shape (sowing day, age), and the age all are done by.
+    def _growth_of(self, sow_day: Ints) -> Floats:
+        """Return dry mass formed at each age until all are done [g/d], shape (sowing day, age).
 
         Growth up to the first pick follows progress through the stages, whatever the calendar says;
-        after it an even share falls to each day of picking. A plant that is given up stays small.
+        after it the window of picking. A plant that is given up stays small.
         """
         profile, ends = self._profile, self.ends(sow_day)
-        gone = self._gone(sow_day, ends, np.arange(self.lead + 1))
+        oldest = min(int((ends[:, _PICKING] - sow_day).max()) + 1, self.lead)
+        age = np.arange(oldest + 1)
+        gone = self._gone(sow_day, ends, age)
         share = self._share(gone / np.maximum(gone[:, -1:], self._book_days))
         first = profile.first_pick_share
         if first < 1.0:
-            share = first * share + (1.0 - first) * share[:, -1:] * self._picked(sow_day, ends)
+            picked = self._picked(sow_day, ends, age)
+            share = first * share + (1.0 - first) * share[:, -1:] * picked
         formed: Floats = np.diff(share, axis=1) * profile.dry_mass_g
-        done = ends[:, _PICKING] - sow_day
-        return formed, min(int(done.max()) + 1, self.lead)
+        return formed
 
     def _share(self, progress: Floats) -> Floats:
         """Return the share of a plant's size at the first pick that is reached at some progress."""
@@ -195,9 +197,9 @@ class SeasonPace:
             start = ends[:, stage]
         return gone
 
-    def _picked(self, sow_day: Ints, ends: Ints) -> Floats:
-        """Return the share of what is formed after the first pick, at the start of each age, 0..1."""
-        boundary = sow_day[:, None] + np.arange(self.lead + 1)
+    def _picked(self, sow_day: Ints, ends: Ints, age: Ints) -> Floats:
+        """Return the share of what is formed after the first pick, at the start of some ages, 0..1."""
+        boundary = sow_day[:, None] + age
         since = np.clip(boundary - ends[:, [_GROWING_STAGES - 1]], 0, self._profile.picking_window)
         found: Floats = after_first_pick(self._profile)[since]
         return found
