@@ -32,15 +32,15 @@ def week_start(on: date, starts: WeekStart) -> date:
 
 
 def week_number(on: date, starts: WeekStart) -> int:
-    """Return the number of the week that holds `on`; week 1 has at least four days of its year.
+    """Return the number of the week that holds `on`: the ISO 8601 week most of whose days are in it.
 
-    With Monday first this is the ISO 8601 week.
+    So a week that begins on Sunday has the number of its Monday, and that of the batches sown in it.
 
-    >>> week_number(date(2027, 1, 3), WeekStart.MONDAY), week_number(date(2027, 1, 3), WeekStart.SUNDAY)
+    >>> week_number(date(2027, 1, 2), WeekStart.SUNDAY), week_number(date(2027, 1, 3), WeekStart.SUNDAY)
     (53, 1)
     """
     middle = week_start(on, starts) + timedelta(days=_MIDDLE_OF_WEEK)
-    return (middle.timetuple().tm_yday - 1) // DAYS_PER_WEEK + 1
+    return middle.isocalendar().week
 
 
 def week_name(on: date, starts: WeekStart) -> str:

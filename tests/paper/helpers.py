@@ -184,11 +184,13 @@ def table_of(farm: Farm, ruler: Ruler, profiles: tuple[Profile, ...], numbers: l
         profile=np.array(numbers, dtype=np.int64),
         crop=np.zeros(count, dtype=np.int64),
         loop=np.zeros(count, dtype=np.int64),
+        pace=np.zeros(count, dtype=np.int64),
         sow_day=sow_day,
         ends=sow_day[:, None] + np.cumsum(days, axis=1),
         plants=np.array([batch.plants for batch in farm.batches], dtype=np.int64),
         seeds=np.array(seeds, dtype=np.int64),
         area_m2=np.zeros(count),
+        ripe=np.ones(count),
     )
 
 

@@ -138,6 +138,13 @@ def test_that_weeks_begin_on_sunday_where_the_site_says_so():
     assert (group.detail, len(group.rows)) == ("Sun 4 Apr – Sat 10 Apr 2027", 1)
 
 
+def test_that_a_week_from_sunday_has_the_number_that_stands_in_the_codes_of_its_batches():
+    # 2026 begins on a Thursday: counting whole weeks from Sunday would be one behind the ISO week.
+    farm = replace(bare_farm(week_start=WeekStart.SUNDAY), batches=(one_batch(sow_on=date(2026, 3, 2)),))
+    (group,) = calendar_of(farm, weeks=1, from_on=date(2026, 3, 1)).tables[0].groups
+    assert (group.heading, date(2026, 3, 2).isocalendar().week) == ("W10", 10)
+
+
 def test_that_the_first_day_is_in_and_the_day_after_the_last_is_out():
     days = (START - timedelta(days=1), START, START + timedelta(days=13), START + timedelta(days=14))
     batches = tuple(
