@@ -16,7 +16,6 @@ from planner.farm.fish import Feeding
 from planner.farm.species import FishSpecies
 from planner.forecast.figures import BandFigures
 from planner.forecast.values import (
-    Band,
     BatchTable,
     Flag,
     FlagKind,
@@ -24,9 +23,8 @@ from planner.forecast.values import (
     GroupForecast,
     LoopForecast,
     Ruler,
-    WeekVerdict,
 )
-from planner.forecast.verdicts import symbol_of, week_verdicts
+from planner.forecast.verdicts import supply_ratios, symbol_of
 
 _G_PER_KG: Final = 1000.0
 _L_PER_M3: Final = 1000.0
@@ -138,22 +136,29 @@ def density_flags(
 def supply_flags(loops: Sequence[LoopForecast], ruler: Ruler, figures: BandFigures) -> Iterator[Flag]:
     """Yield a flag for every run of weeks in which an element is short, and for falls of the feed."""
     for loop in loops:
-        verdicts = week_verdicts(loop, ruler, figures)
-        for first, last in runs(np.asarray([Band.SHORT in verdict.band for verdict in verdicts])):
-            yield _short_flag(loop, verdicts[first : last + 1], ruler)
+        supply, demand = ruler.weekly_sum(loop.supply_g), ruler.weekly_sum(loop.demand_g)
+        ratios = supply_ratios(supply, demand)
+        short = ratios < figures.short_below
+        for first, last in runs(short.any(axis=0)):
+            yield _short_flag(loop, ratios, short, first=first, last=last, ruler=ruler)
         yield from _fall_flags(loop, ruler)
 
 
-def _short_flag(loop: LoopForecast, verdicts: Sequence[WeekVerdict], ruler: Ruler) -> Flag:
-    short = sorted({n for v in verdicts for n, band in enumerate(v.band) if band is Band.SHORT})
-    worst = min(value for v in verdicts for value in v.ratio if value is not None)
+def _short_flag(
+    loop: LoopForecast, ratios: Floats, short: np.ndarray, *, first: int, last: int, ruler: Ruler
+) -> Flag:
+    weeks = slice(first, last + 1)
+    elements = short[:, weeks].any(axis=1).nonzero()[0]
     return Flag(
         kind=FlagKind.SHORT_SUPPLY,
         about=loop.loop,
         name=loop.name,
-        on=ruler.week_start(verdicts[0].week),
-        until_on=ruler.week_start(verdicts[-1].week + 1) - timedelta(days=1),
-        values=(("elements", " ".join(symbol_of(n) for n in short)), ("lowest_ratio", worst)),
+        on=ruler.week_start(first),
+        until_on=ruler.week_start(last + 1) - timedelta(days=1),
+        values=(
+            ("elements", " ".join(symbol_of(int(number)) for number in elements)),
+            ("lowest_ratio", float(np.nanmin(ratios[:, weeks]))),
+        ),
     )
 
 

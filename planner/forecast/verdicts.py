@@ -23,13 +23,19 @@ def week_verdicts(loop: LoopForecast, ruler: Ruler, figures: BandFigures) -> tup
     feed, planted = ruler.weekly_mean(loop.feed_g), ruler.weekly_mean(loop.planted_m2)
     area = planted.sum(axis=0)
     low, high = _mixed_bands(planted, ruler.weekly_mean(loop.protein_share), figures)
-    ratios = np.divide(supply, demand, out=np.full_like(supply, np.nan), where=demand > _NOTHING_G)
+    ratios = supply_ratios(supply, demand)
     per_area = np.divide(feed, area, out=np.full_like(feed, np.nan), where=area > _NOTHING_M2)
     columns = (supply.T, demand.T, ratios.T, feed, area, per_area, low, high, feed / high, feed / low)
     rows = zip(*(column.tolist() for column in columns), strict=True)
     stocks = zip(*(column.tolist() for column in _stocks(loop, ruler, supply, demand)), strict=True)
     both = enumerate(zip(rows, stocks, strict=True))
     return tuple(_verdict(week, row, stock, figures) for week, (row, stock) in both)
+
+
+def supply_ratios(supply: Floats, demand: Floats) -> Floats:
+    """Return supply over demand, not a number where nothing is wanted."""
+    found: Floats = np.divide(supply, demand, out=np.full_like(supply, np.nan), where=demand > _NOTHING_G)
+    return found
 
 
 def _stocks(loop: LoopForecast, ruler: Ruler, supply: Floats, demand: Floats) -> tuple[np.ndarray, ...]:
