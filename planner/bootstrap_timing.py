@@ -1,8 +1,7 @@
-"""Says on stderr when the window and the farm in it were first painted, for measuring; else does nothing."""
+"""Says on stderr when the window and the farm in it were first painted, for measuring."""
 
 from __future__ import annotations
 
-import os
 import sys
 import time
 from typing import TYPE_CHECKING, Final
@@ -13,15 +12,13 @@ from PySide6.QtWidgets import QApplication, QWidget
 if TYPE_CHECKING:
     from planner.desk.window import MainWindow
 
-ASKED_BY: Final = "RAFTWEEK_TIMING"
 FIRST_PAINT: Final = "first-paint"
 FARM_PAINTED: Final = "farm-painted"
 
 
-def watch_when_asked(application: QApplication, window: MainWindow) -> None:
-    """Watch the paint events of a window when the environment asks for it, then quit."""
-    if os.environ.get(ASKED_BY):
-        application.installEventFilter(_Watch(window))
+def watch(application: QApplication, window: MainWindow) -> None:
+    """Watch the paint events of a window, then quit."""
+    application.installEventFilter(_Watch(window))
 
 
 class _Watch(QObject):

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import os
 import sys
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
@@ -14,9 +16,12 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from PySide6.QtCore import QSettings
+    from PySide6.QtWidgets import QApplication, QWidget
 
     from planner.actions.session import Session
+    from planner.desk.messages import Question
     from planner.desk.services import CheckStep, DeskServices, Rooms, WorkspaceNeeds
+    from planner.desk.window import MainWindow
     from planner.desk.workspace import Workspace
     from planner.farm.farm import Farm
     from planner.planning.answers import Answers
@@ -25,6 +30,7 @@ if TYPE_CHECKING:
 ORGANISATION: Final = "Raftweek"
 SAMPLE: Final = ("sample_data", "school-kitchen.toml")
 SAMPLE_FILE: Final = f"Sample farm{FARM_SUFFIX}"
+TIMING_ASKED_BY: Final = "RAFTWEEK_TIMING"
 _WINDOW_REFUSED: Final = 1
 
 
@@ -39,20 +45,34 @@ def open_window(path: Path | None) -> int:
         return _WINDOW_REFUSED
     from PySide6.QtWidgets import QApplication
 
-    from planner.bootstrap_timing import watch_when_asked
+    from planner.desk.theme import STYLE
     from planner.desk.window import MainWindow
 
-    application = QApplication(sys.argv[:1])
+    # Asked for like this, the style is made without its many enums being read into Python first.
+    application = QApplication([*sys.argv[:1], "-style", STYLE])
     application.setOrganizationName(ORGANISATION)
     application.setApplicationName(ORGANISATION)
     window = MainWindow(_services(path))
-    watch_when_asked(application, window)
+    _watch_when_asked(application, window)
     window.show()
     return application.exec()
 
 
-def _services(path: Path | None) -> DeskServices:
+def _watch_when_asked(application: QApplication, window: MainWindow) -> None:
+    if os.environ.get(TIMING_ASKED_BY):
+        from planner.bootstrap_timing import watch
+
+        watch(application, window)
+
+
+def _ask(question: Question, answered: Callable[[bool], None], parent: QWidget) -> None:
+    # Boxes are read in with the first question, not before the window is painted.
     from planner.desk.messages import ask_on_screen
+
+    ask_on_screen(question, answered, parent)
+
+
+def _services(path: Path | None) -> DeskServices:
     from planner.desk.services import DeskServices
 
     home = farm_folder()
@@ -60,7 +80,7 @@ def _services(path: Path | None) -> DeskServices:
         load=Wiring(home).rooms,
         settings=_settings(),
         now=local_now,
-        ask=ask_on_screen,
+        ask=_ask,
         home=home,
         version=__version__,
         start_with=path,

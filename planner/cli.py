@@ -6,15 +6,16 @@ in a sentence; a traceback is for those who ask for one.
 
 from __future__ import annotations
 
-import argparse
 import errno
 import os
 import sys
-import traceback
 from collections.abc import Callable, Sequence
-from difflib import get_close_matches
 from pathlib import Path
-from typing import Final
+from typing import TYPE_CHECKING, Final
+
+if TYPE_CHECKING:
+    # Read in where they are needed: the window comes through here too, and waits for none of them.
+    import argparse
 
 GOOD: Final = 0
 FAULTY: Final = 1
@@ -89,6 +90,8 @@ def _tell_own_mistake(error: Exception) -> int:
         f"Your farm is as it was. Set {TRACEBACK_ASKED_BY}=1 and run it again to see where."
     )
     if os.environ.get(TRACEBACK_ASKED_BY):
+        import traceback
+
         traceback.print_exception(error)
     return FAULTY
 
@@ -157,6 +160,8 @@ def _is_meant_as_command(word: str) -> bool:
 
 
 def _unknown_command(word: str) -> str:
+    from difflib import get_close_matches
+
     near = get_close_matches(word, COMMANDS, n=1)
     hint = f' Did you mean "{near[0]}"?' if near else ""
     return (

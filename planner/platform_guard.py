@@ -8,11 +8,13 @@ This module must not import Qt: it is asked before Qt is loaded.
 """
 
 import sys
-from importlib import metadata
+from collections.abc import Sequence
+from pathlib import Path
 
 FIRST_UNSAFE_TOOLKIT = (6, 12)
 FIRST_SAFE_PYTHON = (3, 12)
 TOOLKIT_PACKAGE = "PySide6-Essentials"
+_NOTES = ".dist-info"
 
 
 def release_numbers(version: str) -> tuple[int, ...]:
@@ -47,10 +49,37 @@ def toolkit_refusal(*, toolkit: str, python: tuple[int, int]) -> str | None:
     )
 
 
+def installed_version(folders: Sequence[str]) -> str:
+    """Return the version of the toolkit that lies in the first folder with one; empty when none has.
+
+    Only the name of its folder of notes is read. The library for this, `importlib.metadata`, takes longer
+    to read in than the toolkit's own core, and the window waits for the answer.
+    """
+    wanted = f"{TOOLKIT_PACKAGE.replace('-', '_').lower()}-"
+    for folder in folders:
+        try:
+            names = [each.name for each in Path(folder).iterdir()]
+        except OSError:
+            continue
+        for name in names:
+            if name.lower().startswith(wanted) and name.endswith(_NOTES):
+                return name[len(wanted) : -len(_NOTES)]
+    return ""
+
+
+def _version_by_the_library() -> str:
+    """Return the version as the library finds it, as in an archive or a bundle; empty when it does not."""
+    from importlib import metadata  # noqa: PLC0415 - only when the quick way found nothing
+
+    try:
+        return metadata.version(TOOLKIT_PACKAGE)
+    except metadata.PackageNotFoundError:
+        return ""
+
+
 def this_refusal() -> str | None:
     """Return why the window must not open on this machine, or None when it may."""
-    try:
-        toolkit = metadata.version(TOOLKIT_PACKAGE)
-    except metadata.PackageNotFoundError:
+    toolkit = installed_version(sys.path) or _version_by_the_library()
+    if not toolkit:
         return "The window toolkit PySide6-Essentials is not installed. Start the program with run.py."
     return toolkit_refusal(toolkit=toolkit, python=sys.version_info[:2])

@@ -13,7 +13,7 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu, QSizePolicy, QToolBar, QWidget
 
 from planner.desk.say import tr
-from planner.desk.theme import ShadeChoice, Theme, icon
+from planner.desk.theme import ICON_SIZES, ShadeChoice, Theme, icon
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -170,7 +170,8 @@ class Menus(QObject):
         for choice in ShadeChoice:
             self._shades.addAction(self.actions[f"shade.{choice.value}"])
         self.bar = self._tool_bar(window, theme)
-        self.wear(theme)
+        self._theme = theme
+        self._tint((round(theme.metrics.icon * window.devicePixelRatioF()),))
 
     def _fill(self, menu: QMenu, entries: tuple[Entry | None, ...]) -> None:
         menu.setToolTipsVisible(True)
@@ -223,8 +224,16 @@ class Menus(QObject):
 
     def wear(self, theme: Theme) -> None:
         """Tint every picture for a theme."""
+        self._theme = theme
+        self.sharpen()
+
+    def sharpen(self) -> None:
+        """Draw every picture in all sizes; at first there is only the one that the tool bar shows."""
+        self._tint(ICON_SIZES)
+
+    def _tint(self, sizes: tuple[int, ...]) -> None:
         for key, picture in self._pictures.items():
-            self.actions[key].setIcon(icon(picture, theme))
+            self.actions[key].setIcon(icon(picture, self._theme, sizes))
 
     def show_shade(self, choice: ShadeChoice) -> None:
         """Tick the look in use."""

@@ -113,6 +113,14 @@ class MessageBar(QFrame):
         self.show()
         QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.Alert))
 
+    def tell(self, words: str, *, undo: bool = False) -> None:
+        """Show small news."""
+        self.say(words, tone=Tone.NEWS, undo=undo)
+
+    def warn(self, words: str) -> None:
+        """Show expected trouble."""
+        self.say(words, tone=Tone.TROUBLE)
+
     def clear(self) -> None:
         """Take the message away."""
         self._label.clear()

@@ -17,12 +17,12 @@ from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QWidget
 
 from planner.desk.conduct import Conduct
-from planner.desk.messages import Ask
 from planner.desk.session import Session
 from planner.desk.settings import Memory
 from planner.desk.theme import Theme
 
 if TYPE_CHECKING:
+    from planner.desk.messages import Ask
     from planner.desk.workspace import Workspace
     from planner.forecast.verify.run import CaseResult
     from planner.planning.answers import Answers

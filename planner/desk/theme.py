@@ -31,13 +31,14 @@ from PySide6.QtGui import (
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QApplication
 
-from planner.desk.hatches import hatch
 from planner.shipped import shipped_path
 
 LEAST_CONTRAST: Final = 4.5
+STYLE: Final = "Fusion"
 FAMILY: Final = "DejaVu Sans"
 FONT_POINTS: Final = 10
-_FONT_FILES: Final = ("DejaVuSans.ttf", "DejaVuSans-Bold.ttf")
+_FONT_FILE: Final = "DejaVuSans.ttf"
+_BOLD_FILE: Final = "DejaVuSans-Bold.ttf"
 
 OKABE_ITO: Final = {
     "black": "#000000",
@@ -79,7 +80,7 @@ _SHARE_OF_STAGE: Final = {
 }
 """How much of a crop's colour each stage shows; the rest is ground."""
 
-_ICON_SIZES: Final = (16, 20, 40)
+ICON_SIZES: Final = (16, 20, 40)
 _DRAWN_IN: Final = b'"#000"'
 """The one colour of the shipped pictures, put in the theme's own when they are drawn."""
 
@@ -170,6 +171,8 @@ class Theme:
 
     def stage_pattern(self, stage: str, ink: QColor) -> QBrush:
         """Return the hatch of a stage, by its word, drawn in `ink`; to be laid over the fill."""
+        from planner.desk.hatches import hatch
+
         return hatch(stage, ink)
 
     def on(self, colour: QColor) -> QColor:
@@ -229,15 +232,28 @@ def theme_of(choice: ShadeChoice) -> Theme:
     return DARK if choice is ShadeChoice.DARK else LIGHT
 
 
-def load_fonts() -> None:
+def load_font() -> None:
     """Make the shipped typeface known to Qt; a file that cannot be read leaves the system's own."""
-    for name in _FONT_FILES:
-        QFontDatabase.addApplicationFont(str(shipped_path("resources", "fonts", name)))
+    _load(_FONT_FILE)
+
+
+def load_bold() -> None:
+    """Make its bold cut known, which nothing needs before there is a farm to show."""
+    _load(_BOLD_FILE)
+
+
+def load_fonts() -> None:
+    """Make every cut of the shipped typeface known."""
+    load_font()
+    load_bold()
+
+
+def _load(name: str) -> None:
+    QFontDatabase.addApplicationFont(str(shipped_path("resources", "fonts", name)))
 
 
 def dress(application: QApplication, theme: Theme) -> None:
-    """Give the application its style, palette, typeface and style sheet."""
-    application.setStyle("Fusion")
+    """Give the application its palette and typeface; its style is chosen when it is made."""
     application.setFont(QFont(FAMILY, FONT_POINTS))
     application.setPalette(palette_of(theme))
 
@@ -310,8 +326,11 @@ def _linear(channel: float) -> float:
     return channel / _LINEAR if channel <= _KNEE else float(((channel + _OFFSET) / (1 + _OFFSET)) ** _GAMMA)
 
 
-def icon(name: str, theme: Theme) -> QIcon:
-    """Return the shipped picture called `name` in the theme's text colour; empty when there is none."""
+def icon(name: str, theme: Theme, sizes: tuple[int, ...] = ICON_SIZES) -> QIcon:
+    """Return the shipped picture called `name` in the theme's text colour; empty when there is none.
+
+    It is drawn ready in every one of the sizes [px].
+    """
     path = shipped_path("resources", "icons", f"{name}.svg")
     if not path.is_file():
         return QIcon()
@@ -320,18 +339,18 @@ def icon(name: str, theme: Theme) -> QIcon:
         (QIcon.Mode.Normal, theme.text),
         (QIcon.Mode.Disabled, mixed(theme.muted, theme.ground, 0.6)),
     ):
-        for pixmap in _pixmaps(path, colour):
+        for pixmap in _pixmaps(path, colour, sizes):
             found.addPixmap(pixmap, mode)
     return found
 
 
-def _pixmaps(path: Path, colour: QColor) -> list[QPixmap]:
+def _pixmaps(path: Path, colour: QColor, sizes: tuple[int, ...]) -> list[QPixmap]:
     drawing = path.read_bytes().replace(_DRAWN_IN, f'"{colour.name()}"'.encode())
     renderer = QSvgRenderer(QByteArray(drawing))
     if not renderer.isValid():
         return []
     found = []
-    for size in _ICON_SIZES:
+    for size in sizes:
         pixmap = QPixmap(size, size)
         pixmap.fill(Qt.GlobalColor.transparent)
         painter = QPainter(pixmap)

@@ -7,6 +7,7 @@ first moment after that, through the loader that was handed in. Must know nothin
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -16,17 +17,16 @@ from PySide6.QtWidgets import QApplication, QLabel, QMainWindow, QVBoxLayout, QW
 
 from planner.desk import settings
 from planner.desk.conduct import Conduct
-from planner.desk.crash import CrashWatch
-from planner.desk.files import Files
-from planner.desk.help import AboutDialog, GlossaryDialog
 from planner.desk.menus import Menus
-from planner.desk.messages import MessageBar, Tone
 from planner.desk.say import tr
 from planner.desk.services import DeskServices, Rooms, WorkspaceNeeds
 from planner.desk.session import Session
-from planner.desk.theme import ShadeChoice, dress, load_fonts, theme_of
+from planner.desk.theme import ShadeChoice, dress, load_bold, load_font, theme_of
 
 if TYPE_CHECKING:
+    from planner.desk.crash import CrashWatch
+    from planner.desk.files import Files
+    from planner.desk.messages import MessageBar
     from planner.desk.workspace import Workspace
 
 _WIDTH, _HEIGHT = 1280, 720
@@ -41,13 +41,11 @@ class MainWindow(QMainWindow):
         super().__init__()
         self._services = services
         self.memory = settings.Memory(services.settings)
-        load_fonts()
+        load_font()
         self.theme = theme_of(self.memory.shade)
         self._dress()
         self.conduct = Conduct(self)
         self.menus = Menus(self, self.theme)
-        self.messages = MessageBar(self.theme, self)
-        self.crash = CrashWatch(self.theme, services.version, self)
         self.rooms: Rooms | None = None
         self.files: Files | None = None
         self.workspace: Workspace | None = None
@@ -55,6 +53,25 @@ class MainWindow(QMainWindow):
         self._build()
         self._connect()
         self._restore()
+
+    @cached_property
+    def messages(self) -> MessageBar:
+        """The bar of messages; made when first something may be said, for at the first paint nothing is."""
+        from planner.desk.messages import MessageBar
+
+        bar = MessageBar(self.theme, self)
+        column = self._middle.layout()
+        assert column is not None
+        column.addWidget(bar)
+        bar.undo_wanted.connect(self.conduct.undo)
+        return bar
+
+    @cached_property
+    def crash(self) -> CrashWatch:
+        """What catches faults of the program; made when the farm is read in."""
+        from planner.desk.crash import CrashWatch
+
+        return CrashWatch(self.theme, self._services.version, self)
 
     def _build(self) -> None:
         self.setWindowTitle("Raftweek")
@@ -66,7 +83,6 @@ class MainWindow(QMainWindow):
         self._waiting = QLabel(tr("Opening the farm…"), self._middle)
         self._waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
         column.addWidget(self._waiting, 1)
-        column.addWidget(self.messages)
         self.setCentralWidget(self._middle)
         self._name, self._saved, self._mark = QLabel(self), QLabel(self), QLabel(self)
         bar = self.statusBar()
@@ -85,7 +101,6 @@ class MainWindow(QMainWindow):
         self.conduct.acted.connect(self._on_acted)
         self.conduct.troubled.connect(self.trouble)
         self.conduct.closed.connect(self._on_closed)
-        self.messages.undo_wanted.connect(self.conduct.undo)
         for action in self.menus.actions.values():
             action.triggered.connect(self._on_entry)
         for submenu in self.menus.submenus.values():
@@ -107,7 +122,11 @@ class MainWindow(QMainWindow):
         """Read in what is heavy, build the workspace, and open a farm."""
         if self.rooms is not None:
             return
+        from planner.desk.files import Files
+
         self.crash.begin()
+        load_bold()
+        self.menus.sharpen()
         self.rooms = self._services.load()
         workspace = self._put_workspace(self.rooms)
         self.conduct.expect(self.rooms.troubles, workspace.words_for)
@@ -195,14 +214,14 @@ class MainWindow(QMainWindow):
 
     def tell(self, words: str) -> None:
         """Say small news in the message bar."""
-        self.messages.say(words, tone=Tone.NEWS)
+        self.messages.tell(words)
 
     def _on_removed(self, title: str) -> None:
-        self.messages.say(tr("Done: {title}", title=title), tone=Tone.NEWS, undo=True)
+        self.messages.tell(tr("Done: {title}", title=title), undo=True)
 
     def trouble(self, words: str) -> None:
         """Say expected trouble in the message bar."""
-        self.messages.say(words, tone=Tone.TROUBLE)
+        self.messages.warn(words)
 
     # Wishes.
 
@@ -249,10 +268,14 @@ class MainWindow(QMainWindow):
 
     def show_glossary(self) -> None:
         """Show what the words mean."""
+        from planner.desk.help import GlossaryDialog
+
         GlossaryDialog(self.theme, self).open()
 
     def show_about(self) -> None:
         """Show what the program is, and its cautions."""
+        from planner.desk.help import AboutDialog
+
         cautions = self.workspace.cautions() if self.workspace else ()
         AboutDialog(self._services.version, cautions, self.theme, self).open()
 

@@ -1,6 +1,7 @@
 """The toolkit release is safe on this Python, and is refused where it would not be."""
 
 import sys
+from importlib import metadata
 
 import pytest
 from PySide6.QtWidgets import QLabel
@@ -44,3 +45,15 @@ def test_that_an_absent_toolkit_is_named_instead_of_ending_in_a_traceback(monkey
     refusal = platform_guard.this_refusal()
     assert refusal is not None
     assert "not installed" in refusal
+
+
+def test_that_the_quick_look_finds_the_release_that_the_library_finds(tmp_path):
+    installed = metadata.version(platform_guard.TOOLKIT_PACKAGE)
+    assert platform_guard.installed_version([str(tmp_path / "absent"), *sys.path]) == installed
+    assert platform_guard.installed_version([str(tmp_path)]) == ""
+
+
+def test_that_the_first_folder_on_the_path_decides(tmp_path):
+    for folder, version in (("one", "6.12.0"), ("other", "6.11.3")):
+        (tmp_path / folder / f"PySide6_Essentials-{version}.dist-info").mkdir(parents=True)
+    assert platform_guard.installed_version([str(tmp_path / "one"), str(tmp_path / "other")]) == "6.12.0"
