@@ -139,7 +139,7 @@ def supply_flags(loops: Sequence[LoopForecast], ruler: Ruler, figures: BandFigur
         supply, demand = ruler.weekly_sum(loop.supply_g), ruler.weekly_sum(loop.demand_g)
         ratios = supply_ratios(supply, demand)
         short = ratios < figures.short_below
-        for first, last in runs(short.any(axis=0)):
+        for first, last in runs(np.asarray(short.any(axis=0))):
             yield _short_flag(loop, ratios, short, first=first, last=last, ruler=ruler)
         yield from _fall_flags(loop, ruler)
 
@@ -148,7 +148,7 @@ def _short_flag(
     loop: LoopForecast, ratios: Floats, short: np.ndarray, *, first: int, last: int, ruler: Ruler
 ) -> Flag:
     weeks = slice(first, last + 1)
-    elements = short[:, weeks].any(axis=1).nonzero()[0]
+    elements = np.asarray(short[:, weeks].any(axis=1)).nonzero()[0]
     return Flag(
         kind=FlagKind.SHORT_SUPPLY,
         about=loop.loop,
