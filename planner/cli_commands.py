@@ -72,8 +72,8 @@ def parser() -> argparse.ArgumentParser:
     _add_import(commands)
     _add_export(commands)
     add_verify(commands)
-    add_why(commands)
     add_water(commands, day=_day)
+    add_why(commands)
     return whole
 
 

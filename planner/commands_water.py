@@ -30,7 +30,7 @@ def add_water(commands: Any, *, day: Callable[[str], date]) -> None:
         description="Says of each loop on a day: ammonia load against the filter, oxygen asked for, acid and "
         "alkalinity, tests that are due, and grams of base, iron and salts the farm already uses.",
     )
-    parser.add_argument("file", type=Path, metavar="FILE")
+    parser.add_argument("file", type=Path, metavar="FILE", help="a farm file or a farm text")
     parser.add_argument("--date", dest="on", type=day, metavar="DATE", help="the day (default: today)")
     parser.add_argument("--json", action="store_true", help="as JSON (docs/water.md)")
     parser.set_defaults(run=run_water)
