@@ -31,8 +31,8 @@ COMMANDS: Final = (
     "import",
     "export",
     "verify",
-    "why",
     "water",
+    "why",
 )
 TRACEBACK_ASKED_BY: Final = "RAFTWEEK_TRACEBACK"
 
