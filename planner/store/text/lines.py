@@ -14,14 +14,17 @@ from typing import Final
 Path = tuple[tuple[str, int], ...]
 """Tables from the outside in, each with its number among its like, counted from 0."""
 
-_STRING_OR_COMMENT: Final = re.compile(
-    r'"""(?:[^"\\]|\\.|"{1,2}(?!"))*+(?:"{3,5}|\Z|\\)'
-    r"|'''(?:[^']|'{1,2}(?!'))*+(?:'{3,5}|\Z)"
-    r'|"(?:\\[^\n]|[^"\\\n])*+"?'
-    r"|'[^'\n]*+'?"
-    r"|#[^\n]*+",
-    re.DOTALL,
-)
+_OPENING: Final = re.compile(r"\"\"\"|'''|[\"'#]")
+# What ends a string or comment of each kind, or is a backslash with the mark it protects, to be passed
+# over. A search from one to the next needs neither recursion nor possessive groups, which Python before
+# 3.11.5 gets wrong.
+_ENDING: Final = {
+    '"""': re.compile(r'\\.|"{3,5}', re.DOTALL),
+    "'''": re.compile(r"'{3,5}"),
+    '"': re.compile(r'\\[^\n]|"|(?=\n)'),
+    "'": re.compile(r"'|(?=\n)"),
+    "#": re.compile(r"(?=\n)"),
+}
 _NOT_NEWLINE: Final = re.compile(r"[^\n]")
 _HEADER: Final = re.compile(r"[ \t]*(\[\[?)[ \t]*([\w\-]+(?:[ \t]*\.[ \t]*[\w\-]+)*)[ \t]*\]\]?[ \t\r]*$")
 _KEY: Final = re.compile(r"[ \t]*([\w\-]+)[ \t]*[.=]")
@@ -34,12 +37,21 @@ def masked(text: str) -> str:
     >>> masked('name = "a [b]" # c')
     'name = _______    '
     """
-    return _STRING_OR_COMMENT.sub(_mask, text)
+    parts, done = [], 0
+    while (opening := _OPENING.search(text, done)) is not None:
+        end = _end_of(opening, text)
+        filler = " " if opening.group() == "#" else "_"
+        parts += [text[done : opening.start()], _NOT_NEWLINE.sub(filler, text[opening.start() : end])]
+        done = end
+    return "".join([*parts, text[done:]])
 
 
-def _mask(found: re.Match[str]) -> str:
-    token = found.group()
-    return _NOT_NEWLINE.sub(" " if token.startswith("#") else "_", token)
+def _end_of(opening: re.Match[str], text: str) -> int:
+    """Return where a string or comment ends that begins here: at the end of the text if nothing ends it."""
+    ending, at = _ENDING[opening.group()], opening.end()
+    while (found := ending.search(text, at)) is not None and found.group().startswith("\\"):
+        at = found.end()
+    return len(text) if found is None else found.end()
 
 
 @dataclass(slots=True)
