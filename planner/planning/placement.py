@@ -16,10 +16,9 @@ from planner.farm.ids import new_id
 from planner.farm.site import Bed
 from planner.farm.species import BedKind
 from planner.forecast.values import Forecast
+from planner.planning.runs import Runs, runs_between, smallest_runs
 
 IdMaker = Callable[[], Id]
-Runs = tuple[tuple[int, int], ...]
-"""Runs of places as (first place, count)."""
 
 _ALL_UNITS: Final = 0
 
@@ -35,10 +34,21 @@ class RefusalKind(Enum):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Freeing:
+    """Places that a batch would give back if it were not there, and the day it leaves them anyway."""
+
+    code: str
+    places: int
+    until_on: date
+    locked: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Refusal:
     """Why it does not fit: places needed and free, where, when, and which batches stand there.
 
-    `unit` 0 means the whole bed. Words are made from this by whoever shows it.
+    `unit` 0 means the whole bed. Where many were placed at once, `tight_on` is the day on which most places
+    are held and `freeing` what would make room, soonest first. Words are made from this by whoever shows it.
     """
 
     kind: RefusalKind
@@ -50,6 +60,13 @@ class Refusal:
     from_on: date | None = None
     until_on: date | None = None
     blocking: tuple[str, ...] = ()
+    tight_on: date | None = None
+    freeing: tuple[Freeing, ...] = ()
+
+    @property
+    def short(self) -> int:
+        """Return how many places are missing."""
+        return max(self.needed - self.free, 0)
 
 
 class _Held(NamedTuple):
@@ -133,7 +150,7 @@ class Places:
         """Return runs (first place, count) that are free on every day from start to before end."""
         standing = self._standing(bed, unit, start_day=start_day, end_day=end_day, ignoring=ignoring)
         taken = [(held.first, held.last) for held in standing]
-        return _runs_between(taken, self._beds[bed].places_per_unit)
+        return runs_between(taken, self._beds[bed].places_per_unit)
 
     def _free_runs_by_unit(
         self, bed: Bed, units: Iterable[int], *, start_day: int, end_day: int, ignoring: Id
@@ -145,7 +162,7 @@ class Places:
         ):
             taken.setdefault(held.unit, []).append((held.first, held.last))
         places = bed.places_per_unit
-        return {unit: _runs_between(taken.get(unit, ()), places) for unit in units}
+        return {unit: runs_between(taken.get(unit, ()), places) for unit in units}
 
     def _standing(
         self, bed: Id, unit: int, *, start_day: int, end_day: int, ignoring: Id | None
@@ -237,7 +254,7 @@ class Places:
     ) -> tuple[Placement, ...]:
         found: list[Placement] = []
         for unit, free in runs.items():
-            for first, size in _smallest_runs(free, count):
+            for first, size in smallest_runs(free, count):
                 found.append(
                     Placement(
                         id=self._make_id(),
@@ -253,19 +270,6 @@ class Places:
         return tuple(found)
 
 
-def _runs_between(taken: Iterable[tuple[int, int]], places: int) -> Runs:
-    """Return the runs that `taken` (first, last) leaves free of places 1 to `places`."""
-    runs, next_free = [], 1
-    for first, last in sorted(taken):
-        if first > next_free:
-            runs.append((next_free, first - next_free))
-        if last >= next_free:
-            next_free = last + 1
-    if next_free <= places:
-        runs.append((next_free, places - next_free + 1))
-    return tuple(runs)
-
-
 def _units_for(free: dict[int, int], count: int) -> list[int]:
     """Return the units to use: one that is just enough, else the emptiest until it is enough."""
     enough = [number for number, size in free.items() if size >= count]
@@ -278,21 +282,3 @@ def _units_for(free: dict[int, int], count: int) -> list[int]:
         if count <= 0:
             break
     return chosen
-
-
-def _smallest_runs(runs: Runs, count: int) -> list[tuple[int, int]]:
-    """Return runs to use on one unit: a single one that is just enough, else in order of place."""
-    if count <= 0:
-        return []
-    enough = [run for run in runs if run[1] >= count]
-    if enough:
-        first, _ = min(enough, key=lambda run: (run[1], run[0]))
-        return [(first, count)]
-    used: list[tuple[int, int]] = []
-    for first, size in runs:
-        take = min(size, count)
-        if take <= 0:
-            break
-        used.append((first, take))
-        count -= take
-    return used
