@@ -6,8 +6,8 @@ needed.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Mapping
+from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from functools import cached_property
 from pathlib import Path
@@ -64,10 +64,23 @@ class Means:
         return all_faults(farm, self.forecaster)
 
     def holds(self, farm: Farm) -> tuple[Hold, ...]:
-        """Return how long each placement of a farm is held."""
+        """Return how long each placement of a farm is held.
+
+        Raises `FarmFaultError` for a key that the catalogue does not know: without it there are no days.
+        """
         from planner.forecast.occupancy import holds
 
-        return holds(farm, self.forecaster.preview(farm))
+        return holds(farm, self.forecaster.preview(self.known(farm)))
+
+    def known(self, farm: Farm) -> Farm:
+        """Return the farm; raises `FarmFaultError` when it names a crop, fish or feed that is nowhere."""
+        from planner.farm.faults import FarmFaultError
+        from planner.forecast.checks import catalogue_faults
+
+        found = tuple(catalogue_faults(farm, self.forecaster.catalogue_for(farm)))
+        if found:
+            raise FarmFaultError(found)
+        return farm
 
     def checked(self, farm: Farm) -> Farm:
         """Return the farm; raises `FarmFaultError` with every fault when it has any."""
@@ -91,14 +104,9 @@ class Means:
         return ReadFarm(farm=placed.farm, refusals=placed.refusals)
 
     def _checked_text(self, path: Path) -> Farm:
-        from planner.farm.faults import FarmFaultError
         from planner.store.text import read_farm_file
 
-        farm = read_farm_file(path, crop_codes=self.crop_codes)
-        found = self.faults(farm)
-        if found:
-            raise FarmFaultError(located(found, path))
-        return farm
+        return read_farm_file(path, crop_codes=self.crop_codes, more_faults=self.faults)
 
     def _read_file(self, path: Path) -> Farm:
         from planner.store.store import FarmStore
@@ -128,27 +136,6 @@ class Means:
             now=utc_now,
             laid_over=laid_over,
         )
-
-
-def located(faults: tuple[Fault, ...], path: Path) -> tuple[Fault, ...]:
-    """Return faults that were found in a farm with the text's name, and the line that gives the value.
-
-    The line is the first that gives the field this value; without such a line it stays unknown.
-    """
-    lines = path.read_text(encoding="utf-8").splitlines()
-    return tuple(replace(fault, file=str(path), line=_line_of(fault, lines)) for fault in faults)
-
-
-def _line_of(fault: Fault, lines: Sequence[str]) -> int:
-    wanted = {
-        f'{fault.field}="{fault.value}"',
-        f"{fault.field}='{fault.value}'",
-        f"{fault.field}={fault.value}",
-    }
-    for number, line in enumerate(lines, start=1):
-        if fault.field and fault.value and line.partition("#")[0].replace(" ", "").strip() in wanted:
-            return number
-    return 0
 
 
 def utc_now() -> datetime:

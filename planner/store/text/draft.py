@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Any
 
 from planner.farm.checks import thing_faults, where_of
 from planner.farm.farm import KINDS, SETTINGS_KIND, Farm, Kind, Settings, Thing
 from planner.farm.faults import Fault, FaultKind
-from planner.farm.fields import Id
+from planner.farm.fields import FieldKind, Id, specs_of
 from planner.farm.fish import FishEvent, FishGroup
 from planner.store.text import limits
 from planner.store.text.findings import Findings, Source
@@ -81,10 +82,19 @@ class Draft:
             for _order, thing in self._things[kind.word]:
                 source = self._sources[kind.word, thing.id]
                 spots[where_of(thing), ""] = source
+                for key in _keys_of(thing):
+                    spots.setdefault((where_of(thing), key), source)
                 if isinstance(thing, FishEvent) and thing.group in groups:
                     where = f'fish event of "{groups[thing.group].name}"'
                     spots.setdefault((where, thing.on.isoformat()), source)
         return spots
+
+
+def _keys_of(thing: Thing) -> Iterator[str]:
+    """Yield the keys of the catalogue that a thing names; they tell things without a name apart."""
+    for name, spec in specs_of(type(thing)).items():
+        if spec.kind is FieldKind.KEY:
+            yield getattr(thing, name) or ""
 
 
 def _called(fault: Fault, source: Source) -> Fault:

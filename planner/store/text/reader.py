@@ -5,7 +5,7 @@ How single values, beds, places and repeats are read stands in the modules besid
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from pathlib import Path as FilePath
 from types import MappingProxyType
 from typing import Any, Final
@@ -13,7 +13,7 @@ from typing import Any, Final
 from planner.farm.checks import farm_faults
 from planner.farm.crops import Batch
 from planner.farm.farm import Farm, Shelf
-from planner.farm.faults import FarmFaultError, FaultKind
+from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.store.text import limits
 from planner.store.text.build import Builder
 from planner.store.text.draft import Draft
@@ -25,25 +25,36 @@ from planner.store.text.repeats import Codes
 from planner.store.text.syntax import document_of, text_of, too_large
 
 NO_CODES: Final[Mapping[str, str]] = MappingProxyType({})
+MoreFaults = Callable[[Farm], tuple[Fault, ...]]
 
 
-def read_farm_file(path: FilePath, *, crop_codes: Mapping[str, str] = NO_CODES) -> Farm:
-    """Return the farm that a text file holds.
+def read_farm_file(
+    path: FilePath, *, crop_codes: Mapping[str, str] = NO_CODES, more_faults: MoreFaults | None = None
+) -> Farm:
+    """Return the farm that a text file holds; all as in `read_farm_text`.
 
     Raises `FarmFaultError` with every fault of the text, `OSError` when the file cannot be read.
     """
     size = path.stat().st_size
     if size > limits.MOST_BYTES:
         raise FarmFaultError((too_large(size, str(path)),))
-    return read_farm_text(text_of(path.read_bytes(), file=str(path)), file=str(path), crop_codes=crop_codes)
+    text = text_of(path.read_bytes(), file=str(path))
+    return read_farm_text(text, file=str(path), crop_codes=crop_codes, more_faults=more_faults)
 
 
-def read_farm_text(text: str, *, file: str = "", crop_codes: Mapping[str, str] = NO_CODES) -> Farm:
+def read_farm_text(
+    text: str,
+    *,
+    file: str = "",
+    crop_codes: Mapping[str, str] = NO_CODES,
+    more_faults: MoreFaults | None = None,
+) -> Farm:
     """Return the farm that a text holds.
 
     `file` is what faults call it; `crop_codes` gives crop key -> letters for the codes of batches
-    that have none, else the first letters of the key serve. Raises `FarmFaultError` with every
-    fault found, in the order of lines.
+    that have none, else the first letters of the key serve. `more_faults` finds what takes more than
+    the text to see, in a farm that is sound by itself; its faults get their lines here as well.
+    Raises `FarmFaultError` with every fault found, in the order of lines.
     """
     document = document_of(text, file=file)
     findings = Findings(file=file, lines=document.lines)
@@ -64,6 +75,9 @@ def read_farm_text(text: str, *, file: str = "", crop_codes: Mapping[str, str] =
     farm = draft.farm()
     draft.take_up(farm_faults(farm), farm)
     findings.stop()
+    if more_faults is not None:
+        draft.take_up(more_faults(farm), farm)
+        findings.stop()
     return farm
 
 
