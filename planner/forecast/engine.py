@@ -63,6 +63,7 @@ class _LoopSide:
     feed_g: Floats
     arrays: dict[str, Floats]
     protein_share: Floats
+    water_c: Floats | None
 
 
 class Forecaster:
@@ -163,8 +164,7 @@ class Forecaster:
     def _all_flags(self, farm: Farm, bare: Forecast) -> tuple[Flag, ...]:
         catalogue, loops, ruler = self._catalogue, bare.loops, bare.ruler
         groups = [group for loop in loops for group in loop.groups]
-        start_on, days = ruler.start_on, ruler.days
-        water_c = {loop.id: self.water_c(loop, start_on=start_on, days=days) for loop in farm.loops}
+        water_c = {loop.loop: loop.water_c for loop in loops}
         of_batches = self._flags_of(
             "batches",
             (farm.batches, farm.placements, farm.beds),
@@ -212,6 +212,7 @@ class Forecaster:
             planted_m2=planted_m2(table, self._book.profiles, ruler, loop=number),
             bed_m2=beds,
             protein_share=side.protein_share,
+            water_c=side.water_c,
             solids=water.solids,
             water_l=loop.water_l,
             pool_g=pools.pool_g,
@@ -256,6 +257,7 @@ class Forecaster:
             feed_g=total_feed_g([one.group for one in fed], ruler),
             arrays=arrays,
             protein_share=protein_share(fed, reference=self._bands.reference_protein_share, ruler=ruler),
+            water_c=self.water_c(loop, start_on=ruler.start_on, days=ruler.days),
         )
 
     def _fed_group(self, group: FishGroup, events: list[FishEvent], loop: Loop, ruler: Ruler) -> FedGroup:

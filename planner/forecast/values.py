@@ -222,6 +222,8 @@ class LoopForecast:
     Shapes: `(element, day)` for element arrays, `(day,)` else. `feed_n...` = `fish_g + solids_g +
     gas_g + dissolved_g` for every element and day. `planted_m2` has rows leafy, fruiting.
 
+    `water_c` is the water's temperature, drawn to what was read; None where no year of it is known.
+
     `pool_g` is what is dissolved at the start of the day, after a test of that day; `pool_assumed` holds
     until the first test. Pool + supply = demand - `unmet_g` + `leaving_g` + the next day's pool, but on
     days of a test, which are in `pool_misses`.
@@ -242,6 +244,7 @@ class LoopForecast:
     planted_m2: Floats
     bed_m2: float
     protein_share: Floats
+    water_c: Floats | None
     solids: SolidsFate
     water_l: float
     pool_g: Floats

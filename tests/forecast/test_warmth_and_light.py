@@ -128,3 +128,11 @@ def test_that_two_readings_of_a_day_count_with_their_mean(forecaster):
         forecaster.forecast(dataclasses.replace(farm, readings=read)).loops[0].feed_g for read in (one, two)
     ]
     assert np.array_equal(*feeds)
+
+
+def test_that_a_loops_water_is_told_as_it_was_read(forecaster):
+    farm = farm_of(loops=(WARM_WATER,), readings=(reading(Quantity.WATER_C, 22.0, 9),))
+    water_c = forecaster.forecast(farm).loops[0].water_c
+    assert water_c[8] == pytest.approx(28.0)
+    assert water_c[9] == pytest.approx(22.0)
+    assert forecaster.forecast(farm_of()).loops[0].water_c is None

@@ -20,7 +20,7 @@ from planner.forecast.water.load import LoadForecast, ammonia_load, load_figures
 from planner.forecast.water.spans import span_of
 from planner.forecast.water.targets import Level, free_ammonia, salt_reading
 from tests.farms import LOOP
-from tests.forecast.water.loops import RULER, loop_of, on_day, read
+from tests.forecast.water.loops import RULER, loop_of, on_day, read, water_of
 
 LITRES_PER_M3 = 1000.0
 
@@ -32,7 +32,7 @@ def book():
 
 def load_of(book, feed_g: float, *, loop: Loop = LOOP, altitude_m: float = 0.0) -> LoadForecast:
     return load_forecast(
-        loop_of(feed_g),
+        replace(loop_of(feed_g), water_c=water_of(loop)),
         loop=loop,
         altitude_m=altitude_m,
         filters=(),

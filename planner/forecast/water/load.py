@@ -15,7 +15,6 @@ from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.figure import Figure
 from planner.farm.fields import Id
 from planner.farm.site import Bed, Filter, Loop
-from planner.forecast.climate import daily_series
 from planner.forecast.values import Floats, LoopForecast, Ruler
 from planner.forecast.water.chemistry import Chemistry, chemistry_of
 from planner.forecast.water.filters import (
@@ -185,7 +184,7 @@ def load_forecast(
     """Return ammonia, filter and oxygen of a loop by day."""
     figures, surfaces = load_figures(catalogue), filter_figures(catalogue)
     chemistry = chemistry_of(catalogue)
-    water_c = daily_series(loop.water_c, start_on=ruler.start_on, days=ruler.days, floor=0.0)
+    water_c = found.water_c
     tan_g = ammonia_load(found, figures)
     rate = biofilm_rate_by_day(water_c, days=ruler.days, figures=figures)
     fish = by_day(found.feed_g, span_of(figures.oxygen_per_feed))

@@ -10,10 +10,12 @@ import numpy as np
 
 from planner.catalogue.loading import shipped_catalogue
 from planner.farm.ids import id_from
+from planner.farm.site import Loop
 from planner.farm.species import ELEMENTS
 from planner.farm.water import Quantity, Reading
+from planner.forecast.climate import daily_series
 from planner.forecast.engine import Forecaster
-from planner.forecast.values import LoopForecast, Ruler
+from planner.forecast.values import Floats, LoopForecast, Ruler
 from tests.farms import LOOP, MONDAY, farm_of
 
 RULER = Ruler(start_on=MONDAY, weeks=20)
@@ -41,6 +43,11 @@ def loop_of(
         demand_g=demand,
         protein_share=np.full(days, protein),
     )
+
+
+def water_of(loop: Loop) -> Floats | None:
+    """Return the water of a loop by day as its months say it [°C]."""
+    return daily_series(loop.water_c, start_on=RULER.start_on, days=RULER.days, floor=0.0)
 
 
 @cache

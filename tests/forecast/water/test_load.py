@@ -27,7 +27,7 @@ from planner.forecast.water.load import (
 )
 from planner.forecast.water.spans import DaySpan
 from tests.farms import LOOP, RAFT
-from tests.forecast.water.loops import RULER, loop_of
+from tests.forecast.water.loops import RULER, loop_of, water_of
 
 WARM = (26.0,) * 12
 
@@ -38,7 +38,7 @@ def filter_of(name="F", *, kind=FilterKind.MOVING_BED, area=None):
 
 def load_of(catalogue, found=None, *, loop=LOOP, filters=(), beds=(), altitude=0.0):
     return load_forecast(
-        found or loop_of(),
+        replace(found or loop_of(), water_c=water_of(loop)),
         loop=loop,
         altitude_m=altitude,
         filters=filters,
