@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any, Final
 
 from planner.forecast.week import DueKind, DueTask, DueUnit, DueWhere
+from planner.paper.chances import chances_lines
 from planner.paper.words import day_words, list_words, range_words
 from planner.planning.placement import Refusal, RefusalKind
 
@@ -71,6 +72,8 @@ def forecast_lines(data: Mapping[str, Any]) -> Iterator[str]:
     yield f"feed {totals['feed_kg']:.1f} kg, fish harvested {totals['fish_harvest_kg']:.1f} kg"
     for crop in totals["harvest"]:
         yield f"{crop['crop']}: {crop['plants']:.0f} plants, {crop['kg']:.1f} kg"
+    if "chances" in data:
+        yield from chances_lines(data["chances"])
 
 
 def _cells(week: Mapping[str, Any]) -> tuple[str, ...]:

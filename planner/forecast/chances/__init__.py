@@ -1,0 +1,1 @@
+"""Seeded draws of what may happen: how many heads, how much feed, and how likely an amount is reached."""
