@@ -12,7 +12,7 @@ from planner.farm.fish import FishGroup
 from planner.farm.site import Loop
 from planner.farm.species import ELEMENTS
 from planner.farm.water import Dose
-from planner.forecast.supply import FedGroup, FeedFate, dose_g, feed_fate
+from planner.forecast.supply import FedGroup, FeedFate, dose_g, feed_fate, figures_of_loop
 from planner.forecast.values import Floats, GroupForecast, LoopForecast
 from planner.forecast.why.fish import why_group_mean
 from planner.forecast.why.formulas import Formula
@@ -24,6 +24,7 @@ _NITROGEN: Final = ELEMENTS.index("n")
 _PER_THOUSAND: Final = 1000.0
 _PER_MILLION: Final = 1_000_000.0
 _NOTHING_G: Final = 1e-9
+_GAS_PATH: Final = "element/{}/gas_loss_share"
 _MORE: Final = ("mineralised_g", "liquor_g")
 """What else a loop may be supplied with: from solids where they lie, and from solids batches."""
 
@@ -94,7 +95,14 @@ def fate_of(ground: Ground, group: GroupForecast) -> FeedFate:
     fed = FedGroup(
         group=group, species=ground.catalogue.fish[entry.species], feed=ground.catalogue.feeds[entry.feed]
     )
-    return feed_fate([fed], figures=ground.supply_figures, ruler=ground.forecast.ruler)
+    figures = figures_of_loop(ground.supply_figures, loop_of(ground, group))
+    return feed_fate([fed], figures=figures, ruler=ground.forecast.ruler)
+
+
+def loop_of(ground: Ground, group: GroupForecast) -> Loop:
+    """Return the loop a group swims in."""
+    found: Loop = ground.loops[ground.tanks[group.tank].loop]
+    return found
 
 
 def _from_group(ground: Ground, group: GroupForecast, week: int, element: int) -> Explanation:
@@ -187,7 +195,9 @@ def _capped_note(capped_g: float) -> tuple[Note, ...]:
 
 
 def _gas(ground: Ground, group: GroupForecast, element: int, *, content: float, value: float) -> Explanation:
-    share = ground.figure("gas_loss_share", f"element/{ELEMENTS[element]}/gas_loss_share")
+    loop, share = loop_of(ground, group), ground.figure("gas_loss_share", _GAS_PATH.format(ELEMENTS[element]))
+    if element == _NITROGEN and loop.gas_loss_share is not None:
+        share = entered("gas_loss_share", loop.gas_loss_share, "1", loop.name)
     capped = content * share.value - value
     return Explanation(
         title="element lost as gas",

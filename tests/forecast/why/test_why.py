@@ -9,8 +9,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from planner.catalogue.loading import shipped_catalogue
 from planner.farm.crops import Stage
 from planner.farm.species import ELEMENTS
+from planner.forecast.engine import Forecaster
 from planner.forecast.values import STAGES
 from planner.forecast.verdicts import week_verdicts
 from planner.forecast.why.ask import why
@@ -315,3 +317,24 @@ def test_that_a_thermometer_in_the_water_is_heeded(forecaster):
         assert recomputed(gain) == pytest.approx(gain.value, rel=1e-9)
         water = gain.children[0].children[0].input("water_c").value
         assert water < 26.0 if day == 0 else water <= 26.0
+
+
+def test_that_a_loops_own_loss_of_nitrogen_is_told_as_entered_and_works_out():
+    farm, forecaster = known(NAMES[0])[0], Forecaster(shipped_catalogue())
+    own = dataclasses.replace(
+        farm, loops=tuple(dataclasses.replace(one, gas_loss_share=0.2) for one in farm.loops)
+    )
+    forecast = forecaster.forecast(own)
+    fed = next(number for number, loop in enumerate(forecast.loops) if loop.feed_g.any())
+    week = int(forecast.loops[fed].feed_g.nonzero()[0][0]) // 7 + 1
+    subject = Subject(
+        kind=SubjectKind.SUPPLY, about=own.loops[fed].id, week=week, element=ELEMENTS.index("n")
+    )
+    told = [
+        one for one in walk(why(subject, own, forecast, forecaster)) if one.formula is Formula.LOST_AS_GAS
+    ]
+    assert told
+    for one in told:
+        share = next(given for given in one.inputs if given.name == "gas_loss_share")
+        assert (share.value, share.origin) == (0.2, Origin.ENTERED)
+        assert recomputed(one) == pytest.approx(one.value)
