@@ -1,22 +1,25 @@
-"""The two larger dialogs of the workspace: what a new farm begins with, and the calendar to print."""
+"""The larger dialogs of the workspace: what a new farm begins with, the calendar to print, and reasons."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import date
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
 from planner.desk import settings
+from planner.desk.behind import Behind
 from planner.desk.book import BookShelf
 from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
 from planner.desk.outlook import Outlook
+from planner.desk.pages import Fact
 from planner.desk.printing import PrintDialog, PrintNeeds, PrintWish
 from planner.desk.say import tr
 from planner.desk.services import WorkspaceNeeds
 from planner.desk.sheets import CHOICES, LONGEST_WEEKS, Sheets, calendar_sheets, paper_named
 from planner.desk.theme import Theme
+from planner.desk.why.dialog import WhyDialog
 from planner.paper.errors import PaperError
 from planner.planning.answers import Answers
 
@@ -52,6 +55,12 @@ class Asking(QObject):
     def _on_answered(self, answers: Answers) -> None:
         if self._begin is not None:
             self._begin(answers)
+
+    def ask_why(self, facts: Sequence[Fact], number: int, behind: Behind) -> None:
+        """Show why a fact is what it is; the others can be asked about there too."""
+        dialog = WhyDialog(facts, behind.why, behind.outlook.catalogue, self.theme, self._window)
+        dialog.show_fact(number)
+        dialog.open()
 
     def ask_print(self, day: date) -> None:
         """Show the seeding calendar from the week of a day on, as it will be printed."""

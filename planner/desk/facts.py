@@ -6,18 +6,18 @@ Pure: an outlook goes in, words come out. Must know nothing of widgets.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from datetime import date, timedelta
+from datetime import date
 from typing import Any, Final
 
-from planner.desk.book import FigureWords, figure_label, figure_words
+from planner.desk.batch_facts import batch_page, notes_section
+from planner.desk.behind import Behind
+from planner.desk.book import figure_words
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact, Page, Section
-from planner.desk.places_words import places_by_batch
 from planner.desk.say import tr
-from planner.desk.week_facts import G_PER_KG, warnings_about, week_page
+from planner.desk.week_facts import warnings_about, week_page
 from planner.desk.words import (
     NONE,
-    STAGE_LETTERS,
     choice_words,
     day_words,
     field_words,
@@ -28,26 +28,14 @@ from planner.desk.words import (
     unit_words,
     with_unit,
 )
-from planner.farm.crops import Batch, Phase
+from planner.farm.crops import Batch
 from planner.farm.farm import DAYS_PER_WEEK, Thing, kind_of, label_of
 from planner.farm.fields import NO_ID, FieldKind, Id, specs_of
 from planner.farm.fish import FishGroup
 from planner.farm.site import Bed
+from planner.forecast.why.values import Subject, SubjectKind
 
 _GROUP_WEEKS: Final = 12
-_BATCH_FIGURES: Final = (
-    "germination_days",
-    "nursery_days",
-    "spacing_days",
-    "bed_days",
-    "picking_days",
-    "clearing_days",
-    "germination_share",
-    "nursery_survival_share",
-    "bed_survival_share",
-    "yield_g_per_plant",
-    "bed_density_per_m2",
-)
 _FISH_FIGURES: Final = (
     "optimum_c",
     "harvest_weight_g",
@@ -58,107 +46,18 @@ _FISH_FIGURES: Final = (
 _FEED_FIGURES: Final = ("protein_share", "p_g_per_kg", "k_g_per_kg")
 
 
-def page_of(outlook: Outlook, thing: Thing | None, day: date) -> Page:
+def page_of(behind: Behind, thing: Thing | None, day: date) -> Page:
     """Return the page about a thing, or about the week of a day when nothing is chosen."""
+    outlook = behind.outlook
     if isinstance(thing, Batch) and thing.id in outlook.forecast.batches.row_of:
-        return _batch_page(outlook, thing)
+        return batch_page(behind, thing)
     if isinstance(thing, FishGroup):
         return _group_page(outlook, thing, day)
     if isinstance(thing, Bed):
         return _bed_page(outlook, thing, day)
     if thing is not None:
         return _thing_page(outlook, thing)
-    return week_page(outlook, day)
-
-
-def _batch_page(outlook: Outlook, batch: Batch) -> Page:
-    table, ruler = outlook.forecast.batches, outlook.forecast.ruler
-    row = table.row_of[batch.id]
-    spans = table.spans(row, ruler)
-    last = spans[-1].end_on - timedelta(days=1)
-    dates = tuple(
-        Fact(
-            label=f"{STAGE_LETTERS[span.stage]}  {choice_words(span.stage)}",
-            value=_span_words(span.start_on, span.end_on - timedelta(days=1)),
-            note=tr("1 day") if span.days == 1 else tr("{days} days", days=span.days),
-        )
-        for span in spans
-    )
-    return Page(
-        title=batch.code,
-        subtitle=", ".join(part for part in (outlook.crop_name(batch.crop), batch.variety) if part)
-        + (tr(" · locked") if batch.locked else ""),
-        sections=(
-            *warnings_about(outlook, batch.id),
-            Section(title=f"{day_words(batch.sow_on)} – {day_words(last)}", facts=dates),
-            Section(title=tr("Numbers"), facts=tuple(_batch_numbers(outlook, batch, row))),
-            Section(title=tr("Places"), facts=tuple(_batch_places(outlook, batch))),
-            Section(title=tr("What this rests on"), figures=tuple(_batch_figures(outlook, batch))),
-            *_notes(batch.notes),
-        ),
-    )
-
-
-def _span_words(first: date, last: date) -> str:
-    if first == last:
-        return short_day_words(first)
-    return f"{short_day_words(first)} – {short_day_words(last)}"
-
-
-def _batch_numbers(outlook: Outlook, batch: Batch, row: int) -> Iterator[Fact]:
-    profile = outlook.forecast.profiles[int(outlook.forecast.batches.profile[row])]
-    yield Fact(label=tr("Plants in the bed"), value=number_words(batch.plants, digits=0))
-    yield Fact(
-        label=tr("Seeds to sow"),
-        value=number_words(outlook.seeds(batch), digits=0),
-        note=tr(
-            "{plants} ÷ ({germination} germinate × {survival} live), rounded up",
-            plants=batch.plants,
-            germination=number_words(profile.germination_share),
-            survival=number_words(profile.survival_share),
-        ),
-    )
-    standing = batch.plants * profile.bed_survival_share
-    kilograms = standing * profile.yield_g_per_plant * profile.crop.marketable_share / G_PER_KG
-    yield Fact(
-        label=tr("Harvest foreseen"),
-        value=tr("about {kg} kg", kg=number_words(kilograms, digits=1)),
-        note=tr(
-            "{plants} plants × {living} live × {grams} g × {sold} can be sold",
-            plants=batch.plants,
-            living=number_words(profile.bed_survival_share),
-            grams=number_words(profile.yield_g_per_plant),
-            sold=number_words(profile.crop.marketable_share),
-        ),
-    )
-
-
-def _batch_places(outlook: Outlook, batch: Batch) -> Iterator[Fact]:
-    places = places_by_batch(outlook.farm)
-    table = outlook.forecast.batches
-    for phase in Phase:
-        first, end = table.phase_days(table.row_of[batch.id], phase)
-        if end > first:
-            yield Fact(label=choice_words(phase), value=places.get((batch.id, phase), tr("no places yet")))
-
-
-def _batch_figures(outlook: Outlook, batch: Batch) -> Iterator[FigureWords]:
-    for name in _BATCH_FIGURES:
-        own = getattr(batch, name, None)
-        if own is not None:
-            unit = unit_words(specs_of(Batch)[name].unit)
-            value = f"{number_words(own)} {unit}".rstrip()
-            yield FigureWords(
-                label=figure_label(name),
-                value=value,
-                source=tr("your own value, for this batch"),
-                conditions="",
-                own=True,
-            )
-            continue
-        found = figure_words(outlook.catalogue, f"crop/{batch.crop}/{name}")
-        if found is not None:
-            yield found
+    return week_page(behind, day)
 
 
 def _group_page(outlook: Outlook, group: FishGroup, day: date) -> Page:
@@ -189,7 +88,7 @@ def _group_page(outlook: Outlook, group: FishGroup, day: date) -> Page:
             ),
             Section(title=tr("Weeks from here"), facts=tuple(_group_weeks(outlook, group, day))),
             Section(title=tr("What this rests on"), figures=tuple(each for each in figures if each)),
-            *_notes(group.notes),
+            *notes_section(group.notes),
         ),
     )
 
@@ -207,6 +106,7 @@ def _group_weeks(outlook: Outlook, group: FishGroup, day: date) -> Iterator[Fact
             continue
         feed = float(forecast.feed_g[at : at + DAYS_PER_WEEK].mean())
         yield Fact(
+            ask=Subject(kind=SubjectKind.FEED, about=group.id, day=at),
             label=week_label(ruler.week_start(week)),
             value=tr("{feed} g feed a day", feed=number_words(feed, digits=0)),
             note=tr(
@@ -266,7 +166,7 @@ def _bed_page(outlook: Outlook, bed: Bed, day: date) -> Page:
                     *facts,
                 ),
             ),
-            *_notes(bed.notes),
+            *notes_section(bed.notes),
         ),
     )
 
@@ -298,7 +198,7 @@ def _thing_page(outlook: Outlook, thing: Thing) -> Page:
         sections=(
             *warnings_about(outlook, thing.id),
             Section(title="", facts=tuple(facts)),
-            *_notes(thing.notes if hasattr(thing, "notes") else ""),
+            *notes_section(thing.notes if hasattr(thing, "notes") else ""),
         ),
     )
 
@@ -324,7 +224,3 @@ _PLAIN_WORDS: Final[dict[FieldKind, Callable[[Any], str]]] = {
     FieldKind.CHOICE: choice_words,
     FieldKind.YES_NO: _yes_no,
 }
-
-
-def _notes(text: str) -> tuple[Section, ...]:
-    return (Section(title=tr("Notes"), facts=(Fact(label="", value=text),)),) if text.strip() else ()

@@ -103,6 +103,12 @@ _VIEW: Final = (
     Entry(key="view.batches", text="&Table of batches", keys="Ctrl+2"),
     Entry(key="view.due", text="&Due this week", keys="Ctrl+3", ticks=True),
     Entry(key="view.side", text="What is &chosen", keys="Ctrl+4", ticks=True),
+    Entry(
+        key="view.why",
+        text="Wh&y these figures…",
+        keys="Ctrl+I",
+        tip="Why the figures of what is chosen are what they are",
+    ),
     _LINE,
     Entry(key="shade.light", text="&Light", ticks=True),
     Entry(key="shade.dark", text="Dar&k", ticks=True),

@@ -4,16 +4,26 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from planner.catalogue.figure import Figure
 from planner.desk.book import FigureWords
+from planner.forecast.why.values import Subject
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Basis:
+    """The figures of the catalogue that a number stands on, where no sum of it is kept."""
+
+    figures: tuple[Figure, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Fact:
-    """One line: what, how much, and what more is to be known."""
+    """One line: what, how much, and what more is to be known; `ask` is what "why?" is asked about."""
 
     label: str
     value: str
     note: str = ""
+    ask: Subject | Basis | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,3 +43,8 @@ class Page:
     title: str
     subtitle: str
     sections: tuple[Section, ...]
+
+    @property
+    def askable(self) -> tuple[Fact, ...]:
+        """The facts that can be asked why, in the order they are shown."""
+        return tuple(fact for section in self.sections for fact in section.facts if fact.ask is not None)

@@ -5,28 +5,35 @@ Turns a `Page` into HTML in the colours of the theme; knows nothing of farms or 
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from html import escape
+from itertools import count
+from typing import Final
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QTextBrowser, QVBoxLayout, QWidget
+from PySide6.QtCore import QPoint, Qt, QUrl, Signal
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QPushButton, QTextBrowser, QVBoxLayout, QWidget
 
 from planner.desk.book import FigureWords
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 
+_WHY: Final = "why:"
+
 
 def page_html(page: Page, theme: Theme) -> str:
     """Return a page as HTML; every text of the farm is escaped."""
+    numbers = count()
     parts = [
         f"<p style='font-size:large; margin-bottom:0'><b>{escape(page.title)}</b></p>",
         f"<p style='color:{theme.muted.name()}; margin-top:2px'>{escape(page.subtitle)}</p>",
-        *(_section_html(section, theme) for section in page.sections),
+        *(_section_html(section, theme, numbers) for section in page.sections),
     ]
     return "".join(parts)
 
 
-def _section_html(section: Section, theme: Theme) -> str:
+def _section_html(section: Section, theme: Theme, numbers: Iterator[int]) -> str:
     parts = []
     if section.title:
         parts.append(
@@ -38,21 +45,28 @@ def _section_html(section: Section, theme: Theme) -> str:
         for words in section.warnings
     )
     if section.facts:
-        rows = "".join(_fact_html(fact, theme) for fact in section.facts)
+        rows = "".join(_fact_html(fact, theme, numbers) for fact in section.facts)
         parts.append(f"<table width='100%' cellspacing='0' cellpadding='2'>{rows}</table>")
     parts.extend(_figure_html(figure, theme) for figure in section.figures)
     return "".join(parts)
 
 
-def _fact_html(fact: Fact, theme: Theme) -> str:
-    note = f"<br><small style='color:{theme.muted.name()}'>{escape(fact.note)}</small>" if fact.note else ""
+def _fact_html(fact: Fact, theme: Theme, numbers: Iterator[int]) -> str:
+    noted = escape(fact.note).replace("\n", "<br>")
+    note = f"<br><small style='color:{theme.muted.name()}'>{noted}</small>" if noted else ""
     value = escape(fact.value).replace("\n", "<br>")
+    if fact.ask is not None:
+        value = f"<a href='{_WHY}{next(numbers)}' style='{_link_style(theme)}'>{value}</a>"
     if not fact.label:
         return f"<tr><td colspan='2'>{value}{note}</td></tr>"
     return (
         f"<tr><td style='color:{theme.muted.name()}; padding-right:8px'>{escape(fact.label)}</td>"
         f"<td>{value}{note}</td></tr>"
     )
+
+
+def _link_style(theme: Theme) -> str:
+    return f"color:{theme.link.name()}; text-decoration:none"
 
 
 def _figure_html(figure: FigureWords, theme: Theme) -> str:
@@ -66,9 +80,13 @@ def _figure_html(figure: FigureWords, theme: Theme) -> str:
 
 
 class SidePanel(QWidget):
-    """The page, with buttons to alter or close what is chosen."""
+    """The page, with buttons to alter or close what is chosen, and to ask why a figure is what it is.
+
+    Figures that can be asked about are links: a click, or Tab and Enter, asks.
+    """
 
     alter_wanted = Signal()
+    why_wanted = Signal(int)
     week_wanted = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
@@ -84,14 +102,17 @@ class SidePanel(QWidget):
         self.text.setAccessibleName(tr("What is chosen"))
         self.alter = QPushButton(tr("Alter…"), self)
         self.week = QPushButton(tr("Show the week"), self)
+        self.why = QPushButton(tr("Why?"), self)
+        self.why.setToolTip(tr("Why the figures shown here are what they are"))
         foot = QHBoxLayout()
         foot.setContentsMargins(
             theme.metrics.margin, theme.metrics.gap, theme.metrics.margin, theme.metrics.gap
         )
-        for button in (self.alter, self.week):
+        for button in (self.alter, self.week, self.why):
             button.setAccessibleName(button.text())
             foot.addWidget(button)
-        foot.addStretch(1)
+        self.why.setAccessibleName(self.why.toolTip())
+        foot.insertStretch(2, 1)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -99,6 +120,10 @@ class SidePanel(QWidget):
         column.addLayout(foot)
         self.alter.clicked.connect(self._on_alter)
         self.week.clicked.connect(self._on_week)
+        self.why.clicked.connect(self._on_why)
+        self.text.anchorClicked.connect(self._on_anchor)
+        self.text.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+        self.text.customContextMenuRequested.connect(self._on_menu)
 
     @property
     def page(self) -> Page | None:
@@ -117,6 +142,7 @@ class SidePanel(QWidget):
         )
         at = self.text.verticalScrollBar().value() if same else 0
         self._page = page
+        self.why.setVisible(bool(page.askable))
         self.text.setHtml(page_html(page, self._theme))
         self.text.verticalScrollBar().setValue(at)
         self.text.setAccessibleDescription(f"{page.title}, {page.subtitle}")
@@ -132,3 +158,36 @@ class SidePanel(QWidget):
 
     def _on_week(self, _checked: bool) -> None:
         self.week_wanted.emit()
+
+    def _on_why(self, _checked: bool) -> None:
+        """Ask about the figure the keyboard stands on, or about the first one."""
+        self.why_wanted.emit(max(_number_of(self.text.textCursor().charFormat().anchorHref()), 0))
+
+    def _on_anchor(self, link: QUrl) -> None:
+        number = _number_of(link.toString())
+        if number >= 0:
+            self.why_wanted.emit(number)
+
+    def _on_menu(self, at: QPoint) -> None:
+        number = _number_of(self.text.anchorAt(at) or self.text.textCursor().charFormat().anchorHref())
+        menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        if number >= 0:
+            why = menu.addAction(tr("Why?"))
+            why.setData(number)
+            why.triggered.connect(self._on_menu_why)
+        copy = menu.addAction(tr("Copy"))
+        copy.setEnabled(self.text.textCursor().hasSelection())
+        copy.triggered.connect(self.text.copy)
+        menu.addAction(tr("Select all")).triggered.connect(self.text.selectAll)
+        menu.popup(self.text.viewport().mapToGlobal(at))
+
+    def _on_menu_why(self) -> None:
+        action = self.sender()
+        if isinstance(action, QAction):
+            self.why_wanted.emit(action.data())
+
+
+def _number_of(link: str) -> int:
+    """Return the number of the askable fact a link stands for, -1 for another link."""
+    return int(link.removeprefix(_WHY)) if link.startswith(_WHY) else -1

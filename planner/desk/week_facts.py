@@ -9,9 +9,11 @@ from collections.abc import Iterator
 from datetime import date, timedelta
 from typing import Final
 
+from planner.desk.behind import Behind
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.say import tr
+from planner.desk.water_facts import week_water_sections
 from planner.desk.words import (
     choice_words,
     day_words,
@@ -24,9 +26,12 @@ from planner.desk.words import (
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
 from planner.farm.species import ELEMENTS
-from planner.forecast.values import Band, Flag, WeekVerdict
+from planner.forecast.values import Band, Flag, FlagKind, WeekVerdict
+from planner.forecast.why.values import Subject, SubjectKind
+from planner.paper.reasons import reason_sentence
 
 G_PER_KG: Final = 1000.0
+_PERCENT: Final = 100.0
 _OTHER_FLAG: Final = "{name}: take a closer look."
 _FLAG_WORDS: Final = {
     "no climate": "No climate is entered for {name}; book durations apply.",
@@ -38,7 +43,8 @@ _FLAG_WORDS: Final = {
     "short supply": "{name}: less is supplied than the crops take up.",
     "water temperature": "{name}: the water is too cold or too warm for good growth.",
     "lethal temperature": "{name}: the water comes close to what the fish cannot live in.",
-    "too slow": "{name} grows too slowly in this climate to be ready in time; the plan gives it up.",
+    "too slow": "{name} grows too slowly in this season to be ready in time: the plan gives it up when it is "
+    "{share} % of its size.",
 }
 
 
@@ -50,7 +56,9 @@ def warnings_about(outlook: Outlook, about: Id) -> tuple[Section, ...]:
 
 def flag_words(flag: Flag) -> str:
     """Return a flag in words, with its days."""
-    words = tr(_FLAG_WORDS.get(flag.kind.value, _OTHER_FLAG), name=flag.name)
+    share = dict(flag.values).get("size_share", 0.0) if flag.kind is FlagKind.GIVEN_UP else 0.0
+    percent = number_words(float(share) * _PERCENT, digits=0)
+    words = tr(_FLAG_WORDS.get(flag.kind.value, _OTHER_FLAG), name=flag.name, share=percent)
     if flag.on is None:
         return words
     if flag.until_on is None or flag.until_on == flag.on:
@@ -58,12 +66,18 @@ def flag_words(flag: Flag) -> str:
     return f"{words} ({day_words(flag.on)} – {day_words(flag.until_on)})"
 
 
-def week_page(outlook: Outlook, day: date) -> Page:
+def week_page(behind: Behind, day: date) -> Page:
     """Return the page about the week a day lies in."""
+    outlook = behind.outlook
     week = outlook.week_of(day)
     ruler = outlook.forecast.ruler
     monday = ruler.week_start(week)
-    loops = tuple(_loop_section(outlook, loop.loop, loop.name, week) for loop in outlook.forecast.loops)
+    loops = tuple(_loop_section(behind, loop.loop, loop.name, week) for loop in outlook.forecast.loops)
+    waters = tuple(
+        section
+        for loop in outlook.forecast.loops
+        for section in week_water_sections(behind.water(loop), week, outlook.catalogue)
+    )
     flags = tuple(
         flag_words(flag)
         for flag in outlook.forecast.flags
@@ -77,6 +91,7 @@ def week_page(outlook: Outlook, day: date) -> Page:
             Section(title=tr("Harvest foreseen"), facts=tuple(_harvest(outlook, week))),
             *loops,
             *((Section(title=tr("Take note"), warnings=flags),) if flags else ()),
+            *waters,
         ),
     )
 
@@ -92,19 +107,25 @@ def _harvest(outlook: Outlook, week: int) -> Iterator[Fact]:
             yield Fact(
                 label=outlook.crop_name(crop),
                 value=tr("about {kg} kg", kg=number_words(grams / G_PER_KG, digits=1)),
+                ask=Subject(kind=SubjectKind.HARVEST_G, crop=crop, week=week),
             )
     if nothing:
         yield Fact(label="", value=tr("Nothing"))
 
 
-def _loop_section(outlook: Outlook, loop: Id, name: str, week: int) -> Section:
-    verdict = outlook.verdicts[loop][week]
-    return Section(title=name, facts=tuple(_verdict_facts(verdict)))
+def _loop_section(behind: Behind, loop: Id, name: str, week: int) -> Section:
+    verdict = behind.outlook.verdicts[loop][week]
+    return Section(
+        title=name,
+        facts=(*_feed_facts(verdict, loop), *_element_facts(verdict, loop), *_reasons(behind, verdict, loop)),
+    )
 
 
-def _verdict_facts(verdict: WeekVerdict) -> Iterator[Fact]:
+def _feed_facts(verdict: WeekVerdict, loop: Id) -> Iterator[Fact]:
     yield Fact(
-        label=tr("Feed"), value=tr("{grams} g a day", grams=number_words(verdict.feed_g_per_day, digits=0))
+        label=tr("Feed"),
+        value=tr("{grams} g a day", grams=number_words(verdict.feed_g_per_day, digits=0)),
+        ask=Subject(kind=SubjectKind.FEED_MEAN, about=loop, week=verdict.week),
     )
     yield Fact(
         label=tr("Planted"),
@@ -114,6 +135,7 @@ def _verdict_facts(verdict: WeekVerdict) -> Iterator[Fact]:
             low=number_words(verdict.area_fed_m2[0], digits=1),
             high=number_words(verdict.area_fed_m2[1], digits=1),
         ),
+        ask=Subject(kind=SubjectKind.AREA_FED, about=loop, week=verdict.week),
     )
     if verdict.feed_ratio_g_per_m2_d is not None and verdict.fao_band is not None:
         yield Fact(
@@ -126,12 +148,30 @@ def _verdict_facts(verdict: WeekVerdict) -> Iterator[Fact]:
                 c=number_words(verdict.uvi_band[0], digits=0),
                 d=number_words(verdict.uvi_band[1], digits=0),
             ),
+            ask=Subject(kind=SubjectKind.FEED_RATIO, about=loop, week=verdict.week),
         )
+
+
+def _reasons(behind: Behind, verdict: WeekVerdict, loop: Id) -> Iterator[Fact]:
+    """Yield why the limiting element is short, the weightiest reason first."""
+    if verdict.limiting is None:
+        return
+    monday = behind.outlook.forecast.ruler.week_start(verdict.week)
+    said = [reason_sentence(reason, beside=monday) for reason in behind.reasons(loop, verdict.week)]
+    if said:
+        yield Fact(
+            label=tr("Why {element} is short", element=ELEMENTS[verdict.limiting].capitalize()),
+            value="\n".join(said),
+            ask=Subject(kind=SubjectKind.LIMITING, about=loop, week=verdict.week),
+        )
+
+
+def _element_facts(verdict: WeekVerdict, loop: Id) -> Iterator[Fact]:
     for at, element in enumerate(ELEMENTS):
-        yield _element_fact(verdict, at, element)
+        yield _element_fact(verdict, loop, at, element)
 
 
-def _element_fact(verdict: WeekVerdict, at: int, element: str) -> Fact:
+def _element_fact(verdict: WeekVerdict, loop: Id, at: int, element: str) -> Fact:
     ratio, band = verdict.ratio[at], verdict.band[at]
     value = choice_words(band)
     if ratio is not None and band is not Band.NO_DEMAND:
@@ -146,6 +186,7 @@ def _element_fact(verdict: WeekVerdict, at: int, element: str) -> Fact:
             supply=_grams(verdict.supply_g[at]),
             demand=_grams(verdict.demand_g[at]),
         ),
+        ask=Subject(kind=SubjectKind.RATIO, about=loop, week=verdict.week, element=at),
     )
 
 

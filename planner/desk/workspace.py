@@ -17,6 +17,7 @@ from PySide6.QtWidgets import QMenu, QSplitter, QTabWidget, QVBoxLayout, QWidget
 from planner.desk.asking import Asking
 from planner.desk.bars_of import RowKeeper
 from planner.desk.batch_table import BatchTable
+from planner.desk.behind import Behind
 from planner.desk.due import DuePanel
 from planner.desk.editing import Editing
 from planner.desk.facts import page_of
@@ -58,6 +59,7 @@ class Workspace(QWidget):
         self._session: Session | None = None
         self._forecaster = forecaster
         self.outlook: Outlook | None = None
+        self._behind: Behind | None = None
         self._chosen: Id | None = None
         self._day = self._today
         self._rows = RowKeeper()
@@ -106,6 +108,7 @@ class Workspace(QWidget):
         self.table.opened.connect(self._on_opened)
         self.side.alter_wanted.connect(self.alter_chosen)
         self.side.week_wanted.connect(self.choose_nothing)
+        self.side.why_wanted.connect(self._ask_why)
         self.editing.troubled.connect(self.troubled)
         self.editing.told.connect(self.told)
         self.editing.removed.connect(self.removed)
@@ -143,6 +146,7 @@ class Workspace(QWidget):
         if self._session is None:
             return
         self.outlook = look_out(self._session.farm, self._forecaster)
+        self._behind = Behind(self.outlook, self._forecaster, self._today)
         if self._chosen is not None and self._chosen not in self.outlook.found:
             self._chosen = None
         self.mover.show(self.outlook, self._forecaster)
@@ -207,13 +211,13 @@ class Workspace(QWidget):
         self._show_chosen()
 
     def _show_chosen(self) -> None:
-        if self.outlook is None:
+        if self._behind is None:
             return
         thing = self.chosen_thing()
         batch = [thing.id] if isinstance(thing, Batch) else []
         self.lanes.set_selected(batch)
         self.table.choose(batch[0] if batch else "")
-        self.side.show_page(page_of(self.outlook, thing, self._day), of_thing=thing is not None)
+        self.side.show_page(page_of(self._behind, thing, self._day), of_thing=thing is not None)
         self.chosen_changed.emit()
 
     def _on_lanes_selected(self, ids: list[str]) -> None:
@@ -232,6 +236,14 @@ class Workspace(QWidget):
         if self.outlook is not None and self.outlook.covers(monday):
             self.lanes.go_to(monday)
         self._show_chosen()
+
+    def _ask_first_why(self) -> None:
+        self._ask_why(0)
+
+    def _ask_why(self, number: int) -> None:
+        """Answer why a figure of the side panel is what it is."""
+        if self._behind is not None and self.side.page is not None and self.side.page.askable:
+            self.asking.ask_why(self.side.page.askable, number, self._behind)
 
     def _on_menu(self, ids: list[str], at: QPoint) -> None:
         if ids:
@@ -268,6 +280,7 @@ class Workspace(QWidget):
             "view.batches": self._show_batches,
             "view.due": self._toggle_due,
             "view.side": self._toggle_side,
+            "view.why": self._ask_first_why,
         }
 
     def run(self, key: str) -> None:

@@ -5,6 +5,7 @@ from datetime import timedelta
 
 import pytest
 
+from planner.desk.behind import Behind
 from planner.desk.facts import page_of
 from planner.desk.outlook import look_out
 from planner.desk.side import SidePanel, page_html
@@ -17,6 +18,11 @@ from tests.desk.helpers import TODAY, put_away
 @pytest.fixture(scope="session")
 def outlook(means, farm):
     return look_out(farm, means.forecaster)
+
+
+@pytest.fixture
+def behind(outlook, means):
+    return Behind(outlook, means.forecaster, TODAY)
 
 
 def words(page):
@@ -36,27 +42,29 @@ def words(page):
     ]
 
 
-def test_that_a_batch_page_has_every_stage_with_its_dates(outlook, farm):
+def test_that_a_batch_page_has_every_stage_with_its_dates(outlook, farm, behind):
     batch = farm.batches[0]
     row = outlook.forecast.batches.row_of[batch.id]
-    page = page_of(outlook, batch, TODAY)
+    page = page_of(behind, batch, TODAY)
     spans = outlook.forecast.batches.spans(row, outlook.forecast.ruler)
-    dates = next(section for section in page.sections if len(section.facts) == len(spans))
+    dates = next(section for section in page.sections if len(section.facts) == len(spans) + 1)
     assert len(spans) >= 3
-    assert all(f"{span.start_on.day} " in fact.value for span, fact in zip(spans, dates.facts, strict=True))
+    assert all(
+        f"{span.start_on.day} " in fact.value for span, fact in zip(spans, dates.facts[:-1], strict=True)
+    )
 
 
-def test_that_the_seeds_on_a_batch_page_come_with_their_sum(outlook, farm):
-    page = page_of(outlook, farm.batches[0], TODAY)
+def test_that_the_seeds_on_a_batch_page_come_with_their_sum(outlook, farm, behind):
+    page = page_of(behind, farm.batches[0], TODAY)
     fact = next(fact for section in page.sections for fact in section.facts if fact.label == "Seeds to sow")
     assert fact.value == str(outlook.seeds(farm.batches[0]))
     assert str(farm.batches[0].plants) in fact.note
 
 
-def test_that_every_figure_on_a_page_says_where_it_is_from_and_how_sure(outlook, farm):
+def test_that_every_figure_on_a_page_says_where_it_is_from_and_how_sure(outlook, farm, behind):
     sure = ("read in the source", "common practice", "memory", "your own value")
     for thing in (farm.batches[0], farm.fish_groups[0]):
-        figures = [each for section in page_of(outlook, thing, TODAY).sections for each in section.figures]
+        figures = [each for section in page_of(behind, thing, TODAY).sections for each in section.figures]
         assert len(figures) > 5
         assert all(any(word in figure.source for word in sure) for figure in figures)
 
@@ -64,23 +72,23 @@ def test_that_every_figure_on_a_page_says_where_it_is_from_and_how_sure(outlook,
 def test_that_a_grower_s_own_number_is_shown_as_such(means, farm):
     batch = dataclasses.replace(farm.batches[0], bed_days=31)
     own = dataclasses.replace(farm, batches=(batch, *farm.batches[1:]))
-    page = page_of(look_out(own, means.forecaster), batch, TODAY)
+    page = page_of(Behind(look_out(own, means.forecaster), means.forecaster, TODAY), batch, TODAY)
     figure = next(each for section in page.sections for each in section.figures if each.own)
     assert figure.value == "31 d"
     assert "your own value" in figure.source
 
 
-def test_that_a_fish_page_foresees_twelve_weeks(outlook, farm):
-    page = page_of(outlook, farm.fish_groups[0], TODAY)
+def test_that_a_fish_page_foresees_twelve_weeks(outlook, farm, behind):
+    page = page_of(behind, farm.fish_groups[0], TODAY)
     weeks = [fact for section in page.sections for fact in section.facts if "feed a day" in fact.value]
     assert len(weeks) == 12
     assert weeks[0].label.startswith("W10")
 
 
-def test_that_a_bed_page_counts_what_stands_there(outlook, farm):
+def test_that_a_bed_page_counts_what_stands_there(outlook, farm, behind):
     raft = next(bed for bed in farm.beds if bed.kind.value == "raft")
     day = outlook.forecast.ruler.start_on + timedelta(weeks=10)
-    page = page_of(outlook, raft, day)
+    page = page_of(behind, raft, day)
     held = next(fact for section in page.sections for fact in section.facts if fact.label == "Held")
     counts = [
         int(fact.note.split()[0])
@@ -92,31 +100,31 @@ def test_that_a_bed_page_counts_what_stands_there(outlook, farm):
     assert sum(counts) > 0
 
 
-def test_that_a_week_page_names_the_limiting_element(outlook, farm):
+def test_that_a_week_page_names_the_limiting_element(outlook, farm, behind):
     day = outlook.forecast.ruler.start_on + timedelta(weeks=8)
     verdict = outlook.verdicts[farm.loops[0].id][8]
-    page = page_of(outlook, None, day)
+    page = page_of(behind, None, day)
     limiting = [fact.label for section in page.sections for fact in section.facts if "limiting" in fact.value]
     assert [label.lower() for label in limiting] == [("n", "p", "k", "ca", "mg", "fe")[verdict.limiting]]
 
 
-def test_that_every_thing_of_a_farm_has_a_page(outlook, farm):
+def test_that_every_thing_of_a_farm_has_a_page(outlook, farm, behind):
     for thing in outlook.found.values():
-        assert page_of(outlook, thing, TODAY).title
+        assert page_of(behind, thing, TODAY).title
 
 
-def test_that_what_the_grower_wrote_is_never_taken_for_html(outlook, farm):
+def test_that_what_the_grower_wrote_is_never_taken_for_html(outlook, farm, behind):
     batch = dataclasses.replace(farm.batches[0], notes="<b>bold</b> & <script>")
-    html = page_html(page_of(outlook, batch, TODAY), LIGHT)
+    html = page_html(page_of(behind, batch, TODAY), LIGHT)
     assert "<script>" not in html
     assert "&lt;b&gt;bold&lt;/b&gt; &amp;" in html
 
 
-def test_that_the_panel_keeps_its_place_when_the_same_thing_changes(qtbot, outlook, farm):
+def test_that_the_panel_keeps_its_place_when_the_same_thing_changes(qtbot, outlook, farm, behind):
     panel = SidePanel(LIGHT)
     panel.resize(260, 200)
     panel.show()
-    page = page_of(outlook, farm.fish_groups[0], TODAY)
+    page = page_of(behind, farm.fish_groups[0], TODAY)
     panel.show_page(page, of_thing=True)
     panel.text.verticalScrollBar().setValue(50)
     panel.show_page(dataclasses.replace(page, sections=page.sections[1:]), of_thing=True)

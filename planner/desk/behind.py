@@ -1,0 +1,86 @@
+"""What stands behind an outlook and is only worked out when somebody looks: water, delays, reasons, answers.
+
+Made once for each outlook, so that nothing here is worked out again while the farm stays as it is, and
+nothing while a batch is dragged. Must know nothing of widgets or words.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+
+from planner.desk.outlook import Outlook
+from planner.farm.fields import Id
+from planner.forecast.delays import Delay, StageDelay, stage_delays
+from planner.forecast.engine import Forecaster
+from planner.forecast.paces import PaceBook
+from planner.forecast.values import Forecast, LoopForecast
+from planner.forecast.water.side import LoopWater, loop_water
+from planner.forecast.why.ask import why
+from planner.forecast.why.reasons import Reason, reasons
+from planner.forecast.why.values import Explanation, Subject
+
+
+class Behind:
+    """Looks up what the forecaster knows about one outlook on one day."""
+
+    def __init__(self, outlook: Outlook, forecaster: Forecaster, today: date) -> None:
+        """Keep what is asked about; nothing is worked out yet."""
+        self.outlook = outlook
+        self.today = today
+        self._forecaster = forecaster
+        self._forecast = outlook.forecast
+        self._asked = self._state()
+        self._waters: dict[Id, LoopWater] = {}
+
+    def _state(self) -> tuple[PaceBook, int]:
+        return self._forecaster.paces, self._forecaster.paces.version
+
+    def _current(self) -> Forecast:
+        """Return the forecast to ask about; made again when the forecaster saw another farm meanwhile."""
+        if self._state() != self._asked:
+            self._forecast = self._forecaster.preview(self.outlook.farm)
+            self._asked = self._state()
+        return self._forecast
+
+    def delay(self, row: int) -> Delay | None:
+        """Return by how much and why a batch is later than by the book, None when it is not."""
+        return self._forecaster.delay_of(self._current(), row)
+
+    def stage_delays(self, row: int) -> tuple[StageDelay, ...]:
+        """Return how the stages of a batch differ from the book."""
+        return stage_delays(self._current().batches, self._forecaster.paces, row)
+
+    def climate(self, row: int) -> tuple[bool, bool]:
+        """Tell whether warmth and whether light at the places of a batch are known."""
+        sky = self._forecaster.paces.sky_of(int(self._current().batches.pace[row]))
+        if sky is None:
+            return False, False
+        return sky.bed_c is not None, sky.bed_mol is not None
+
+    def stand_share(self, row: int) -> float:
+        """Return the share of the tested germination that comes up at the warmth of the sowing day."""
+        table = self._current().batches
+        rows = slice(row, row + 1)
+        return float(self._forecaster.paces.stand(table.pace[rows], table.sow_day[rows])[0])
+
+    def water(self, loop: LoopForecast) -> LoopWater:
+        """Return the water side of a loop on the day."""
+        found = self._waters.get(loop.loop)
+        if found is None:
+            found = self._waters[loop.loop] = loop_water(
+                self.outlook.farm,
+                loop,
+                ruler=self.outlook.forecast.ruler,
+                catalogue=self.outlook.catalogue,
+                today=self.today,
+            )
+        return found
+
+    def reasons(self, loop: Id, week: int) -> tuple[Reason, ...]:
+        """Return why the limiting element is short in a week; empty when none is."""
+        forecast = self._current()
+        return reasons(forecast, self.outlook.farm, loop=loop, week=week, forecaster=self._forecaster)
+
+    def why(self, subject: Subject) -> Explanation:
+        """Return why a figure is what it is. Raises `NoSuchFigureError` for a figure that is not there."""
+        return why(subject, self.outlook.farm, self._current(), self._forecaster)

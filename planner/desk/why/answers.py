@@ -1,0 +1,166 @@
+"""Turns an answer to "why?" into words: value, formula, and a row for everything that goes in.
+
+Pure: an explanation goes in, words come out. Must know nothing of widgets.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Final
+
+from planner.catalogue.catalogue import Catalogue
+from planner.catalogue.errors import UnknownFigureError
+from planner.catalogue.figure import Figure
+from planner.desk.book import figure_label, source_words, value_words
+from planner.desk.pages import Basis, Fact
+from planner.desk.rows import Column, Row
+from planner.desk.say import tr
+from planner.desk.words import NONE, day_words, number_words, unit_words
+from planner.forecast.why.formulas import Formula
+from planner.forecast.why.values import Explanation, Input, Origin
+from planner.paper.reasons import FORMULA_WORDS, note_sentence
+
+_FIGURES: Final = 5
+_DEEPER: Final = "▸ "
+_NO_SYMBOLS: Final = frozenset(
+    {Formula.SUM, Formula.MEAN, Formula.LEAST, Formula.AS_ENTERED, Formula.NOTHING}
+)
+"""Formulas whose symbols say no more than their words."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Answer:
+    """One answer in words; the payload of a row is the explanation behind it, or None."""
+
+    title: str
+    value: str
+    formula: str
+    symbols: str
+    notes: tuple[str, ...]
+    rows: tuple[Row, ...]
+
+
+def answer_columns() -> tuple[Column, ...]:
+    """Return the columns of the table of what goes in."""
+    return (
+        Column(title=tr("What goes in")),
+        Column(title=tr("Value"), numeric=True),
+        Column(title=tr("Where it comes from")),
+    )
+
+
+def answer_of(explanation: Explanation, catalogue: Catalogue) -> Answer:
+    """Return an explanation in words."""
+    formula = explanation.formula
+    return Answer(
+        title=title_words(explanation),
+        value=amount_words(explanation.value, explanation.unit),
+        formula=tr(FORMULA_WORDS[formula]),
+        symbols="" if formula in _NO_SYMBOLS else _readable(formula.value),
+        notes=tuple(note_sentence(note) for note in explanation.notes),
+        rows=tuple(_rows(explanation, catalogue)),
+    )
+
+
+def answer_of_basis(fact: Fact, basis: Basis, catalogue: Catalogue) -> Answer:
+    """Return the figures that a fact stands on, where its sum is not kept."""
+    return Answer(
+        title=fact.label or fact.value,
+        value=fact.value,
+        formula=tr("worked out from these figures of the catalogue and what is entered for the farm"),
+        symbols="",
+        notes=(fact.note,) if fact.note else (),
+        rows=tuple(
+            _figure_row(figure.path, _spoken_path(figure), figure, catalogue) for figure in basis.figures
+        ),
+    )
+
+
+def title_words(explanation: Explanation) -> str:
+    """Return what an explanation is about, such as "Seeds · LET-12 · Tue 12 Jan 2027"."""
+    title = tr(explanation.title)
+    parts = [title[:1].upper() + title[1:], explanation.about]
+    if explanation.on is not None:
+        parts.append(day_words(explanation.on))
+    return " · ".join(part for part in parts if part)
+
+
+def amount_words(value: float | None, unit: str) -> str:
+    """Return a value with its unit, to five figures."""
+    if value is None:
+        return tr("no figure")
+    return f"{number_words(float(f'{value:.{_FIGURES}g}'))} {unit_words(unit)}".rstrip()
+
+
+def _readable(text: str) -> str:
+    return text.replace("_", " ")
+
+
+def _spoken_path(figure: Figure) -> str:
+    return figure_label(figure.path.rpartition("/")[2])
+
+
+def _rows(explanation: Explanation, catalogue: Catalogue) -> Iterator[Row]:
+    """Yield inputs first, each with the explanation behind it, then parts that are no input."""
+    left = list(explanation.children)
+    for at, one in enumerate(explanation.inputs):
+        behind = _behind(one, left)
+        if behind is not None:
+            left.remove(behind)
+        yield _input_row(f"input {at}", one, behind, catalogue)
+    for at, child in enumerate(left):
+        name = title_words(child)
+        texts = (_DEEPER + name, amount_words(child.value, child.unit), tr("worked out"))
+        yield _row(f"part {at}", texts, value=child.value, payload=child)
+
+
+def _behind(one: Input, children: list[Explanation]) -> Explanation | None:
+    """Return the only child that explains an input: it has its value and its unit."""
+    if one.origin is not Origin.WORKED_OUT:
+        return None
+    same = [child for child in children if child.value == one.value and child.unit == one.unit]
+    return same[0] if len(same) == 1 else None
+
+
+def _input_row(key: str, one: Input, behind: Explanation | None, catalogue: Catalogue) -> Row:
+    figure = _figure(one, catalogue)
+    if figure is not None and one.value == figure.value:
+        return _figure_row(key, _readable(one.name), figure, catalogue)
+    name = (_DEEPER if behind is not None else "") + _readable(one.name)
+    return _row(
+        key,
+        (name, amount_words(one.value, one.unit), _origin_words(one, figure, catalogue)),
+        value=one.value,
+        payload=behind,
+    )
+
+
+def _figure(one: Input, catalogue: Catalogue) -> Figure | None:
+    if not one.path:
+        return None
+    try:
+        return catalogue.figure(one.path)
+    except UnknownFigureError:
+        return None
+
+
+def _origin_words(one: Input, figure: Figure | None, catalogue: Catalogue) -> str:
+    if figure is not None:
+        return source_words(figure, catalogue)
+    if one.origin is Origin.ENTERED:
+        return tr("entered for {about}", about=one.about) if one.about else tr("entered")
+    return tr("worked out")
+
+
+def _figure_row(key: str, name: str, figure: Figure, catalogue: Catalogue) -> Row:
+    source = source_words(figure, catalogue)
+    said = f"{source}: {figure.conditions}" if figure.conditions else source
+    return _row(key, (name, value_words(figure), said), value=figure.value, payload=None)
+
+
+def _row(key: str, texts: tuple[str, str, str], *, value: float | None, payload: Explanation | None) -> Row:
+    name = texts[0].removeprefix(_DEEPER)
+    spoken = ", ".join((name, texts[1] or NONE, texts[2]))
+    deeper = tr("{spoken}; Enter goes into it", spoken=spoken) if payload is not None else spoken
+    return Row(id=key, texts=texts, sort=(name, value, texts[2]), spoken=deeper, payload=payload)
