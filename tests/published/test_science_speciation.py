@@ -3,12 +3,11 @@
 from collections.abc import Callable
 from typing import Any
 
+import phreeqpython
 import pytest
 
 from planner.science import compounds, nitrification, water
 from tests.science.figures import ammonia, atomic_masses, figure
-
-phreeqpython = pytest.importorskip("phreeqpython")
 
 MILLIMOL = 0.001
 
