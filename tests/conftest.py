@@ -21,7 +21,7 @@ QT_FIXTURES = {"qtbot", "qapp", "qtmodeltester"}
 HASH_SEEDS = ("0", "4242")
 
 SECOND_OPINIONS = {"phreeqpython": "published/test_science_speciation.py"}
-"""Files whose library ships as source only, so that the hashed lock cannot bring it; `pip install` runs them."""
+"""Files whose library ships as source only: the hashed lock cannot bring it, `pip install` can."""
 LEFT_OUT = {name: file for name, file in SECOND_OPINIONS.items() if importlib.util.find_spec(name) is None}
 collect_ignore = list(LEFT_OUT.values())
 
