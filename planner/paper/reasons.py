@@ -93,6 +93,9 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     Formula.TOP_UP: "make-up water, times what a litre brings, times days",
     Formula.TOP_UP_LITRES: "water of the loop, times the usual share a day",
     Formula.DOSE: "grams of a dose, times the share of the element, times doses that count in the week",
+    Formula.LAID_DOWN: "solids of the fish, less what the filters take out",
+    Formula.MINERALISED: "what the solids laid down so far give back day by day, slower as they get old",
+    Formula.LIQUOR: "what was gathered, times what rots free by then, less gas, as much as goes back",
     Formula.FEED_BY_GAIN: "gain, times feed conversion",
     Formula.GAIN: "fish, times what each gains in the day",
     Formula.WEIGHT_AFTER: "the cube root of weight grows by the coefficient times warmth",
@@ -111,7 +114,7 @@ _NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
     NoteKind.ASSUMED_TEMPERATURE: "the water temperature is not known; {assumed_c} °C, the best, is assumed",
     NoteKind.BOOK_DURATIONS: "the climate is not known: durations are those of the book, the same all year",
     NoteKind.UNKNOWN_CLIMATE: "part of the climate is not known and slows nothing",
-    NoteKind.STRETCHED: "the stage is cut off at its longest",
+    NoteKind.STRETCHED: "the stage is cut off at {times} times its days by the book",
     NoteKind.GIVEN_UP: "the season is too slow: the crop is given up at {size_share} of its size",
     NoteKind.DELAY: (
         "first pick {days} d late because of {cause} (light alone {by_light} d, warmth alone {by_warmth} d)"

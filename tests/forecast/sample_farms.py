@@ -12,10 +12,12 @@ from planner.farm.crops import SeedLot
 from planner.farm.farm import Farm
 from planner.farm.fish import Feeding, FishEvent, FishEventKind
 from planner.farm.ids import id_from
-from planner.farm.water import Dose
+from planner.farm.site import Bed
+from planner.farm.species import BedKind
+from planner.farm.water import Dose, SolidsBatch
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Forecast
-from tests.farms import LOOP, MONDAY, SITE, batch_of, farm_of, group_of, weekly_batches
+from tests.farms import LOOP, MONDAY, NURSERY, RAFT, SITE, batch_of, farm_of, group_of, weekly_batches
 
 ROOT = Path(__file__).resolve().parents[2]
 NAMES = ("school-kitchen", "backyard", "by-hand")
@@ -51,6 +53,11 @@ def hand_made() -> Farm:
             batch_of("BAS", crop="basil", plants=10, bed_days=None, picking_days=60.0),
             batch_of("OKR", crop="okra", plants=6, bed_days=None),
         ),
+        beds=(RAFT, NURSERY, GRAVEL),
+        solids_batches=(
+            solids_of("SB-1", siphoned=20, returned=45, aerated=True),
+            solids_of("SB-2", siphoned=40, returned=80, aerated=False, returned_share=0.5),
+        ),
         doses=(
             Dose(
                 id=id_from("dose"),
@@ -62,6 +69,24 @@ def hand_made() -> Farm:
                 until_on=MONDAY + timedelta(days=60),
             ),
         ),
+    )
+
+
+GRAVEL = Bed(
+    id=id_from("gravel"), name="Gravel", loop=LOOP.id, kind=BedKind.MEDIA, rows=2, columns=5, area_m2=2.0
+)
+
+
+def solids_of(code, *, siphoned, returned, **fields):
+    """Return a batch of ten days' solids."""
+    return SolidsBatch(
+        id=id_from("solids", code),
+        code=code,
+        loop=LOOP.id,
+        siphoned_on=MONDAY + timedelta(days=siphoned),
+        days=10,
+        returned_on=MONDAY + timedelta(days=returned),
+        **fields,
     )
 
 

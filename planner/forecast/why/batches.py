@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Final
 
 from planner.farm.crops import Batch, Stage
@@ -135,9 +136,17 @@ def why_stage(ground: Ground, row: int, stage: Stage) -> Explanation:
         formula=Formula.PICKING_DAYS if picking else Formula.STAGE_DAYS,
         inputs=(book,) if picking else (book, worked("later_days", float(later), "d")),
         children=(_later(ground, row, start, days=days, later=later),) if later and not picking else (),
-        notes=_season_notes(ground, row) if stage in _GROWING else (),
+        notes=(*_stretch_note(ground, book, days), *_season_notes(ground, row)) if stage in _GROWING else (),
         on=ground.forecast.ruler.date_of(start),
     )
+
+
+def _stretch_note(ground: Ground, book: Input, days: int) -> tuple[Note, ...]:
+    """Return a note where a stage is as long as it may ever be."""
+    longest = ground.catalogue.figure("coefficient/season/longest_stretch").value
+    if days <= round(book.value) or days < math.ceil(round(book.value) * longest):
+        return ()
+    return (Note(kind=NoteKind.STRETCHED, values=(("times", longest),)),)
 
 
 def _book_days(ground: Ground, batch: Batch, stage: Stage) -> Input:

@@ -56,6 +56,9 @@ class Formula(Enum):
     TOP_UP = "litres_per_day × mg_per_l × days / 1000"
     TOP_UP_LITRES = "water_l × top_up_share_per_day"
     DOSE = "grams × element_share × doses_in_week"
+    LAID_DOWN = "solids_g × (1 - captured_share)"
+    MINERALISED = "Σ days: what lies × limit × rate, each day's by its age"
+    LIQUOR = "gathered_g × limit × (1 - e^(-rate_per_day × days)) × (1 - lost_share) × returned_share"
     FEED_BY_GAIN = "gain_g × fcr"
     GAIN = "count × (weight_after_g - weight_g)"
     WEIGHT_AFTER = "max(weight_g, (weight_g^⅓ + tgc / 1000 × effective_c)³)"
@@ -100,6 +103,11 @@ def _band(of: _Values) -> float:
     return mixed * of["reference_protein"] / of["protein_share"]
 
 
+def _liquor(of: _Values) -> float:
+    released = of["gathered_g"] * of["limit"] * -math.expm1(-of["rate_per_day"] * of["days"])
+    return released * (1.0 - of["lost_share"]) * of["returned_share"]
+
+
 def _batch_plants(of: _Values) -> float:
     return of["plants"] * of["bed_survival_share"] * of["pick_share"]
 
@@ -134,6 +142,8 @@ _ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.TOP_UP: lambda of: of["litres_per_day"] * of["mg_per_l"] * of["days"] / _PER_THOUSAND,
     Formula.TOP_UP_LITRES: lambda of: of["water_l"] * of["top_up_share_per_day"],
     Formula.DOSE: lambda of: of["grams"] * of["element_share"] * of["doses_in_week"],
+    Formula.LAID_DOWN: lambda of: of["solids_g"] * (1.0 - of["captured_share"]),
+    Formula.LIQUOR: _liquor,
     Formula.FEED_BY_GAIN: lambda of: of["gain_g"] * of["fcr"],
     Formula.GAIN: lambda of: of["count"] * (of["weight_after_g"] - of["weight_g"]),
     Formula.WEIGHT_AFTER: _weight_after,

@@ -1,4 +1,4 @@
-"""Why so much of an element reaches the water in a week: from feed, make-up water, doses, and the rest."""
+"""Why so much of an element reaches the water in a week: from feed, make-up water, doses and solids."""
 
 from __future__ import annotations
 
@@ -17,6 +17,7 @@ from planner.forecast.values import Floats, GroupForecast, LoopForecast
 from planner.forecast.why.fish import why_group_mean
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, week_days, worked
+from planner.forecast.why.solids import why_liquor, why_mineralised
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 
 _IRON: Final = ELEMENTS.index("fe")
@@ -25,27 +26,19 @@ _PER_THOUSAND: Final = 1000.0
 _PER_MILLION: Final = 1_000_000.0
 _NOTHING_G: Final = 1e-9
 _GAS_PATH: Final = "element/{}/gas_loss_share"
-_MORE: Final = ("mineralised_g", "liquor_g")
-"""What else a loop may be supplied with: from solids where they lie, and from solids batches."""
 
 
 def why_supply(ground: Ground, loop: LoopForecast, week: int, element: int) -> Explanation:
-    """Return why so much of an element is supplied in a week.
-
-    What the forecast counts as supply beyond feed, make-up water and doses stands as an input of its own.
-    """
+    """Return why so much of an element is supplied in a week."""
     ruler = ground.forecast.ruler
     value = float(ruler.weekly_sum(loop.supply_g)[element, week])
-    parts = tuple(_parts(ground, loop, week, element))
-    rest = value - sum(part.value or 0.0 for part in parts)
     return Explanation(
         title="supply",
         about=loop.name,
         value=value,
         unit="g",
         formula=Formula.SUM,
-        inputs=_rest_inputs(ground, loop, week, element, rest=rest),
-        children=parts,
+        children=tuple(_parts(ground, loop, week, element)),
         on=ruler.week_start(week),
     )
 
@@ -54,17 +47,8 @@ def _parts(ground: Ground, loop: LoopForecast, week: int, element: int) -> Itera
     yield _from_feed(ground, loop, week, element)
     yield _from_top_up(ground, loop, week, element)
     yield _from_doses(ground, loop, week, element)
-
-
-def _rest_inputs(
-    ground: Ground, loop: LoopForecast, week: int, element: int, *, rest: float
-) -> tuple[Input, ...]:
-    """Return what else is supplied, each by the name the forecast has for it."""
-    arrays = {name: getattr(loop, name, None) for name in _MORE}
-    sums = {name: _week_sum(ground, one, week, element) for name, one in arrays.items() if one is not None}
-    left = rest - sum(sums.values())
-    named = {**sums, "others": left if abs(left) > _NOTHING_G else 0.0}
-    return tuple(worked(name, value, "g") for name, value in named.items() if value)
+    yield why_mineralised(ground, loop, week, element)
+    yield why_liquor(ground, loop, week, element)
 
 
 def _week_sum(ground: Ground, by_day: Floats, week: int, element: int) -> float:

@@ -22,7 +22,7 @@ from planner.forecast.why.values import NoteKind, Origin, Subject, SubjectKind
 from tests.farms import farm_of, weekly_batches
 from tests.forecast.sample_farms import NAMES, cold_site, known
 
-NO_ARITHMETIC = {Formula.STAND_TABLE, Formula.LATER_DAYS}
+NO_ARITHMETIC = {Formula.STAND_TABLE, Formula.LATER_DAYS, Formula.MINERALISED}
 
 
 def walk(explanation):
@@ -183,6 +183,28 @@ def test_that_supply_goes_down_to_feed_fish_and_what_they_keep():
     }
 
 
+@pytest.mark.parametrize(("week", "code", "lost"), [(6, "SB-1", 0.0), (11, "SB-2", 0.8)])
+def test_that_liquor_that_goes_back_is_told_by_its_batch(week, code, lost):
+    farm, forecast, _ = known("by-hand")
+    found = asked("by-hand", kind=SubjectKind.SUPPLY, about=farm.loops[0].id, week=week)
+    (liquor,) = (one for one in found.children if one.title == "from solids batches")
+    (batch,) = liquor.children
+    assert (batch.about, batch.input("lost_share").value) == (code, lost)
+    assert liquor.value == pytest.approx(forecast.loops[0].liquor_g[0, week * 7 : week * 7 + 7].sum())
+    assert batch.value == pytest.approx(liquor.value)
+    assert batch.value > 0
+
+
+def test_that_what_solids_give_back_in_beds_names_filter_and_rates():
+    for name, origin in (("by-hand", Origin.FIGURE), ("school-kitchen", Origin.ENTERED)):
+        farm, _, _ = known(name)
+        found = asked(name, kind=SubjectKind.SUPPLY, about=farm.loops[0].id, week=9, element=2)
+        (beds,) = (one for one in found.children if one.title == "from solids in beds")
+        assert beds.value > 0
+        assert beds.input("rate_per_day").path == "element/k/mineral_rate_per_day"
+        assert beds.children[0].input("captured_share").origin is origin
+
+
 def test_that_a_capped_split_is_noted():
     farm, _, _ = known("by-hand")
     found = [
@@ -231,6 +253,19 @@ def test_that_a_late_batch_names_delay_and_cause(forecaster):
     (note,) = (one for one in later.notes if one.kind is NoteKind.DELAY)
     assert dict(note.values)["cause"] in {"little light", "cold"}
     assert later.input("mean_air_c").value == pytest.approx(14.0, abs=0.5)
+
+
+def test_that_a_stage_cut_off_at_its_longest_says_so(forecaster):
+    frozen = dataclasses.replace(cold_site(), air_c=(4.5,) * 12)
+    farm = farm_of(sites=(frozen,), batches=weekly_batches(1))
+    forecast = forecaster.forecast(farm)
+    subject = Subject(kind=SubjectKind.STAGE_DAYS, about=farm.batches[0].id, stage=Stage.BED)
+    found = why(subject, farm, forecast, forecaster)
+    longest = forecaster.catalogue.figure("coefficient/season/longest_stretch").value
+    assert found.value == np.ceil(28 * longest)
+    assert NoteKind.STRETCHED in {note.kind for note in found.notes}
+    pick = why(Subject(kind=SubjectKind.FIRST_PICK, about=farm.batches[0].id), farm, forecast, forecaster)
+    assert NoteKind.GIVEN_UP in {note.kind for note in pick.notes}
 
 
 def test_that_what_the_grower_entered_is_told_from_the_book():
