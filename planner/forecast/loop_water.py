@@ -55,7 +55,7 @@ class WaterKeeper:
         return water
 
     def _water_anew(self, farm: Farm, loop: Loop, arrays: Mapping[str, Floats], ruler: Ruler) -> LoopWater:
-        setup = solids_setup(farm, loop, self._solids_figures)
+        setup = solids_setup(farm, loop, self._solids_figures, ruler)
         solids = solids_fate(arrays["solids_g"], setup, self._solids_figures, ruler)
         brought = arrays["dissolved_g"] + arrays["top_up_g"] + arrays["dose_g"]
         return LoopWater(

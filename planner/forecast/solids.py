@@ -1,8 +1,9 @@
 """Where the solids of the fish go: caught, settled under rafts, kept in gravel; and what comes back.
 
 Nothing comes back that did not go in: what is caught leaves the loop unless a solids batch takes it, what
-lies in beds rots there, and a batch's liquor goes back on its day. Solids of days before the plan are not
-known and count for nothing. Must not know what dissolves in the water otherwise.
+lies in beds rots there, and a batch's liquor goes back on its day. What lay in beds before the plan is not
+known and counts for nothing; what a batch holds from then is taken to be like the plan's first week. Must
+not know what dissolves in the water otherwise.
 """
 
 from __future__ import annotations
@@ -14,7 +15,7 @@ from typing import Final
 import numpy as np
 
 from planner.catalogue.catalogue import Catalogue
-from planner.farm.farm import Farm
+from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.farm.site import Bed, Filter, Loop
 from planner.farm.species import ELEMENTS, BedKind
 from planner.farm.water import SolidsBatch
@@ -61,15 +62,20 @@ def solids_figures(catalogue: Catalogue) -> SolidsFigures:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SolidsSetup:
-    """How a loop deals with its solids; `media_share` is of what the filters let pass."""
+    """How a loop deals with its solids.
+
+    `media_share` is of what the filters let pass; `fed_days_before` the days before the plan on which it
+    had fish.
+    """
 
     captured_share: float
     media_share: float
     siphoned_every_days: int | None
+    fed_days_before: int
     batches: tuple[SolidsBatch, ...]
 
 
-def solids_setup(farm: Farm, loop: Loop, figures: SolidsFigures) -> SolidsSetup:
+def solids_setup(farm: Farm, loop: Loop, figures: SolidsFigures, ruler: Ruler) -> SolidsSetup:
     """Return how a loop deals with its solids.
 
     Filters in a row each take their share of what the one before lets pass; without a share entered the
@@ -81,8 +87,15 @@ def solids_setup(farm: Farm, loop: Loop, figures: SolidsFigures) -> SolidsSetup:
         captured_share=_captured_share(filters, figures.captured_share),
         media_share=_media_share(beds),
         siphoned_every_days=loop.solids_settled_siphoned_every_days,
+        fed_days_before=_fed_days_before(farm, loop, ruler),
         batches=tuple(batch for batch in farm.solids_batches if batch.loop == loop.id),
     )
+
+
+def _fed_days_before(farm: Farm, loop: Loop, ruler: Ruler) -> int:
+    tanks = {tank.id for tank in farm.tanks if tank.loop == loop.id}
+    ages = [-ruler.day_of(group.stocked_on) for group in farm.fish_groups if group.tank in tanks]
+    return max(ages, default=0)
 
 
 def _captured_share(filters: Iterable[Filter], usual: float) -> float:
@@ -110,13 +123,15 @@ def solids_fate(solids_g: Floats, setup: SolidsSetup, figures: SolidsFigures, ru
     gravel = _rotting(
         split.kept_in_media_beds_g, limit=figures.aired_limit, rate=figures.rate_per_day, cleared_every=None
     )
-    kept = _Kept(split.captured_g, settled.cleared_g, figures, ruler)
+    before = _caught_before(split.captured_g, setup, ruler)
+    kept = _Kept(np.hstack((before, split.captured_g)), settled.cleared_g, figures, ruler)
     for batch in sorted(setup.batches, key=_siphoned_on):
         kept.fill(batch)
     return SolidsFate(
         caught_g=split.captured_g,
         settled_g=split.settled_in_raft_beds_g,
         in_gravel_g=split.kept_in_media_beds_g,
+        before_g=kept.before_g,
         gone_g=kept.gone_g,
         lost_g=kept.lost_g,
         liquor_g=kept.liquor_g,
@@ -125,6 +140,20 @@ def solids_fate(solids_g: Floats, setup: SolidsSetup, figures: SolidsFigures, ru
         lying_g=settled.lying_g + gravel.lying_g,
         batches=tuple(kept.batches),
     )
+
+
+def _caught_before(caught_g: Floats, setup: SolidsSetup, ruler: Ruler) -> Floats:
+    """Return what was caught before the plan, for as many days as batches that are still kept reach back."""
+    reach = [
+        batch.days - ruler.day_of(batch.siphoned_on)
+        for batch in setup.batches
+        if batch.returned_on is None or batch.returned_on >= ruler.start_on
+    ]
+    lead = max(0, *reach) if reach else 0
+    fed = min(lead, max(setup.fed_days_before, 0))
+    found = np.zeros((caught_g.shape[0], lead))
+    found[:, lead - fed :] = caught_g[:, :DAYS_PER_WEEK].mean(axis=1, keepdims=True)
+    return found
 
 
 def _siphoned_on(batch: SolidsBatch) -> tuple[int, str]:
@@ -167,45 +196,69 @@ def _by_element(by_span: Floats, days: int) -> Floats:
 
 
 class _Kept:
-    """What is taken out of the loop, shared out among solids batches and the drain."""
+    """What is taken out of the loop, shared out among solids batches and the drain.
+
+    What was caught begins some days before the plan, so that batches filled then are known.
+    """
 
     def __init__(self, caught_g: Floats, cleared_g: Floats, figures: SolidsFigures, ruler: Ruler) -> None:
         self._figures, self._ruler = figures, ruler
-        self._caught_left, self._cleared_left = caught_g.copy(), cleared_g.copy()
-        self._into, self._out_of = np.zeros_like(caught_g), np.zeros_like(caught_g)
-        self._discarded = np.zeros_like(caught_g)
-        self.lost_g, self.liquor_g = np.zeros_like(caught_g), np.zeros_like(caught_g)
+        self._lead = caught_g.shape[1] - ruler.days
+        self._caught_left, self._cleared_left = caught_g.copy(), np.zeros_like(caught_g)
+        self._cleared_left[:, self._lead :] = cleared_g
+        self._into = np.zeros_like(caught_g)
+        self._out_of, self._discarded = np.zeros_like(cleared_g), np.zeros_like(cleared_g)
+        self.lost_g, self.liquor_g = np.zeros_like(cleared_g), np.zeros_like(cleared_g)
         self.batches: list[SolidsBatchForecast] = []
 
     @property
     def gone_g(self) -> Floats:
         """What leaves the loop for good by day: taken by no batch, or left over when one is emptied."""
-        return self._caught_left + self._cleared_left + self._discarded
+        return (self._caught_left + self._cleared_left)[:, self._lead :] + self._discarded
+
+    @property
+    def before_g(self) -> Floats:
+        """What batches hold from days before the plan, on its first day."""
+        found = np.zeros_like(self._discarded)
+        found[:, 0] = self._into[:, : self._lead].sum(axis=1)
+        return found
 
     @property
     def in_batches_g(self) -> Floats:
         """What batches hold, or will be filled with, at the end of each day."""
-        return np.maximum(np.cumsum(self._into - self._out_of, axis=1), 0.0)
+        flow = self._into[:, self._lead :] + self.before_g - self._out_of
+        return np.maximum(np.cumsum(flow, axis=1), 0.0)
 
     def fill(self, batch: SolidsBatch) -> None:
         """Fill a batch with what no earlier one took, and give its liquor back on its day."""
         filled = self._ruler.day_of(batch.siphoned_on)
-        caught, cleared = _days_before(filled, batch.days), _days_before(filled + 1, batch.days)
-        gathered = self._caught_left[:, caught].sum(axis=1) + self._cleared_left[:, cleared].sum(axis=1)
-        self._into[:, caught] += self._caught_left[:, caught]
-        self._into[:, cleared] += self._cleared_left[:, cleared]
-        self._caught_left[:, caught] = 0.0
-        self._cleared_left[:, cleared] = 0.0
+        taken = self._taken(filled + self._lead, batch.days)
+        if batch.returned_on is not None and batch.returned_on < self._ruler.start_on:
+            return
+        self._into += taken
+        gathered = taken.sum(axis=1)
         liquor, lost, discarded = self._given_back(batch, gathered, filled)
         self.batches.append(
             SolidsBatchForecast(
                 batch=batch.id,
                 gathered_g=tuple(gathered.tolist()),
+                before_g=tuple(taken[:, : self._lead].sum(axis=1).tolist()),
                 liquor_g=tuple(liquor.tolist()),
                 lost_g=tuple(lost.tolist()),
                 discarded_g=tuple(discarded.tolist()),
             )
         )
+
+    def _taken(self, filled: int, days: int) -> Floats:
+        """Return by day what is left to be taken, and take it: caught before a day, cleared up to it."""
+        taken = np.zeros_like(self._into)
+        for left, span in (
+            (self._caught_left, _days_before(filled, days)),
+            (self._cleared_left, _days_before(filled + 1, days)),
+        ):
+            taken[:, span] += left[:, span]
+            left[:, span] = 0.0
+        return taken
 
     def _given_back(self, batch: SolidsBatch, gathered: Floats, filled: int) -> tuple[Floats, Floats, Floats]:
         """Return liquor, loss and rest on the day of return; nothing when it is not within the plan."""
@@ -230,5 +283,5 @@ class _Kept:
 
 
 def _days_before(day: int, many: int) -> slice:
-    """Return so many days before a day, as far as they lie within the plan."""
+    """Return so many days before a day, as far as they are known."""
     return slice(max(day - many, 0), max(day, 0))

@@ -169,12 +169,14 @@ class Band(Enum):
 class SolidsBatchForecast:
     """What went into a solids batch and what comes back of it [g], by element.
 
-    `lost_g` left as gas, `discarded_g` is thrown out on the day the liquor goes back; all three are zero
+    `before_g` is the part of it from days before the plan, taken to be like the plan's first week. `lost_g`
+    left as gas, `discarded_g` is thrown out on the day the liquor goes back; these and the liquor are zero
     as long as nothing goes back within the plan.
     """
 
     batch: Id
     gathered_g: tuple[float, ...]
+    before_g: tuple[float, ...]
     liquor_g: tuple[float, ...]
     lost_g: tuple[float, ...]
     discarded_g: tuple[float, ...]
@@ -184,14 +186,17 @@ class SolidsBatchForecast:
 class SolidsFate:
     """Where the solids of a loop go [g], each of shape (element, day).
 
-    Every day's solids are caught, settle under rafts, or are kept in gravel. Summed over days, `caught +
-    settled + in_gravel = gone + lost + liquor + mineralised` plus what is at the end of the day still `in
-    batches` or `lying` in beds. The last two are stocks, the others flows of the day.
+    Every day's solids are caught, settle under rafts, or are kept in gravel; `before` is what batches hold
+    from days before the plan, on its first day. Summed over days, `caught + settled + in_gravel + before =
+    gone + lost + liquor + mineralised` plus what is at the end of the day still `in batches` or `lying` in
+    beds. The last two are stocks, the others flows of the day. Of `batches` those that went back before the
+    plan are left out.
     """
 
     caught_g: Floats
     settled_g: Floats
     in_gravel_g: Floats
+    before_g: Floats
     gone_g: Floats
     lost_g: Floats
     liquor_g: Floats

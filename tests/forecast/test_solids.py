@@ -41,8 +41,8 @@ def solids_batch(code="SOL-1", *, filled=28, days=7, returned=None, **fields):
 
 
 def setup_of(*batches, **fields):
-    given_ = {"captured_share": 0.6, "media_share": 0.0, "siphoned_every_days": None, "batches": batches}
-    return SolidsSetup(**(given_ | fields))
+    given_ = {"captured_share": 0.6, "media_share": 0.0, "siphoned_every_days": None}
+    return SolidsSetup(**(given_ | {"fed_days_before": 0} | fields), batches=batches)
 
 
 def steady(a_day=10.0):
@@ -63,18 +63,18 @@ def filter_of(name, share):
 
 def test_that_filters_in_a_row_each_take_their_share_of_what_is_left():
     farm = farm_of(filters=(filter_of("A", 0.5), filter_of("B", 0.4), filter_of("C", None)))
-    assert solids_setup(farm, LOOP, FIGURES).captured_share == pytest.approx(0.7)
+    assert solids_setup(farm, LOOP, FIGURES, RULER).captured_share == pytest.approx(0.7)
 
 
 def test_that_without_a_share_entered_the_usual_one_counts():
     usual = CATALOGUE.figure("loop/solids_captured_share").value
     for filters in ((), (filter_of("A", None),)):
-        assert solids_setup(farm_of(filters=filters), LOOP, FIGURES).captured_share == usual
+        assert solids_setup(farm_of(filters=filters), LOOP, FIGURES, RULER).captured_share == usual
 
 
 def test_that_what_passes_spreads_over_rafts_and_gravel_by_area():
-    assert solids_setup(farm_of(beds=(RAFT, NURSERY, GRAVEL)), LOOP, FIGURES).media_share == 0.75
-    assert solids_setup(farm_of(beds=(NURSERY,)), LOOP, FIGURES).media_share == 0.0
+    assert solids_setup(farm_of(beds=(RAFT, NURSERY, GRAVEL)), LOOP, FIGURES, RULER).media_share == 0.75
+    assert solids_setup(farm_of(beds=(NURSERY,)), LOOP, FIGURES, RULER).media_share == 0.0
 
 
 def test_that_caught_solids_leave_where_no_batch_takes_them():
@@ -183,9 +183,10 @@ batches_drawn = st.lists(
     captured=st.floats(0, 1),
     media=st.floats(0, 1),
     every=st.none() | st.integers(1, 200),
+    fed_before=st.integers(-5, 60),
 )
 @settings(max_examples=60)
-def test_that_solids_close_on_every_day_for_every_element(batches, seed, captured, media, every):
+def test_that_solids_close_on_every_day_for_every_element(batches, seed, captured, media, every, fed_before):
     solids = np.random.default_rng(seed).uniform(0, 50, (len(ELEMENTS), RULER.days))
     made = [
         solids_batch(
@@ -199,13 +200,44 @@ def test_that_solids_close_on_every_day_for_every_element(batches, seed, capture
         for number, one in enumerate(batches)
     ]
     fate = fate_of(
-        *made, solids_g=solids, captured_share=captured, media_share=media, siphoned_every_days=every
+        *made,
+        solids_g=solids,
+        captured_share=captured,
+        media_share=media,
+        siphoned_every_days=every,
+        fed_days_before=fed_before,
     )
     flows = (fate.gone_g, fate.lost_g, fate.liquor_g, fate.mineralised_g)
     out = sum(flow.cumsum(axis=1) for flow in flows)
-    assert solids.cumsum(axis=1) == pytest.approx(out + fate.in_batches_g + fate.lying_g, rel=1e-9, abs=1e-9)
+    into = (solids + fate.before_g).cumsum(axis=1)
+    assert into == pytest.approx(out + fate.in_batches_g + fate.lying_g, rel=1e-9, abs=1e-9)
+    for batch in fate.batches:
+        assert (np.add(batch.liquor_g, batch.lost_g) <= np.asarray(batch.gathered_g) * (1 + 1e-12)).all()
     assert fate.caught_g + fate.settled_g + fate.in_gravel_g == pytest.approx(solids)
     assert min(part.min() for part in (*flows, fate.in_batches_g, fate.lying_g)) >= 0
+
+
+def test_that_a_batch_filled_before_the_plan_holds_what_the_fish_of_then_left():
+    batch = solids_batch(filled=-5, days=10, returned=20)
+    known, partly, unknown = (fate_of(batch, fed_days_before=days) for days in (100, 8, 0))
+    assert known.batches[0].before_g == pytest.approx(np.full(len(ELEMENTS), 60.0))
+    assert partly.batches[0].gathered_g == pytest.approx(np.full(len(ELEMENTS), 18.0))
+    assert known.liquor_g[:, 20].all()
+    assert not unknown.liquor_g.any()
+    assert known.gone_g[:, :20] == pytest.approx(unknown.gone_g[:, :20])
+
+
+def test_that_a_batch_returned_before_the_plan_holds_nothing_any_more():
+    fate = fate_of(solids_batch(filled=-40, days=10, returned=-5), fed_days_before=100)
+    assert fate.batches == ()
+    assert not fate.in_batches_g.any()
+
+
+def test_that_the_days_with_fish_before_the_plan_are_those_since_the_first_were_stocked():
+    early = group_of(stocked_on=MONDAY - timedelta(days=30))
+    late = group_of("Late", stocked_on=MONDAY + timedelta(days=3))
+    for groups, days_ in (((early, late), 30), ((late,), -3), ((), 0)):
+        assert solids_setup(farm_of(fish_groups=groups), LOOP, FIGURES, RULER).fed_days_before == days_
 
 
 @given(feed=st.floats(1, 2000), more=st.floats(0, 500), day=st.integers(1, 60))

@@ -70,7 +70,8 @@ def _captured(ground: Ground, loop: LoopForecast) -> Input:
     if all(one.solids_captured_share is None for one in filters):
         return ground.figure("captured_share", "loop/solids_captured_share")
     entry = ground.loops[loop.loop]
-    setup = solids_setup(ground.farm, entry, solids_figures(ground.catalogue))
+    figures, ruler = solids_figures(ground.catalogue), ground.forecast.ruler
+    setup = solids_setup(ground.farm, entry, figures, ruler)
     return entered("captured_share", setup.captured_share, "1", loop.name)
 
 
