@@ -104,7 +104,7 @@ class _Holds:
         return [one for one in near if one.end > start_day and one.batch != ignoring]
 
 
-_ALL_STAGES_OF: Final = {
+KINDS_OF_PHASE: Final = {
     Phase.NURSERY: (BedKind.NURSERY,),
     Phase.SPACING: (BedKind.RAFT, BedKind.MEDIA, BedKind.NURSERY),
     Phase.BED: (BedKind.RAFT, BedKind.MEDIA),
@@ -216,7 +216,7 @@ class Places:
         kind = None
         if count < 1:
             kind = RefusalKind.NOTHING_TO_PLACE
-        elif bed.kind not in _ALL_STAGES_OF[phase]:
+        elif bed.kind not in KINDS_OF_PHASE[phase]:
             kind = RefusalKind.WRONG_BED
         elif unit is not None and not 1 <= unit <= bed.units:
             kind = RefusalKind.NO_SUCH_UNIT
