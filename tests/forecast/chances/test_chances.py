@@ -8,6 +8,7 @@ from functools import lru_cache
 
 import numpy as np
 import pytest
+from scipy import stats
 
 from planner.farm.crops import Target, TargetUnit
 from planner.farm.ids import id_from
@@ -119,6 +120,52 @@ def test_that_the_mean_feed_is_near_the_forecast_where_only_deaths_vary():
     assert draws.std(axis=0).max() > 0
     # Deaths compound, so the mean is a hair above; a thousandth covers it.
     assert (abs(draws.mean(axis=0) - likely) <= sampling_error(draws) + likely / 1000).all()
+
+
+def test_that_plants_that_live_are_binomial(forecaster):
+    farm = farm_of(batches=weekly_batches(1, plants=500, bed_survival_share=0.9))
+    forecast = forecaster.forecast(farm)
+    seeds = 26
+    few = dataclasses.replace(
+        forecast, batches=dataclasses.replace(forecast.batches, seeds=np.asarray([seeds]))
+    )
+    spreads = dataclasses.replace(no_spreads(1), counted=True)
+    found = chances_of(farm, few, forecaster, spreads=spreads)
+    crop = forecaster.catalogue.crops["lettuce-butterhead"]
+    share = crop.germination_share * crop.nursery_survival_share * 0.9
+    # The forecast counts on 500 plants; told around it, what lives is 500 x 0.9 less than they are.
+    living = found.harvest_plants[0, :, 7]
+    for amount in (18, 20, 22, 24):
+        exact = stats.binom.sf(amount - 1, seeds, share)
+        drawn_share = np.mean(living >= amount - 1e-6)
+        assert drawn_share == pytest.approx(exact, abs=5 * np.sqrt(exact * (1 - exact) / DRAWS))
+
+
+def test_that_one_batch_in_ten_is_lighter_than_the_bell_says(forecaster):
+    farm = farm_of(batches=weekly_batches(1))
+    forecast = forecaster.forecast(farm)
+    spreads = dataclasses.replace(no_spreads(1), yield_cv=np.asarray([0.1]))
+    found = chances_of(farm, forecast, forecaster, spreads=spreads)
+    low, middle, high = found.harvest_percentiles("lettuce-butterhead", TargetUnit.KG)[:, 7]
+    likely = forecast.ruler.weekly_sum(forecast.harvest_g)[0, 7] / 1000
+    wide = 0.1 * stats.norm.ppf(0.9)
+    # A tenth of a thousand draws is found within 3 of a hundred: 0.02 of the yield on this slope.
+    assert [low, middle, high] == pytest.approx([likely * (1 - wide), likely, likely * (1 + wide)], rel=0.02)
+
+
+def test_that_every_loop_has_its_own_chances(forecaster):
+    from tests.farms import LOOP, TANK, group_of
+
+    second = dataclasses.replace(LOOP, id=id_from("loop 2"), name="Second")
+    tank = dataclasses.replace(TANK, id=id_from("tank 2"), name="Second", loop=second.id)
+    groups = (group_of(), dataclasses.replace(group_of("Second", count=5), tank=tank.id))
+    farm = farm_of(loops=(LOOP, second), tanks=(TANK, tank), fish_groups=groups, batches=weekly_batches(4))
+    forecast = forecaster.forecast(farm)
+    found = chances_of(farm, forecast, forecaster)
+    for one, likely in zip(found.loops, forecast.loops, strict=True):
+        middle = np.median(one.feed_g_per_day, axis=0)
+        assert middle == pytest.approx(forecast.ruler.weekly_mean(likely.feed_g), rel=0.05)
+    assert np.isnan(found.loops[1].ratio).all()
 
 
 def test_that_moved_days_only_move_the_harvest():

@@ -44,7 +44,9 @@ def bands(ranges):
     yield from (ranges.harvest_plants, ranges.harvest_g)
 
 
-@pytest.mark.parametrize("name", ["backyard", "by-hand"])
+@pytest.mark.parametrize(
+    "name", ["backyard", "by-hand", pytest.param("school-kitchen", marks=pytest.mark.slow)]
+)
 def test_that_every_range_is_in_order_and_holds_the_forecast(name):
     forecast, forecaster, ranges = sample(name)
     for band in bands(ranges):
@@ -59,6 +61,16 @@ def test_that_every_range_is_in_order_and_holds_the_forecast(name):
         wanted = [np.nan if one is None else one for one in verdict.ratio]
         assert likely == pytest.approx(wanted, nan_ok=True)
     assert ranges.harvest_g.likely == pytest.approx(forecast.ruler.weekly_sum(forecast.harvest_g))
+
+
+def test_that_supply_hangs_on_no_crop_and_demand_on_no_fish():
+    """The two sides are moved each without the other: this must not change what is foreseen of it."""
+    farm, forecast, _ = known("school-kitchen")
+    without_crops = dataclasses.replace(farm, batches=(), placements=())
+    without_fish = dataclasses.replace(farm, fish_groups=(), fish_events=(), doses=())
+    alone = Forecaster(shipped_catalogue())
+    assert alone.preview(without_crops).loops[0].supply_g == pytest.approx(forecast.loops[0].supply_g)
+    assert alone.preview(without_fish).loops[0].demand_g == pytest.approx(forecast.loops[0].demand_g)
 
 
 def test_that_most_weeks_have_a_real_range():
