@@ -101,6 +101,7 @@ _VIEW: Final = (
     _LINE,
     Entry(key="view.weeks", text="&Weeks", keys="Ctrl+1"),
     Entry(key="view.batches", text="&Table of batches", keys="Ctrl+2"),
+    Entry(key="view.water", text="Wate&r", keys="Ctrl+5", tip="Readings of the water, and what it asks for"),
     Entry(key="view.due", text="&Due this week", keys="Ctrl+3", ticks=True),
     Entry(key="view.side", text="What is &chosen", keys="Ctrl+4", ticks=True),
     Entry(

@@ -28,12 +28,13 @@ class Fact:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Section:
-    """Facts under a heading; figures carry their source, warnings stand out."""
+    """Facts under a heading; figures carry their source, warnings stand out, cautions stand below."""
 
     title: str
     facts: tuple[Fact, ...] = ()
     figures: tuple[FigureWords, ...] = ()
     warnings: tuple[str, ...] = ()
+    cautions: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

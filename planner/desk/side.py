@@ -48,6 +48,10 @@ def _section_html(section: Section, theme: Theme, numbers: Iterator[int]) -> str
         rows = "".join(_fact_html(fact, theme, numbers) for fact in section.facts)
         parts.append(f"<table width='100%' cellspacing='0' cellpadding='2'>{rows}</table>")
     parts.extend(_figure_html(figure, theme) for figure in section.figures)
+    parts.extend(
+        f"<p style='margin-top:6px; margin-bottom:0'><small>⚠ {escape(words)}</small></p>"
+        for words in section.cautions
+    )
     return "".join(parts)
 
 
@@ -161,15 +165,15 @@ class SidePanel(QWidget):
 
     def _on_why(self, _checked: bool) -> None:
         """Ask about the figure the keyboard stands on, or about the first one."""
-        self.why_wanted.emit(max(_number_of(self.text.textCursor().charFormat().anchorHref()), 0))
+        self.why_wanted.emit(max(number_of(self.text.textCursor().charFormat().anchorHref()), 0))
 
     def _on_anchor(self, link: QUrl) -> None:
-        number = _number_of(link.toString())
+        number = number_of(link.toString())
         if number >= 0:
             self.why_wanted.emit(number)
 
     def _on_menu(self, at: QPoint) -> None:
-        number = _number_of(self.text.anchorAt(at) or self.text.textCursor().charFormat().anchorHref())
+        number = number_of(self.text.anchorAt(at) or self.text.textCursor().charFormat().anchorHref())
         menu = QMenu(self)
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         if number >= 0:
@@ -188,6 +192,6 @@ class SidePanel(QWidget):
             self.why_wanted.emit(action.data())
 
 
-def _number_of(link: str) -> int:
+def number_of(link: str) -> int:
     """Return the number of the askable fact a link stands for, -1 for another link."""
     return int(link.removeprefix(_WHY)) if link.startswith(_WHY) else -1

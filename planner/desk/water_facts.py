@@ -235,7 +235,8 @@ def advice_sections(water: LoopWater, catalogue: Catalogue) -> tuple[Section, ..
     return (
         Section(
             title=tr("What to give {loop} this week", loop=water.name),
-            warnings=(*(water_words(each) for each in advice.base.before), *caution_texts(keys, catalogue)),
+            warnings=tuple(water_words(each) for each in advice.base.before),
+            cautions=caution_texts(keys, catalogue),
             facts=(*_base(water, catalogue), *_salt_fills(water, catalogue), *_iron(water, catalogue)),
         ),
     )

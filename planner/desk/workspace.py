@@ -23,7 +23,8 @@ from planner.desk.editing import Editing
 from planner.desk.facts import page_of
 from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.mover import DeskMover
-from planner.desk.outlook import Outlook, look_out, unknown_keys
+from planner.desk.outlook import Outlook, look_out
+from planner.desk.pages import Fact
 from planner.desk.say import tr
 from planner.desk.scene_of import scene_of
 from planner.desk.services import WorkspaceNeeds
@@ -31,16 +32,16 @@ from planner.desk.session import Session
 from planner.desk.side import SidePanel
 from planner.desk.theme import Theme
 from planner.desk.thing_words import thing_words
+from planner.desk.troubles import trouble_with_farm
+from planner.desk.water.tab import WaterTab
 from planner.desk.words import faults_words
 from planner.farm.crops import Batch
 from planner.farm.farm import DAYS_PER_WEEK, Thing, things
-from planner.farm.faults import FarmFaultError, Fault
+from planner.farm.faults import Fault
 from planner.farm.fields import Id
 from planner.farm.mark import plan_mark
 from planner.forecast.engine import Forecaster
 from planner.planning.answers import Answers
-
-_NAMED = 5
 
 
 class Workspace(QWidget):
@@ -63,7 +64,7 @@ class Workspace(QWidget):
         self._chosen: Id | None = None
         self._day = self._today
         self._rows = RowKeeper()
-        self._table_is_stale = True
+        self._table_is_stale = self._water_is_stale = True
         self.mover = DeskMover(needs.conduct)
         self.editing = Editing(needs.conduct, needs.ask, needs.theme, self)
         self.asking = Asking(needs, self)
@@ -75,13 +76,15 @@ class Workspace(QWidget):
         self.due = DuePanel(self.theme, self._today, self)
         self.lanes = LanesView(self.theme, self.mover, self)
         self.table = BatchTable(self.theme, self)
+        self.water = WaterTab(self.theme, self)
         self.side = SidePanel(self.theme, self)
         self.tabs = QTabWidget(self)
         self.tabs.setDocumentMode(True)
         self.tabs.addTab(self.lanes, tr("Weeks"))
         self.tabs.addTab(self.table, tr("Batches"))
-        self.tabs.setAccessibleName(tr("Weeks or batches"))
-        self.tabs.tabBar().setAccessibleName(tr("Weeks or batches"))
+        self.tabs.addTab(self.water, tr("Water"))
+        self.tabs.setAccessibleName(tr("Weeks, batches or water"))
+        self.tabs.tabBar().setAccessibleName(tr("Weeks, batches or water"))
         self.split = QSplitter(Qt.Orientation.Horizontal, self)
         self.split.setHandleWidth(1)
         self.split.setChildrenCollapsible(False)
@@ -106,6 +109,9 @@ class Workspace(QWidget):
         self.tabs.currentChanged.connect(self._show_table)
         self.table.chosen.connect(self.choose)
         self.table.opened.connect(self._on_opened)
+        self.water.opened.connect(self._on_opened)
+        self.water.new_wanted.connect(self._ask_new_in_loop)
+        self.water.why_wanted.connect(self._ask_why_of)
         self.side.alter_wanted.connect(self.alter_chosen)
         self.side.week_wanted.connect(self.choose_nothing)
         self.side.why_wanted.connect(self._ask_why)
@@ -119,17 +125,7 @@ class Workspace(QWidget):
 
     def trouble_with(self, session: Session) -> str:
         """Return why a farm cannot be shown: it names what no catalogue has; empty when it can."""
-        try:
-            catalogue = self._forecaster.catalogue_for(session.farm)
-        except FarmFaultError as refused:
-            return faults_words(refused.faults)
-        missing = unknown_keys(session.farm, catalogue)
-        if not missing:
-            return ""
-        return tr(
-            "This farm names what the catalogue does not have: {names}. Mend its text form, then open that.",
-            names=", ".join(missing[:_NAMED]) + ("…" if len(missing) > _NAMED else ""),
-        )
+        return trouble_with_farm(session.farm, self._forecaster)
 
     def show_session(self, session: Session) -> None:
         """Show a farm that has been opened."""
@@ -154,16 +150,21 @@ class Workspace(QWidget):
         self.asking.show(self.outlook)
         self.lanes.set_scene(scene_of(self.outlook, self._rows))
         self.due.show_outlook(self.outlook)
-        self._table_is_stale = True
+        self._table_is_stale = self._water_is_stale = True
         self._show_table()
         self._show_chosen()
 
     def _show_table(self, *_anything: int) -> None:
-        """Fill the table when it is seen and something has changed."""
-        if self.outlook is not None and self._table_is_stale and self.tabs.currentWidget() is self.table:
+        """Fill the table, or the water, when it is seen and something has changed."""
+        if self.outlook is None or self._behind is None:
+            return
+        if self._table_is_stale and self.tabs.currentWidget() is self.table:
             self._table_is_stale = False
             self.table.show_outlook(self.outlook)
             self.table.choose(self._chosen or "")
+        elif self._water_is_stale and self.tabs.currentWidget() is self.water:
+            self._water_is_stale = False
+            self.water.show_behind(self._behind)
 
     def things(self, word: str) -> tuple[Thing, ...]:
         """Return all things of a kind on the open farm."""
@@ -242,8 +243,12 @@ class Workspace(QWidget):
 
     def _ask_why(self, number: int) -> None:
         """Answer why a figure of the side panel is what it is."""
-        if self._behind is not None and self.side.page is not None and self.side.page.askable:
-            self.asking.ask_why(self.side.page.askable, number, self._behind)
+        if self.side.page is not None:
+            self._ask_why_of(self.side.page.askable, number)
+
+    def _ask_why_of(self, facts: tuple[Fact, ...], number: int) -> None:
+        if self._behind is not None and facts:
+            self.asking.ask_why(facts, number, self._behind)
 
     def _on_menu(self, ids: list[str], at: QPoint) -> None:
         if ids:
@@ -278,6 +283,7 @@ class Workspace(QWidget):
             "view.fit": self.lanes.fit,
             "view.weeks": self._show_weeks,
             "view.batches": self._show_batches,
+            "view.water": self._show_water,
             "view.due": self._toggle_due,
             "view.side": self._toggle_side,
             "view.why": self._ask_first_why,
@@ -300,6 +306,9 @@ class Workspace(QWidget):
         if word == "batch" and thing is not None and thing in self.things("bed"):
             given["bed"] = thing.id
         self.editing.ask_new(word, self._today, given)
+
+    def _ask_new_in_loop(self, word: str, loop: str) -> None:
+        self.editing.ask_new(word, self._today, {"loop": loop} if loop else {})
 
     def alter(self, thing: Thing) -> None:
         """Open the form of a thing."""
@@ -344,6 +353,10 @@ class Workspace(QWidget):
         self.tabs.setCurrentWidget(self.table)
         self.table.view.setFocus()
 
+    def _show_water(self) -> None:
+        self.tabs.setCurrentWidget(self.water)
+        self.water.view.setFocus()
+
     def _toggle_due(self) -> None:
         self.due.setVisible(self.due.isHidden())
 
@@ -370,6 +383,7 @@ class Workspace(QWidget):
         self.editing.theme = self.asking.theme = theme
         self.due.wear(theme)
         self.side.wear(theme)
+        self.water.wear(theme)
         self.lanes.set_theme(theme)
 
     def arrangement(self) -> QByteArray:

@@ -43,6 +43,7 @@ def texts(sections):
         for text in (
             section.title,
             *section.warnings,
+            *section.cautions,
             *(part for fact in section.facts for part in (fact.label, fact.value, fact.note)),
         )
     )
@@ -212,7 +213,7 @@ def test_that_lye_is_never_advised_without_its_caution(means, kitchen):
     assert water.advice.base.bases
     sections = advice_sections(water, found.outlook.catalogue)
     caution = found.outlook.catalogue.cautions["caustic-bases"].text
-    assert any(caution in warning for section in sections for warning in section.warnings)
+    assert any(caution in each for section in sections for each in section.cautions)
     assert caution in texts(page_of(found, None, SPRING).sections)
 
 

@@ -1,0 +1,188 @@
+"""Draws one quantity of the water over time, with the band it should lie in shaded behind it."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Final
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from planner.desk.say import tr
+from planner.desk.theme import Theme, mixed
+from planner.desk.water.rows import Course, course_words
+from planner.desk.water_words import quantity_unit, quantity_words
+from planner.desk.words import number_words, short_day_words
+from planner.farm.water import Quantity
+
+_SAFE_SHARE: Final = 0.2
+_WATCH_SHARE: Final = 0.09
+_ROOM_SHARE: Final = 0.12
+_DOT: Final = 3.0
+_SMALL: Final = 0.85
+_COLOURS: Final = {Quantity.PH: 5, Quantity.NITRATE_N_MG_PER_L: 0}
+"""Places in the row of data colours."""
+
+
+class WaterChart(QWidget):
+    """A line with dots; a reading that stands alone is drawn hollow."""
+
+    def __init__(self, quantity: Quantity, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.theme = theme
+        self.course = Course(quantity=quantity, points=(), low=None, high=None)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        self.setMinimumSize(theme.metrics.row * 5, theme.metrics.row * 4)
+        self._speak()
+
+    def sizeHint(self) -> QSize:
+        metrics = self.theme.metrics
+        return QSize(metrics.side_width, metrics.row * 5)
+
+    def show_course(self, course: Course) -> None:
+        """Show other readings; the same again change nothing."""
+        if course != self.course:
+            self.course = course
+            self._speak()
+            self.update()
+
+    def wear(self, theme: Theme) -> None:
+        """Wear the colours of a theme."""
+        self.theme = theme
+        self.update()
+
+    def _speak(self) -> None:
+        self.setAccessibleName(course_words(self.course))
+        self.setToolTip(course_words(self.course))
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.fillRect(self.rect(), self.theme.panel)
+        _Drawing(painter, self.course, self.theme, QRectF(self.rect())).draw()
+        painter.end()
+
+
+class _Drawing:
+    """One painting of a course in a rectangle."""
+
+    def __init__(self, painter: QPainter, course: Course, theme: Theme, whole: QRectF) -> None:
+        self._painter, self._course, self._theme = painter, course, theme
+        metrics = theme.metrics
+        self._small = QFont(painter.font())
+        self._small.setPointSizeF(self._small.pointSizeF() * _SMALL)
+        painter.setFont(self._small)
+        self._line = painter.fontMetrics().height()
+        self._low, self._high = _bounds(course)
+        left = max(painter.fontMetrics().horizontalAdvance(self._number(each)) for each in self._ends())
+        self._plot = whole.adjusted(
+            metrics.margin + left + metrics.tight,
+            metrics.gap + self._line + metrics.tight,
+            -metrics.margin,
+            -metrics.gap - self._line,
+        )
+
+    def _ends(self) -> tuple[float, float]:
+        return self._low, self._high
+
+    def _number(self, value: float) -> str:
+        return number_words(float(f"{value:.3g}"))
+
+    def draw(self) -> None:
+        """Draw title, band, axes and readings."""
+        self._draw_title()
+        if self._plot.height() <= 0 or self._plot.width() <= 0:
+            return
+        self._draw_band()
+        self._draw_axes()
+        self._draw_points()
+
+    def _draw_title(self) -> None:
+        metrics = self._theme.metrics
+        unit = quantity_unit(self._course.quantity)
+        title = quantity_words(self._course.quantity) + (f" [{unit}]" if unit else "")
+        bold = QFont(self._small)
+        bold.setBold(True)
+        self._painter.setFont(bold)
+        self._painter.setPen(self._theme.text)
+        self._painter.drawText(QPointF(metrics.margin, metrics.gap + self._line * 0.8), title)
+        self._painter.setFont(self._small)
+
+    def _y(self, value: float) -> float:
+        share = (value - self._low) / (self._high - self._low)
+        return self._plot.bottom() - share * self._plot.height()
+
+    def _stripe(self, low: float, high: float, colour: QColor, share: float) -> None:
+        top, bottom = self._y(min(high, self._high)), self._y(max(low, self._low))
+        if bottom > top:
+            ground = mixed(colour, self._theme.field, share)
+            self._painter.fillRect(QRectF(self._plot.left(), top, self._plot.width(), bottom - top), ground)
+
+    def _draw_band(self) -> None:
+        self._painter.fillRect(self._plot, self._theme.field)
+        good = self._theme.good
+        low, high = self._course.low, self._course.high
+        if low is None and high is None:
+            return
+        watch = (low[0] if low else self._low, high[1] if high else self._high)
+        safe = (low[1] if low else self._low, high[0] if high else self._high)
+        self._stripe(*watch, good, _WATCH_SHARE)
+        self._stripe(*safe, good, _SAFE_SHARE)
+
+    def _draw_axes(self) -> None:
+        painter, theme, plot = self._painter, self._theme, self._plot
+        painter.setPen(QPen(theme.line, theme.metrics.hair))
+        painter.drawRect(plot)
+        painter.setPen(theme.muted)
+        right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+        for value in self._ends():
+            box = QRectF(0, self._y(value) - self._line / 2, plot.left() - theme.metrics.tight, self._line)
+            painter.drawText(box, right, self._number(value))
+        points = self._course.points
+        foot = QRectF(plot.left(), plot.bottom() + theme.metrics.tight, plot.width(), self._line)
+        if not points:
+            painter.drawText(plot, Qt.AlignmentFlag.AlignCenter, tr("no reading yet"))
+            return
+        painter.drawText(foot, Qt.AlignmentFlag.AlignLeft, short_day_words(points[0].on))
+        if points[-1].on != points[0].on:
+            painter.drawText(foot, Qt.AlignmentFlag.AlignRight, short_day_words(points[-1].on))
+
+    def _draw_points(self) -> None:
+        points = self._course.points
+        if not points:
+            return
+        first, last = points[0].on.toordinal(), points[-1].on.toordinal()
+        places = [
+            QPointF(self._x(point.on.toordinal(), first, last), self._y(point.value)) for point in points
+        ]
+        colour = self._ink()
+        self._painter.setPen(QPen(colour, 2 * self._theme.metrics.hair))
+        straight = [place for place, point in zip(places, points, strict=True) if not point.odd]
+        for one, other in pairwise(straight):
+            self._painter.drawLine(one, other)
+        for place, point in zip(places, points, strict=True):
+            self._painter.setBrush(self._theme.field if point.odd else colour)
+            self._painter.drawEllipse(place, _DOT, _DOT)
+
+    def _x(self, day: int, first: int, last: int) -> float:
+        if first == last:
+            return self._plot.center().x()
+        inner = self._plot.width() - 4 * _DOT
+        return self._plot.left() + 2 * _DOT + inner * (day - first) / (last - first)
+
+    def _ink(self) -> QColor:
+        colour = self._theme.data_colour(_COLOURS.get(self._course.quantity, 0))
+        return mixed(colour, self._theme.text, 1.0 if not self._theme.dark else 0.6)
+
+
+def _bounds(course: Course) -> tuple[float, float]:
+    """Return the least and the most the chart shows: all readings, and the band as far as it is near."""
+    values = [point.value for point in course.points]
+    inner = [bound for bound in (course.low and course.low[1], course.high and course.high[0]) if bound]
+    every = [*values, *inner]
+    if not every:
+        return 0.0, 1.0
+    low, high = min(every), max(every)
+    room = (high - low) * _ROOM_SHARE or max(abs(high) * _ROOM_SHARE, 1.0)
+    return (max(low - room, 0.0) if low >= 0 else low - room), high + room

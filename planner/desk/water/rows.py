@@ -1,0 +1,199 @@
+"""Readings of a loop as ready rows and as points of a chart. Pure: must know nothing of widgets."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import Final
+
+from planner.catalogue.catalogue import Catalogue
+from planner.desk.outlook import Outlook
+from planner.desk.pages import Fact, Section
+from planner.desk.rows import Column, Row
+from planner.desk.say import tr
+from planner.desk.theme import Theme
+from planner.desk.water_words import (
+    caution_texts,
+    level_words,
+    quantity_value,
+    quantity_words,
+    rough_words,
+)
+from planner.desk.words import NONE, day_words
+from planner.farm.farm import Farm
+from planner.farm.fields import Id
+from planner.farm.species import ELEMENTS
+from planner.farm.water import Quantity, Reading, SolidsBatch
+from planner.forecast.values import LoopForecast, SolidsBatchForecast
+from planner.forecast.water.readings import ReadingFigures, odd_readings, reading_figures, series
+from planner.forecast.water.targets import Level, TargetBand, target_bands
+
+_SOLIDS_CAUTION: Final = "solids-as-manure"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Point:
+    """One reading of a chart; `odd` stands alone against its neighbours."""
+
+    on: date
+    value: float
+    odd: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Course:
+    """A quantity over time, with the band it should lie in: bounds, and where watching turns to acting."""
+
+    quantity: Quantity
+    points: tuple[Point, ...]
+    low: tuple[float, float] | None
+    high: tuple[float, float] | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class ReadingBook:
+    """The readings of one loop of a farm with the rules they are looked at by."""
+
+    farm: Farm
+    loop: Id
+    figures: ReadingFigures
+    bands: Mapping[Quantity, TargetBand]
+
+    def of(self, quantity: Quantity) -> tuple[Reading, ...]:
+        """Return the readings of a quantity by date."""
+        return series(self.farm.readings, quantity, loop=self.loop)
+
+    def level(self, reading: Reading) -> Level | None:
+        """Return how a reading stands to its band, None without one."""
+        band = self.bands.get(reading.quantity)
+        return None if band is None else band.level(reading.value)
+
+
+def reading_book(farm: Farm, loop: Id, catalogue: Catalogue) -> ReadingBook:
+    """Return the readings of a loop with the rules of the catalogue."""
+    return ReadingBook(
+        farm=farm, loop=loop, figures=reading_figures(catalogue), bands=target_bands(catalogue)
+    )
+
+
+def reading_columns() -> tuple[Column, ...]:
+    """Return the columns of the table of readings."""
+    return (
+        Column(title=tr("Date")),
+        Column(title=tr("What was read")),
+        Column(title=tr("Value"), numeric=True),
+        Column(title=tr("Band")),
+    )
+
+
+def reading_rows(book: ReadingBook, theme: Theme) -> tuple[Row, ...]:
+    """Return one row for each reading of the loop, the newest first."""
+    odd = {
+        reading.id
+        for quantity in {each.quantity for each in book.farm.readings}
+        for reading in odd_readings(book.of(quantity), book.figures)
+    }
+    found = sorted((each for each in book.farm.readings if each.loop == book.loop), key=_on, reverse=True)
+    return tuple(_row(reading, book, theme, odd=reading.id in odd) for reading in found)
+
+
+def _on(reading: Reading) -> date:
+    return reading.on
+
+
+def _row(reading: Reading, book: ReadingBook, theme: Theme, *, odd: bool) -> Row:
+    level = book.level(reading)
+    band = level_words(level)
+    if odd:
+        band = tr("{band} · test again", band=band) if band else tr("test again")
+    texts = (
+        day_words(reading.on),
+        quantity_words(reading.quantity),
+        quantity_value(reading.quantity, reading.value),
+        band,
+    )
+    urgency = -1 if level is None else list(Level).index(level)
+    return Row(
+        id=reading.id,
+        texts=texts,
+        sort=(reading.on.toordinal(), texts[1], reading.value, urgency),
+        spoken=", ".join(text for text in texts if text),
+        ink=theme.wrong if level is Level.ACT else None,
+    )
+
+
+def course_of(book: ReadingBook, quantity: Quantity) -> Course:
+    """Return a quantity over time."""
+    found = book.of(quantity)
+    odd = {reading.id for reading in odd_readings(found, book.figures)}
+    band = book.bands.get(quantity)
+    low = band.low if band else None
+    high = band.high if band else None
+    return Course(
+        quantity=quantity,
+        points=tuple(Point(on=reading.on, value=reading.value, odd=reading.id in odd) for reading in found),
+        low=None if low is None else (low.low, low.value),
+        high=None if high is None else (high.value, high.high),
+    )
+
+
+def course_words(course: Course) -> str:
+    """Return a course in one sentence, for those who do not see the chart."""
+    name = quantity_words(course.quantity)
+    if not course.points:
+        return tr("{name}: no reading yet", name=name)
+    last = course.points[-1]
+    values = [point.value for point in course.points]
+    return tr(
+        "{name}: {count} readings from {low} to {high}, the last {value} on {day}",
+        name=name,
+        count=len(values),
+        low=quantity_value(course.quantity, min(values)),
+        high=quantity_value(course.quantity, max(values)),
+        value=quantity_value(course.quantity, last.value),
+        day=day_words(last.on),
+    )
+
+
+def solids_sections(outlook: Outlook, loop: LoopForecast) -> tuple[Section, ...]:
+    """Return what becomes of the solids batches of a loop, with their caution; empty without any."""
+    foreseen = {each.batch: each for each in loop.solids.batches}
+    batches = [each for each in outlook.farm.solids_batches if each.loop == loop.loop]
+    if not batches:
+        return ()
+    return (
+        Section(
+            title=tr("Solids batches of {loop}", loop=loop.name),
+            cautions=caution_texts((_SOLIDS_CAUTION,), outlook.catalogue),
+            facts=tuple(_solids_fact(batch, foreseen.get(batch.id)) for batch in batches),
+        ),
+    )
+
+
+def _solids_fact(batch: SolidsBatch, found: SolidsBatchForecast | None) -> Fact:
+    back = day_words(batch.returned_on) if batch.returned_on else tr("not planned")
+    air = tr("aerated") if batch.aerated else tr("not aerated")
+    notes = [
+        tr(
+            "filled {day}, {days} d of solids, {air}",
+            day=day_words(batch.siphoned_on),
+            days=batch.days,
+            air=air,
+        )
+    ]
+    if found is not None:
+        notes.append(tr("went in: {elements}", elements=_elements(found.gathered_g)))
+        if batch.returned_on is not None:
+            notes.append(tr("comes back: {elements}", elements=_elements(found.liquor_g)))
+            notes.append(tr("lost as gas: {elements}", elements=_elements(found.lost_g)))
+    return Fact(label=batch.code, value=tr("liquor goes back: {day}", day=back), note="\n".join(notes))
+
+
+def _elements(grams: Sequence[float]) -> str:
+    there = [
+        f"{element.capitalize()} {rough_words(each, 'g')}"
+        for element, each in zip(ELEMENTS, grams, strict=True)
+        if each > 0
+    ]
+    return ", ".join(there) or NONE
