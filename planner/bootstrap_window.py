@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Final
 
 from planner import __version__
 from planner.bootstrap import FARM_SUFFIX, Means, is_text, local_now
-from planner.platform_guard import this_refusal
+from planner.platform_guard import screen_refusal, this_refusal
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -39,7 +39,7 @@ def open_window(path: Path | None) -> int:
 
     Returns 0, or 1 with a sentence on stderr when there can be no window.
     """
-    refusal = this_refusal()
+    refusal = this_refusal() or screen_refusal(os.environ, system=sys.platform)
     if refusal is not None:
         print(refusal, file=sys.stderr)
         return _WINDOW_REFUSED

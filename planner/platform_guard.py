@@ -1,4 +1,4 @@
-"""Refuses a toolkit that would end the program in the middle of work.
+"""Refuses a toolkit that would end the program in the middle of work, and a start without a screen.
 
 PySide6 from 6.12.0 on drops one reference to None at nearly every call that returns nothing. Before
 Python 3.12 None is counted like any other object, so after some thousand calls the interpreter aborts and
@@ -8,13 +8,15 @@ This module must not import Qt: it is asked before Qt is loaded.
 """
 
 import sys
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 FIRST_UNSAFE_TOOLKIT = (6, 12)
 FIRST_SAFE_PYTHON = (3, 12)
 TOOLKIT_PACKAGE = "PySide6-Essentials"
 _NOTES = ".dist-info"
+# Besides the two kinds of screen: a choice of the toolkit's own, which may need neither.
+_SCREEN_SETTINGS = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
 
 
 def release_numbers(version: str) -> tuple[int, ...]:
@@ -75,6 +77,20 @@ def _version_by_the_library() -> str:
         return metadata.version(TOOLKIT_PACKAGE)
     except metadata.PackageNotFoundError:
         return ""
+
+
+def screen_refusal(settings: Mapping[str, str], *, system: str) -> str | None:
+    """Return why no window can be shown, in one sentence, or None; only Linux can lack a screen.
+
+    >>> screen_refusal({"DISPLAY": ":0"}, system="linux") is None
+    True
+    """
+    if system != "linux" or any(settings.get(name) for name in _SCREEN_SETTINGS):
+        return None
+    return (
+        "There is no screen to open a window on: neither DISPLAY nor WAYLAND_DISPLAY is set. "
+        "Start it on a desktop, or use a command that needs none: see --help."
+    )
 
 
 def this_refusal() -> str | None:

@@ -22,6 +22,8 @@ from planner.farm.site import Bed
 from planner.farm.species import BedKind, Crop
 from planner.forecast.values import STAGES, Forecast, Ruler
 
+_AREA_DIGITS = 2
+
 
 def crop_colours(farm: Farm) -> dict[str, int]:
     """Return a colour number for every crop, in the order the farm names them."""
@@ -174,7 +176,7 @@ def _bed_detail(bed: Bed) -> str:
         "{kind} · {places} places · {area} m²",
         kind=choice_words(bed.kind),
         places=number_words(bed.places, digits=0),
-        area=number_words(bed.area_m2),
+        area=number_words(round(bed.area_m2, _AREA_DIGITS)),
     )
 
 

@@ -109,10 +109,15 @@ class Files(QObject):
 
     def ask_open(self) -> None:
         """Let the user choose a farm to open."""
-        dialog = self._dialog(tr("Open a farm"), tr("Farms (*.{suffix})", suffix=FARM_SUFFIX))
+        dialog = self._dialog(tr("Open a farm"), self._kinds_to_open())
         dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
         dialog.fileSelected.connect(self._on_open)
         dialog.open()
+
+    @staticmethod
+    def _kinds_to_open() -> str:
+        farms = tr("Farms (*.{suffix})", suffix=FARM_SUFFIX)
+        return f"{farms};;" + tr("Farms as text (*.{suffix})", suffix=TEXT_SUFFIX)
 
     def _on_open(self, name: str) -> None:
         self.open(Path(name))

@@ -24,7 +24,7 @@ from planner.farm.fields import NO_ID, Id
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Forecast
 from planner.forecast.verdicts import week_verdicts
-from planner.planning.placement import Refusal
+from planner.planning.placement import Refusal, RefusalKind
 from planner.planning.settling import Settler, Step
 
 
@@ -34,12 +34,21 @@ def refusal_sentence(refusal: Refusal, codes: dict[Id, str]) -> str:
         field.name: getattr(refusal, field.name) for field in dataclasses.fields(refusal)
     }
     values["batch"] = codes.get(refusal.batch, "")
+    if refusal.kind is RefusalKind.NO_FREE_PLACES and refusal.unit:
+        # What counts is the room on that one raft or tray, not in the whole bed.
+        values["bed"] = f"{refusal.bed} {refusal.unit}"
     return refusal_words(refusal.kind.value, values)
 
 
 def codes_of(farm: Farm) -> dict[Id, str]:
     """Return batch id -> code."""
     return {batch.id: batch.code for batch in farm.batches}
+
+
+def _moved(days: int) -> str:
+    """Return how far a batch is moved, such as "7 days later"."""
+    many = tr("1 day") if abs(days) == 1 else tr("{days} days", days=abs(days))
+    return tr("{many} later", many=many) if days > 0 else tr("{many} earlier", many=many)
 
 
 class DeskMover:
@@ -100,10 +109,10 @@ class DeskMover:
     def _title(self, batch: Batch, days: int, bed: Id) -> str:
         names = {each.id: each.name for each in self._outlook.farm.beds} if self._outlook else {}
         if bed and days:
-            return tr("Move {code} to {bed}, {days:+d} days", code=batch.code, bed=names[bed], days=days)
+            return tr("Move {code} to {bed}, {moved}", code=batch.code, bed=names[bed], moved=_moved(days))
         if bed:
             return tr("Move {code} to {bed}", code=batch.code, bed=names[bed])
-        return tr("Move {code} by {days:+d} days", code=batch.code, days=days)
+        return tr("Move {code} {moved}", code=batch.code, moved=_moved(days))
 
     def _balance(self, forecast: Forecast, batch: Batch, bed: Id) -> BalanceScene | None:
         assert self._forecaster is not None

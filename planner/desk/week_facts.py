@@ -26,12 +26,13 @@ from planner.desk.words import (
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
 from planner.farm.species import ELEMENTS
-from planner.forecast.values import Band, Flag, FlagKind, WeekVerdict
+from planner.forecast.values import Band, Flag, WeekVerdict
 from planner.forecast.why.values import Subject, SubjectKind
 from planner.paper.reasons import reason_sentence
 
 G_PER_KG: Final = 1000.0
 _PERCENT: Final = 100.0
+_MOST_TIMES: Final = 20.0
 _OTHER_FLAG: Final = "{name}: take a closer look."
 _FLAG_WORDS: Final = {
     "no climate": "No climate is entered for {name}; book durations apply.",
@@ -41,7 +42,8 @@ _FLAG_WORDS: Final = {
     "density": "{name}: more fish in the tank than the limit for its size.",
     "feed falls": "{name}: the feed falls, and the plants' food with it.",
     "short supply": "{name}: less is supplied than the crops take up.",
-    "water temperature": "{name}: the water is too cold or too warm for good growth.",
+    "water temperature": "{name}: no warmth of the water is entered for its loop; growth is worked out "
+    "at {assumed} °C, the best for this fish.",
     "lethal temperature": "{name}: the water comes close to what the fish cannot live in.",
     "too slow": "{name} grows too slowly in this season to be ready in time: the plan gives it up when it is "
     "{share} % of its size.",
@@ -56,9 +58,10 @@ def warnings_about(outlook: Outlook, about: Id) -> tuple[Section, ...]:
 
 def flag_words(flag: Flag) -> str:
     """Return a flag in words, with its days."""
-    share = dict(flag.values).get("size_share", 0.0) if flag.kind is FlagKind.GIVEN_UP else 0.0
-    percent = number_words(float(share) * _PERCENT, digits=0)
-    words = tr(_FLAG_WORDS.get(flag.kind.value, _OTHER_FLAG), name=flag.name, share=percent)
+    values = dict(flag.values)
+    share = number_words(float(values.get("size_share", 0.0)) * _PERCENT, digits=0)
+    assumed = number_words(float(values.get("assumed_c", 0.0)))
+    words = tr(_FLAG_WORDS.get(flag.kind.value, _OTHER_FLAG), name=flag.name, share=share, assumed=assumed)
     if flag.on is None:
         return words
     if flag.until_on is None or flag.until_on == flag.on:
@@ -175,7 +178,7 @@ def _element_fact(verdict: WeekVerdict, loop: Id, at: int, element: str) -> Fact
     ratio, band = verdict.ratio[at], verdict.band[at]
     value = choice_words(band)
     if ratio is not None and band is not Band.NO_DEMAND:
-        value = tr("{band} · {percent} %", band=value, percent=number_words(ratio * 100, digits=0))
+        value = tr("{band} · {share}", band=value, share=_share_words(ratio))
     if verdict.limiting == at:
         value = tr("{value} · limiting", value=value)
     return Fact(
@@ -188,6 +191,13 @@ def _element_fact(verdict: WeekVerdict, loop: Id, at: int, element: str) -> Fact
         ),
         ask=Subject(kind=SubjectKind.RATIO, about=loop, week=verdict.week, element=at),
     )
+
+
+def _share_words(ratio: float) -> str:
+    """Return supply over demand in percent; where next to nothing is wanted the figure means little."""
+    if ratio > _MOST_TIMES:
+        return tr("over {percent} %", percent=number_words(_MOST_TIMES * _PERCENT, digits=0))
+    return tr("{percent} %", percent=number_words(ratio * _PERCENT, digits=0))
 
 
 def _grams(value: float) -> str:

@@ -11,7 +11,7 @@ from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import QSize, Qt, QTimer
 from PySide6.QtGui import QAction, QCloseEvent, QKeyEvent, QPaintEvent
 from PySide6.QtWidgets import QApplication, QLabel, QMainWindow, QVBoxLayout, QWidget
 
@@ -109,7 +109,7 @@ class MainWindow(QMainWindow):
         QApplication.styleHints().colorSchemeChanged.connect(self._on_system_shade)
 
     def _restore(self) -> None:
-        self.resize(_WIDTH, _HEIGHT)
+        self.resize(QSize(_WIDTH, _HEIGHT).boundedTo(self.screen().availableSize()))
         self.restoreGeometry(self.memory.get(settings.GEOMETRY))
 
     def paintEvent(self, event: QPaintEvent) -> None:

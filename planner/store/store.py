@@ -270,7 +270,9 @@ def _check_inside(path: Path) -> None:
     with closing(sqlite3.connect(path)) as connection:
         (said,) = connection.execute("PRAGMA quick_check(1)").fetchone()
         if said != "ok":
-            raise DamagedFarmError(f"{path.name} is damaged ({said}). Open the latest backup instead.")
+            # SQLite tells it over several lines; a sentence of ours is one.
+            what = " ".join(said.split())
+            raise DamagedFarmError(f"{path.name} is damaged ({what}). Open the latest backup instead.")
         check_schema(connection, path.name)
         if connection.execute("PRAGMA foreign_key_check").fetchone() is not None:
             raise DamagedFarmError(f"{path.name} is damaged: things in it are missing. Open a backup.")

@@ -1,13 +1,17 @@
 """The mover answers what a drag would do, and carries it out as one act or not at all."""
 
+import dataclasses
+
 import pytest
 
 from planner.desk.conduct import Conduct
-from planner.desk.mover import DeskMover
+from planner.desk.mover import DeskMover, refusal_sentence
 from planner.desk.outlook import look_out
 from planner.desk.scene_of import scene_of
 from planner.farm.crops import Phase
 from planner.farm.fields import NO_ID
+from planner.farm.ids import id_from
+from planner.planning.placement import Refusal, RefusalKind
 
 
 @pytest.fixture
@@ -62,7 +66,7 @@ def test_that_a_commit_is_one_act_with_a_title_and_undo_takes_all_of_it_back(mov
     mover.preview(batch.id, NO_ID, 3, NO_ID, 0)
     mover.preview(batch.id, NO_ID, 7, NO_ID, 0)
     mover.commit()
-    assert session.undo_title == f"Move {batch.code} by +7 days"
+    assert session.undo_title == f"Move {batch.code} 7 days later"
     assert len(session.history) == 1
     conduct.undo()
     assert session.farm == farm
@@ -76,6 +80,15 @@ def test_that_cancelling_forgets_the_move(mover, session, farm):
     mover.commit()
     assert session.farm == farm
     assert session.history == ()
+
+
+def test_that_want_of_room_on_one_raft_names_that_raft_and_not_the_whole_bed():
+    refusal = Refusal(
+        kind=RefusalKind.NO_FREE_PLACES, batch=id_from("b"), bed="Bench", unit=3, needed=19, free=3
+    )
+    assert "in Bench 3 from" in refusal_sentence(refusal, {id_from("b"): "LET-1"})
+    whole = dataclasses.replace(refusal, unit=0)
+    assert "in Bench from" in refusal_sentence(whole, {id_from("b"): "LET-1"})
 
 
 def test_that_a_refusal_is_said_in_words_and_not_carried_out(mover, session, farm):

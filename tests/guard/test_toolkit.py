@@ -57,3 +57,21 @@ def test_that_the_first_folder_on_the_path_decides(tmp_path):
     for folder, version in (("one", "6.12.0"), ("other", "6.11.3")):
         (tmp_path / folder / f"PySide6_Essentials-{version}.dist-info").mkdir(parents=True)
     assert platform_guard.installed_version([str(tmp_path / "one"), str(tmp_path / "other")]) == "6.12.0"
+
+
+@pytest.mark.parametrize(
+    ("settings", "system", "may_open"),
+    [
+        ({}, "linux", False),
+        ({"DISPLAY": ""}, "linux", False),
+        ({"DISPLAY": ":0"}, "linux", True),
+        ({"WAYLAND_DISPLAY": "wayland-0"}, "linux", True),
+        ({"QT_QPA_PLATFORM": "offscreen"}, "linux", True),
+        ({}, "win32", True),
+        ({}, "darwin", True),
+    ],
+)
+def test_that_a_start_without_any_screen_is_refused_in_a_sentence(settings, system, may_open):
+    refusal = platform_guard.screen_refusal(settings, system=system)
+    assert (refusal is None) is may_open
+    assert may_open or "no screen" in refusal
