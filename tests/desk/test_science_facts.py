@@ -134,6 +134,15 @@ def test_that_a_batch_given_up_is_said_with_the_size_it_reaches():
     assert "too slowly" in words
 
 
+def test_that_a_loop_without_warmth_is_told_which_warmth_was_taken():
+    flag = Flag(
+        kind=FlagKind.WATER_TEMPERATURE, about=id_from("x"), name="Fish 1", values=(("assumed_c", 28.5),)
+    )
+    words = flag_words(flag)
+    assert "no warmth of the water is entered" in words
+    assert "28.5 °C" in words
+
+
 def test_that_what_stands_behind_stays_right_after_the_forecaster_saw_another_farm(means, kitchen, farm):
     found = behind_of(means, kitchen)
     before = [found.delay(row) for row in range(5)]
