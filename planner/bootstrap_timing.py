@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from planner.desk.window import MainWindow
 
 FIRST_PAINT: Final = "first-paint"
+GLANCE_PAINTED: Final = "glance-painted"
 FARM_PAINTED: Final = "farm-painted"
 
 
@@ -39,12 +40,21 @@ class _Watch(QObject):
         if event.type() is QEvent.Type.Paint and isinstance(watched, QWidget):
             if watched is self._window:
                 QTimer.singleShot(0, self, self._on_first)
+            elif self._is_glance(watched):
+                QTimer.singleShot(0, self, self._on_glance)
             elif self._open and self._window.isAncestorOf(watched):
                 QTimer.singleShot(0, self, self._on_farm)
         return False
 
     def _on_first(self) -> None:
         self._say(FIRST_PAINT)
+
+    def _is_glance(self, watched: QWidget) -> bool:
+        view = self._window.glance_view
+        return not self._open and view is not None and view.isAncestorOf(watched)
+
+    def _on_glance(self) -> None:
+        self._say(GLANCE_PAINTED)
 
     def _on_farm(self) -> None:
         self._say(FARM_PAINTED)

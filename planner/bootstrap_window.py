@@ -19,6 +19,8 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication, QWidget
 
     from planner.actions.session import Session
+    from planner.bootstrap_glance import GlanceShelf
+    from planner.desk.glance import Glance
     from planner.desk.messages import Question
     from planner.desk.services import CheckStep, DeskServices, Rooms, WorkspaceNeeds
     from planner.desk.window import MainWindow
@@ -30,6 +32,7 @@ if TYPE_CHECKING:
 ORGANISATION: Final = "Raftweek"
 SAMPLE: Final = ("sample_data", "school-kitchen.toml")
 SAMPLE_FILE: Final = f"Sample farm{FARM_SUFFIX}"
+GLANCES: Final = "glances"
 TIMING_ASKED_BY: Final = "RAFTWEEK_TIMING"
 _WINDOW_REFUSED: Final = 1
 
@@ -83,8 +86,27 @@ def _services(path: Path | None) -> DeskServices:
         ask=_ask,
         home=home,
         version=__version__,
+        find_glance=_find_glance,
+        keep_glance=_keep_glance,
         start_with=path,
     )
+
+
+def _shelf() -> GlanceShelf:
+    from PySide6.QtCore import QStandardPaths
+
+    from planner.bootstrap_glance import GlanceShelf
+
+    cache = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.CacheLocation)
+    return GlanceShelf(Path(cache) / GLANCES, __version__)
+
+
+def _find_glance(farm: Path) -> Glance | None:
+    return _shelf().find(farm, local_now().date())
+
+
+def _keep_glance(farm: Path, glance: Glance) -> None:
+    _shelf().keep(farm, glance)
 
 
 def _settings() -> QSettings:

@@ -52,8 +52,7 @@ class Files(QObject):
 
     def open_first(self, path: Path | None) -> None:
         """Open the farm that was asked for, else the latest one, else a copy of the sample farm."""
-        latest = next((each for each in self._memory.recent if each.is_file()), None)
-        wanted = path or latest
+        wanted = path or self._memory.latest
         if wanted is not None and self.open(wanted):
             return
         why = self._last_trouble

@@ -44,4 +44,7 @@ PLANNING_AID: Final = (
     "here is medical, legal or engineering advice."
 )
 
-PRIVACY: Final = "What you enter stays on this computer, in the file you see in the status bar."
+PRIVACY: Final = (
+    "What you enter stays on this computer, in the file you see in the status bar. What the weeks showed "
+    "last is kept beside it in the folder for temporary files of your user, so that the next start is quick."
+)

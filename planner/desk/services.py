@@ -22,6 +22,7 @@ from planner.desk.settings import Memory
 from planner.desk.theme import Theme
 
 if TYPE_CHECKING:
+    from planner.desk.glance import Glance
     from planner.desk.messages import Ask
     from planner.desk.workspace import Workspace
     from planner.forecast.verify.run import CaseResult
@@ -82,4 +83,6 @@ class DeskServices:
     ask: Ask
     home: Path
     version: str = ""
+    find_glance: Callable[[Path], Glance | None] | None = None
+    keep_glance: Callable[[Path, Glance], None] | None = None
     start_with: Path | None = None

@@ -72,6 +72,11 @@ class Memory:
         """Farms opened lately, the latest first."""
         return tuple(Path(text) for text in self.get(RECENT) if isinstance(text, str) and text)
 
+    @property
+    def latest(self) -> Path | None:
+        """The farm opened last of those that are still there."""
+        return next((each for each in self.recent if each.is_file()), None)
+
     def remember(self, path: Path) -> None:
         """Put a farm first among the recent ones."""
         others = [each for each in self.recent if each != path]

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import cached_property
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from PySide6.QtCore import QSize, Qt, QTimer
 from PySide6.QtGui import QAction, QCloseEvent, QKeyEvent, QPaintEvent
@@ -17,6 +17,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QMainWindow, QVBoxLayout, QW
 
 from planner.desk import settings
 from planner.desk.conduct import Conduct
+from planner.desk.first_look import first_look, keep_look
 from planner.desk.menus import Menus
 from planner.desk.say import tr
 from planner.desk.services import DeskServices, Rooms, WorkspaceNeeds
@@ -26,10 +27,13 @@ from planner.desk.theme import ShadeChoice, dress, load_bold, load_font, theme_o
 if TYPE_CHECKING:
     from planner.desk.crash import CrashWatch
     from planner.desk.files import Files
+    from planner.desk.glance_view import GlanceView
     from planner.desk.messages import MessageBar
     from planner.desk.workspace import Workspace
 
 _WIDTH, _HEIGHT = 1280, 720
+W = TypeVar("W", bound=QWidget)
+
 _LISTED = 25
 """How many things of a kind a submenu lists, the latest ones."""
 
@@ -49,6 +53,7 @@ class MainWindow(QMainWindow):
         self.rooms: Rooms | None = None
         self.files: Files | None = None
         self.workspace: Workspace | None = None
+        self.glance_view: GlanceView | None = None
         self._painted = False
         self._build()
         self._connect()
@@ -80,8 +85,9 @@ class MainWindow(QMainWindow):
         column = QVBoxLayout(self._middle)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        self._waiting = QLabel(tr("Opening the farm…"), self._middle)
-        self._waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        waiting = QLabel(tr("Opening the farm…"), self._middle)
+        waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._waiting: QWidget = waiting
         column.addWidget(self._waiting, 1)
         self.setCentralWidget(self._middle)
         self._name, self._saved, self._mark = QLabel(self), QLabel(self), QLabel(self)
@@ -116,7 +122,31 @@ class MainWindow(QMainWindow):
         super().paintEvent(event)
         if not self._painted:
             self._painted = True
-            QTimer.singleShot(0, self, self.load)
+            QTimer.singleShot(0, self, self._look_and_load)
+
+    def _look_and_load(self) -> None:
+        """Show what was last seen of the farm, if that still holds, and read in everything behind it."""
+        QTimer.singleShot(0, self, self.load)
+        load_bold()
+        view = first_look(self._services, self.memory, self.theme, self._middle)
+        if view is None:
+            return
+        self._name.setText(view.name)
+        self._saved.setText(tr("Opening…"))
+        self._waiting = self.glance_view = self._put(view)
+        view.show()
+        # Laid out and painted now, for reading in the farm leaves no time for it.
+        QApplication.sendPostedEvents()
+
+    def _put(self, widget: W) -> W:
+        """Put a widget in the middle, in the place of what stands there till now."""
+        layout = self._middle.layout()
+        assert layout is not None
+        layout.replaceWidget(self._waiting, widget)
+        self._waiting.deleteLater()
+        self.glance_view = None
+        layout.activate()
+        return widget
 
     def load(self) -> None:
         """Read in what is heavy, build the workspace, and open a farm."""
@@ -125,7 +155,6 @@ class MainWindow(QMainWindow):
         from planner.desk.files import Files
 
         self.crash.begin()
-        load_bold()
         self.menus.sharpen()
         self.rooms = self._services.load()
         workspace = self._put_workspace(self.rooms)
@@ -153,15 +182,11 @@ class MainWindow(QMainWindow):
             home=self._services.home,
             parent=self._middle,
         )
-        workspace = self.workspace = rooms.make_workspace(needs)
+        workspace = self.workspace = self._put(rooms.make_workspace(needs))
         workspace.troubled.connect(self.trouble)
         workspace.told.connect(self.tell)
         workspace.removed.connect(self._on_removed)
         workspace.chosen_changed.connect(self._show_chosen)
-        layout = self._middle.layout()
-        assert layout is not None
-        layout.replaceWidget(self._waiting, workspace)
-        self._waiting.deleteLater()
         workspace.restore(self.memory.get(settings.ARRANGEMENT))
         self._show_panes()
         return workspace
@@ -369,5 +394,8 @@ class MainWindow(QMainWindow):
         self.crash.end()
         session = self.conduct.let_go()
         if session is not None and self.rooms is not None:
+            path = self.rooms.where(session)
             self.rooms.close(session)
+            if path is not None and self.workspace is not None:
+                keep_look(self._services, self.workspace, path)
         super().closeEvent(event)
