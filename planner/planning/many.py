@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
+from operator import attrgetter
 from typing import Final
 
 import numpy as np
@@ -89,13 +90,8 @@ def place_many(
     the nurseries of that loop, one cell a seed. With `crops` a bed of a kind the crop does not grow in is
     refused. All placements of the farm stay as they are. The forecast must know the batches.
     """
-    lots = sorted(_lots(batches, farm, forecast, rules, beds or {}), key=_by_day)
+    lots = sorted(_lots(batches, farm, forecast, rules, beds or {}), key=attrgetter("start"))
     return _Packing(farm, forecast, rules=rules, make_id=make_id).packed(lots)
-
-
-def _by_day(lot: Lot) -> tuple[int, bool]:
-    # What is placed on one bed in one phase keeps the order it came in.
-    return lot.start, lot.phase is Phase.BED
 
 
 def _lots(
@@ -132,16 +128,23 @@ class _Homes:
         self._beds: dict[Id, Bed] = by_id(farm.beds)
         self._crops = rules.crops
         self._nurseries: dict[Id, tuple[Id, ...]] = {}
+        self._found: dict[tuple[str, Phase, tuple[Id, ...]], tuple[Id, ...] | None] = {}
         for bed in farm.beds:
             if bed.kind is BedKind.NURSERY:
                 self._nurseries[bed.loop] = (*self._nurseries.get(bed.loop, ()), bed.id)
 
     def of(self, batch: Batch, phase: Phase, wished: tuple[Id, ...]) -> tuple[Id, ...] | None:
         """Return beds that suit, best first, none when no bed does; None where no place is asked for."""
+        key = batch.crop, phase, wished
+        if key not in self._found:
+            self._found[key] = self._suited(*key)
+        return self._found[key]
+
+    def _suited(self, key: str, phase: Phase, wished: tuple[Id, ...]) -> tuple[Id, ...] | None:
         if phase is Phase.NURSERY:
             return self._nurseries.get(self._beds[wished[0]].loop)
         kinds = KINDS_OF_PHASE[phase]
-        crop = self._crops.get(batch.crop)
+        crop = self._crops.get(key)
         if crop is not None:
             kinds = tuple(kind for kind in kinds if kind in crop.beds)
         suited = tuple(bed for bed in wished if self._beds[bed].kind in kinds)
