@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Any, Final
 
 from planner import __version__
 from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means, is_text, local_today
-from planner.commands_chances import add_chances_options, chances_asked
+from planner.commands_uncertainty import add_uncertainty_options, uncertainty_asked
 from planner.commands_verify import add_verify
 from planner.commands_water import add_water
 from planner.commands_why import add_why
@@ -231,7 +231,7 @@ def _add_forecast(commands: Any) -> None:
     form = parser.add_mutually_exclusive_group()
     form.add_argument("--json", action="store_true", help="as JSON (docs/forecast-json.md)")
     form.add_argument("--csv", action="store_true", help="as comma-separated values, a row a loop and week")
-    add_chances_options(parser)
+    add_uncertainty_options(parser)
     parser.set_defaults(run=_forecast)
 
 
@@ -243,7 +243,7 @@ def _forecast(parsed: argparse.Namespace) -> int:
     forecast = means.forecaster.forecast(farm)
     span = _span(parsed, forecast)
     data = forecast_data(farm, forecast, means.forecaster.bands, span=span)
-    data |= chances_asked(parsed, means, farm, forecast=forecast, span=span)
+    data |= uncertainty_asked(parsed, means, farm, forecast=forecast, span=span)
     if parsed.json:
         json.dump(data, sys.stdout, indent=2, ensure_ascii=False)
         print()

@@ -7,6 +7,7 @@ from typing import Any, Final
 
 from planner.forecast.week import DueKind, DueTask, DueUnit, DueWhere
 from planner.paper.chances import chances_lines
+from planner.paper.ranges import ranges_lines
 from planner.paper.words import day_words, list_words, range_words
 from planner.planning.placement import Refusal, RefusalKind
 
@@ -72,6 +73,8 @@ def forecast_lines(data: Mapping[str, Any]) -> Iterator[str]:
     yield f"feed {totals['feed_kg']:.1f} kg, fish harvested {totals['fish_harvest_kg']:.1f} kg"
     for crop in totals["harvest"]:
         yield f"{crop['crop']}: {crop['plants']:.0f} plants, {crop['kg']:.1f} kg"
+    if "ranges" in data:
+        yield from ranges_lines(data["ranges"])
     if "chances" in data:
         yield from chances_lines(data["chances"])
 

@@ -1,8 +1,8 @@
 """Puts swings together to low, likely and high, and sorts them by what they matter.
 
-Figures are taken as independent of each other, so their swings are added in quadrature, upward and
-downward each for itself; those of a ratio as factors. Figures that go together are moved as one swing.
-The bands are those of the figures; they say nothing of luck, which `planner.forecast.chances` does.
+Figures are taken as independent of each other, so their swings are added in quadrature: upward what they
+add, downward the factors they lower by. Figures that go together are moved as one swing. The bands are
+those of the figures; they say nothing of luck, which `planner.forecast.chances` does.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ from planner.farm.fields import Id
 from planner.forecast.engine import Forecaster
 from planner.forecast.ranges.swings import Swinger, crop_runs, fish_runs, outcome_of
 from planner.forecast.ranges.values import LoopRanges, Outcome, Range, Ranges, Sensitivity, Swing
-from planner.forecast.values import Floats, Forecast
+from planner.forecast.values import Bools, Floats, Forecast
 
 _NOTHING_G: Final = 1e-9
 LEAST_SHOWN: Final = 8
@@ -41,7 +41,7 @@ def ranges_from(swings: Sequence[Swing], forecast: Forecast) -> Ranges:
     """Return the ranges that swings give around a forecast."""
     likely = outcome_of(forecast, crops=forecast.crops)
     bands = {name: band_of(swings, name, getattr(likely, name)) for name in Outcome.__slots__}
-    ratio = _ratio_band(swings, likely)
+    ratio = _ratio_band(swings, likely, bands["supply_g"], bands["demand_g"])
     return Ranges(
         ruler=forecast.ruler,
         crops=forecast.crops,
@@ -68,47 +68,64 @@ def _row(band: Range, number: int) -> Range:
 
 
 def band_of(swings: Sequence[Swing], name: str, likely: Floats) -> Range:
-    """Return the band of one array of an outcome; nothing foreseen is below nothing."""
-    return _in_quadrature(swings, lambda changed: getattr(changed, name), likely)
+    """Return the band of one array of an outcome; its low is nothing where one figure can bring it there."""
+    factor, vanishes = _lowered(swings, name, likely)
+    low = np.where(vanishes, 0.0, likely * factor)
+    return Range(low=low, likely=likely, high=likely + _raised(swings, name, likely))
 
 
-def _in_quadrature(swings: Sequence[Swing], change_of: Callable[[Outcome], Floats], likely: Floats) -> Range:
-    up, down = _added(swings, change_of, likely)
-    return Range(low=np.maximum(likely - down, 0.0), likely=likely, high=likely + up)
-
-
-def _added(
-    swings: Sequence[Swing], change_of: Callable[[Outcome], Floats], likely: Floats
-) -> tuple[Floats, Floats]:
-    """Return how far all swings together lift and lower something, each added in quadrature."""
-    up, down = np.zeros_like(likely), np.zeros_like(likely)
+def _raised(swings: Sequence[Swing], name: str, likely: Floats) -> Floats:
+    """Return how far all swings together lift something, added in quadrature."""
+    squares = np.zeros_like(likely)
     for swing in swings:
-        low, high = change_of(swing.at_low), change_of(swing.at_high)
-        up += np.maximum(np.maximum(low, high), 0.0) ** 2
-        down += np.minimum(np.minimum(low, high), 0.0) ** 2
-    return np.sqrt(up), np.sqrt(down)
+        most = np.maximum(getattr(swing.at_low, name), getattr(swing.at_high, name))
+        squares += np.maximum(most, 0.0) ** 2
+    return np.sqrt(squares)
 
 
-def _ratio_band(swings: Sequence[Swing], likely: Outcome) -> Range:
-    """Return the band of the ratio; a quotient swings by factors, so their logarithms are added.
+def _lowered(swings: Sequence[Swing], name: str, likely: Floats) -> tuple[Floats, Bools]:
+    """Return the factor that all swings together lower something by, and where one alone leaves nothing.
 
-    A ratio of nothing stays nothing; one that a single figure can bring to nothing has a low of nothing.
+    Downward it is logarithms that are added in quadrature, so that nothing sinks below nothing; swings that
+    bring it to nothing are left out of the factor.
     """
-    ratio = ratio_of(likely.supply_g, likely.demand_g)
-
-    def change(changed: Outcome) -> Floats:
-        moved = ratio_of(likely.supply_g + changed.supply_g, likely.demand_g + changed.demand_g)
-        is_known = np.isfinite(moved) & (ratio > 0)
-        factor = np.where(is_known, moved, 1.0) / np.where(is_known, ratio, 1.0)
-        return np.log(np.maximum(factor, _LEAST_FACTOR))
-
-    up, down = _added(swings, change, ratio)
-    low = np.where(down < -np.log(_LEAST_FACTOR), ratio * np.exp(-down), 0.0)
-    return Range(low=np.where(np.isnan(ratio), np.nan, low), likely=ratio, high=ratio * np.exp(up))
+    squares, vanishes = np.zeros_like(likely), np.zeros(likely.shape, dtype=np.bool_)
+    there = likely > 0
+    divisor = np.where(there, likely, 1.0)
+    for swing in swings:
+        least = np.minimum(getattr(swing.at_low, name), getattr(swing.at_high, name))
+        factor = np.where(there, 1.0 + np.minimum(least, 0.0) / divisor, 1.0)
+        gone = factor < _LEAST_FACTOR
+        vanishes |= gone
+        squares += np.log(np.where(gone, 1.0, factor)) ** 2
+    return np.exp(-np.sqrt(squares)), vanishes
 
 
 _LEAST_FACTOR: Final = 1e-6
 """A factor below this is taken as nothing."""
+
+
+def _ratio_band(swings: Sequence[Swing], likely: Outcome, supply_g: Range, demand_g: Range) -> Range:
+    """Return the band of the ratio: factors of supply and of demand are added in quadrature.
+
+    No figure has to do with both. A week in which a figure leaves no demand has no ratio to tell then, and
+    such a figure is left out.
+    """
+    ratio = ratio_of(likely.supply_g, likely.demand_g)
+    known = ~np.isnan(ratio)
+    wanted = np.where(known, likely.demand_g, 1.0)
+    given = np.where(likely.supply_g > 0, likely.supply_g, 1.0)
+    less_wanted, _ = _lowered(swings, "demand_g", likely.demand_g)
+    less_given, _ = _lowered(swings, "supply_g", likely.supply_g)
+    more_wanted = np.maximum(demand_g.high / wanted, 1.0)
+    more_given = np.maximum(supply_g.high / given, 1.0)
+    high = ratio * np.exp(np.hypot(np.log(more_given), np.log(less_wanted)))
+    low = ratio * np.exp(-np.hypot(np.log(less_given), np.log(more_wanted)))
+    # What is not supplied at all has no factor: then it is what may come over what is wanted.
+    high = np.where(likely.supply_g > 0, high, supply_g.high / wanted)
+    low = np.where(supply_g.low > 0, low, 0.0)
+    nothing = np.full_like(ratio, np.nan)
+    return Range(low=np.where(known, low, nothing), likely=ratio, high=np.where(known, high, nothing))
 
 
 def ratio_of(supply_g: Floats, demand_g: Floats) -> Floats:

@@ -102,13 +102,36 @@ def test_that_contents_moved_in_one_run_swing_their_own_element_of_their_own_cro
     assert not swing.at_high.demand_g[0, 1:].any()
 
 
-def test_that_swings_add_in_quadrature():
+def test_that_swings_add_in_quadrature_upward():
     _, _, ranges = small()
     up = sum(
         np.maximum(np.maximum(one.at_low.demand_g, one.at_high.demand_g), 0.0) ** 2 for one in ranges.swings
     )
     demand = ranges.loops[0].demand_g
     assert (demand.high - demand.likely) ** 2 == pytest.approx(up[0])
+
+
+def test_that_swings_add_as_factors_downward():
+    _, _, ranges = small()
+    feed = ranges.loops[0].feed_g_per_day
+    factors = [
+        1.0
+        + np.minimum(np.minimum(one.at_low.feed_g_per_day, one.at_high.feed_g_per_day), 0.0)[0] / feed.likely
+        for one in ranges.swings
+    ]
+    together = np.sqrt(sum(np.log(factor) ** 2 for factor in factors))
+    assert np.log(feed.likely / feed.low) == pytest.approx(together)
+    assert (feed.low > 0).all()
+
+
+def test_that_a_ratio_lies_within_the_ends_of_supply_and_demand():
+    for name in ("backyard", "by-hand"):
+        loop = sample(name)[2].loops[0]
+        known_ = ~np.isnan(loop.ratio.likely) & (loop.demand_g.low > 1e-6)
+        most = loop.supply_g.high[known_] / loop.demand_g.low[known_]
+        least = loop.supply_g.low[known_] / loop.demand_g.high[known_]
+        assert (loop.ratio.high[known_] <= most * (1 + 1e-9)).all()
+        assert (loop.ratio.low[known_] >= least * (1 - 1e-9)).all()
 
 
 def test_that_figures_without_a_range_leave_no_range():
