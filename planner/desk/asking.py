@@ -1,27 +1,30 @@
-"""The larger dialogs of the workspace: what a new farm begins with, the calendar to print, and reasons."""
+"""The larger dialogs of the workspace: what a new farm begins with, the calendar to print, and reasons.
+
+Each is read in when it is asked for: paper and forms would keep the first sight of the farm waiting.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import date
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
 from planner.desk import settings
 from planner.desk.behind import Behind
-from planner.desk.book import BookShelf
-from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact
-from planner.desk.printing import PrintDialog, PrintNeeds, PrintWish
 from planner.desk.say import tr
 from planner.desk.services import WorkspaceNeeds
-from planner.desk.sheets import CHOICES, LONGEST_WEEKS, Sheets, calendar_sheets, paper_named
 from planner.desk.theme import Theme
 from planner.desk.why.dialog import WhyDialog
-from planner.paper.errors import PaperError
 from planner.planning.answers import Answers
+
+if TYPE_CHECKING:
+    from planner.desk.printing import PrintWish
+    from planner.desk.sheets import Sheets
 
 
 class Asking(QObject):
@@ -44,6 +47,9 @@ class Asking(QObject):
         """Ask what a new farm begins with, and hand the answers on."""
         if self._outlook is None:
             return
+        from planner.desk.book import BookShelf
+        from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
+
         shelf = BookShelf(self._outlook.catalogue)
         self._begin = begin
         today = self._needs.now().date()
@@ -66,6 +72,10 @@ class Asking(QObject):
         """Show the seeding calendar from the week of a day on, as it will be printed."""
         if self._outlook is None:
             return
+        from planner.desk.printing import PrintDialog, PrintNeeds, PrintWish
+        from planner.desk.sheets import CHOICES, LONGEST_WEEKS
+        from planner.paper.errors import PaperError
+
         memory = self._needs.memory
         wish = PrintWish(
             paper=memory.get(settings.PAPER),
@@ -87,6 +97,8 @@ class Asking(QObject):
         dialog.open()
 
     def _sheets(self, wish: PrintWish) -> Sheets:
+        from planner.desk.sheets import calendar_sheets, paper_named
+
         assert self._outlook is not None
         return calendar_sheets(
             self._outlook.farm,
