@@ -57,10 +57,14 @@ class Standing:
         beds = self._bed_of(batch), self._nursery.get(batch.id, NO_ID)
         found = self._around.get(beds)
         if found is None and self._site_of_loop:
-            found = self._around[beds] = self._surroundings(*beds)
+            found = self._around[beds] = self.surroundings(*beds)
         return found
 
-    def _surroundings(self, bed: Id, nursery: Id) -> Surroundings:
+    def surroundings(self, bed: Id, nursery: Id) -> Surroundings:
+        """Return what surrounds a batch in a bed that is raised in a nursery; either may be `NO_ID`.
+
+        The farm must have a loop.
+        """
         loop = self._loops[self._beds[bed].loop] if bed != NO_ID else 0
         bed_light, bed_lamp = self._light_at(bed)
         nursery_light, nursery_lamp = self._light_at(nursery)
