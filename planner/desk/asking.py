@@ -18,6 +18,7 @@ from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact
 from planner.desk.say import tr
 from planner.desk.services import WorkspaceNeeds
+from planner.desk.sureness import SureJob, Sureness
 from planner.desk.theme import Theme
 from planner.desk.why.dialog import WhyDialog
 from planner.planning.answers import Answers
@@ -31,17 +32,46 @@ class Asking(QObject):
     """Opens the dialogs over the workspace and hands on what comes of them."""
 
     told = Signal(str)
+    sure_changed = Signal()
+    working = Signal(bool)
 
     def __init__(self, needs: WorkspaceNeeds, window: QWidget) -> None:
         super().__init__(window)
         self._needs, self._window = needs, window
         self.theme: Theme = needs.theme
         self._outlook: Outlook | None = None
+        self._behind: Behind | None = None
+        self._job: SureJob | None = None
         self._begin: Callable[[Answers], None] | None = None
 
-    def show(self, outlook: Outlook) -> None:
+    def show(self, behind: Behind) -> None:
         """Work on another outlook from now on."""
-        self._outlook = outlook
+        self._behind, self._outlook = behind, behind.outlook
+        self._give_up()
+
+    def _give_up(self) -> None:
+        if self._job is not None:
+            self._job.stop()
+            self._job = None
+            self.working.emit(False)
+
+    def ask_sure(self) -> None:
+        """Work out in the background how sure the forecast is, once for the farm as it stands."""
+        if self._behind is None or self._job is not None or self._is_sure():
+            return
+        outlook = self._behind.outlook
+        self._job = SureJob(outlook.farm, outlook.catalogue, self)
+        self._job.told.connect(self._on_sure)
+        self._job.done.connect(self._give_up)
+        self.working.emit(True)
+
+    def _is_sure(self) -> bool:
+        return self._behind is not None and self._behind.sure is not None
+
+    def _on_sure(self, sure: Sureness) -> None:
+        if self._behind is not None:
+            self._behind.sure = sure
+            self.sure_changed.emit()
 
     def ask_new_farm(self, begin: Callable[[Answers], None]) -> None:
         """Ask what a new farm begins with, and hand the answers on."""
@@ -62,8 +92,11 @@ class Asking(QObject):
         if self._begin is not None:
             self._begin(answers)
 
-    def ask_why(self, facts: Sequence[Fact], number: int, behind: Behind) -> None:
+    def ask_why(self, facts: Sequence[Fact], number: int) -> None:
         """Show why a fact is what it is; the others can be asked about there too."""
+        behind = self._behind
+        if behind is None:
+            return
         dialog = WhyDialog(facts, behind.why, behind.outlook.catalogue, self.theme, self._window)
         dialog.show_fact(number)
         dialog.open()

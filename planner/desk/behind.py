@@ -9,6 +9,7 @@ from __future__ import annotations
 from datetime import date
 
 from planner.desk.outlook import Outlook
+from planner.desk.sureness import Sureness
 from planner.farm.fields import Id
 from planner.forecast.delays import Delay, StageDelay, stage_delays
 from planner.forecast.engine import Forecaster
@@ -24,9 +25,10 @@ class Behind:
     """Looks up what the forecaster knows about one outlook on one day."""
 
     def __init__(self, outlook: Outlook, forecaster: Forecaster, today: date) -> None:
-        """Keep what is asked about; nothing is worked out yet."""
+        """Keep what is asked about; nothing is worked out yet. `sure` is there once it was asked for."""
         self.outlook = outlook
         self.today = today
+        self.sure: Sureness | None = None
         self._forecaster = forecaster
         self._forecast = outlook.forecast
         self._asked = self._state()

@@ -110,6 +110,12 @@ _VIEW: Final = (
         keys="Ctrl+I",
         tip="Why the figures of what is chosen are what they are",
     ),
+    Entry(
+        key="view.sure",
+        text="How s&ure is the week",
+        keys="Ctrl+U",
+        tip="Work out low and high values, and the chance that each target is met",
+    ),
     _LINE,
     Entry(key="shade.light", text="&Light", ticks=True),
     Entry(key="shade.dark", text="Dar&k", ticks=True),

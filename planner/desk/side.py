@@ -90,7 +90,8 @@ class SidePanel(QWidget):
     """
 
     alter_wanted = Signal()
-    why_wanted = Signal(int)
+    why_wanted = Signal(object, int)
+    sure_wanted = Signal()
     week_wanted = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
@@ -112,10 +113,13 @@ class SidePanel(QWidget):
         foot.setContentsMargins(
             theme.metrics.margin, theme.metrics.gap, theme.metrics.margin, theme.metrics.gap
         )
-        for button in (self.alter, self.week, self.why):
+        self.sure = QPushButton(tr("How sure?"), self)
+        self.sure.setToolTip(tr("Work out low and high values, and the chance that each target is met"))
+        for button in (self.alter, self.week, self.sure, self.why):
             button.setAccessibleName(button.text())
             foot.addWidget(button)
         self.why.setAccessibleName(self.why.toolTip())
+        self.sure.setAccessibleName(self.sure.toolTip())
         foot.insertStretch(2, 1)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -125,6 +129,7 @@ class SidePanel(QWidget):
         self.alter.clicked.connect(self._on_alter)
         self.week.clicked.connect(self._on_week)
         self.why.clicked.connect(self._on_why)
+        self.sure.clicked.connect(self._on_sure)
         self.text.anchorClicked.connect(self._on_anchor)
         self.text.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
         self.text.customContextMenuRequested.connect(self._on_menu)
@@ -138,6 +143,7 @@ class SidePanel(QWidget):
         """Show a page; the same page again changes nothing."""
         self.alter.setVisible(of_thing)
         self.week.setVisible(of_thing)
+        self.sure.setVisible(not of_thing)
         if page == self._page:
             return
         same = self._page is not None and (page.title, page.subtitle) == (
@@ -165,12 +171,25 @@ class SidePanel(QWidget):
 
     def _on_why(self, _checked: bool) -> None:
         """Ask about the figure the keyboard stands on, or about the first one."""
-        self.why_wanted.emit(max(number_of(self.text.textCursor().charFormat().anchorHref()), 0))
+        self.ask_why(max(number_of(self.text.textCursor().charFormat().anchorHref()), 0))
+
+    def ask_why(self, number: int = 0) -> None:
+        """Ask why a figure of the page is what it is."""
+        if self._page is not None and self._page.askable:
+            self.why_wanted.emit(self._page.askable, number)
+
+    def show_working(self, *, working: bool) -> None:
+        """Say that it is being worked out how sure the forecast is, or no longer."""
+        self.sure.setEnabled(not working)
+        self.sure.setText(tr("Working…") if working else tr("How sure?"))
+
+    def _on_sure(self, _checked: bool) -> None:
+        self.sure_wanted.emit()
 
     def _on_anchor(self, link: QUrl) -> None:
         number = number_of(link.toString())
         if number >= 0:
-            self.why_wanted.emit(number)
+            self.ask_why(number)
 
     def _on_menu(self, at: QPoint) -> None:
         number = number_of(self.text.anchorAt(at) or self.text.textCursor().charFormat().anchorHref())
@@ -189,7 +208,7 @@ class SidePanel(QWidget):
     def _on_menu_why(self) -> None:
         action = self.sender()
         if isinstance(action, QAction):
-            self.why_wanted.emit(action.data())
+            self.ask_why(action.data())
 
 
 def number_of(link: str) -> int:

@@ -13,6 +13,7 @@ from planner.desk.behind import Behind
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.say import tr
+from planner.desk.sure_words import element_range_words, harvest_range_words, target_sections
 from planner.desk.water_facts import week_water_sections
 from planner.desk.words import (
     choice_words,
@@ -91,7 +92,8 @@ def week_page(behind: Behind, day: date) -> Page:
         title=tr("Week {week}", week=week_words(middle_of_week(monday))),
         subtitle=week_span_words(monday).partition(" · ")[2],
         sections=(
-            Section(title=tr("Harvest foreseen"), facts=tuple(_harvest(outlook, week))),
+            Section(title=tr("Harvest foreseen"), facts=tuple(_harvest(behind, week))),
+            *target_sections(behind, week),
             *loops,
             *((Section(title=tr("Take note"), warnings=flags),) if flags else ()),
             *waters,
@@ -99,7 +101,8 @@ def week_page(behind: Behind, day: date) -> Page:
     )
 
 
-def _harvest(outlook: Outlook, week: int) -> Iterator[Fact]:
+def _harvest(behind: Behind, week: int) -> Iterator[Fact]:
+    outlook = behind.outlook
     forecast = outlook.forecast
     days = slice(week * DAYS_PER_WEEK, (week + 1) * DAYS_PER_WEEK)
     nothing = True
@@ -110,6 +113,7 @@ def _harvest(outlook: Outlook, week: int) -> Iterator[Fact]:
             yield Fact(
                 label=outlook.crop_name(crop),
                 value=tr("about {kg} kg", kg=number_words(grams / G_PER_KG, digits=1)),
+                note=harvest_range_words(behind.sure, crop, week),
                 ask=Subject(kind=SubjectKind.HARVEST_G, crop=crop, week=week),
             )
     if nothing:
@@ -120,7 +124,11 @@ def _loop_section(behind: Behind, loop: Id, name: str, week: int) -> Section:
     verdict = behind.outlook.verdicts[loop][week]
     return Section(
         title=name,
-        facts=(*_feed_facts(verdict, loop), *_element_facts(verdict, loop), *_reasons(behind, verdict, loop)),
+        facts=(
+            *_feed_facts(verdict, loop),
+            *_element_facts(behind, verdict, loop),
+            *_reasons(behind, verdict, loop),
+        ),
     )
 
 
@@ -169,12 +177,12 @@ def _reasons(behind: Behind, verdict: WeekVerdict, loop: Id) -> Iterator[Fact]:
         )
 
 
-def _element_facts(verdict: WeekVerdict, loop: Id) -> Iterator[Fact]:
-    for at, element in enumerate(ELEMENTS):
-        yield _element_fact(verdict, loop, at, element)
+def _element_facts(behind: Behind, verdict: WeekVerdict, loop: Id) -> Iterator[Fact]:
+    for at in range(len(ELEMENTS)):
+        yield _element_fact(behind, verdict, loop, at)
 
 
-def _element_fact(verdict: WeekVerdict, loop: Id, at: int, element: str) -> Fact:
+def _element_fact(behind: Behind, verdict: WeekVerdict, loop: Id, at: int) -> Fact:
     ratio, band = verdict.ratio[at], verdict.band[at]
     value = choice_words(band)
     if ratio is not None and band is not Band.NO_DEMAND:
@@ -182,12 +190,19 @@ def _element_fact(verdict: WeekVerdict, loop: Id, at: int, element: str) -> Fact
     if verdict.limiting == at:
         value = tr("{value} · limiting", value=value)
     return Fact(
-        label=element.capitalize(),
+        label=ELEMENTS[at].capitalize(),
         value=value,
-        note=tr(
-            "{supply} g supplied, {demand} g wanted",
-            supply=_grams(verdict.supply_g[at]),
-            demand=_grams(verdict.demand_g[at]),
+        note="\n".join(
+            note
+            for note in (
+                tr(
+                    "{supply} g supplied, {demand} g wanted",
+                    supply=_grams(verdict.supply_g[at]),
+                    demand=_grams(verdict.demand_g[at]),
+                ),
+                element_range_words(behind.sure, loop, at, verdict.week),
+            )
+            if note
         ),
         ask=Subject(kind=SubjectKind.RATIO, about=loop, week=verdict.week, element=at),
     )

@@ -24,7 +24,6 @@ from planner.desk.facts import page_of
 from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.mover import DeskMover
 from planner.desk.outlook import Outlook, look_out
-from planner.desk.pages import Fact
 from planner.desk.say import tr
 from planner.desk.scene_of import scene_of
 from planner.desk.services import WorkspaceNeeds
@@ -111,10 +110,13 @@ class Workspace(QWidget):
         self.table.opened.connect(self._on_opened)
         self.water.opened.connect(self._on_opened)
         self.water.new_wanted.connect(self._ask_new_in_loop)
-        self.water.why_wanted.connect(self._ask_why_of)
+        self.water.why_wanted.connect(self.asking.ask_why)
         self.side.alter_wanted.connect(self.alter_chosen)
         self.side.week_wanted.connect(self.choose_nothing)
-        self.side.why_wanted.connect(self._ask_why)
+        self.side.why_wanted.connect(self.asking.ask_why)
+        self.side.sure_wanted.connect(self.asking.ask_sure)
+        self.asking.sure_changed.connect(self._show_chosen)
+        self.asking.working.connect(self._show_working)
         self.editing.troubled.connect(self.troubled)
         self.editing.told.connect(self.told)
         self.editing.removed.connect(self.removed)
@@ -147,7 +149,7 @@ class Workspace(QWidget):
             self._chosen = None
         self.mover.show(self.outlook, self._forecaster)
         self.editing.show(self.outlook, self._forecaster)
-        self.asking.show(self.outlook)
+        self.asking.show(self._behind)
         self.lanes.set_scene(scene_of(self.outlook, self._rows))
         self.due.show_outlook(self.outlook)
         self._table_is_stale = self._water_is_stale = True
@@ -238,17 +240,13 @@ class Workspace(QWidget):
             self.lanes.go_to(monday)
         self._show_chosen()
 
-    def _ask_first_why(self) -> None:
-        self._ask_why(0)
+    def _ask_sure(self) -> None:
+        """Show the week, and work out how sure it is."""
+        self.choose_nothing()
+        self.asking.ask_sure()
 
-    def _ask_why(self, number: int) -> None:
-        """Answer why a figure of the side panel is what it is."""
-        if self.side.page is not None:
-            self._ask_why_of(self.side.page.askable, number)
-
-    def _ask_why_of(self, facts: tuple[Fact, ...], number: int) -> None:
-        if self._behind is not None and facts:
-            self.asking.ask_why(facts, number, self._behind)
+    def _show_working(self, working: bool) -> None:
+        self.side.show_working(working=working)
 
     def _on_menu(self, ids: list[str], at: QPoint) -> None:
         if ids:
@@ -286,7 +284,8 @@ class Workspace(QWidget):
             "view.water": self._show_water,
             "view.due": self._toggle_due,
             "view.side": self._toggle_side,
-            "view.why": self._ask_first_why,
+            "view.why": self.side.ask_why,
+            "view.sure": self._ask_sure,
         }
 
     def run(self, key: str) -> None:

@@ -7,7 +7,7 @@ those of the figures; they say nothing of luck, which `planner.forecast.chances`
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from typing import Final
 
@@ -26,15 +26,17 @@ LEAST_SHOWN: Final = 8
 
 def ranges_of(farm: Farm, forecast: Forecast, forecaster: Forecaster) -> Ranges:
     """Return the ranges of a forecast that `forecaster` made of `farm`."""
+    return ranges_from(tuple(swings_of(farm, forecast, forecaster)), forecast)
+
+
+def swings_of(farm: Farm, forecast: Forecast, forecaster: Forecaster) -> Iterator[Swing]:
+    """Yield the swings of a forecast one by one, for those who want to stop on the way."""
     catalogue = forecaster.catalogue_for(farm)
     of_crops = replace(farm, fish_groups=(), fish_events=(), doses=())
     of_fish = replace(farm, batches=(), placements=())
     crops = forecast.crops
-    swings = (
-        *Swinger(of_crops, catalogue, crops=crops).swings(crop_runs(catalogue, crops)),
-        *Swinger(of_fish, catalogue, crops=crops).swings(fish_runs(catalogue, farm)),
-    )
-    return ranges_from(swings, forecast)
+    yield from Swinger(of_crops, catalogue, crops=crops).swings(crop_runs(catalogue, crops))
+    yield from Swinger(of_fish, catalogue, crops=crops).swings(fish_runs(catalogue, farm))
 
 
 def ranges_from(swings: Sequence[Swing], forecast: Forecast) -> Ranges:
