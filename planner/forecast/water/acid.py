@@ -18,6 +18,7 @@ from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.figure import Figure
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
+from planner.farm.site import Loop
 from planner.farm.species import Supplement
 from planner.farm.water import Dose
 from planner.forecast.supply import dose_days, nitrogen_row
@@ -233,6 +234,19 @@ def base_eq_by_day(
             for day in dose_days(dose, ruler):
                 given[day] += equivalents
     return given
+
+
+def top_up_eq_per_day(loop: Loop, *, caco3_g_per_eq: float, catalogue: Catalogue) -> float:
+    """Return the base that make-up water brings [eq/d]; nothing where its alkalinity is not known.
+
+    Without a volume of its own a loop is topped up by the usual share of its water.
+    """
+    if loop.top_up_alkalinity_mg_per_l is None:
+        return 0.0
+    litres = loop.top_up_l_per_day
+    if litres is None:
+        litres = loop.water_l * catalogue.figure("loop/top_up_share_per_day").value
+    return litres * loop.top_up_alkalinity_mg_per_l / _MG_PER_G / caco3_g_per_eq
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -10,6 +10,8 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
+import numpy as np
+
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.figure import Figure
 from planner.farm.farm import DAYS_PER_WEEK, Farm, by_id
@@ -17,7 +19,14 @@ from planner.farm.fields import Id
 from planner.farm.site import Loop
 from planner.farm.water import Quantity, Reading
 from planner.forecast.values import Floats, LoopForecast, Ruler
-from planner.forecast.water.acid import AcidForecast, WeekAcid, acid_forecast, base_eq_by_day, week_acids
+from planner.forecast.water.acid import (
+    AcidForecast,
+    WeekAcid,
+    acid_forecast,
+    base_eq_by_day,
+    top_up_eq_per_day,
+    week_acids,
+)
 from planner.forecast.water.bases import BaseAdvice, base_advice
 from planner.forecast.water.dosing import WaterNow
 from planner.forecast.water.filters import filter_figures
@@ -143,7 +152,9 @@ def loop_water(
     loop: Loop = by_id(farm.loops)[found.loop]
     load = _load(farm, found, loop, ruler, catalogue)
     acid = acid_forecast(found, water_l=loop.water_l, catalogue=catalogue, plant_n_g=plant_n_g)
-    base_eq = base_eq_by_day(farm.doses, loop=loop.id, supplements=catalogue.supplements, ruler=ruler)
+    top_up = top_up_eq_per_day(loop, caco3_g_per_eq=acid.caco3_g_per_eq, catalogue=catalogue)
+    undosed = np.full(ruler.days, top_up)
+    doses = base_eq_by_day(farm.doses, loop=loop.id, supplements=catalogue.supplements, ruler=ruler)
     weeks = week_acids(acid, ruler)
     week = min(max(ruler.week_of(today), 0), ruler.weeks - 1)
     return LoopWater(
@@ -155,15 +166,22 @@ def loop_water(
         acid=acid,
         week_acids=weeks,
         readings=water_readings(farm, loop, today=today, catalogue=catalogue),
-        limits=limit_days(acid, readings=farm.readings, today=today, ruler=ruler, catalogue=catalogue),
+        limits=limit_days(
+            acid, readings=farm.readings, today=today, ruler=ruler, catalogue=catalogue, base_eq=undosed
+        ),
         observed=observed_acid(
-            acid, readings=farm.readings, base_eq=base_eq, today=today, ruler=ruler, catalogue=catalogue
+            acid,
+            readings=farm.readings,
+            base_eq=doses + undosed,
+            today=today,
+            ruler=ruler,
+            catalogue=catalogue,
         ),
         advice=_advice(
             farm,
             loop,
             weeks[week],
-            base_eq=base_eq,
+            base_eq=doses + undosed,
             gaps_g=_gaps(found, ruler, week, catalogue) if gaps_g is None else gaps_g,
             shelf=_shelf(farm) if owned is None else tuple(owned),
             today=today,

@@ -191,3 +191,20 @@ def test_that_the_growers_own_products_count_by_their_labels(forecaster):
     (lye,) = water.advice.base.bases
     assert lye.grams_per_week.likely == pytest.approx(water.advice.base.need_eq.likely / 0.015)
     assert lye.cautions == ("caustic-bases",)
+
+
+def test_that_hard_make_up_water_puts_the_day_of_low_alkalinity_off(forecaster):
+    tested = (*TESTED, read(Quantity.ALKALINITY_MG_PER_L, 90.0, day=28))
+    soft, hard = (
+        water_of(
+            forecaster,
+            farm_with(
+                *tested,
+                loops=(replace(WARM, top_up_l_per_day=60.0, top_up_alkalinity_mg_per_l=mg_per_l),),
+            ),
+        )[0]
+        for mg_per_l in (0.0, 40.0)
+    )
+    early, late = soft.limits[0].earliest_on, hard.limits[0].earliest_on
+    assert early is not None
+    assert late is None or late > early
