@@ -30,6 +30,7 @@ COMMANDS: Final = (
     "calendar",
     "import",
     "export",
+    "length",
     "verify",
     "water",
     "why",

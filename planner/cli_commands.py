@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING, Any, Final
 
 from planner import __version__
 from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means, is_text, local_today
+from planner.commands_length import add_length
 from planner.commands_uncertainty import add_uncertainty_options, uncertainty_asked
 from planner.commands_verify import add_verify
 from planner.commands_water import add_water
@@ -72,6 +73,7 @@ def parser() -> argparse.ArgumentParser:
     _add_calendar(commands)
     _add_import(commands)
     _add_export(commands)
+    add_length(commands)
     add_verify(commands)
     add_water(commands, day=_day)
     add_why(commands)
