@@ -9,7 +9,7 @@ from collections.abc import Callable, Sequence
 from datetime import date
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QWidget
 
 from planner.desk import settings
@@ -18,21 +18,20 @@ from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact
 from planner.desk.say import tr
 from planner.desk.services import WorkspaceNeeds
-from planner.desk.sureness import SureJob, Sureness
 from planner.desk.theme import Theme
-from planner.desk.why.dialog import WhyDialog
 from planner.planning.answers import Answers
 
 if TYPE_CHECKING:
     from planner.desk.printing import PrintWish
     from planner.desk.sheets import Sheets
+    from planner.desk.sureness import SureJob, Sureness
 
 
 class Asking(QObject):
     """Opens the dialogs over the workspace and hands on what comes of them."""
 
     told = Signal(str)
-    sure_changed = Signal()
+    more_known = Signal()
     working = Signal(bool)
 
     def __init__(self, needs: WorkspaceNeeds, window: QWidget) -> None:
@@ -42,12 +41,23 @@ class Asking(QObject):
         self._outlook: Outlook | None = None
         self._behind: Behind | None = None
         self._job: SureJob | None = None
+        self._later = QTimer(self)
+        self._later.setSingleShot(True)
+        self._later.timeout.connect(self._end_waiting)
         self._begin: Callable[[Answers], None] | None = None
 
     def show(self, behind: Behind) -> None:
         """Work on another outlook from now on."""
         self._behind, self._outlook = behind, behind.outlook
+        behind.waits = True
+        self._later.start()
         self._give_up()
+
+    def _end_waiting(self) -> None:
+        """Let pages tell what takes time, now that the rest has been painted."""
+        if self._behind is not None:
+            self._behind.waits = False
+            self.more_known.emit()
 
     def _give_up(self) -> None:
         if self._job is not None:
@@ -59,6 +69,8 @@ class Asking(QObject):
         """Work out in the background how sure the forecast is, once for the farm as it stands."""
         if self._behind is None or self._job is not None or self._is_sure():
             return
+        from planner.desk.sureness import SureJob
+
         outlook = self._behind.outlook
         self._job = SureJob(outlook.farm, outlook.catalogue, self)
         self._job.told.connect(self._on_sure)
@@ -71,7 +83,7 @@ class Asking(QObject):
     def _on_sure(self, sure: Sureness) -> None:
         if self._behind is not None:
             self._behind.sure = sure
-            self.sure_changed.emit()
+            self.more_known.emit()
 
     def ask_new_farm(self, begin: Callable[[Answers], None]) -> None:
         """Ask what a new farm begins with, and hand the answers on."""
@@ -97,6 +109,8 @@ class Asking(QObject):
         behind = self._behind
         if behind is None:
             return
+        from planner.desk.why.dialog import WhyDialog
+
         dialog = WhyDialog(facts, behind.why, behind.outlook.catalogue, self.theme, self._window)
         dialog.show_fact(number)
         dialog.open()

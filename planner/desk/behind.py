@@ -1,34 +1,41 @@
 """What stands behind an outlook and is only worked out when somebody looks: water, delays, reasons, answers.
 
 Made once for each outlook, so that nothing here is worked out again while the farm stays as it is, and
-nothing while a batch is dragged. Must know nothing of widgets or words.
+nothing while a batch is dragged. What it asks is read in when it is asked first, for the window must not
+wait for it. Must know nothing of widgets or words.
 """
 
 from __future__ import annotations
 
 from datetime import date
+from typing import TYPE_CHECKING
 
 from planner.desk.outlook import Outlook
-from planner.desk.sureness import Sureness
 from planner.farm.fields import Id
 from planner.forecast.delays import Delay, StageDelay, stage_delays
 from planner.forecast.engine import Forecaster
 from planner.forecast.paces import PaceBook
 from planner.forecast.values import Forecast, LoopForecast
-from planner.forecast.water.side import LoopWater, loop_water
-from planner.forecast.why.ask import why
-from planner.forecast.why.reasons import Reason, reasons
-from planner.forecast.why.values import Explanation, Subject
+
+if TYPE_CHECKING:
+    from planner.desk.sureness import Sureness
+    from planner.forecast.water.side import LoopWater
+    from planner.forecast.why.reasons import Reason
+    from planner.forecast.why.values import Explanation, Subject
 
 
 class Behind:
     """Looks up what the forecaster knows about one outlook on one day."""
 
     def __init__(self, outlook: Outlook, forecaster: Forecaster, today: date) -> None:
-        """Keep what is asked about; nothing is worked out yet. `sure` is there once it was asked for."""
+        """Keep what is asked about; nothing is worked out yet.
+
+        `sure` is there once it was asked for. While it `waits`, pages leave out what takes time.
+        """
         self.outlook = outlook
         self.today = today
         self.sure: Sureness | None = None
+        self.waits = False
         self._forecaster = forecaster
         self._forecast = outlook.forecast
         self._asked = self._state()
@@ -67,6 +74,8 @@ class Behind:
 
     def water(self, loop: LoopForecast) -> LoopWater:
         """Return the water side of a loop on the day."""
+        from planner.forecast.water.side import loop_water
+
         found = self._waters.get(loop.loop)
         if found is None:
             found = self._waters[loop.loop] = loop_water(
@@ -80,9 +89,13 @@ class Behind:
 
     def reasons(self, loop: Id, week: int) -> tuple[Reason, ...]:
         """Return why the limiting element is short in a week; empty when none is."""
+        from planner.forecast.why.reasons import reasons
+
         forecast = self._current()
         return reasons(forecast, self.outlook.farm, loop=loop, week=week, forecaster=self._forecaster)
 
     def why(self, subject: Subject) -> Explanation:
         """Return why a figure is what it is. Raises `NoSuchFigureError` for a figure that is not there."""
+        from planner.forecast.why.ask import why
+
         return why(subject, self.outlook.farm, self._current(), self._forecaster)

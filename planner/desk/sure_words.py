@@ -7,17 +7,18 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from planner.desk.behind import Behind
 from planner.desk.pages import Fact, Section
 from planner.desk.say import tr
-from planner.desk.sureness import Sureness
 from planner.desk.words import choice_words, number_words
 from planner.farm.fields import Id
-from planner.forecast.chances.plain import target_chances
-from planner.forecast.chances.values import Chances
-from planner.forecast.ranges.values import LoopRanges, Range
+
+if TYPE_CHECKING:
+    from planner.desk.sureness import Sureness
+    from planner.forecast.chances.values import Chances
+    from planner.forecast.ranges.values import LoopRanges, Range
 
 _PERCENT: Final = 100.0
 _G_PER_KG: Final = 1000.0
@@ -74,6 +75,8 @@ def target_sections(behind: Behind, week: int) -> tuple[Section, ...]:
 
 
 def _targets(behind: Behind, chances: Chances, week: int) -> Iterator[Fact]:
+    from planner.forecast.chances.plain import target_chances
+
     outlook = behind.outlook
     for target in outlook.farm.targets:
         chance = dict(target_chances(chances, target)).get(week)

@@ -14,7 +14,6 @@ from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.say import tr
 from planner.desk.sure_words import element_range_words, harvest_range_words, target_sections
-from planner.desk.water_facts import week_water_sections
 from planner.desk.words import (
     choice_words,
     day_words,
@@ -29,7 +28,6 @@ from planner.farm.fields import Id
 from planner.farm.species import ELEMENTS
 from planner.forecast.values import Band, Flag, WeekVerdict
 from planner.forecast.why.values import Subject, SubjectKind
-from planner.paper.reasons import reason_sentence
 
 G_PER_KG: Final = 1000.0
 _PERCENT: Final = 100.0
@@ -77,11 +75,6 @@ def week_page(behind: Behind, day: date) -> Page:
     ruler = outlook.forecast.ruler
     monday = ruler.week_start(week)
     loops = tuple(_loop_section(behind, loop.loop, loop.name, week) for loop in outlook.forecast.loops)
-    waters = tuple(
-        section
-        for loop in outlook.forecast.loops
-        for section in week_water_sections(behind.water(loop), week, outlook.catalogue)
-    )
     flags = tuple(
         flag_words(flag)
         for flag in outlook.forecast.flags
@@ -96,9 +89,18 @@ def week_page(behind: Behind, day: date) -> Page:
             *target_sections(behind, week),
             *loops,
             *((Section(title=tr("Take note"), warnings=flags),) if flags else ()),
-            *waters,
+            *_waters(behind, week),
         ),
     )
+
+
+def _waters(behind: Behind, week: int) -> Iterator[Section]:
+    if behind.waits:
+        return
+    from planner.desk.water_facts import week_water_sections
+
+    for loop in behind.outlook.forecast.loops:
+        yield from week_water_sections(behind.water(loop), week, behind.outlook.catalogue)
 
 
 def _harvest(behind: Behind, week: int) -> Iterator[Fact]:
@@ -165,8 +167,10 @@ def _feed_facts(verdict: WeekVerdict, loop: Id) -> Iterator[Fact]:
 
 def _reasons(behind: Behind, verdict: WeekVerdict, loop: Id) -> Iterator[Fact]:
     """Yield why the limiting element is short, the weightiest reason first."""
-    if verdict.limiting is None:
+    if verdict.limiting is None or behind.waits:
         return
+    from planner.paper.reasons import reason_sentence
+
     monday = behind.outlook.forecast.ruler.week_start(verdict.week)
     said = [reason_sentence(reason, beside=monday) for reason in behind.reasons(loop, verdict.week)]
     if said:

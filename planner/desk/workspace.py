@@ -32,7 +32,7 @@ from planner.desk.side import SidePanel
 from planner.desk.theme import Theme
 from planner.desk.thing_words import thing_words
 from planner.desk.troubles import trouble_with_farm
-from planner.desk.water.tab import WaterTab
+from planner.desk.water_place import WaterPlace
 from planner.desk.words import faults_words
 from planner.farm.crops import Batch
 from planner.farm.farm import DAYS_PER_WEEK, Thing, things
@@ -75,7 +75,7 @@ class Workspace(QWidget):
         self.due = DuePanel(self.theme, self._today, self)
         self.lanes = LanesView(self.theme, self.mover, self)
         self.table = BatchTable(self.theme, self)
-        self.water = WaterTab(self.theme, self)
+        self.water = WaterPlace(self.theme, self)
         self.side = SidePanel(self.theme, self)
         self.tabs = QTabWidget(self)
         self.tabs.setDocumentMode(True)
@@ -115,7 +115,7 @@ class Workspace(QWidget):
         self.side.week_wanted.connect(self.choose_nothing)
         self.side.why_wanted.connect(self.asking.ask_why)
         self.side.sure_wanted.connect(self.asking.ask_sure)
-        self.asking.sure_changed.connect(self._show_chosen)
+        self.asking.more_known.connect(self._show_chosen)
         self.asking.working.connect(self._show_working)
         self.editing.troubled.connect(self.troubled)
         self.editing.told.connect(self.told)
@@ -166,7 +166,7 @@ class Workspace(QWidget):
             self.table.choose(self._chosen or "")
         elif self._water_is_stale and self.tabs.currentWidget() is self.water:
             self._water_is_stale = False
-            self.water.show_behind(self._behind)
+            self.water.tab.show_behind(self._behind)
 
     def things(self, word: str) -> tuple[Thing, ...]:
         """Return all things of a kind on the open farm."""
@@ -354,7 +354,7 @@ class Workspace(QWidget):
 
     def _show_water(self) -> None:
         self.tabs.setCurrentWidget(self.water)
-        self.water.view.setFocus()
+        self.water.tab.view.setFocus()
 
     def _toggle_due(self) -> None:
         self.due.setVisible(self.due.isHidden())
