@@ -34,6 +34,16 @@ class SeedRule:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SeedWish:
+    """How seeds are counted: rule for losses, seeds to a pot, and whether trays are filled."""
+
+    rule: LossRule = LossRule.DIVIDE
+    allowance: float = 1.0
+    per_pot: int = 1
+    fill_trays: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Seeding:
     """A sowing in numbers: seeds needed, then rounded up to whole pots and, if wanted, to full trays.
 
