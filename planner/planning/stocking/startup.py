@@ -188,7 +188,8 @@ class _StartUp:
 
 def sown_later(farm: Farm, days_by_batch: Mapping[Id, int], forecaster: Forecaster) -> tuple[Change, ...]:
     """Return the changes that sow batches so many days later, with places where there are any then."""
-    now, changes = farm, []
+    now = farm
+    changes: list[Change] = []
     for batch in farm.batches:
         days = days_by_batch.get(batch.id)
         if days is None:
