@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 from typing import Any, Final
 
 from planner.forecast.week import DueKind, DueTask, DueUnit, DueWhere
@@ -115,7 +116,7 @@ def week_lines(tasks: Sequence[DueTask], *, name: str, crop_names: Mapping[str, 
 def task_sentence(task: DueTask, *, crop_names: Mapping[str, str]) -> str:
     """Return one task in words: what to do, to what, how many, where."""
     crop = f" ({crop_names.get(task.crop, task.crop)})" if task.crop else ""
-    where = f", {list_words(where_words(run) for run in task.where)}" if task.where else ""
+    where = f", {list_words(wheres_words(task.where))}" if task.where else ""
     return f"{_DUE_WORDS[task.kind]} {task.what}{crop}: {amount_words(task)}{where}"
 
 
@@ -124,6 +125,32 @@ def amount_words(task: DueTask) -> str:
     if task.unit is DueUnit.G_PER_DAY:
         return f"{task.many:.0f} g a day"
     return f"{task.many:,.0f} {task.unit.value}"
+
+
+def wheres_words(runs: Iterable[DueWhere]) -> Iterator[str]:
+    """Yield runs of places in words; the same places on one unit after another are told together."""
+    many = tuple(runs)
+    beds = list(dict.fromkeys(run.bed for run in many))
+    together: list[DueWhere] = []
+    for run in sorted(many, key=lambda run: (beds.index(run.bed), run.unit, run.first)):
+        if together and not _goes_on(together[-1], run):
+            yield _together_words(together)
+            together = []
+        together.append(run)
+    if together:
+        yield _together_words(together)
+
+
+def _goes_on(run: DueWhere, following: DueWhere) -> bool:
+    return following == replace(run, unit=run.unit + 1) and run.unit > 0
+
+
+def _together_words(runs: Sequence[DueWhere]) -> str:
+    first, last = runs[0], runs[-1]
+    if first is last:
+        return where_words(first)
+    units, places = range_words(first.unit, last.unit), range_words(first.first, first.last)
+    return f"{first.bed} {units}, places {places} of each"
 
 
 def where_words(run: DueWhere) -> str:
