@@ -2,15 +2,17 @@
 
     python benchmarks/window_start.py [--runs N]
 
-Beside it stands the floor: an empty window of the same toolkit. Runs of both are taken in turn, each in a
-home folder of its own that is empty at first, so that the very first start (which writes the sample farm)
-and every later one are told apart. Without a screen set `QT_QPA_PLATFORM=offscreen`.
+Beside it stands the floor: an empty window of the same toolkit. Runs of all kinds are taken in turn: a later
+start, which shows a glance of the farm before the farm itself; the same without a glance; and the very first,
+in an empty home, which also writes the sample farm. All use one folder of compiled modules, filled before, as
+an installed program has it. Without a screen set `QT_QPA_PLATFORM=offscreen`.
 """
 
 from __future__ import annotations
 
 import argparse
 import os
+import shutil
 import statistics
 import subprocess
 import sys
@@ -23,8 +25,10 @@ import numpy as np
 
 ROOT: Final = Path(__file__).resolve().parent.parent
 _MS: Final = 1000.0
-_MOST_SECONDS: Final = 120
-FIRST_PAINT, FARM_PAINTED = "first-paint", "farm-painted"
+_MOST_SECONDS: Final = 45
+FIRST_PAINT, GLANCE_PAINTED, FARM_PAINTED = "first-paint", "glance-painted", "farm-painted"
+MOMENTS: Final = (FIRST_PAINT, GLANCE_PAINTED, FARM_PAINTED)
+_CACHE: Final = "cache"
 
 EMPTY_WINDOW: Final = """
 import sys, time
@@ -48,10 +52,18 @@ sys.exit(application.exec())
 """
 
 
-def started(command: list[str], home: Path) -> dict[str, float]:
+def started(command: list[str], home: Path, compiled: Path) -> dict[str, float]:
     """Run a command until it ends; return milliseconds from its start to each paint it told of."""
     places = {name: str(home) for name in ("HOME", "USERPROFILE", "XDG_CONFIG_HOME", "XDG_DATA_HOME")}
-    environment = {**os.environ, **places, "RAFTWEEK_TIMING": "1", "PYTHONPATH": str(ROOT)}
+    environment = {
+        **os.environ,
+        **places,
+        "XDG_CACHE_HOME": str(home / _CACHE),
+        "RAFTWEEK_TIMING": "1",
+        "PYTHONPATH": str(ROOT),
+        "PYTHONPYCACHEPREFIX": str(compiled),
+    }
+    environment.pop("PYTHONDONTWRITEBYTECODE", None)
     begin = time.time()
     done = subprocess.run(
         command, env=environment, cwd=home, capture_output=True, text=True, check=False, timeout=_MOST_SECONDS
@@ -59,7 +71,7 @@ def started(command: list[str], home: Path) -> dict[str, float]:
     found = {}
     for line in done.stderr.splitlines():
         name, _, moment = line.partition(" ")
-        if name in (FIRST_PAINT, FARM_PAINTED):
+        if name in MOMENTS:
             found[name] = (float(moment) - begin) * _MS
     if done.returncode != 0 or FIRST_PAINT not in found:
         raise SystemExit(f"the window did not come up (exit code {done.returncode}):\n{done.stderr}")
@@ -72,16 +84,19 @@ def measure(runs: int) -> dict[str, list[float]]:
     empty = [sys.executable, "-c", EMPTY_WINDOW]
     found: dict[str, list[float]] = {}
     with tempfile.TemporaryDirectory() as folder:
-        used = Path(folder)
-        started(planner, used)
+        used, compiled = Path(folder) / "home", Path(folder) / "compiled"
+        used.mkdir()
+        for command in (empty, planner, planner):
+            started(command, used, compiled)
         for _ in range(runs):
-            found.setdefault("empty window", []).append(started(empty, used)[FIRST_PAINT])
-            for name, home in (("window", used), ("window, very first start", None)):
+            found.setdefault("empty window", []).append(started(empty, used, compiled)[FIRST_PAINT])
+            for name in ("window", "window, no glance", "window, very first start"):
                 with tempfile.TemporaryDirectory() as fresh:
-                    times = started(planner, home or Path(fresh))
-                for what in (FIRST_PAINT, FARM_PAINTED):
-                    if what in times:
-                        found.setdefault(f"{name}: {what}", []).append(times[what])
+                    if name.endswith("no glance"):
+                        shutil.rmtree(used / _CACHE, ignore_errors=True)
+                    times = started(planner, Path(fresh) if name.endswith("start") else used, compiled)
+                for what in (each for each in MOMENTS if each in times):
+                    found.setdefault(f"{name}: {what}", []).append(times[what])
     return found
 
 

@@ -9,6 +9,8 @@ from PySide6.QtGui import QBrush, QColor, QImage, QPainter, QPen
 
 _TILE: Final = 8
 _HATCH_WIDTH: Final = 1.1
+_ACROSS, _DOWN = 16, 4
+"""How often a tile is repeated in the image of a brush."""
 
 
 def hatch(stage: str, ink: QColor) -> QBrush:
@@ -25,7 +27,17 @@ def hatch(stage: str, ink: QColor) -> QBrush:
     painter.setBrush(ink)
     _STROKES[stage](painter)
     painter.end()
-    return QBrush(image)
+    return QBrush(_repeated(image))
+
+
+def _repeated(tile: QImage) -> QImage:
+    """Return a sheet of many equal tiles: Qt lays a brush tile by tile, and large ones are laid quicker."""
+    sheet = QImage(tile.width() * _ACROSS, tile.height() * _DOWN, tile.format())
+    sheet.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(sheet)
+    painter.fillRect(sheet.rect(), QBrush(tile))
+    painter.end()
+    return sheet
 
 
 def _dot(painter: QPainter, x: float, y: float) -> None:

@@ -33,7 +33,6 @@ if TYPE_CHECKING:
 
 _WIDTH, _HEIGHT = 1280, 720
 W = TypeVar("W", bound=QWidget)
-
 _LISTED = 25
 """How many things of a kind a submenu lists, the latest ones."""
 
@@ -88,7 +87,7 @@ class MainWindow(QMainWindow):
         waiting = QLabel(tr("Opening the farm…"), self._middle)
         waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self._waiting: QWidget = waiting
-        column.addWidget(self._waiting, 1)
+        column.addWidget(waiting, 1)
         self.setCentralWidget(self._middle)
         self._name, self._saved, self._mark = QLabel(self), QLabel(self), QLabel(self)
         bar = self.statusBar()
@@ -126,25 +125,25 @@ class MainWindow(QMainWindow):
 
     def _look_and_load(self) -> None:
         """Show what was last seen of the farm, if that still holds, and read in everything behind it."""
-        QTimer.singleShot(0, self, self.load)
         load_bold()
-        view = first_look(self._services, self.memory, self.theme, self._middle)
-        if view is None:
-            return
-        self._name.setText(view.name)
-        self._saved.setText(tr("Opening…"))
-        self._waiting = self.glance_view = self._put(view)
-        view.show()
-        # Laid out and painted now, for reading in the farm leaves no time for it.
-        QApplication.sendPostedEvents()
+        try:
+            view = first_look(self._services, self.memory, self.theme, self._middle)
+            if view is not None:
+                self._name.setText(view.name)
+                self._saved.setText(tr("Opening…"))
+                self._waiting = self.glance_view = self._put(view)
+                view.show()
+                QApplication.sendPostedEvents()  # laid out, and painted: reading in leaves no time for it
+                view.repaint()
+        finally:
+            QTimer.singleShot(0, self, self.load)
 
     def _put(self, widget: W) -> W:
         """Put a widget in the middle, in the place of what stands there till now."""
-        layout = self._middle.layout()
+        layout, self.glance_view = self._middle.layout(), None
         assert layout is not None
         layout.replaceWidget(self._waiting, widget)
         self._waiting.deleteLater()
-        self.glance_view = None
         layout.activate()
         return widget
 

@@ -21,6 +21,7 @@ from planner.desk.glance import (
     to_plain,
 )
 from planner.desk.glance_view import GlanceView, StillMover
+from planner.desk.lanes.canvases import BedsCanvas
 from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.outlook import look_out
 from planner.desk.scene_of import scene_of
@@ -241,6 +242,7 @@ def test_that_the_glance_is_the_picture_of_the_living_farm(qtbot, shelved):
     given, _ = shelved
     window = MainWindow(given)
     window.load = lambda: None
+    window.resize(1500, 900)  # wide enough for every pane to be as wide as it likes
     window.show()
     qtbot.waitUntil(lambda: window.glance_view is not None)
     before = window.glance_view.lanes
@@ -295,3 +297,24 @@ def test_that_without_a_glance_the_window_says_that_it_opens_the_farm(qtbot, bar
         getattr(each, "text", str)() == "Opening the farm…" for each in bare_window.findChildren(QWidget)
     )
     del bare_window.load
+
+
+def test_that_the_glance_is_painted_before_anything_heavy_is_read_in(qtbot, shelved, monkeypatch):
+    given, _ = shelved
+    painted = []
+    paint = BedsCanvas.paint_content
+
+    def noted(canvas, *how):
+        painted.append(canvas)
+        return paint(canvas, *how)
+
+    monkeypatch.setattr(BedsCanvas, "paint_content", noted)
+    window = MainWindow(given)
+    seen_at_load = []
+    window.load = lambda: seen_at_load.append((window.glance_view.lanes.beds, list(painted)))
+    window.show()
+    qtbot.waitUntil(lambda: seen_at_load != [])
+    ((beds, before),) = seen_at_load
+    assert beds in before
+    del window.load
+    put_away(window)
