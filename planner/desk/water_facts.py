@@ -113,6 +113,17 @@ def _acid(water: LoopWater, acid: WeekAcid) -> Iterator[Fact]:
         ),
         ask=Basis(figures=water.acid.basis),
     )
+    seen = water.observed
+    if seen is not None:
+        yield Fact(
+            label=tr("Acid by the log"),
+            value=span_words(seen.eq_per_day, tr("eq a day")),
+            note=tr(
+                "what alkalinity and base given show from {first} to {last}",
+                first=day_words(seen.from_on),
+                last=day_words(seen.until_on),
+            ),
+        )
 
 
 def tests_section(water: LoopWater) -> Section:

@@ -264,3 +264,30 @@ def test_that_every_askable_fact_of_every_page_has_an_answer(behind, kitchen, me
                     assert fact.ask.figures
                 else:
                     assert found.why(fact.ask).title
+
+
+def test_that_the_acid_the_log_shows_is_said_beside_the_foreseen_one(means, kitchen):
+    days = [SPRING - timedelta(days=7 * week) for week in range(6)]
+    tested = dataclasses.replace(
+        kitchen,
+        readings=tuple(
+            reading(kitchen.loops[0], Quantity.ALKALINITY_MG_PER_L, 60.0 + 8 * week, on=day)
+            for week, day in enumerate(days)
+        ),
+    )
+    found = behind_of(means, tested)
+    assert found.water(found.outlook.forecast.loops[0]).observed is not None
+    assert "Acid by the log" in texts(page_of(found, None, SPRING).sections)
+
+
+def test_that_a_page_can_be_shown_before_what_takes_time(behind):
+    whole = page_of(behind, None, SPRING)
+    behind.waits = True
+    early = page_of(behind, None, SPRING)
+    titles = [section.title for section in early.sections]
+    assert titles == [section.title for section in whole.sections][: len(titles)]
+    assert not any(title.startswith("Water of") for title in titles)
+
+
+def test_that_the_window_shows_the_water_soon_after_the_farm(qtbot, window):
+    qtbot.waitUntil(lambda: "Water of" in window.workspace.side.text.toPlainText())

@@ -108,7 +108,7 @@ def _row(reading: Reading, book: ReadingBook, theme: Theme, *, odd: bool) -> Row
     if odd:
         band = tr("{band} · test again", band=band) if band else tr("test again")
     texts = (
-        day_words(reading.on),
+        day_words(reading.on).partition(" ")[2],
         quantity_words(reading.quantity),
         quantity_value(reading.quantity, reading.value),
         band,

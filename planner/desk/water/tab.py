@@ -44,7 +44,7 @@ from planner.farm.water import Quantity
 from planner.forecast.values import LoopForecast
 
 _CHARTED: Final = (Quantity.PH, Quantity.NITRATE_N_MG_PER_L)
-_TABLE_SHARE, _TEXT_SHARE = 4, 3
+_TABLE_SHARE, _TEXT_SHARE = 3, 2
 _NEWS: Final = (("reading", "Add a reading…"), ("dose", "Add a dose…"), ("solids batch", "Solids batch…"))
 
 
@@ -192,7 +192,7 @@ class WaterTab(QWidget):
         self.model.set_rows(rows)
         if first:
             self.view.resizeColumnsToContents()
-            widest = self._theme.metrics.field_width
+            widest = self._theme.metrics.field_width * 2 // 3
             for at in range(len(reading_columns())):
                 self.view.setColumnWidth(at, min(self.view.columnWidth(at), widest))
         self.count.setText(tr("1 reading") if len(rows) == 1 else tr("{count} readings", count=len(rows)))

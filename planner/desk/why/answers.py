@@ -5,6 +5,7 @@ Pure: an explanation goes in, words come out. Must know nothing of widgets.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
@@ -23,6 +24,9 @@ from planner.paper.reasons import FORMULA_WORDS, note_sentence
 
 _FIGURES: Final = 5
 _DEEPER: Final = "▸ "
+_UNIT_IN_NAME: Final = re.compile(
+    r"_(g_per_m2_d|mol_per_m2_d|g_per_day|g_per_plant|mg_per_l|kg_per_m3|per_m2|per_day|m2|mol|kg|g|l|c)\b"
+)
 _NO_SYMBOLS: Final = frozenset(
     {Formula.SUM, Formula.MEAN, Formula.LEAST, Formula.AS_ENTERED, Formula.NOTHING}
 )
@@ -94,7 +98,8 @@ def amount_words(value: float | None, unit: str) -> str:
 
 
 def _readable(text: str) -> str:
-    return text.replace("_", " ")
+    """Return names of a formula without their units, which stand beside the values."""
+    return _UNIT_IN_NAME.sub("", text).replace("_", " ")
 
 
 def _spoken_path(figure: Figure) -> str:

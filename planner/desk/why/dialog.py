@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Final
 
-from PySide6.QtCore import QModelIndex, Qt
+from PySide6.QtCore import QModelIndex, QSize, Qt
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -88,7 +88,6 @@ class WhyDialog(QDialog):
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.title.setStyleSheet(f"color: {self._theme.muted.name()}")
         self.symbols.setStyleSheet(f"color: {self._theme.muted.name()}")
-        self.notes.setStyleSheet(f"color: {self._theme.wrong.name()}")
         large = self.value.font()
         large.setPointSizeF(large.pointSizeF() * 1.5)
         large.setBold(True)
@@ -116,7 +115,8 @@ class WhyDialog(QDialog):
         column.addWidget(self.table, 1)
         column.addWidget(box)
         screen = self.screen().availableGeometry().size() * _SHARE_OF_SCREEN
-        self.resize(screen.boundedTo(self.sizeHint().expandedTo(screen / 2)))
+        wanted = QSize(metrics.side_width * 2 + metrics.due_width, metrics.row * 20)
+        self.resize(screen.boundedTo(self.sizeHint().expandedTo(wanted)))
 
     def show_fact(self, at: int) -> None:
         """Answer why a fact of the page is what it is."""
@@ -157,7 +157,7 @@ class WhyDialog(QDialog):
         self.formula.setText(answer.formula[:1].upper() + answer.formula[1:])
         self.symbols.setText(answer.symbols)
         self.symbols.setVisible(bool(answer.symbols))
-        self.notes.setText("\n".join(answer.notes))
+        self.notes.setText("\n".join(f"ℹ {note}" for note in answer.notes))
         self.notes.setVisible(bool(answer.notes))
         self.model.set_rows(())
         self.model.set_rows(answer.rows)
