@@ -32,6 +32,8 @@ from planner.forecast.why.values import Subject, SubjectKind
 G_PER_KG: Final = 1000.0
 _PERCENT: Final = 100.0
 _MOST_TIMES: Final = 20.0
+_LEAST_LACKING_G: Final = 0.01
+"""Below this, two decimals of a gram say nothing."""
 _OTHER_FLAG: Final = "{name}: take a closer look."
 _FLAG_WORDS: Final = {
     "no climate": "No climate is entered for {name}; book durations apply.",
@@ -204,12 +206,26 @@ def _element_fact(behind: Behind, verdict: WeekVerdict, loop: Id, at: int) -> Fa
                     supply=_grams(verdict.supply_g[at]),
                     demand=_grams(verdict.demand_g[at]),
                 ),
+                _stock_words(verdict, at),
                 element_range_words(behind.sure, loop, at, verdict.week),
             )
             if note
         ),
         ask=Subject(kind=SubjectKind.RATIO, about=loop, week=verdict.week, element=at),
     )
+
+
+def _stock_words(verdict: WeekVerdict, at: int) -> str:
+    """Return what is dissolved when the week begins, how far it goes with the supply, and what is lacking."""
+    level, covered, unmet = verdict.stock_mg_per_l[at], verdict.covered_ratio[at], verdict.unmet_g[at]
+    parts = [tr("stock {level} mg/L", level=_grams(level))]
+    if verdict.stock_assumed[at]:
+        parts[0] = tr("stock {level} mg/L, assumed: no test", level=_grams(level))
+    if covered is not None and verdict.band[at] in {Band.SHORT, Band.THIN}:
+        parts.append(tr("with it {share}", share=_share_words(covered)))
+    if unmet > _LEAST_LACKING_G:
+        parts.append(tr("plants lack {grams} g", grams=_grams(unmet)))
+    return "; ".join(parts)
 
 
 def _share_words(ratio: float) -> str:

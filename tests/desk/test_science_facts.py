@@ -291,3 +291,24 @@ def test_that_a_page_can_be_shown_before_what_takes_time(behind):
 
 def test_that_the_window_shows_the_water_soon_after_the_farm(qtbot, window):
     qtbot.waitUntil(lambda: "Water of" in window.workspace.side.text.toPlainText())
+
+
+def test_that_each_element_says_its_stock_and_whether_a_test_told_it(behind):
+    week = behind.outlook.week_of(SPRING)
+    verdict = behind.outlook.verdicts[behind.outlook.forecast.loops[0].loop][week]
+    assert not verdict.stock_assumed[0]
+    assert verdict.stock_assumed[2]
+    facts = {fact.label: fact for section in page_of(behind, None, SPRING).sections for fact in section.facts}
+    assert f"stock {verdict.stock_mg_per_l[0]:.0f} mg/L" in facts["N"].note
+    assert "assumed" not in facts["N"].note
+    assert "mg/L, assumed: no test" in facts["K"].note
+
+
+def test_that_what_plants_lack_is_said(means, farm):
+    found = behind_of(means, dataclasses.replace(farm, fish_groups=(), fish_events=()), TODAY)
+    (verdicts,) = found.outlook.verdicts.values()
+    verdict = next(each for each in verdicts if any(unmet > 0.05 for unmet in each.unmet_g))
+    day = found.outlook.forecast.ruler.week_start(verdict.week)
+    said = texts(page_of(found, None, day).sections)
+    assert "plants lack " in said
+    assert "with it " in said
