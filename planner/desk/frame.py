@@ -8,14 +8,15 @@ from planner.desk.say import tr
 from planner.desk.theme import Theme
 
 
-def dressed_tabs(weeks: QWidget, batches: QWidget, parent: QWidget) -> QTabWidget:
+def dressed_tabs(weeks: QWidget, batches: QWidget, water: QWidget, parent: QWidget) -> QTabWidget:
     """Return the tabs of the middle pane."""
     tabs = QTabWidget(parent)
     tabs.setDocumentMode(True)
     tabs.addTab(weeks, tr("Weeks"))
     tabs.addTab(batches, tr("Batches"))
-    tabs.setAccessibleName(tr("Weeks or batches"))
-    tabs.tabBar().setAccessibleName(tr("Weeks or batches"))
+    tabs.addTab(water, tr("Water"))
+    tabs.setAccessibleName(tr("Weeks, batches or water"))
+    tabs.tabBar().setAccessibleName(tr("Weeks, batches or water"))
     return tabs
 
 

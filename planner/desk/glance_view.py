@@ -47,7 +47,7 @@ class GlanceView(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self.lanes = LanesView(theme, StillMover(), self)
         self.lanes.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.tabs: QTabWidget = dressed_tabs(self.lanes, QWidget(self), self)
+        self.tabs: QTabWidget = dressed_tabs(self.lanes, QWidget(self), QWidget(self), self)
         self.tabs.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.split = QSplitter(Qt.Orientation.Horizontal, self)
         arrange(self.split, (QWidget(self), self.tabs, QWidget(self)), theme)

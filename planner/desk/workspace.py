@@ -12,7 +12,7 @@ from typing import Any
 
 from PySide6.QtCore import QByteArray, QPoint, Qt, Signal
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QMenu, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QMenu, QSplitter, QVBoxLayout, QWidget
 
 from planner.desk.asking import Asking
 from planner.desk.bars_of import RowKeeper
@@ -21,6 +21,7 @@ from planner.desk.behind import Behind
 from planner.desk.due import DuePanel
 from planner.desk.editing import Editing
 from planner.desk.facts import page_of
+from planner.desk.frame import dressed_tabs
 from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.mover import DeskMover
 from planner.desk.outlook import Outlook, look_out
@@ -77,13 +78,7 @@ class Workspace(QWidget):
         self.table = BatchTable(self.theme, self)
         self.water = WaterPlace(self.theme, self)
         self.side = SidePanel(self.theme, self)
-        self.tabs = QTabWidget(self)
-        self.tabs.setDocumentMode(True)
-        self.tabs.addTab(self.lanes, tr("Weeks"))
-        self.tabs.addTab(self.table, tr("Batches"))
-        self.tabs.addTab(self.water, tr("Water"))
-        self.tabs.setAccessibleName(tr("Weeks, batches or water"))
-        self.tabs.tabBar().setAccessibleName(tr("Weeks, batches or water"))
+        self.tabs = dressed_tabs(self.lanes, self.table, self.water, self)
         self.split = QSplitter(Qt.Orientation.Horizontal, self)
         self.split.setHandleWidth(1)
         self.split.setChildrenCollapsible(False)
