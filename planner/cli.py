@@ -31,6 +31,8 @@ COMMANDS: Final = (
     "import",
     "export",
     "length",
+    "orders",
+    "successions",
     "verify",
     "water",
     "why",

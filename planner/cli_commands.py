@@ -6,27 +6,36 @@ Everything here runs without a screen. What is heavy is imported by the command 
 from __future__ import annotations
 
 import argparse
-import csv
 import json
 import sys
-from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
 from planner import __version__
-from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means, is_text, local_today
+from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means, local_today
+from planner.cli_shared import (
+    WrongUsageError,
+    add_span,
+    check_name,
+    outside_plan,
+    print_csv,
+    read_day,
+    read_weeks,
+    span_asked,
+    write_farm,
+)
 from planner.commands_length import add_length
+from planner.commands_successions import add_orders, add_successions
 from planner.commands_uncertainty import add_uncertainty_options, uncertainty_asked
 from planner.commands_verify import add_verify
 from planner.commands_water import add_water
 from planner.commands_why import add_why
 
 if TYPE_CHECKING:
-    from planner.farm.farm import Farm
-    from planner.forecast.plain import WeekSpan
-    from planner.forecast.values import Forecast, Ruler
+    pass
 
 GOOD: Final = 0
+__all__ = ["WrongUsageError", "outside_plan", "parser"]
 
 _DESCRIPTION: Final = """\
 Plans small coupled aquaponic loops: what to sow, move and pick each week, in step with the fish feed.
@@ -51,10 +60,6 @@ examples:
 exit codes: 0 good, 1 the farm has faults or cannot be read, 2 wrong usage"""
 
 
-class WrongUsageError(Exception):
-    """What was asked for makes no sense; the text is a sentence for the user."""
-
-
 def parser() -> argparse.ArgumentParser:
     """Return what reads the words of the command line; `run` of what it finds is the command."""
     whole = argparse.ArgumentParser(
@@ -74,68 +79,18 @@ def parser() -> argparse.ArgumentParser:
     _add_import(commands)
     _add_export(commands)
     add_length(commands)
+    add_orders(commands, add_span=add_span)
+    add_successions(commands, day=read_day, weeks=read_weeks)
     add_verify(commands)
-    add_water(commands, day=_day)
+    add_water(commands, day=read_day)
     add_why(commands)
     return whole
-
-
-def _day(word: str) -> date:
-    try:
-        return date.fromisoformat(word)
-    except ValueError:
-        raise argparse.ArgumentTypeError(f'"{word}" is not a date such as 2027-04-08') from None
-
-
-def _weeks(word: str) -> int:
-    if not word.isdigit() or int(word) < 1:
-        raise argparse.ArgumentTypeError(f'"{word}" is not a number of weeks, 1 or more')
-    return int(word)
 
 
 def _add_file(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "file", type=Path, metavar="FILE", help=f"a farm file ({FARM_SUFFIX}) or farm text ({TEXT_SUFFIX})"
     )
-
-
-def _add_span(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument(
-        "--from", dest="from_on", type=_day, metavar="DATE", help="first day (default: the plan's)"
-    )
-    parser.add_argument(
-        "--weeks", type=_weeks, metavar="N", help="number of weeks (default: to the plan's end)"
-    )
-
-
-def _span(parsed: argparse.Namespace, forecast: Forecast) -> WeekSpan:
-    """Return the weeks asked for; raises `WrongUsageError` when the plan does not hold them."""
-    from planner.forecast.plain import WeekSpan
-
-    ruler = forecast.ruler
-    first = 0 if parsed.from_on is None else ruler.week_of(parsed.from_on)
-    last = ruler.weeks if parsed.weeks is None else first + parsed.weeks
-    if not 0 <= first < ruler.weeks:
-        raise outside_plan(f"--from {parsed.from_on}", ruler)
-    if last > ruler.weeks:
-        raise outside_plan(f"--weeks {parsed.weeks}", ruler)
-    return WeekSpan(first=first, last=last)
-
-
-def outside_plan(what: str, ruler: Ruler) -> WrongUsageError:
-    """Return the error for a day or span that the plan does not cover."""
-    until_on = ruler.date_of(ruler.days - 1)
-    return WrongUsageError(
-        f"{what} reaches outside the plan, which covers {ruler.weeks} weeks from "
-        f"{ruler.start_on.isoformat()} to {until_on.isoformat()}. Ask for days inside it, or make "
-        "plan_weeks of the farm larger."
-    )
-
-
-def _check_name(path: Path, *suffixes: str) -> None:
-    """Raise `WrongUsageError` unless a file that is to be written says in its name what it is."""
-    if path.suffix.lower() not in suffixes:
-        raise WrongUsageError(f"{path}: the name must end in {' or '.join(suffixes)}.")
 
 
 def _counted(number: int, thing: str, many: str) -> str:
@@ -157,7 +112,7 @@ def _add_new(commands: Any) -> None:
     )
     parser.add_argument("--name", default="New farm", help="what the farm is called")
     parser.add_argument(
-        "--from", dest="from_on", type=_day, metavar="DATE", help="first day of the plan (default: today)"
+        "--from", dest="from_on", type=read_day, metavar="DATE", help="first day of the plan (default: today)"
     )
     parser.set_defaults(run=_new)
 
@@ -165,24 +120,12 @@ def _add_new(commands: Any) -> None:
 def _new(parsed: argparse.Namespace) -> int:
     from planner.planning.starter import starter_farm
 
-    _check_name(parsed.file, FARM_SUFFIX, TEXT_SUFFIX)
+    check_name(parsed.file, FARM_SUFFIX, TEXT_SUFFIX)
     means = Means()
     farm = means.checked(starter_farm(name=parsed.name, plan_from=parsed.from_on or local_today()))
-    _write(means, farm, parsed.file)
+    write_farm(means, farm, parsed.file)
     print(f"{parsed.file}: {farm.settings.name}, planned from {farm.settings.plan_from.isoformat()}")
     return GOOD
-
-
-def _write(means: Means, farm: Farm, path: Path) -> None:
-    """Write a farm as text or file, never over what is there."""
-    if path.exists():
-        raise WrongUsageError(f"{path} is there already. Choose another name, or move it away first.")
-    if is_text(path):
-        from planner.store.text import write_farm_text
-
-        path.write_text(write_farm_text(farm), encoding="utf-8")
-    else:
-        means.create_store(path, farm).close()
 
 
 # --- check -------------------------------------------------------------------------------------------
@@ -229,7 +172,7 @@ def _add_forecast(commands: Any) -> None:
         "beside its published band, supply against demand of six elements, and harvest.",
     )
     _add_file(parser)
-    _add_span(parser)
+    add_span(parser)
     form = parser.add_mutually_exclusive_group()
     form.add_argument("--json", action="store_true", help="as JSON (docs/forecast-json.md)")
     form.add_argument("--csv", action="store_true", help="as comma-separated values, a row a loop and week")
@@ -243,26 +186,19 @@ def _forecast(parsed: argparse.Namespace) -> int:
     means = Means()
     farm = means.read(parsed.file).farm
     forecast = means.forecaster.forecast(farm)
-    span = _span(parsed, forecast)
+    span = span_asked(parsed, forecast)
     data = forecast_data(farm, forecast, means.forecaster.bands, span=span)
     data |= uncertainty_asked(parsed, means, farm, forecast=forecast, span=span)
     if parsed.json:
         json.dump(data, sys.stdout, indent=2, ensure_ascii=False)
         print()
     elif parsed.csv:
-        _print_csv(list(forecast_rows(data)))
+        print_csv(list(forecast_rows(data)))
     else:
         from planner.paper.sentences import forecast_lines
 
         print("\n".join(forecast_lines(data)))
     return GOOD
-
-
-def _print_csv(rows: list[dict[str, Any]]) -> None:
-    if rows:
-        writer = csv.DictWriter(sys.stdout, fieldnames=list(rows[0]), lineterminator="\n")
-        writer.writeheader()
-        writer.writerows(rows)
 
 
 # --- week --------------------------------------------------------------------------------------------
@@ -277,7 +213,7 @@ def _add_week(commands: Any) -> None:
     )
     _add_file(parser)
     parser.add_argument(
-        "--date", dest="on", type=_day, metavar="DATE", help="a day of the week (default: today)"
+        "--date", dest="on", type=read_day, metavar="DATE", help="a day of the week (default: today)"
     )
     parser.add_argument("--json", action="store_true", help="as JSON (docs/forecast-json.md)")
     parser.set_defaults(run=_week)
@@ -321,7 +257,7 @@ def _add_calendar(commands: Any) -> None:
     )
     _add_file(parser)
     parser.add_argument("--pdf", type=Path, required=True, metavar="OUT", help="the PDF to write")
-    _add_span(parser)
+    add_span(parser)
     parser.add_argument(
         "--paper",
         default="A4",
@@ -338,7 +274,7 @@ def _calendar(parsed: argparse.Namespace) -> int:
     means = Means()
     farm = means.read(parsed.file).farm
     forecast = means.forecaster.preview(farm)
-    span = _span(parsed, forecast)
+    span = span_asked(parsed, forecast)
     paper = paper_named(parsed.paper, landscape=True)
     report = calendar_report(
         farm,
@@ -369,11 +305,11 @@ def _add_import(commands: Any) -> None:
 
 
 def _import(parsed: argparse.Namespace) -> int:
-    _check_name(parsed.text, TEXT_SUFFIX)
-    _check_name(parsed.file, FARM_SUFFIX)
+    check_name(parsed.text, TEXT_SUFFIX)
+    check_name(parsed.file, FARM_SUFFIX)
     means = Means()
     found = means.read(parsed.text)
-    _write(means, found.farm, parsed.file)
+    write_farm(means, found.farm, parsed.file)
     print(
         f"{parsed.file}: {found.farm.settings.name}, {_counted(len(found.farm.batches), 'batch', 'batches')}"
     )
@@ -393,8 +329,8 @@ def _add_export(commands: Any) -> None:
 
 
 def _export(parsed: argparse.Namespace) -> int:
-    _check_name(parsed.text, TEXT_SUFFIX)
+    check_name(parsed.text, TEXT_SUFFIX)
     means = Means()
-    _write(means, means.read(parsed.file).farm, parsed.text)
+    write_farm(means, means.read(parsed.file).farm, parsed.text)
     print(f"{parsed.text}: written")
     return GOOD

@@ -1,18 +1,19 @@
-"""What a grower does with the plan as a whole: name, span, targets, own entries, seed lots."""
+"""What a grower does with the plan as a whole: name, span, targets, own entries, seed lots, proposals."""
 
 from __future__ import annotations
 
 import dataclasses
 from collections.abc import Iterator
 from datetime import date
-from typing import Final
+from typing import Any, Final
 
-from planner.actions.changing import addition, alteration, found, in_use, removal
-from planner.farm.changes import ChangeSet
+from planner.actions.changing import addition, alteration, found, in_use, removal, users_of
+from planner.farm.changes import Change, ChangeSet
 from planner.farm.crops import SeedLot, Target
 from planner.farm.farm import KINDS, Farm, OwnEntry, Thing, things
-from planner.farm.faults import FarmFaultError
-from planner.farm.fields import FieldKind, Id, specs_of
+from planner.farm.faults import FarmFaultError, Fault, FaultKind
+from planner.farm.fields import NO_ID, FieldKind, Id, specs_of
+from planner.planning.proposal import Proposal
 
 _TARGET: Final = "target"
 _OWN: Final = "own entry"
@@ -111,3 +112,41 @@ def remove_seed_lot(farm: Farm, lot_id: Id, *, with_dependants: bool = False) ->
     """
     lot: SeedLot = found(farm, _LOT, lot_id)
     return removal(farm, lot, title=f"Remove seed lot {lot.code}", with_dependants=with_dependants)
+
+
+def adopt(farm: Farm, proposal: Proposal) -> ChangeSet:
+    """Take up a proposal of successions as one act: what it replaces goes, its sowings and places come.
+
+    Raises `FarmFaultError` when a batch it replaces is not on the farm any more, or has been locked since.
+    """
+    gone = frozenset(proposal.removed)
+    batches = tuple(batch for batch in farm.batches if batch.id in gone)
+    if len(batches) < len(gone) or any(batch.locked for batch in batches):
+        raise FarmFaultError((_STALE,))
+    hanging = tuple(users_of(farm, "batch", gone))
+    count = len(proposal.batches)
+    return ChangeSet(
+        title=f"Adopt a plan of {count} sowing{'' if count == 1 else 's'}",
+        changes=(
+            *(_let_go(thing, field) for thing, field in reversed(hanging)),
+            *(Change(before=batch) for batch in reversed(batches)),
+            *(Change(after=batch) for batch in proposal.batches),
+            *(Change(after=placement) for placement in proposal.placements),
+        ),
+    )
+
+
+def _let_go(thing: Thing, field: str) -> Change:
+    """Return the change of what refers to a batch that goes: it goes too, or lets go of it."""
+    if specs_of(type(thing))[field].needed:
+        return Change(before=thing)
+    cleared: dict[str, Any] = {field: NO_ID}
+    return Change(before=thing, after=dataclasses.replace(thing, **cleared))
+
+
+_STALE: Final = Fault(
+    kind=FaultKind.UNKNOWN_NAME,
+    where="plan",
+    message="the farm has changed since this plan was made: a batch that it replaces is gone or locked.",
+    remedy="Make the plan again.",
+)

@@ -144,6 +144,7 @@ def proposal_of(
     crops: Mapping[str, Crop],
     removed: tuple[Id, ...],
     from_on: date,
+    even_share: float,
     dues: Sequence[Due],
     notes: Sequence[Note],
 ) -> Proposal:
@@ -151,6 +152,7 @@ def proposal_of(
     forecast = settling.forecast()
     return Proposal(
         from_on=from_on,
+        even_share=even_share,
         batches=settling.batches,
         placements=settling.placements,
         removed=removed,

@@ -86,10 +86,12 @@ class Proposal:
     """What would be sown, where it would stand, what goes for it, what does not fit, and what comes of it.
 
     `removed` are batches that the new ones stand in for: not locked, not sown before `from_on`, of a crop
-    that is planned here. `refused` are sowings without room; they are not in `batches`.
+    that is planned here. `refused` are sowings without room; they are not in `batches`. A week is even whose
+    supply lies within the share `even_share` of what is wanted.
     """
 
     from_on: date
+    even_share: float
     batches: tuple[Batch, ...]
     placements: tuple[Placement, ...]
     removed: tuple[Id, ...]

@@ -40,7 +40,7 @@ def smallest_runs(runs: Sequence[Run], count: int) -> list[Run]:
         return []
     enough = [run for run in runs if run[1] >= count]
     if enough:
-        first, _ = min(enough, key=_by_size)
+        first, _ = enough[0] if len(enough) == 1 else min(enough, key=_by_size)
         return [(first, count)]
     used: list[Run] = []
     for first, size in runs:
@@ -69,7 +69,7 @@ def put_back(runs: list[Run], run: Run) -> None:
     if at < len(runs) and first + count == runs[at][0]:
         count += runs[at][1]
         del runs[at]
-    if at > 0 and sum(runs[at - 1]) == first:
+    if at > 0 and runs[at - 1][0] + runs[at - 1][1] == first:
         at -= 1
         first, count = runs[at][0], runs[at][1] + count
         del runs[at]

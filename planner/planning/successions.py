@@ -37,6 +37,7 @@ from planner.planning.wanted import Due, Order, Rhythm, RhythmOf, Want, dues_of,
 from planner.science.schedule import whole_up
 
 _NOISE: Final = 1e-9
+_TOGETHER: Final = Rules(keep_together=True)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,7 +52,7 @@ class SuccessionWish:
     work: WorkDays = field(default_factory=WorkDays)
     replace_old: bool = True
     beds: Mapping[str, tuple[Id, ...]] = field(default_factory=dict)
-    rules: Rules = field(default_factory=Rules)
+    rules: Rules = _TOGETHER
     seeds: SeedWish = field(default_factory=SeedWish)
 
 
@@ -169,6 +170,7 @@ class _Planning:
             crops=self._crops,
             removed=self._removed,
             from_on=self._from_on,
+            even_share=self._timer.catalogue.figure("coefficient/successions/even_share").value,
             dues=self._dues(),
             notes=self._notes,
         )

@@ -1,0 +1,96 @@
+"""What the commands of the command line share: reading days and weeks, spans of the plan, writing farms."""
+
+from __future__ import annotations
+
+import argparse
+import csv
+import sys
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from planner.bootstrap import Means, is_text
+
+if TYPE_CHECKING:
+    from planner.farm.farm import Farm
+    from planner.forecast.plain import WeekSpan
+    from planner.forecast.values import Forecast, Ruler
+
+
+class WrongUsageError(Exception):
+    """What was asked for makes no sense; the text is a sentence for the user."""
+
+
+def read_day(word: str) -> date:
+    """Return the date a word names."""
+    try:
+        return date.fromisoformat(word)
+    except ValueError:
+        raise argparse.ArgumentTypeError(f'"{word}" is not a date such as 2027-04-08') from None
+
+
+def read_weeks(word: str) -> int:
+    """Return the number of weeks a word says."""
+    if not word.isdigit() or int(word) < 1:
+        raise argparse.ArgumentTypeError(f'"{word}" is not a number of weeks, 1 or more')
+    return int(word)
+
+
+def add_span(parser: argparse.ArgumentParser) -> None:
+    """Add the options for weeks of the plan."""
+    parser.add_argument(
+        "--from", dest="from_on", type=read_day, metavar="DATE", help="first day (default: the plan's)"
+    )
+    parser.add_argument(
+        "--weeks", type=read_weeks, metavar="N", help="number of weeks (default: to the plan's end)"
+    )
+
+
+def span_asked(parsed: argparse.Namespace, forecast: Forecast) -> WeekSpan:
+    """Return the weeks asked for; raises `WrongUsageError` when the plan does not hold them."""
+    from planner.forecast.plain import WeekSpan
+
+    ruler = forecast.ruler
+    first = 0 if parsed.from_on is None else ruler.week_of(parsed.from_on)
+    last = ruler.weeks if parsed.weeks is None else first + parsed.weeks
+    if not 0 <= first < ruler.weeks:
+        raise outside_plan(f"--from {parsed.from_on}", ruler)
+    if last > ruler.weeks:
+        raise outside_plan(f"--weeks {parsed.weeks}", ruler)
+    return WeekSpan(first=first, last=last)
+
+
+def outside_plan(what: str, ruler: Ruler) -> WrongUsageError:
+    """Return the error for a day or span that the plan does not cover."""
+    until_on = ruler.date_of(ruler.days - 1)
+    return WrongUsageError(
+        f"{what} reaches outside the plan, which covers {ruler.weeks} weeks from "
+        f"{ruler.start_on.isoformat()} to {until_on.isoformat()}. Ask for days inside it, or make "
+        "plan_weeks of the farm larger."
+    )
+
+
+def check_name(path: Path, *suffixes: str) -> None:
+    """Raise `WrongUsageError` unless a file that is to be written says in its name what it is."""
+    if path.suffix.lower() not in suffixes:
+        raise WrongUsageError(f"{path}: the name must end in {' or '.join(suffixes)}.")
+
+
+def write_farm(means: Means, farm: Farm, path: Path) -> None:
+    """Write a farm as text or file, never over what is there."""
+    if path.exists():
+        raise WrongUsageError(f"{path} is there already. Choose another name, or move it away first.")
+    if is_text(path):
+        from planner.store.text import write_farm_text
+
+        path.write_text(write_farm_text(farm), encoding="utf-8")
+    else:
+        means.create_store(path, farm).close()
+
+
+def print_csv(rows: list[dict[str, Any]]) -> None:
+    """Print rows as comma-separated values."""
+    if rows:
+        writer = csv.DictWriter(sys.stdout, fieldnames=list(rows[0]), lineterminator="\n")
+        writer.writeheader()
+        writer.writerows(rows)
