@@ -51,6 +51,7 @@ class FarmStore:
         self._engine = engine
         self._name = name
         self._path = path
+        self._file = None if path is None else _file_number(path)
         self._revision = self._read_revision()
 
     @classmethod
@@ -160,8 +161,15 @@ class FarmStore:
         Raises:
             ChangedElsewhereError: somebody else changed the farm since it was loaded.
             HeldPlaceError: a place would be held twice on one day.
+            NoSuchFarmError: the file was deleted, moved or replaced while it was open.
             StoreError: it could not be kept; then nothing of it is.
         """
+        if self._path is not None and _file_number(self._path) != self._file:
+            # The system would let us write on into a file that has no name any more.
+            raise NoSuchFarmError(
+                f"{self._name} was deleted, moved or replaced while it was open here. Nothing was changed; "
+                "save a copy of the farm, then go on there."
+            )
         with told(self._name), self._engine.begin() as connection:
             self._take_turn(connection)
             write_changes(connection, change_set, holds, freed)
@@ -186,7 +194,7 @@ class FarmStore:
         Raises `FarmInUseError` when the target is a farm that is open, here or elsewhere.
         """
         target = Path(path)
-        if self._path is not None and target.exists() and target.samefile(self._path):
+        if self._file is not None and _file_number(target) == self._file:
             raise FarmInUseError(f"{target.name} is the open farm itself. Choose another name for the copy.")
         with told(target.name):
             put_in_place(target, self._write_copy)
@@ -219,6 +227,15 @@ class FarmStore:
     def _read_revision(self) -> int:
         with told(self._name), self._engine.connect() as connection:
             return int(connection.execute(select(_META.c.revision)).scalar_one())
+
+
+def _file_number(path: Path) -> tuple[int, int] | None:
+    """Return what tells a file from every other one, whatever it is called; None when there is none."""
+    try:
+        found = path.stat()
+    except OSError:
+        return None
+    return found.st_dev, found.st_ino
 
 
 def _server_name(engine: Engine) -> str:

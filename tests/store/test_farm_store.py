@@ -2,6 +2,7 @@
 
 import dataclasses
 import sqlite3
+import sys
 from contextlib import closing
 
 import pytest
@@ -18,6 +19,7 @@ from planner.store.errors import (
     FarmInUseError,
     FarmThereAlreadyError,
     HeldPlaceError,
+    NoSuchFarmError,
     RefusedError,
 )
 from planner.store.migrations.runner import CURRENT_VERSION
@@ -217,6 +219,21 @@ def test_that_a_moment_without_a_zone_is_refused(store):
     with pytest.raises(Exception, match="time zone"):
         store.apply(change_set(altered(FIRST, plants=20)), [], kind=ActKind.DO, at=NOON.replace(tzinfo=None))
     assert store.load() == sample_farm()
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="Windows lets nobody delete a file that is open")
+@pytest.mark.parametrize("replaced", [False, True])
+def test_that_a_file_deleted_while_open_is_told_and_the_farm_can_still_be_copied(store, path, replaced):
+    path.unlink()
+    if replaced:
+        path.write_bytes(b"something else")
+    with pytest.raises(NoSuchFarmError, match="while it was open here"):
+        done(store, sample_farm(), altered(FIRST, plants=20))
+    assert store.load() == sample_farm()
+    rescued = path.with_name("rescued.raftweek") if replaced else path
+    store.copy_to(rescued)
+    with FarmStore.open(rescued) as again:
+        assert again.load() == sample_farm()
 
 
 def test_that_the_later_of_two_clashing_acts_is_told_and_overwrites_nothing(store, path):
