@@ -6,6 +6,7 @@ Pure: an outlook goes in, words come out. Must know nothing of widgets.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from datetime import date
 from typing import Any, Final
 
@@ -32,7 +33,7 @@ from planner.farm.crops import Batch
 from planner.farm.farm import DAYS_PER_WEEK, Thing, kind_of, label_of
 from planner.farm.fields import NO_ID, FieldKind, Id, specs_of
 from planner.farm.fish import FishGroup
-from planner.farm.site import Bed
+from planner.farm.site import Bed, Tank
 from planner.forecast.why.values import Subject, SubjectKind
 
 _GROUP_WEEKS: Final = 12
@@ -55,6 +56,8 @@ def page_of(behind: Behind, thing: Thing | None, day: date) -> Page:
         return _group_page(outlook, thing, day)
     if isinstance(thing, Bed):
         return _bed_page(outlook, thing, day)
+    if isinstance(thing, Tank):
+        return _tank_page(behind, thing, day)
     if thing is not None:
         return _thing_page(outlook, thing)
     return week_page(behind, day)
@@ -201,6 +204,20 @@ def _thing_page(outlook: Outlook, thing: Thing) -> Page:
             *notes_section(thing.notes if hasattr(thing, "notes") else ""),
         ),
     )
+
+
+def _tank_page(behind: Behind, tank: Tank, day: date) -> Page:
+    """Return what is entered for a tank, and how densely it is stocked on a day of the plan."""
+    page = _thing_page(behind.outlook, tank)
+    if not behind.outlook.covers(day):
+        return page
+    ask = Subject(kind=SubjectKind.DENSITY, about=tank.id, day=behind.outlook.forecast.ruler.day_of(day))
+    found = behind.why(ask)
+    if found.value is None:
+        return page
+    density = Fact(label=tr("Fish in the tank"), value=with_unit(found.value, found.unit, digits=1), ask=ask)
+    section = Section(title=tr("On {day}", day=day_words(day)), facts=(density,))
+    return replace(page, sections=(*page.sections, section))
 
 
 def _value_words(outlook: Outlook, value: Any, kind: FieldKind, unit: str) -> str:

@@ -142,3 +142,18 @@ def test_that_every_flag_is_put_into_words_of_its_own(kind, farm):
     assert "LET-1" in said
     assert "closer look" not in said
     assert "Wed 10 Mar 2027 – Sat 13 Mar 2027" in said
+
+
+def test_that_a_tank_says_how_densely_it_is_stocked(behind, outlook, farm):
+    tank = farm.tanks[0]
+    page = page_of(behind, tank, TODAY)
+    fact = next(fact for fact in page.askable if fact.label == "Fish in the tank")
+    group = outlook.forecast.loops[0].groups[0]
+    day = outlook.forecast.ruler.day_of(TODAY)
+    mass_kg = group.count[day] * group.weight_g[day] / 1000
+    assert fact.value == f"{mass_kg / (tank.volume_l / 1000):.1f} kg/m³"
+
+
+def test_that_a_tank_outside_the_plan_says_only_what_is_entered(behind, outlook, farm):
+    late = outlook.forecast.ruler.date_of(outlook.forecast.ruler.days + 5)
+    assert page_of(behind, farm.tanks[0], late).askable == ()

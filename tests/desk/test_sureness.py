@@ -44,7 +44,8 @@ def sure(means, small):
 
 @pytest.fixture
 def behind(means, small, sure):
-    found = Behind(look_out(small, means.forecaster), means.forecaster, TODAY)
+    forecaster = Forecaster(means.catalogue)
+    found = Behind(look_out(small, forecaster), forecaster, TODAY)
     found.sure = sure[-1]
     return found
 
