@@ -13,7 +13,7 @@ from planner.desk.behind import Behind
 from planner.desk.book import FigureWords, figure_label, figure_words
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact, Page, Section
-from planner.desk.places_words import places_by_batch
+from planner.desk.places_words import places_of
 from planner.desk.say import tr
 from planner.desk.week_facts import G_PER_KG, warnings_about
 from planner.desk.words import (
@@ -167,12 +167,12 @@ def _seeds_note(behind: Behind, batch: Batch, row: int) -> str:
 
 
 def _batch_places(outlook: Outlook, batch: Batch) -> Iterator[Fact]:
-    places = places_by_batch(outlook.farm)
+    places = places_of(outlook.farm, batch.id)
     table = outlook.forecast.batches
     for phase in Phase:
         first, end = table.phase_days(table.row_of[batch.id], phase)
         if end > first:
-            yield Fact(label=choice_words(phase), value=places.get((batch.id, phase), tr("no places yet")))
+            yield Fact(label=choice_words(phase), value=places.get(phase, tr("no places yet")))
 
 
 def _batch_figures(outlook: Outlook, batch: Batch) -> Iterator[FigureWords]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from planner.desk.say import tr
 from planner.farm.crops import Phase, Placement
 from planner.farm.farm import Farm, by_id
@@ -36,9 +38,19 @@ def run_words(placement: Placement, bed: Bed) -> str:
 
 def places_by_batch(farm: Farm) -> dict[tuple[Id, Phase], str]:
     """Return where every batch stands in every phase that it holds places in."""
+    return _places(farm, farm.placements)
+
+
+def places_of(farm: Farm, batch: Id) -> dict[Phase, str]:
+    """Return where one batch stands in every phase that it holds places in; quick on a big farm."""
+    own = [placement for placement in farm.placements if placement.batch == batch]
+    return {phase: words for (_, phase), words in _places(farm, own).items()}
+
+
+def _places(farm: Farm, placements: Iterable[Placement]) -> dict[tuple[Id, Phase], str]:
     beds: dict[Id, Bed] = by_id(farm.beds)
     found: dict[tuple[Id, Phase], list[str]] = {}
-    for placement in farm.placements:
+    for placement in placements:
         words = run_words(placement, beds[placement.bed])
         found.setdefault((placement.batch, placement.phase), []).append(words)
     return {key: "; ".join(words) for key, words in found.items()}
