@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Any, Final
 
 from planner import __version__
 from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means, local_today
+from planner.cli import COMMANDS
 from planner.cli_shared import (
     WrongUsageError,
     add_span,
@@ -53,11 +54,22 @@ examples:
   raftweek calendar school.raftweek --pdf out.pdf --paper A3 --weeks 13
   raftweek import school.toml school.raftweek         make a farm file of a text
   raftweek export school.raftweek school.toml         write a farm file as text
+  raftweek successions school.toml --no-work sat sun  what to sow for what is wanted
+  raftweek orders school.toml --csv                   what to buy, month by month
   raftweek water school.raftweek                      what the water needs today
   raftweek verify --area water                        hold the arithmetic against print
   raftweek why school.toml week 2027-W18 N            how a figure came about
 
 exit codes: 0 good, 1 the farm has faults or cannot be read, 2 wrong usage"""
+
+
+class _Help(argparse.RawDescriptionHelpFormatter):
+    """Leaves the longest command room on the line of its help."""
+
+    def __init__(self, prog: str) -> None:
+        super().__init__(prog)
+        # Commands stand two columns further in than the formatter reckons with.
+        self._action_max_length = len(max(COMMANDS, key=len)) + 2 * self._indent_increment
 
 
 def parser() -> argparse.ArgumentParser:
@@ -67,7 +79,7 @@ def parser() -> argparse.ArgumentParser:
         usage="raftweek [FILE]\n       raftweek COMMAND ...",
         description=_DESCRIPTION,
         epilog=_EPILOG,
-        formatter_class=argparse.RawDescriptionHelpFormatter,
+        formatter_class=_Help,
     )
     whole.add_argument("--version", action="version", version=f"raftweek {__version__}")
     commands = whole.add_subparsers(dest="command", metavar="COMMAND", prog="raftweek")

@@ -35,7 +35,7 @@ def add_successions(commands: Any, *, day: Callable[[str], date], weeks: Callabl
         "harvest: when, how many seeds, where. Locked batches and what is sown before --from stay. The farm "
         "is not changed; --adopt writes it with the proposal to a new file.",
     )
-    parser.add_argument("file", type=Path, metavar="FILE")
+    parser.add_argument("file", type=Path, metavar="FILE", help="a farm file or farm text")
     parser.add_argument(
         "--from", dest="from_on", type=day, metavar="DATE", help="first day of sowing (default: the plan's)"
     )
@@ -191,7 +191,7 @@ def add_orders(commands: Any, *, add_span: Callable[[argparse.ArgumentParser], N
         description="Lists by month what the plan uses: seeds by crop and lot, plugs and net pots, feed by "
         "pellet size, base, iron and salts.",
     )
-    parser.add_argument("file", type=Path, metavar="FILE")
+    parser.add_argument("file", type=Path, metavar="FILE", help="a farm file or farm text")
     add_span(parser)
     form = parser.add_mutually_exclusive_group()
     form.add_argument("--json", action="store_true", help="as JSON (docs/planning.md)")
