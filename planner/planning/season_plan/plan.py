@@ -1,0 +1,239 @@
+"""The season plan as a value: what to sow, how good that is, and how good it could be at most."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from enum import Enum
+
+import numpy as np
+
+from planner.farm.crops import TargetUnit
+from planner.farm.farm import DAYS_PER_WEEK
+from planner.farm.species import ELEMENTS, BedKind
+from planner.planning.season_plan.tally import Parts, Tally
+from planner.planning.season_plan.values import Ints, SeasonModel, TooSlow
+
+
+class PlanStatus(Enum):
+    """How a plan came about: proven to be the best, as good as the search got, or nothing to plan."""
+
+    BEST = "best"
+    GOOD = "good"
+    STOPPED = "stopped"
+    NO_TARGETS = "no targets"
+    NO_BEDS = "no beds"
+    NOTHING_GROWS = "nothing grows"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlannedSowing:
+    """Plants of a crop to sow in a week for a ground, which `ground` numbers among those of the model."""
+
+    crop: str
+    ground: int
+    bed_kind: BedKind
+    week: int
+    week_name: str
+    sow_on: date
+    plants: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LineWeek:
+    """What is wanted of a crop in a week and what comes, in its unit."""
+
+    crop: str
+    unit: TargetUnit
+    wanted: float
+    harvest: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GroundWeek:
+    """Places of a ground that the plan may use, and those it takes when fullest."""
+
+    loop: int
+    kind: BedKind
+    free: int
+    taken: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LoopWeek:
+    """Demand and supply of a loop in a week [g], by element."""
+
+    loop: int
+    demand_g: tuple[float, ...]
+    supply_g: tuple[float, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlanWeek:
+    """One week of a plan. `work_min` is what the plan's sowings take [min]."""
+
+    week: int
+    name: str
+    start_on: date
+    lines: tuple[LineWeek, ...]
+    grounds: tuple[GroundWeek, ...]
+    loops: tuple[LoopWeek, ...]
+    work_min: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SeasonPlan:
+    """A plan with its worth and the most that any plan can be worth, both in crop-weeks.
+
+    `objective` is the worth of the targets met, less what is wasted and what is out of balance; no plan is
+    worth more than `bound`. `gap` is how far it falls short of that, as a share of it. `by_hand` is what
+    the rhythm written by hand is worth. `unsupplied` are elements nothing of which comes to a loop, which
+    are left out of the balance.
+    """
+
+    model: SeasonModel
+    lots: tuple[int, ...]
+    status: PlanStatus
+    objective: float
+    bound: float
+    by_hand: float
+    parts: Parts
+    sowings: tuple[PlannedSowing, ...]
+    weeks: tuple[PlanWeek, ...]
+    too_slow: tuple[TooSlow, ...]
+    unsupplied: tuple[tuple[int, str], ...]
+
+    @property
+    def gap(self) -> float:
+        """Share by which the plan may fall short of the best possible; 0 when nothing can be had."""
+        return gap_between(self.objective, self.bound)
+
+
+def gap_between(objective: float, bound: float) -> float:
+    """Return the share of the bound that an objective falls short by, never below 0.
+
+    >>> gap_between(99.0, 100.0)
+    0.01
+    """
+    return max(bound - objective, 0.0) / abs(bound) if bound else 0.0
+
+
+def plan_of(
+    model: SeasonModel, lots: Ints, *, status: PlanStatus, bound: float, by_hand: float
+) -> SeasonPlan:
+    """Return the plan that sows some lots of each column."""
+    tally = Tally(model)
+    tally.put(lots)
+    parts = tally.parts()
+    objective = model.worth - parts.cost
+    return SeasonPlan(
+        model=model,
+        lots=tuple(lots.tolist()),
+        status=status,
+        objective=objective,
+        bound=max(bound, objective),
+        by_hand=by_hand,
+        parts=parts,
+        sowings=_sowings(model, tally),
+        weeks=_weeks(model, tally),
+        too_slow=model.too_slow,
+        unsupplied=tuple(
+            (loop, ELEMENTS[element]) for loop, element in np.argwhere(model.elements.usual <= 0).tolist()
+        ),
+    )
+
+
+def _sowings(model: SeasonModel, tally: Tally) -> tuple[PlannedSowing, ...]:
+    columns, plants = model.columns, tally.plants
+    sown = np.flatnonzero(plants)
+    order = sown[np.lexsort((columns.ground[sown], columns.crop[sown], columns.week[sown]))]
+    return tuple(
+        PlannedSowing(
+            crop=model.crops[columns.crop[column]],
+            ground=int(columns.ground[column]),
+            bed_kind=model.grounds[columns.ground[column]].kind,
+            week=int(columns.week[column]),
+            week_name=model.ruler.week_name(model.first_week + int(columns.week[column])),
+            sow_on=model.ruler.date_of(int(columns.sow_day[column])),
+            plants=int(plants[column]),
+        )
+        for column in order.tolist()
+    )
+
+
+def _weeks(model: SeasonModel, tally: Tally) -> tuple[PlanWeek, ...]:
+    free = _least_by_week(model, model.rows.bed_free)
+    taken = _taken_by_week(model, tally)
+    work = np.zeros(model.weeks)
+    np.add.at(
+        work, model.columns.work.week, model.columns.work.value * tally.plants[model.columns.work.column]
+    )
+    harvest = [line.wanted - tally.missing[number] for number, line in enumerate(model.lines)]
+    return tuple(
+        PlanWeek(
+            week=week,
+            name=model.ruler.week_name(model.first_week + week),
+            start_on=model.ruler.week_start(model.first_week + week),
+            lines=tuple(
+                LineWeek(
+                    crop=model.crops[line.crop],
+                    unit=line.unit,
+                    wanted=float(line.wanted[week]),
+                    harvest=max(float(harvest[number][week]), 0.0),
+                )
+                for number, line in enumerate(model.lines)
+            ),
+            grounds=tuple(
+                GroundWeek(
+                    loop=ground.loop,
+                    kind=ground.kind,
+                    free=int(free[number, week]),
+                    taken=int(taken[number, week]),
+                )
+                for number, ground in enumerate(model.grounds)
+            ),
+            loops=tuple(
+                LoopWeek(
+                    loop=loop,
+                    demand_g=tuple(tally.demand[loop, :, week].tolist()),
+                    supply_g=tuple(model.elements.supply[loop, :, week].tolist()),
+                )
+                for loop in range(model.elements.supply.shape[0])
+            ),
+            work_min=float(work[week]),
+        )
+        for week in range(model.weeks)
+    )
+
+
+def _taken_by_week(model: SeasonModel, tally: Tally) -> Ints:
+    """Return places that the plan takes when fullest, shape (ground, week)."""
+    taken = model.rows.bed_free - tally.bed_left
+    found = np.zeros((len(model.grounds), model.weeks), dtype=np.int64)
+    for row, week in _rows_of_weeks(model):
+        ground = int(model.rows.bed_ground[row])
+        found[ground, week] = max(found[ground, week], int(taken[row]))
+    return found
+
+
+def _least_by_week(model: SeasonModel, values: Ints) -> Ints:
+    found = np.asarray([[ground.places] * model.weeks for ground in model.grounds], dtype=np.int64)
+    found = found.reshape(len(model.grounds), model.weeks)
+    for row, week in _rows_of_weeks(model):
+        ground = int(model.rows.bed_ground[row])
+        found[ground, week] = min(found[ground, week], int(values[row]))
+    return found
+
+
+def _rows_of_weeks(model: SeasonModel) -> list[tuple[int, int]]:
+    """Return (row of places, week) of all rows that reach into a week."""
+    start, ground = model.rows.bed_start, model.rows.bed_ground
+    last_day = (model.first_week + model.weeks) * DAYS_PER_WEEK
+    found = []
+    for row in range(start.size):
+        follows = row + 1 < start.size and ground[row + 1] == ground[row]
+        end = int(start[row + 1]) if follows else last_day
+        first = int(start[row]) // DAYS_PER_WEEK - model.first_week
+        last = (max(end, int(start[row]) + 1) - 1) // DAYS_PER_WEEK - model.first_week
+        found += [(row, week) for week in range(max(first, 0), min(last, model.weeks - 1) + 1)]
+    return found
