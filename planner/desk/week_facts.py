@@ -76,7 +76,14 @@ def week_page(behind: Behind, day: date) -> Page:
     week = outlook.week_of(day)
     ruler = outlook.forecast.ruler
     monday = ruler.week_start(week)
-    loops = tuple(_loop_section(behind, loop.loop, loop.name, week) for loop in outlook.forecast.loops)
+    loops = tuple(
+        section
+        for loop in outlook.forecast.loops
+        for section in (
+            _loop_section(behind, loop.loop, loop.name, week),
+            *_reasons(behind, outlook.verdicts[loop.loop][week], loop.loop),
+        )
+    )
     flags = tuple(
         flag_words(flag)
         for flag in outlook.forecast.flags
@@ -131,7 +138,6 @@ def _loop_section(behind: Behind, loop: Id, name: str, week: int) -> Section:
         facts=(
             *_feed_facts(verdict, loop),
             *_element_facts(behind, verdict, loop),
-            *_reasons(behind, verdict, loop),
         ),
     )
 
@@ -167,8 +173,8 @@ def _feed_facts(verdict: WeekVerdict, loop: Id) -> Iterator[Fact]:
         )
 
 
-def _reasons(behind: Behind, verdict: WeekVerdict, loop: Id) -> Iterator[Fact]:
-    """Yield why the limiting element is short, the weightiest reason first."""
+def _reasons(behind: Behind, verdict: WeekVerdict, loop: Id) -> Iterator[Section]:
+    """Yield why the limiting element is short, the weightiest reason first; nothing when it is not."""
     if verdict.limiting is None or behind.waits:
         return
     from planner.paper.reasons import reason_sentence
@@ -176,10 +182,9 @@ def _reasons(behind: Behind, verdict: WeekVerdict, loop: Id) -> Iterator[Fact]:
     monday = behind.outlook.forecast.ruler.week_start(verdict.week)
     said = [reason_sentence(reason, beside=monday) for reason in behind.reasons(loop, verdict.week)]
     if said:
-        yield Fact(
-            label=tr("Why {element} is short", element=ELEMENTS[verdict.limiting].capitalize()),
-            value="\n".join(said),
-            ask=Subject(kind=SubjectKind.LIMITING, about=loop, week=verdict.week),
+        yield Section(
+            title=tr("Why {element} is short", element=ELEMENTS[verdict.limiting].capitalize()),
+            facts=tuple(Fact(label="", value=f"{words[:1].upper()}{words[1:]}.") for words in said),
         )
 
 
