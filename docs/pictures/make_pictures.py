@@ -157,7 +157,7 @@ def _kept(picture: QPixmap, path: Path) -> None:
     image = image.convertToFormat(
         QImage.Format.Format_Indexed8, _common_colours(image), Qt.ImageConversionFlag.AvoidDither
     )
-    if not image.save(str(path), b"PNG", _SMALLEST):
+    if not image.save(str(path), quality=_SMALLEST):
         raise SystemExit(f"{path} could not be written.")
     sys.stdout.write(f"{path.name}: {image.width()} x {image.height()}, {path.stat().st_size} bytes\n")
 
