@@ -11,6 +11,7 @@ from planner.farm.species import ELEMENTS
 from planner.forecast.values import Floats
 
 _PROTEIN_PER_NITROGEN = "coefficient/feed_split/protein_per_nitrogen"
+_EXCRETED = "coefficient/feed_split/feed_nitrogen_excreted_share"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -20,6 +21,7 @@ class SupplyFigures:
     protein_per_nitrogen: float
     solids_share: Floats
     gas_loss_share: Floats
+    excreted_share: float
     top_up_share_per_day: float
 
 
@@ -45,6 +47,7 @@ def supply_figures(catalogue: Catalogue) -> SupplyFigures:
         protein_per_nitrogen=catalogue.figure(_PROTEIN_PER_NITROGEN).value,
         solids_share=_by_element(catalogue, "solids_share"),
         gas_loss_share=_by_element(catalogue, "gas_loss_share"),
+        excreted_share=catalogue.figure(_EXCRETED).value,
         top_up_share_per_day=catalogue.figure("loop/top_up_share_per_day").value,
     )
 

@@ -68,6 +68,15 @@ def body_contents(species: FishSpecies) -> Floats:
     return np.asarray([*grams, species.body_fe_mg_per_kg / _MG_PER_KG])
 
 
+def gas_share_of_dissolved(figures: SupplyFigures) -> Floats:
+    """Return the share of what dissolves that is lost as gas [g/g], shape (element,).
+
+    The published share is of the feed, in systems whose fish excrete the usual share of it; fish that
+    keep more leave less to lose.
+    """
+    return np.minimum(figures.gas_loss_share / figures.excreted_share, 1.0)
+
+
 def feed_fate(fed: Sequence[FedGroup], *, figures: SupplyFigures, ruler: Ruler) -> FeedFate:
     """Return where the elements of all groups' feed go."""
     shape = (len(ELEMENTS), ruler.days)
@@ -81,7 +90,7 @@ def feed_fate(fed: Sequence[FedGroup], *, figures: SupplyFigures, ruler: Ruler) 
             body_content_g_per_g=body_contents(one.species)[:, None],
             solids_share=figures.solids_share[:, None],
         )
-        lost = np.minimum(into * figures.gas_loss_share[:, None], split.dissolved_g)
+        lost = split.dissolved_g * gas_share_of_dissolved(figures)[:, None]
         content += into
         fish += split.fish_g
         solids += split.solids_g

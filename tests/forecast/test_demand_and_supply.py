@@ -244,3 +244,12 @@ def test_that_a_richer_feed_carries_more_area(forecaster):
     lean, rich = area("general-28"), area("carnivore-45")
     assert lean[0] < rich[0]
     assert lean[0] < lean[1]
+
+
+def test_that_fish_that_keep_much_nitrogen_still_leave_some_to_plants(forecaster):
+    group = group_of(feeding=Feeding.FIXED, feed_g_per_day=300.0, feed="general-28", fcr=1.0)
+    loop = forecaster.forecast(farm_of(fish_groups=(group,))).loops[0]
+    nitrogen = ELEMENTS.index("n")
+    assert loop.fish_g[nitrogen, 0] > loop.content_g[nitrogen, 0] / 2
+    assert loop.dissolved_g[nitrogen, 0] > 0
+    assert loop.gas_g[nitrogen, 0] > 0

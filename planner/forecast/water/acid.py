@@ -168,12 +168,20 @@ def _per_feed(feed_g: Floats, per_kg: Span) -> DaySpan:
     return DaySpan(low=low, likely=likely, high=high)
 
 
+def _against(share: float, figures: AcidFigures) -> float:
+    """Return a bound of the share lost as gas over its likely value."""
+    return share / figures.gas_share.value
+
+
 def _gas_eq(found: LoopForecast, figures: AcidFigures, per_g: float) -> DaySpan:
     """Return base that denitrification gives back; its range never passes the dissolved nitrogen."""
-    gas, content = nitrogen_row(found.gas_g), nitrogen_row(found.content_g)
+    gas = nitrogen_row(found.gas_g)
     there = gas + nitrogen_row(found.dissolved_g)
-    low = np.minimum(content * figures.gas_share.low, gas)
-    high = np.maximum(np.minimum(content * figures.gas_share.high, there), gas)
+    low, high = (
+        gas * _against(figures.gas_share.low, figures),
+        gas * _against(figures.gas_share.high, figures),
+    )
+    high = np.maximum(np.minimum(high, there), gas)
     return _product(DaySpan(low=low, likely=gas, high=high).times(per_g), figures.gas_eq_per_mol)
 
 

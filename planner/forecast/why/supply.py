@@ -26,6 +26,7 @@ _PER_THOUSAND: Final = 1000.0
 _PER_MILLION: Final = 1_000_000.0
 _NOTHING_G: Final = 1e-9
 _GAS_PATH: Final = "element/{}/gas_loss_share"
+_EXCRETED_PATH: Final = "coefficient/feed_split/feed_nitrogen_excreted_share"
 
 
 def why_supply(ground: Ground, loop: LoopForecast, week: int, element: int) -> Explanation:
@@ -111,7 +112,7 @@ def _from_group(ground: Ground, group: GroupForecast, week: int, element: int) -
             _in_feed(ground, group, week, element, value=content),
             _in_solids(ground, group, element, content=content, value=solids),
             _kept(ground, group, week, element, value=fish),
-            _gas(ground, group, element, content=content, value=gas),
+            _gas(ground, group, element, before=(content, solids, fish), value=gas),
         ),
         on=ground.forecast.ruler.week_start(week),
     )
@@ -178,18 +179,30 @@ def _capped_note(capped_g: float) -> tuple[Note, ...]:
     return (Note(kind=NoteKind.CAPPED_SPLIT, values=(("capped_g", capped_g),)),)
 
 
-def _gas(ground: Ground, group: GroupForecast, element: int, *, content: float, value: float) -> Explanation:
+def _gas(
+    ground: Ground, group: GroupForecast, element: int, *, before: tuple[float, float, float], value: float
+) -> Explanation:
+    """Explain what is lost as gas; `before` is in the feed, in solids and kept in fish."""
+    content, solids, fish = before
     loop, share = loop_of(ground, group), ground.figure("gas_loss_share", _GAS_PATH.format(ELEMENTS[element]))
     if element == _NITROGEN and loop.gas_loss_share is not None:
         share = entered("gas_loss_share", loop.gas_loss_share, "1", loop.name)
-    capped = content * share.value - value
+    excreted = ground.figure("excreted_share", _EXCRETED_PATH)
+    capped = (content - solids - fish) * share.value / excreted.value - value
     return Explanation(
         title="element lost as gas",
         about=group.name,
         value=value,
         unit="g",
         formula=Formula.LOST_AS_GAS,
-        inputs=(worked("in_feed_g", content, "g"), share, worked("capped_g", capped, "g")),
+        inputs=(
+            worked("in_feed_g", content, "g"),
+            worked("in_solids_g", solids, "g"),
+            worked("kept_in_fish_g", fish, "g"),
+            share,
+            excreted,
+            worked("capped_g", capped, "g"),
+        ),
         notes=_capped_note(capped),
     )
 
