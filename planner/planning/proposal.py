@@ -51,9 +51,6 @@ class NoteKind(Enum):
     EARLY = "early"
     TOO_SLOW = "too slow"
     NO_WORK_DAY = "no work day"
-    MISSED = "missed"
-    SHIFTED = "shifted"
-    REPLACED = "replaced"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -23,6 +23,7 @@ MOST_DAYS: Final = 5000
 """A rule that falls on more days than this within a span is refused."""
 
 _FREQUENCY: Final = re.compile(r"FREQ=(DAILY|WEEKLY|MONTHLY|YEARLY)(;|$)")
+_NEVER: Final = re.compile(r"INTERVAL=[+-]?0*(;|$)|INTERVAL=-")
 _SHAPE: Final = re.compile(r"(RRULE:)?[A-Z]+=[A-Z0-9,+-]+(;[A-Z]+=[A-Z0-9,+-]+)*")
 
 
@@ -71,16 +72,17 @@ def rule_days(rule: str, *, from_on: date, until_on: date) -> tuple[date, ...]:
         raise FarmFaultError((_fault("rule", rule, 'one line such as "FREQ=WEEKLY;BYDAY=TH"'),))
     if not _FREQUENCY.search(text):
         raise FarmFaultError((_fault("rule", rule, "FREQ of DAILY, WEEKLY, MONTHLY or YEARLY"),))
-    try:
-        read = rrulestr(text, dtstart=datetime.combine(from_on, time()))
-    except (ValueError, TypeError, KeyError) as error:
-        raise FarmFaultError((_fault("rule", rule, f"a rule of RFC 5545 ({error})"),)) from error
+    if _NEVER.search(text):
+        raise FarmFaultError((_fault("rule", rule, "an INTERVAL of 1 or more"),))
     last = datetime.combine(min(until_on, date(MAXYEAR, 1, 1)), time())
     found: list[date] = []
-    for moment in takewhile(last.__ge__, read):
-        if len(found) >= MOST_DAYS:
-            raise FarmFaultError((_fault("rule", rule, f"at most {MOST_DAYS} days in the span"),))
-        found.append(moment.date())
+    try:
+        for moment in takewhile(last.__ge__, rrulestr(text, dtstart=datetime.combine(from_on, time()))):
+            found.append(moment.date())
+            if len(found) > MOST_DAYS:
+                raise FarmFaultError((_fault("rule", rule, f"at most {MOST_DAYS} days in the span"),))
+    except (ValueError, TypeError, KeyError) as error:
+        raise FarmFaultError((_fault("rule", rule, f"a rule of RFC 5545 ({error})"),)) from error
     return tuple(dict.fromkeys(found))
 
 

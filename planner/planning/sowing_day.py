@@ -18,7 +18,8 @@ from planner.planning.rhythm import WorkDays
 from planner.planning.timing import Course, Timer
 
 _MOST_SHIFTED: Final = 3 * DAYS_PER_WEEK
-_MOST_CUT: Final = 2 * DAYS_PER_WEEK
+_MOST_CUT: Final = (3, 2 * DAYS_PER_WEEK)
+"""Days by which moves may come earlier: few at first, then, where no sowing day does, many."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -65,17 +66,20 @@ class DayChooser:
 
     def sown_by(self, day: int, *, wanted_day: int | None = None) -> Choice | None:
         """Return the last choice that is sown on or before a day; None when there is none in three weeks."""
-        for sow_day in range(day, max(day - _MOST_SHIFTED, self._from_day - 1), -1):
-            found = self.on(sow_day, wanted_day=wanted_day, ideal_day=day)
-            if found is not None:
-                return found
+        for most_cut in _MOST_CUT:
+            for sow_day in range(day, max(day - _MOST_SHIFTED, self._from_day - 1), -1):
+                found = self.on(sow_day, wanted_day=wanted_day, ideal_day=day, most_cut=most_cut)
+                if found is not None:
+                    return found
         return None
 
-    def on(self, sow_day: int, *, wanted_day: int | None, ideal_day: int) -> Choice | None:
+    def on(
+        self, sow_day: int, *, wanted_day: int | None, ideal_day: int, most_cut: int = _MOST_CUT[-1]
+    ) -> Choice | None:
         """Return the choice for one sowing day, None when it or its moves cannot fall on days of work."""
         if sow_day < self._from_day or sow_day > self.course.last_day or not self.is_open(sow_day):
             return None
-        for cut, batch in self._ways():
+        for cut, batch in self._ways(most_cut):
             course = self._timer.course(batch, nursery=self._nursery)
             steps = course.steps(sow_day)
             late = wanted_day is not None and course.first_pick(sow_day) > wanted_day
@@ -89,11 +93,11 @@ class DayChooser:
                 )
         return None
 
-    def _ways(self) -> Iterator[tuple[int, Batch]]:
+    def _ways(self, most_cut: int) -> Iterator[tuple[int, Batch]]:
         """Yield the batch as it is, then with moves made earlier, those with the least change first."""
         yield 0, self._like
         has_spacing = bool(self.course.profile.stage_days[2])
-        for cut in range(1, _MOST_CUT + 1):
+        for cut in range(1, most_cut + 1):
             for of_spacing in range(cut + 1) if has_spacing else (cut,):
                 of_nursery = cut - of_spacing if has_spacing else cut
                 way = self._timer.moved_earlier(self._like, nursery_days=of_nursery, spacing_days=of_spacing)

@@ -135,13 +135,14 @@ class Timer:
         """Return a batch that leaves nursery and intermediate distance so many days sooner.
 
         What is cut off is spent in the stage after it, so a plant has as many days of growth as before.
-        None when a stage is not that long.
+        None when nothing would be left of a stage.
         """
         crop = self.catalogue.crops[batch.crop]
         nursery = _own(batch.nursery_days, crop.nursery_days) - nursery_days
-        spacing = _own(batch.spacing_days, crop.spacing_days) + nursery_days - spacing_days
+        had_spacing = _own(batch.spacing_days, crop.spacing_days)
+        spacing = had_spacing + nursery_days - spacing_days
         bed = _own(batch.bed_days, crop.bed_days) + spacing_days
-        if nursery < 0 or spacing < 0:
+        if nursery < 1 or spacing < min(had_spacing, 1):
             return None
         changed = replace(batch, nursery_days=nursery, bed_days=bed)
         return replace(changed, spacing_days=spacing) if crop.spacing_days or batch.spacing_days else changed
