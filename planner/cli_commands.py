@@ -25,11 +25,14 @@ from planner.cli_shared import (
     span_asked,
     write_farm,
 )
+from planner.commands_advice import add_advise, add_stock
 from planner.commands_length import add_length
+from planner.commands_plan import add_plan
 from planner.commands_successions import add_orders, add_successions
 from planner.commands_uncertainty import add_uncertainty_options, uncertainty_asked
 from planner.commands_verify import add_verify
 from planner.commands_water import add_water
+from planner.commands_whatif import add_compare, add_expand
 from planner.commands_why import add_why
 
 if TYPE_CHECKING:
@@ -56,7 +59,12 @@ examples:
   raftweek export school.raftweek school.toml         write a farm file as text
   raftweek successions school.toml --no-work sat sun  what to sow for what is wanted
   raftweek orders school.toml --csv                   what to buy, month by month
+  raftweek advise school.toml --week 2027-W18         what to do about a flagged week
+  raftweek stock school.toml --fingerling 35          how many fish groups, and when
+  raftweek compare school.toml other.toml             one farm beside another
+  raftweek expand school.toml --area 2.9              whether it can carry another bed
   raftweek water school.raftweek                      what the water needs today
+  raftweek plan school.toml --seconds 10              plan a season from the targets
   raftweek verify --area water                        hold the arithmetic against print
   raftweek why school.toml week 2027-W18 N            how a figure came about
 
@@ -90,8 +98,13 @@ def parser() -> argparse.ArgumentParser:
     _add_calendar(commands)
     _add_import(commands)
     _add_export(commands)
+    add_advise(commands)
+    add_compare(commands)
+    add_expand(commands)
     add_length(commands)
     add_orders(commands, add_span=add_span)
+    add_stock(commands)
+    add_plan(commands, day=read_day, weeks=read_weeks)
     add_successions(commands, day=read_day, weeks=read_weeks)
     add_verify(commands)
     add_water(commands, day=read_day)

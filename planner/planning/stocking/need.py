@@ -94,3 +94,15 @@ def need_by_demand(
     most = np.maximum(demand * bands.ample_above - other, 0.0) / brought
     low = least.max(axis=0)
     return FeedNeed(low=low, high=np.maximum(most.min(axis=0), low))
+
+
+def brought_per_feed(found: LoopForecast) -> Floats:
+    """Return what a gram of the loop's feed brings to the water [g/g], shape (element,).
+
+    Raises `ValueError` when nothing is fed: there is nothing to tell it by.
+    """
+    fed = float(found.feed_g.sum())
+    if fed <= 0.0:
+        raise ValueError("nothing is fed in this loop, so what feed brings to the water is not known")
+    brought: Floats = (found.dissolved_g + found.mineralised_g).sum(axis=1) / fed
+    return brought
