@@ -20,6 +20,9 @@ _NOTE_WORDS: Final = {
     NoteKind.NO_BED.value: "{crop}: there is no bed of a kind it grows in.",
     NoteKind.EARLY.value: "{crop}: what is wanted in {week} is ready {days:.0f} days before that week.",
     NoteKind.TOO_SLOW.value: "{crop}: what is wanted in {week} only reaches {ripe} of its size.",
+    NoteKind.LESS.value: "{crop}: of {wanted:.0f} plants for {week}, {sown:.0f} have room and are sown.",
+    NoteKind.POOR_STAND.value: "{crop}: in {week} only {stand} of good seed comes up in the warmth; "
+    "{sowings:.0f} sowings take more seed for it.",
     NoteKind.NO_WORK_DAY.value: "{crop}: {amount:g} wanted in {week} finds no sowing day that suits.",
 }
 
@@ -129,8 +132,10 @@ def _nursery_lines(nursery: Sequence[Mapping[str, Any]]) -> Iterator[str]:
 def _note_sentence(note: Mapping[str, Any], names: Mapping[str, str]) -> str:
     values = dict(note["values"])
     ripe = percent_words(values["ripe_share"]) if "ripe_share" in values else ""
+    stand = percent_words(values["stand_share"]) if "stand_share" in values else ""
     crop = names.get(note["crop"], note["crop"])
-    return _NOTE_WORDS[note["what"]].format(crop=crop, week=note["week"], ripe=ripe, **values)
+    words = {"crop": crop, "week": note["week"], "ripe": ripe, "stand": stand}
+    return _NOTE_WORDS[note["what"]].format(**words, **values)
 
 
 def shortage_sentence(refused: Mapping[str, Any]) -> str:

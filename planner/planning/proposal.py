@@ -51,6 +51,8 @@ class NoteKind(Enum):
     EARLY = "early"
     TOO_SLOW = "too slow"
     NO_WORK_DAY = "no work day"
+    LESS = "less"
+    POOR_STAND = "poor stand"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,8 +85,9 @@ class Proposal:
     """What would be sown, where it would stand, what goes for it, what does not fit, and what comes of it.
 
     `removed` are batches that the new ones stand in for: not locked, not sown before `from_on`, of a crop
-    that is planned here. `refused` are sowings without room; they are not in `batches`. A week is even whose
-    supply lies within the share `even_share` of what is wanted.
+    that is planned here. `refused` are sowings without room for all of their plants; they are not in
+    `batches`, though a smaller one may stand in for them. A week is even whose supply lies within the share
+    `even_share` of what is wanted.
     """
 
     from_on: date

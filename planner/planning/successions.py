@@ -27,7 +27,7 @@ from planner.planning.cover import Margin, cover
 from planner.planning.grounds import Ground, grounds_for
 from planner.planning.many import Rules
 from planner.planning.outcome import G_PER_KG, Settling, proposal_of, supply_by_week
-from planner.planning.placement import IdMaker
+from planner.planning.placement import IdMaker, Refusal
 from planner.planning.proposal import Note, NoteKind, Proposal
 from planner.planning.rhythm import WorkDays
 from planner.planning.seeding import SeedWish
@@ -152,6 +152,7 @@ class _Planning:
         )
         grounds = self._grounds()
         needs = [need for crop in grounds for need in self._needs(crop, grounds[crop][0])]
+        without: list[tuple[Need, Refusal]] = []
         number = 0
         while needs:
             number += 1
@@ -163,8 +164,11 @@ class _Planning:
                 again = self._again(need, batch.crop, more[0]) if more else None
                 if again is None:
                     settling.refuse(batch, refusal)
+                    without.append((need, refusal))
                 else:
                     needs.append(again)
+        self._sow_less(settling, without)
+        self._note_poor_stands(settling)
         return proposal_of(
             settling,
             crops=self._crops,
@@ -174,6 +178,34 @@ class _Planning:
             dues=self._dues(),
             notes=self._notes,
         )
+
+    def _sow_less(self, settling: Settling, without: Sequence[tuple[Need, Refusal]]) -> None:
+        """Put in as many plants as there is room for, where there is none for all of them."""
+        smaller = [
+            (need, replace(need, plants=need.plants * refusal.free // refusal.needed))
+            for need, refusal in without
+            if 0 < refusal.free < refusal.needed
+        ]
+        tried = [less for _, less in smaller if less.plants]
+        refused = {id(need) for need, _, _ in settling.settle(tried)} if tried else set()
+        for need, less in smaller:
+            if less.plants and id(less) not in refused:
+                day = need.choice.course.first_pick(need.choice.sow_day)
+                crop = need.choice.batch.crop
+                self._note(NoteKind.LESS, crop, day, wanted=float(need.plants), sown=float(less.plants))
+
+    def _note_poor_stands(self, settling: Settling) -> None:
+        """Note crops that are sown on days so warm that few come up: how many sowings, and the worst."""
+        poor = self._timer.catalogue.figure("coefficient/successions/poor_stand_share").value
+        found: dict[str, list[tuple[float, int]]] = {}
+        for batch in settling.batches:
+            choice = settling.of_batch[batch.id][0].choice
+            stand = choice.course.stand_share(choice.sow_day)
+            if stand < poor:
+                found.setdefault(batch.crop, []).append((stand, choice.sow_day))
+        for crop, sowings in found.items():
+            stand, day = min(sowings)
+            self._note(NoteKind.POOR_STAND, crop, day, stand_share=stand, sowings=float(len(sowings)))
 
     def _grounds(self) -> dict[str, tuple[Ground, ...]]:
         """Return the grounds of every wanted crop, noting those that have none."""

@@ -281,7 +281,29 @@ def test_that_a_full_nursery_refuses_with_its_week_and_numbers():
     assert refusal.tight_on is not None
     assert refusal.freeing
     assert batch.id not in {placement.batch for placement in proposal.placements}
+    less = [dict(note.values) for note in proposal.notes if note.kind is NoteKind.LESS]
+    assert less
+    assert all(0 < values["sown"] < values["wanted"] for values in less)
     assert max(one.held for one in proposal.nursery) <= 72
+
+
+def test_that_as_much_is_sown_as_a_full_bed_holds():
+    farm = wet_farm(beds=(dataclasses.replace(RAFT, units=3), BENCH))
+    proposal = propose(farm, FORECASTER, [steady()])
+    assert proposal.refused
+    after = adopted(farm, proposal)
+    held = [hold for hold in holds(after, FORECASTER.preview(after)) if hold.bed == RAFT.id]
+    assert list(clashes(held)) == []
+    summer = [date(2027, 7, 1) + timedelta(days=day) for day in range(60)]
+    full = [sum(h.last - h.first + 1 for h in held if h.from_on <= day < h.until_on) for day in summer]
+    assert max(full) == 3 * RAFT.places_per_unit
+
+
+def test_that_seed_sown_in_heat_is_told():
+    notes = propose(wet_farm(), FORECASTER, [steady()]).notes
+    (poor,) = [dict(note.values) for note in notes if note.kind is NoteKind.POOR_STAND]
+    assert poor["stand_share"] < 0.7
+    assert poor["sowings"] >= 1
 
 
 def test_that_a_bed_of_other_light_is_tried_next_and_timed_anew():
