@@ -8,6 +8,7 @@ import numpy as np
 
 from planner.farm.crops import Target, TargetUnit
 from planner.farm.farm import DAYS_PER_WEEK
+from planner.farm.species import ELEMENTS
 from planner.forecast.profiles import contents
 from planner.planning.season_plan.frame import Frame
 from planner.planning.season_plan.values import Elements, Floats, Line
@@ -65,12 +66,14 @@ def wanted_by_week(frame: Frame, target: Target) -> Floats:
 
 def elements_of(frame: Frame) -> Elements:
     """Return demand that stands, and the least and most that supply is good for, loop by loop."""
-    shape = (len(frame.farm.loops), -1, frame.span.count)
+    shape = (len(frame.farm.loops), len(ELEMENTS), frame.span.count)
     supply = _weekly(frame, [loop.supply_g for loop in frame.fixed.loops]).reshape(shape)
     usual = supply.mean(axis=2)
     crops = frame.forecaster.catalogue.crops
     return Elements(
-        content=np.asarray([contents(crops[key]) for key in frame.crops]).reshape(len(frame.crops), -1),
+        content=np.asarray([contents(crops[key]) for key in frame.crops]).reshape(
+            len(frame.crops), len(ELEMENTS)
+        ),
         fixed=_weekly(frame, [loop.demand_g for loop in frame.fixed.loops]).reshape(shape),
         supply=supply,
         low=supply / frame.weights.supply_over_demand_most,
