@@ -204,6 +204,9 @@ def add_stock(commands: Any) -> None:
         "--rounds", type=int, default=_ROUNDS, metavar="N", help="how long to look for better"
     )
     parser.add_argument("--seed", type=int, default=1, metavar="N", help="where the search begins")
+    parser.add_argument(
+        "--harvest-of", metavar="GROUP", help="only compare ways of taking this group's planned harvest"
+    )
     parser.add_argument("--start-up", action="store_true", help="say when crops of a new loop may begin")
     parser.add_argument("--json", action="store_true", help="as JSON (docs/advice.md)")
     parser.add_argument(
@@ -222,7 +225,34 @@ def run_stock(parsed: argparse.Namespace) -> int:
     means = Means()
     farm = means.read(parsed.file).farm
     loop = loop_named(farm, parsed.loop)
+    if parsed.harvest_of is not None:
+        return _harvests(parsed, means, farm)
     return _start_up(parsed, means, farm, loop) if parsed.start_up else _stock(parsed, means, farm, loop)
+
+
+def _harvests(parsed: argparse.Namespace, means: Means, farm: Farm) -> int:
+    from planner.planning.stocking.harvests import harvest_options, whole_harvest_of
+    from planner.planning.stocking.plain import FORMAT, harvests_data
+
+    if parsed.adopt is not None:
+        raise WrongUsageError("--adopt goes with stocking or --start-up, not with --harvest-of.")
+    event = whole_harvest_of(farm, parsed.harvest_of)
+    found = harvest_options(farm, means.forecaster, event.id, shares=tuple(parsed.shares))
+    if parsed.json:
+        print_json({"format": FORMAT, "farm": farm.settings.name, "harvests": harvests_data(found)})
+        return _GOOD
+    print(f"harvest of {parsed.harvest_of}, {event.on}; a fall is against the month before")
+    for one in found:
+        weeks = (
+            "not back within the plan" if one.hole.weeks is None else f"back after {one.hole.weeks:.1f} weeks"
+        )
+        ratio = "" if one.lowest_ratio is None else f", least supply {one.lowest_ratio:.2f} of demand"
+        print(
+            f"  {one.share:.0%} at a time: feed falls {one.hole.depth_share:.0%}, {weeks}; lowest "
+            f"{one.lowest_feed_g_per_day:.0f} g/d in the week from {one.lowest_on}{ratio}; "
+            f"tank {one.peak_kg_per_m3:.1f} kg/m³ at most"
+        )
+    return _GOOD
 
 
 def _start_up(parsed: argparse.Namespace, means: Means, farm: Farm, loop: Id) -> int:

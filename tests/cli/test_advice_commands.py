@@ -92,6 +92,20 @@ def test_that_a_start_up_tells_a_date_for_every_crop(run, yard):
         assert f"  {crop}: to its bed from 2027-" in said.out
 
 
+def test_that_a_harvest_is_compared_all_at_once_and_in_parts(run, root, kitchen):
+    said = run("stock", kitchen, "--harvest-of", "Autumn fish")
+    assert (said.code, said.err) == (0, "")
+    falls = [int(fall) for fall in re.findall(r"feed falls (\d+)%", said.out)]
+    assert len(falls) == 3
+    assert falls[0] > max(falls[1:])
+    data = json.loads(run("stock", kitchen, "--harvest-of", "Autumn fish", "--json").out)
+    page = (root / "docs" / "advice.md").read_text(encoding="utf-8")
+    assert all(f'"{name}"' in page for name in names_in(data))
+    strange = run("stock", kitchen, "--harvest-of", "Ghosts")
+    assert strange.code == 1
+    assert "Ghosts" in strange.err
+
+
 def test_that_farms_are_held_against_each_other_with_what_differs(run, kitchen, other):
     said = run("compare", kitchen, other, "--price", "feed:tilapia-grow-out-32=2")
     assert (said.code, said.err) == (0, "")

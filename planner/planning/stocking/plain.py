@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any, Final
 
 from planner.farm.farm import Farm, by_id
+from planner.planning.stocking.harvests import HarvestOption
 from planner.planning.stocking.options import StockingOption, StockingTable
 from planner.planning.stocking.startup import StartUp
 
@@ -53,6 +54,23 @@ def _option(option: StockingOption, farm: Farm) -> Data:
             for one in option.stocked
         ],
     }
+
+
+def harvests_data(options: tuple[HarvestOption, ...]) -> list[Data]:
+    """Return what comes of one harvest, all at once and in parts."""
+    return [
+        {
+            "share": one.share,
+            "takes": [{"on": on.isoformat(), "fish": count} for on, count in one.takes],
+            "depth_share": one.hole.depth_share,
+            "weeks": one.hole.weeks,
+            "lowest_week": one.lowest_on.isoformat(),
+            "lowest_feed_g_per_day": one.lowest_feed_g_per_day,
+            "lowest_ratio": one.lowest_ratio,
+            "peak_kg_per_m3": one.peak_kg_per_m3,
+        }
+        for one in options
+    ]
 
 
 def start_up_data(found: StartUp) -> Data:

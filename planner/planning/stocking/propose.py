@@ -16,6 +16,7 @@ from planner.farm.fields import Id
 from planner.forecast.engine import Forecaster, ruler_of
 from planner.forecast.values import Floats, LoopForecast, Ruler
 from planner.planning.stocking.cohorts import Cohorts
+from planner.planning.stocking.falls import falls_of
 from planner.planning.stocking.model import Model, Setting, best_trial, score_of
 from planner.planning.stocking.naming import Names, never_harvested, stocked_of
 from planner.planning.stocking.need import FeedNeed, need_by_area
@@ -28,7 +29,7 @@ from planner.planning.stocking.options import (
     StockingTable,
 )
 from planner.planning.stocking.rhythm import Chains, Rhythm, rhythm_of
-from planner.planning.stocking.steady import holes, variation
+from planner.planning.stocking.steady import variation
 from planner.planning.stocking.wish import StockingWish, check_wish, density_limit, tanks_of
 
 _ADVICE: Final = "coefficient/advice/"
@@ -185,7 +186,7 @@ class _Task:
             apart_weeks=rhythm.apart_weeks,
             take_apart_weeks=rhythm.take_apart_weeks,
             stocked=stocked,
-            holes=self._holes(loop, rhythm),
+            holes=self._holes(loop),
             variation=variation(judged),
             inside_share=inside,
             mean_feed_g_per_day=float(judged.mean()),
@@ -209,20 +210,18 @@ class _Task:
         _, peak, limit = max(nearest)
         return peak, limit
 
-    def _holes(self, loop: LoopForecast, rhythm: Rhythm) -> tuple[HarvestHole, ...]:
-        taken = np.sum([group.harvest_count for group in loop.groups], axis=0)
+    def _holes(self, loop: LoopForecast) -> tuple[HarvestHole, ...]:
         first, last = (week * DAYS_PER_WEEK for week in self.judged)
-        days = tuple(int(day) for day in taken.nonzero()[0] if first <= day < last)
-        found = holes(
-            loop.feed_g,
-            days,
+        found = falls_of(
+            loop,
+            purge_days={group.group: self._cohorts.purge_days for group in loop.groups},
             days_before=int(self._advice("hole_weeks_before")) * DAYS_PER_WEEK,
-            off_feed_days=self._cohorts.purge_days if rhythm.take_apart_weeks == 0 else 0,
-            until=self.ruler.days,
+            first_day=first,
         )
         return tuple(
             HarvestHole(on=self.ruler.date_of(one.day), depth_share=one.depth_share, weeks=one.weeks)
             for one in found
+            if one.day < last
         )
 
     def _changes(self, rhythm: Rhythm, stocked: tuple[Stocked, ...], *, longer: bool) -> ChangeSet:

@@ -76,22 +76,21 @@ class Hole:
 
 
 def holes(
-    feed_by_day: Floats, harvest_days: tuple[int, ...], *, days_before: int, off_feed_days: int, until: int
+    feed_by_day: Floats, harvests: tuple[tuple[int, int], ...], *, days_before: int
 ) -> tuple[Hole, ...]:
-    """Return the hole at each harvest, in order of days.
+    """Return the hole at each harvest.
 
-    Feed stops `off_feed_days` before a harvest; the weeks before count from there. Days from `until` on
-    are not looked at.
+    A harvest is the day on which feeding stops for it, and its own day; they come in order of the first.
+    The weeks before count from the stop, the lowest week is looked for until the next stop.
 
     >>> feed = np.array([4.0] * 28 + [1.0] * 7 + [4.0] * 14)
-    >>> holes(feed, (28,), days_before=28, off_feed_days=0, until=49)
+    >>> holes(feed, ((28, 28),), days_before=28)
     (Hole(day=28, depth_share=0.75, weeks=1.0),)
     """
-    starts = [max(day - off_feed_days, 0) for day in harvest_days]
-    ends = [*starts[1:], until]
+    ends = [*(stop for stop, _ in harvests[1:]), feed_by_day.size]
     return tuple(
-        _hole(feed_by_day[:until], day, start=start, end=max(end, start + _WEEK), days_before=days_before)
-        for day, start, end in zip(harvest_days, starts, ends, strict=True)
+        _hole(feed_by_day, day, start=stop, end=max(end, stop + _WEEK), days_before=days_before)
+        for (stop, day), end in zip(harvests, ends, strict=True)
     )
 
 
