@@ -10,6 +10,8 @@ from planner.farm.fields import Id
 
 _NAMES: Final = uuid.uuid5(uuid.NAMESPACE_URL, "urn:raftweek:farm-text")
 _VARIANT: Final = "89ab"
+_BYTES: Final = 16
+_DRAWN_AT_ONCE: Final = 256
 
 
 def new_id() -> Id:
@@ -18,9 +20,34 @@ def new_id() -> Id:
     >>> is_id(new_id())
     True
     """
-    # Four times as quick as by way of a UUID object, which counts where thousands are made at once.
-    digits = secrets.token_hex(16)
-    variant = _VARIANT[int(digits[16], base=16) % len(_VARIANT)]
+    return _written(secrets.token_hex(_BYTES))
+
+
+class ManyIds:
+    """Gives fresh random ids out of one draw of randomness after another, for thousands at a time."""
+
+    def __init__(self) -> None:
+        """Begin without anything drawn."""
+        self._digits = ""
+        self._at = 0
+
+    def __call__(self) -> Id:
+        """Return a fresh random id.
+
+        >>> give = ManyIds()
+        >>> is_id(give()) and give() != give()
+        True
+        """
+        if self._at == len(self._digits):
+            self._digits, self._at = secrets.token_hex(_BYTES * _DRAWN_AT_ONCE), 0
+        start = self._at
+        self._at = start + 2 * _BYTES
+        return _written(self._digits[start : self._at])
+
+
+def _written(digits: str) -> Id:
+    """Return random digits as a UUID of version 4 is written; quicker than by way of a UUID object."""
+    variant = _VARIANT[int(digits[16], base=16) & 3]
     return Id(f"{digits[:8]}-{digits[8:12]}-4{digits[13:16]}-{variant}{digits[17:20]}-{digits[20:]}")
 
 

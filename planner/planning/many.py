@@ -10,14 +10,14 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
 from operator import attrgetter
-from typing import Final
+from typing import Final, NamedTuple
 
 import numpy as np
 
 from planner.farm.crops import Batch, Phase, Placement
 from planner.farm.farm import Farm, by_id
 from planner.farm.fields import NO_ID, Id
-from planner.farm.ids import new_id
+from planner.farm.ids import ManyIds
 from planner.farm.site import Bed
 from planner.farm.species import BedKind, Crop
 from planner.forecast.values import Forecast, Ints
@@ -30,15 +30,14 @@ _NURSERY_END, _SPACING_END, _CLEARING_END = 1, 2, 5
 _PLACED_WITHOUT_ASKING: Final = (Phase.NURSERY, Phase.BED)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Lot:
+class Lot(NamedTuple):
     """What of a batch needs places in a phase, from `start` to the day before `end`, and in which beds."""
 
     batch: Batch
     phase: Phase
     start: int
     end: int
-    count: int
+    places: int
     beds: tuple[Id, ...]
 
 
@@ -81,7 +80,7 @@ def place_many(
     *,
     rules: Rules = ANYHOW,
     beds: Mapping[Id, Sequence[Id]] | None = None,
-    make_id: IdMaker = new_id,
+    make_id: IdMaker | None = None,
 ) -> PlacedMany:
     """Return places for batches in the phases they have none for yet.
 
@@ -91,7 +90,7 @@ def place_many(
     refused. All placements of the farm stay as they are. The forecast must know the batches.
     """
     lots = sorted(_lots(batches, farm, forecast, rules, beds or {}), key=attrgetter("start"))
-    return _Packing(farm, forecast, rules=rules, make_id=make_id).packed(lots)
+    return _Packing(farm, forecast, rules=rules, make_id=make_id or ManyIds()).packed(lots)
 
 
 def _lots(
@@ -118,7 +117,7 @@ def _lots(
             if home is None:
                 continue
             count = seeds if phase is Phase.NURSERY else batch.plants
-            yield Lot(batch=batch, phase=phase, start=start, end=end, count=count, beds=home)
+            yield Lot(batch, phase, start, end, count, home)
 
 
 class _Homes:
@@ -199,16 +198,16 @@ class _Packing:
 
     def _placed(self, lot: Lot) -> list[Placement]:
         for bed in lot.beds:
-            pieces = self._at(bed, lot.start).take(lot.count, lot.end)
+            pieces = self._at(bed, lot.start).take(lot.places, lot.end)
             if pieces:
                 return self._held(lot, bed, pieces)
         if len(lot.beds) < 2 or not self._rules.split_allowed:
             return []
         free = {bed: self._at(bed, lot.start).free(lot.end) for bed in lot.beds}
-        if sum(free.values()) < lot.count:
+        if sum(free.values()) < lot.places:
             return []
         found: list[Placement] = []
-        left = lot.count
+        left = lot.places
         for bed, room in free.items():
             part = min(left, room)
             if part:
@@ -236,13 +235,13 @@ class _Packing:
     def _refusal(self, lot: Lot, free: int) -> Refusal:
         if not lot.beds:
             bed = self._beds[lot.batch.bed].name if lot.batch.bed != NO_ID else ""
-            return Refusal(kind=RefusalKind.WRONG_BED, batch=lot.batch.id, bed=bed, needed=lot.count)
+            return Refusal(kind=RefusalKind.WRONG_BED, batch=lot.batch.id, bed=bed, needed=lot.places)
         return full_refusal(
             self._standing,
             batch=lot.batch.id,
             beds=tuple(self._beds[bed] for bed in lot.beds),
             days=(lot.start, lot.end),
-            needed=lot.count,
+            needed=lot.places,
             free=free,
         )
 

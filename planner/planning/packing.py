@@ -56,10 +56,6 @@ class _Shelf:
         self.runs: list[Run] = []
         self.free = 0
 
-    def put(self, run: Run) -> None:
-        put_back(self.runs, run)
-        self.free += run[1]
-
     def take(self, count: int) -> list[Run]:
         used = smallest_runs(self.runs, count)
         for run in used:
@@ -86,6 +82,7 @@ class BedFilling:
         self._coming: dict[int, list[Piece]] = {}
         self._days: list[int] = []
         self._lasting = 0
+        self._day = -FOREVER - 1
         self.used: set[int] = set()
         held = _by_unit(fixed)
         self._closed = [unit for unit in range(units, 0, -1) if unit not in held]
@@ -97,10 +94,11 @@ class BedFilling:
 
     def advance(self, day: int) -> None:
         """Take back what is free again on a day, and forget what a fixed hold has begun to take."""
+        if day <= self._day:
+            return
+        self._day = day
         while self._days and self._days[0] <= day:
-            for piece in self._coming.pop(heappop(self._days)):
-                if piece.until > day:
-                    self._put(piece)
+            self._put([piece for piece in self._coming.pop(heappop(self._days)) if piece.until > day])
         while self._waited and self._waited[0][0] <= day:
             del self._shelves[self._waited.pop(0)]
 
@@ -114,6 +112,8 @@ class BedFilling:
     def free(self, until: int) -> int:
         """Return how many places are free now and stay so up to the day before `until`."""
         lasting = self._lasting + len(self._closed) * self._places
+        if not self._waited:
+            return lasting
         return lasting + sum([self._shelves[key].free for key in self._waited_from(until)])
 
     def _waited_from(self, until: int) -> list[tuple[int, int]]:
@@ -155,8 +155,8 @@ class BedFilling:
         return -self._shelves[key].free, key
 
     def _open(self, units: int) -> None:
-        for _ in range(min(units, len(self._closed))):
-            self._put(Piece(self._closed.pop(), 1, self._places, FOREVER))
+        opened = [self._closed.pop() for _ in range(min(units, len(self._closed)))]
+        self._put([Piece(unit, 1, self._places, FOREVER) for unit in opened])
 
     def _from_lasting(self, count: int) -> Iterator[tuple[tuple[int, int], int]]:
         """Yield the unit that is just enough, else the emptiest ones and then one for the rest."""
@@ -192,17 +192,22 @@ class BedFilling:
             count -= part
         return chosen
 
-    def _put(self, piece: Piece) -> None:
-        key = piece.until, piece.unit
-        shelf = self._shelves.get(key)
-        if shelf is None:
-            shelf = self._shelves[key] = _Shelf()
-            if piece.until != FOREVER:
-                insort(self._waited, key)
-        before = shelf.free
-        shelf.put((piece.first, piece.size))
-        if piece.until == FOREVER:
-            self._resize(piece.unit, before, shelf.free)
+    def _put(self, pieces: Iterable[Piece]) -> None:
+        """Lay free places on their shelves; the order by size is set right once for each shelf."""
+        before: dict[int, int] = {}
+        for unit, first, size, until in pieces:
+            key = until, unit
+            shelf = self._shelves.get(key)
+            if shelf is None:
+                shelf = self._shelves[key] = _Shelf()
+                if until != FOREVER:
+                    insort(self._waited, key)
+            if until == FOREVER:
+                before.setdefault(unit, shelf.free)
+            put_back(shelf.runs, (first, size))
+            shelf.free += size
+        for unit, free in before.items():
+            self._resize(unit, free, self._shelves[FOREVER, unit].free)
 
     def _taken(self, key: tuple[int, int], count: int) -> list[Piece]:
         until, unit = key
