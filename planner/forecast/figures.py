@@ -11,7 +11,7 @@ from planner.farm.species import ELEMENTS
 from planner.forecast.values import Floats
 
 _PROTEIN_PER_NITROGEN = "coefficient/feed_split/protein_per_nitrogen"
-_EXCRETED = "coefficient/feed_split/feed_nitrogen_excreted_share"
+_DISSOLVING = "coefficient/feed_split/dissolving_share_where_gas_was_found"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,7 +21,7 @@ class SupplyFigures:
     protein_per_nitrogen: float
     solids_share: Floats
     gas_loss_share: Floats
-    excreted_share: float
+    dissolving_share: float
     top_up_share_per_day: float
 
 
@@ -47,7 +47,7 @@ def supply_figures(catalogue: Catalogue) -> SupplyFigures:
         protein_per_nitrogen=catalogue.figure(_PROTEIN_PER_NITROGEN).value,
         solids_share=_by_element(catalogue, "solids_share"),
         gas_loss_share=_by_element(catalogue, "gas_loss_share"),
-        excreted_share=catalogue.figure(_EXCRETED).value,
+        dissolving_share=catalogue.figure(_DISSOLVING).value,
         top_up_share_per_day=catalogue.figure("loop/top_up_share_per_day").value,
     )
 

@@ -71,10 +71,10 @@ def body_contents(species: FishSpecies) -> Floats:
 def gas_share_of_dissolved(figures: SupplyFigures) -> Floats:
     """Return the share of what dissolves that is lost as gas [g/g], shape (element,).
 
-    The published share is of the feed, in systems whose fish excrete the usual share of it; fish that
-    keep more leave less to lose.
+    The published share is of the feed, in systems where so much of it dissolved; fish that keep more
+    leave less to lose.
     """
-    return np.minimum(figures.gas_loss_share / figures.excreted_share, 1.0)
+    return np.minimum(figures.gas_loss_share / figures.dissolving_share, 1.0)
 
 
 def feed_fate(fed: Sequence[FedGroup], *, figures: SupplyFigures, ruler: Ruler) -> FeedFate:

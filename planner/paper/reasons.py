@@ -90,7 +90,7 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     Formula.KEPT_IN_FISH: "gain, times body content, less what this feed cannot give",
     Formula.KEPT_IN_FISH_IRON: "gain, times body content, less what this feed cannot give",
     Formula.LOST_AS_GAS: "what neither solids nor fish keep, times the share lost as gas over the share "
-    "usually excreted, less what is not there to lose",
+    "that dissolved where it was found, less what is not there to lose",
     Formula.TOP_UP: "make-up water, times what a litre brings, times days",
     Formula.TOP_UP_LITRES: "water of the loop, times the usual share a day",
     Formula.DOSE: "grams of a dose, times the share of the element, times doses that count in the week",

@@ -52,7 +52,7 @@ class Formula(Enum):
     IN_SOLIDS = "in_feed_g × solids_share"
     KEPT_IN_FISH = "gain_g × body_content / 1000 - capped_g"
     KEPT_IN_FISH_IRON = "gain_g × body_content / 1 000 000 - capped_g"
-    LOST_AS_GAS = "(in_feed_g - in_solids_g - kept_in_fish_g) × gas_loss_share / excreted_share - capped_g"
+    LOST_AS_GAS = "(in_feed_g - in_solids_g - kept_in_fish_g) × gas_loss_share / dissolving_share - capped_g"
     TOP_UP = "litres_per_day × mg_per_l × days / 1000"
     TOP_UP_LITRES = "water_l × top_up_share_per_day"
     DOSE = "grams × element_share × doses_in_week"
@@ -141,7 +141,7 @@ _ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.LOST_AS_GAS: lambda of: (
         (of["in_feed_g"] - of["in_solids_g"] - of["kept_in_fish_g"])
         * of["gas_loss_share"]
-        / of["excreted_share"]
+        / of["dissolving_share"]
         - of["capped_g"]
     ),
     Formula.TOP_UP: lambda of: of["litres_per_day"] * of["mg_per_l"] * of["days"] / _PER_THOUSAND,

@@ -26,7 +26,7 @@ _PER_THOUSAND: Final = 1000.0
 _PER_MILLION: Final = 1_000_000.0
 _NOTHING_G: Final = 1e-9
 _GAS_PATH: Final = "element/{}/gas_loss_share"
-_EXCRETED_PATH: Final = "coefficient/feed_split/feed_nitrogen_excreted_share"
+_DISSOLVING_PATH: Final = "coefficient/feed_split/dissolving_share_where_gas_was_found"
 
 
 def why_supply(ground: Ground, loop: LoopForecast, week: int, element: int) -> Explanation:
@@ -187,8 +187,8 @@ def _gas(
     loop, share = loop_of(ground, group), ground.figure("gas_loss_share", _GAS_PATH.format(ELEMENTS[element]))
     if element == _NITROGEN and loop.gas_loss_share is not None:
         share = entered("gas_loss_share", loop.gas_loss_share, "1", loop.name)
-    excreted = ground.figure("excreted_share", _EXCRETED_PATH)
-    capped = (content - solids - fish) * share.value / excreted.value - value
+    dissolving = ground.figure("dissolving_share", _DISSOLVING_PATH)
+    capped = (content - solids - fish) * share.value / dissolving.value - value
     return Explanation(
         title="element lost as gas",
         about=group.name,
@@ -200,7 +200,7 @@ def _gas(
             worked("in_solids_g", solids, "g"),
             worked("kept_in_fish_g", fish, "g"),
             share,
-            excreted,
+            dissolving,
             worked("capped_g", capped, "g"),
         ),
         notes=_capped_note(capped),
