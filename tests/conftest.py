@@ -38,8 +38,35 @@ def pytest_report_header() -> str:
     return f"screen: {os.environ['QT_QPA_PLATFORM']}; hash seed: {seed}; in CI: {IN_CI}{left_out}"
 
 
+SLOW = (
+    "actions/test_state_machine.py",
+    "cli/",
+    "desk/",
+    "end_to_end/",
+    "farm/test_changes.py",
+    "forecast/chances/",
+    "forecast/ranges/",
+    "forecast/test_pools.py",
+    "forecast/test_solids.py",
+    "forecast/water/test_bases.py",
+    "forecast/why/",
+    "guard/",
+    "paper/",
+    "planning/",
+    "published/test_verify.py",
+    "store/test_farm_store.py",
+    "store/text/test_hostile.py",
+    "store/text/test_lines.py",
+    "store/text/test_round_trip.py",
+)
+"""Folders and files that the fast set (`-m "not slow"`) leaves out."""
+
+
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
-    """Leave the tests of a real window to the run that has one (run.py test makes it)."""
+    """Mark what is slow, and leave the tests of a real window to the run that has one (run.py makes it)."""
+    for item in items:
+        if any(f"tests/{path}" in item.nodeid for path in SLOW):
+            item.add_marker(pytest.mark.slow)
     if os.environ["QT_QPA_PLATFORM"] == "xcb":
         return
     needs_screen = [item for item in items if item.get_closest_marker("x11")]
