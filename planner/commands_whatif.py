@@ -32,6 +32,7 @@ _PRICED: Final = {
     "seed": "seed_per_thousand",
 }
 _SHOWN_DIFFERENCES: Final = 12
+_PLACEMENT: Final = "placement"
 
 
 # --- compare -----------------------------------------------------------------------------------------
@@ -107,13 +108,22 @@ def _comparison_lines(found: Comparison, ruler: Ruler) -> Iterator[str]:
     for number, column in enumerate(found.columns):
         yield f"{column.name}"
         yield from _column_lines(column, ruler)
-        differences = found.differences(number)
-        for one in differences[:_SHOWN_DIFFERENCES]:
-            yield f"  {_difference_words(one)}"
-        if len(differences) > _SHOWN_DIFFERENCES:
-            yield f"  and {len(differences) - _SHOWN_DIFFERENCES} more differences"
-        if number and not differences:
-            yield "  no difference"
+        if number:
+            yield from _differences_lines(found.differences(number))
+
+
+def _differences_lines(differences: Sequence[Difference]) -> Iterator[str]:
+    """Yield what differs; places that moved along are only counted."""
+    told = [one for one in differences if one.kind != _PLACEMENT]
+    for one in told[:_SHOWN_DIFFERENCES]:
+        yield f"  {_difference_words(one)}"
+    if len(told) > _SHOWN_DIFFERENCES:
+        yield f"  and {len(told) - _SHOWN_DIFFERENCES} more differences"
+    moved = len(differences) - len(told)
+    if moved:
+        yield f"  {moved} run{'' if moved == 1 else 's'} of places differ"
+    if not differences:
+        yield "  no difference"
 
 
 def _column_lines(column: Column, ruler: Ruler) -> Iterator[str]:

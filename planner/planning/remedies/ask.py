@@ -45,13 +45,15 @@ def remedies(
 
     Each is of another kind, and each makes the flagged matter better on a forecast of the changed farm;
     of several of a kind the one that leaves least of it, then the one that loses least harvest. Nothing
-    before `today`, or else the plan, is changed. No remedy makes a farm faulty, a tank fuller than its
-    limit that was not, or feeds fish above what they eat.
+    before `today`, or else the plan, is changed, and what lies wholly before it has no remedies. No
+    remedy makes a farm faulty, a tank fuller than its limit that was not, or feeds fish above what they eat.
     """
     makers = _MAKERS.get(flag.kind, ())
     if not makers:
         return ()
     case = _case(farm, forecaster, flag, today)
+    if case.last_on < case.from_on:
+        return ()
     judge = _Judge(case)
     best: dict[RemedyKind, Remedy] = {}
     for make in makers:

@@ -62,6 +62,7 @@ def _money(money: Money) -> Data:
 
 def _difference(one: Difference) -> Data:
     return {
+        "kind": one.kind,
         "where": one.where,
         "what": one.what,
         "fields": [{"field": name, "before": before, "after": after} for name, before, after in one.fields],

@@ -127,8 +127,9 @@ def changes_between(base: Farm, other: Farm) -> tuple[Change, ...]:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Difference:
-    """One thing that a scenario adds, takes out or alters, and which of its fields."""
+    """One thing that a scenario adds, takes out or alters: the word for its kind, and which of its fields."""
 
+    kind: str
     where: str
     what: str
     fields: tuple[tuple[str, str, str], ...] = ()
@@ -139,7 +140,9 @@ def differences(changes: tuple[Change, ...]) -> tuple[Difference, ...]:
     found = []
     for change in changes:
         what = "taken out" if change.after is None else "added" if change.before is None else "altered"
-        found.append(Difference(where=where_of(change.thing), what=what, fields=_fields(change)))
+        found.append(
+            Difference(kind=change.word, where=where_of(change.thing), what=what, fields=_fields(change))
+        )
     return tuple(found)
 
 

@@ -26,6 +26,9 @@ from planner.planning.stocking.wish import StockingWish, group_like, harvest_wei
 _MANY: Final = 1_000_000
 """Fish in the trial cohort: so many that whole fish are as good as shares of them."""
 
+_LOOKED_AT_WEEKS: Final = (104, 520)
+"""Weeks in which fish should get to their harvest weight; most do in the first span."""
+
 WaterOf = Callable[[date, int], Floats | None]
 """Water temperatures of so many days from a date on [°C], None when not known."""
 
@@ -40,7 +43,7 @@ class Take:
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class CohortCurve:
-    """A cohort by day of the ruler, for one fish stocked; `ends_on` None when not ready within it."""
+    """A cohort by day of the ruler, for one fish stocked; `ends_on` None when it never gets ready."""
 
     stocked_on: date
     takes: tuple[Take, ...]
@@ -73,14 +76,16 @@ class Cohorts:
         return round(self._species.purge_days)
 
     def ready_days(self, stocked_on: date) -> int | None:
-        """Return the days from stocking until fish have their harvest weight, None beyond the ruler."""
+        """Return the days from stocking until fish have their harvest weight, None within ten years."""
         if stocked_on not in self._ready:
-            walk = self._walk(stocked_on, ())
-            first = max(self._ruler.day_of(stocked_on), 0)
-            heavy = (walk.weight_g[first:] >= self._harvest_g).nonzero()[0]
-            before = first - self._ruler.day_of(stocked_on)
-            self._ready[stocked_on] = int(heavy[0]) + before if heavy.size else None
+            spans = (self._ready_within(stocked_on, weeks) for weeks in _LOOKED_AT_WEEKS)
+            self._ready[stocked_on] = next((days for days in spans if days is not None), None)
         return self._ready[stocked_on]
+
+    def _ready_within(self, stocked_on: date, weeks: int) -> int | None:
+        walk = self._walk(stocked_on, (), ruler=Ruler(start_on=stocked_on, weeks=weeks))
+        heavy = (walk.weight_g >= self._harvest_g).nonzero()[0]
+        return int(heavy[0]) if heavy.size else None
 
     def life_weeks(self, stocked_on: date, *, share: float, apart_weeks: int) -> int | None:
         """Return the whole weeks from stocking to the last harvest."""
@@ -97,7 +102,7 @@ class Cohorts:
         key = (stocked_on, share, apart_weeks)
         if key not in self._curves:
             takes = self._takes(stocked_on, share=share, apart_weeks=apart_weeks)
-            walk = self._walk(stocked_on, takes)
+            walk = self._walk(stocked_on, takes, ruler=self._ruler)
             self._curves[key] = CohortCurve(
                 stocked_on=stocked_on,
                 takes=takes,
@@ -115,8 +120,8 @@ class Cohorts:
         before = [last - timedelta(weeks=apart_weeks * back) for back in range(parts, 0, -1)]
         return (*(Take(on=on, share=share) for on in before), Take(on=last, share=None))
 
-    def _walk(self, stocked_on: date, takes: tuple[Take, ...]) -> GroupForecast:
-        days = max((self._ruler.date_of(self._ruler.days) - stocked_on).days, 0)
+    def _walk(self, stocked_on: date, takes: tuple[Take, ...], *, ruler: Ruler) -> GroupForecast:
+        days = max((ruler.date_of(ruler.days) - stocked_on).days, 0)
         group = group_like(
             self._wish, key=id_from("trial"), name="trial", tank=NO_ID, on=stocked_on, count=_MANY
         )
@@ -126,7 +131,7 @@ class Cohorts:
             species=self._species,
             water_c=self._water_of(stocked_on, days),
             ration=self._ration,
-            ruler=self._ruler,
+            ruler=ruler,
         )
 
 

@@ -111,8 +111,7 @@ class _Task:
 
     def _longest_weeks(self) -> int:
         """Return the longest life of a group among some days of the first year."""
-        ruler = Ruler(start_on=ruler_of(self._farm).start_on, weeks=_LONGEST_WEEKS)
-        cohorts, lives = self._cohorts_over(ruler), []
+        cohorts, lives = self._cohorts_over(ruler_of(self._farm)), []
         for on in self._probes():
             for groups in self._wish.groups:
                 for share in self._wish.shares:
@@ -134,7 +133,8 @@ class _Task:
 
     def rhythm(self, groups: int, share: float) -> Rhythm:
         """Return the rhythm of a way, by the growth of the group stocked first."""
-        return self._rhythm_on(self._cohorts, self._wish.dates[0], groups, share)
+        first_on = self._chains.on_or_after(self._start_on) or self._wish.dates[0]
+        return self._rhythm_on(self._cohorts, first_on, groups, share)
 
     def _longer_farm(self, longest: int) -> tuple[Ruler, Farm]:
         start = ruler_of(self._farm)

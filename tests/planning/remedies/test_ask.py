@@ -228,6 +228,12 @@ def test_that_nothing_before_today_is_changed(means):
                     assert on is None or on >= today, remedy.change_set.title
 
 
+def test_that_weeks_gone_by_have_no_remedies(means):
+    farm = hungry_farm()
+    flag = flag_of(farm, means.forecaster, FlagKind.SHORT_SUPPLY)
+    assert remedies(farm, means.forecaster, flag, today=flag.until_on + timedelta(days=1)) == ()
+
+
 def test_that_locked_batches_are_left_alone(means):
     free = hungry_farm()
     farm = dataclasses.replace(

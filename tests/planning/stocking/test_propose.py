@@ -16,7 +16,7 @@ from planner.farm.checks import farm_faults
 from planner.farm.faults import FarmFaultError
 from planner.forecast.engine import Forecaster
 from planner.planning.stocking.model import score_of
-from planner.planning.stocking.need import FeedNeed
+from planner.planning.stocking.need import FeedNeed, need_by_ratio
 from planner.planning.stocking.options import Search
 from planner.planning.stocking.propose import stocking_table
 from planner.planning.stocking.wish import dates_every
@@ -208,6 +208,25 @@ def test_that_a_wish_that_makes_no_sense_is_refused_by_its_field(means, tilapia,
 def test_that_a_loop_without_plants_asks_for_an_area(means, tilapia):
     with pytest.raises(FarmFaultError, match="nothing is planted"):
         stocking_table(raft_farm(), means.forecaster, raft_wish(tilapia))
+
+
+@settings(max_examples=6, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(
+    st.integers(1, 7),
+    st.sampled_from([1.0, 0.7, 0.5, 0.3]),
+    st.floats(2.0, 80.0),
+    st.integers(1, 4),
+    st.floats(20.0, 400.0),
+)
+def test_that_any_way_keeps_to_the_tanks_and_can_be_undone(means, tilapia, groups, share, limit, tanks, area):
+    farm = raft_farm(tanks=tanks)
+    wish = raft_wish(tilapia, groups=(groups,), shares=(share,), density_limit_kg_per_m3=limit)
+    need = need_by_ratio(area, band=(60.0, 100.0), weeks=52)
+    for option in stocking_table(farm, means.forecaster, wish, need=need, search=Search(rounds=10)).options:
+        # A fish more in each tank than its exact share is all that rounding may add.
+        assert option.peak_density_kg_per_m3 <= limit + groups * HARVEST_G / 7800.0
+        assert 0.0 <= option.inside_share <= 1.0
+        assert applied(applied(farm, option.change_set), option.change_set.turned()) == farm
 
 
 @settings(max_examples=60, suppress_health_check=[HealthCheck.function_scoped_fixture])
