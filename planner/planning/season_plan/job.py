@@ -32,7 +32,8 @@ _TOTAL: Final = 100
 _READ, _BOUNDED, _SEARCHED = 10, 30, 90
 _ROUNDS_WITHOUT_CLOCK: Final = 2000
 _STEPS_A_LOOK: Final = 10
-_PROVEN: Final = 1e-9
+_PROVEN: Final = 1e-6
+"""Gap below which a plan counts as the best: what the solver itself can tell apart."""
 
 
 class PlanStep(Enum):

@@ -18,8 +18,8 @@ _LOOKED_AT: Final = 3
 """How many of the most hopeful columns are reckoned exactly before the search looks elsewhere."""
 _REACH_WEEKS: Final = 6
 """How far from a sowing a lot of it is tried, before or after."""
-_SINGLE_STEPS: Final = 50
-_TEARS: Final = 50
+_SINGLE_STEPS: Final = 10
+_TEARS: Final = 90
 """How many steps of each sort are taken by turns."""
 _MOST_TORN_OUT: Final = 6
 """How many lots are taken out at once when single steps help no more."""

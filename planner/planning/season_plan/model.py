@@ -47,7 +47,8 @@ def build_model(farm: Farm, forecaster: Forecaster, options: PlanOptions) -> Sea
     full = found.table.ripe >= _FULL_SIZE
     picks = picks_of(found, np.arange(len(trials)), frame.span)
     rows = np.flatnonzero(full & (np.diff(picks.start) > 0))
-    columns, room = _columns(frame, [trials[row] for row in rows.tolist()], found, rows)
+    kept = [trials[row] for row in rows.tolist()]
+    columns, room = _columns(frame, kept, found, rows, picks=picks.taken(rows))
     return SeasonModel(
         ruler=frame.ruler,
         from_on=frame.from_on,
@@ -74,7 +75,9 @@ def _too_slow(trials: Sequence[Trial]) -> tuple[TooSlow, ...]:
     )
 
 
-def _columns(frame: Frame, trials: Sequence[Trial], found: Tried, rows: Ints) -> tuple[Columns, Rows]:
+def _columns(
+    frame: Frame, trials: Sequence[Trial], found: Tried, rows: Ints, *, picks: Sparse
+) -> tuple[Columns, Rows]:
     ground = np.asarray([trial.ground for trial in trials], dtype=np.int64)
     loop = np.asarray([each.loop for each in frame.grounds], dtype=np.int64)[ground]
     numbers = {key: number for number, key in enumerate(frame.crops)}
@@ -93,7 +96,7 @@ def _columns(frame: Frame, trials: Sequence[Trial], found: Tried, rows: Ints) ->
         bed_last=beds.last,
         nursery_first=cells.first,
         nursery_last=cells.last,
-        picks=picks_of(found, rows, frame.span),
+        picks=picks,
         formed=formed_of(found, rows, frame.span, forecaster=frame.forecaster),
         work=_work(frame, found, rows),
     )

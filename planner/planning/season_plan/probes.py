@@ -6,7 +6,7 @@ The forecast stays the only one to know how plants grow; nothing here knows a st
 from __future__ import annotations
 
 import dataclasses
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Final
@@ -21,7 +21,7 @@ from planner.forecast.engine import Forecaster
 from planner.forecast.formed import formed_per_plant
 from planner.forecast.profiles import Profile, picks_by_day
 from planner.forecast.values import BatchTable, Forecast, Ruler
-from planner.planning.season_plan.values import Floats, Ground, Ints, Nursery, Sparse, summed_at
+from planner.planning.season_plan.values import Floats, Ground, Ints, Nursery, Sparse
 
 _MANY_PLANTS: Final = 1_000_000
 """Plants of a trial batch, so many that the seeds for one of them come out unrounded."""
@@ -145,23 +145,34 @@ class WeekSpan:
 
 def picks_of(found: Tried, rows: Ints, span: WeekSpan) -> Sparse:
     """Return the share of a plant harvested by week, for the rows asked for."""
-    return _by_week(_picks(found, rows), span)
+    return _picked(found, rows, span, visits=False)
 
 
 def visits_of(found: Tried, rows: Ints, span: WeekSpan) -> Sparse:
     """Return how often a plant is picked from by week."""
-    return _by_week(((days, (shares > 0).astype(np.float64)) for days, shares in _picks(found, rows)), span)
+    return _picked(found, rows, span, visits=True)
 
 
-def _picks(found: Tried, rows: Ints) -> list[tuple[Ints, Floats]]:
-    """Return days and shares of each row's picks; size at picking is counted in, as the forecast does."""
-    table = found.table
-    picks = []
-    for row in rows.tolist():
-        profile = found.profile(row)
+def _picked(found: Tried, rows: Ints, span: WeekSpan, *, visits: bool) -> Sparse:
+    """Return sums by week over the days of picking of each row."""
+    dense = np.zeros((rows.size, span.count))
+    first_day = found.table.ends[rows, _BED]
+    for number in np.unique(found.table.profile[rows]).tolist():
+        profile = found.profiles[number]
+        own = np.flatnonzero(found.table.profile[rows] == number)
         shares = picks_by_day(profile) * profile.bed_survival_share
-        picks.append((np.arange(shares.size) + int(table.ends[row, _BED]), shares))
-    return picks
+        for after in np.flatnonzero(shares).tolist():
+            week = (first_day[own] + after) // DAYS_PER_WEEK - span.first
+            inside = (week >= 0) & (week < span.count)
+            dense[own[inside], week[inside]] += 1.0 if visits else shares[after]
+    return _packed_rows(dense)
+
+
+def _packed_rows(dense: Floats) -> Sparse:
+    row, week = np.nonzero(dense)
+    start = np.zeros(dense.shape[0] + 1, dtype=np.int64)
+    start[1:] = np.cumsum(np.bincount(row, minlength=dense.shape[0]))
+    return Sparse(start=start, week=week.astype(np.int64), value=dense[row, week])
 
 
 _BED: Final = 3
@@ -169,7 +180,11 @@ _BED: Final = 3
 
 def once(days: Ints, span: WeekSpan) -> Sparse:
     """Return 1 in the week of a day, for each of many days."""
-    return _by_week(((np.asarray([day]), np.ones(1)) for day in days.tolist()), span)
+    week = days // DAYS_PER_WEEK - span.first
+    inside = (week >= 0) & (week < span.count)
+    start = np.zeros(days.size + 1, dtype=np.int64)
+    start[1:] = np.cumsum(inside)
+    return Sparse(start=start, week=week[inside], value=np.ones(int(inside.sum())))
 
 
 def formed_of(found: Tried, rows: Ints, span: WeekSpan, *, forecaster: Forecaster) -> Sparse:
@@ -180,30 +195,13 @@ def formed_of(found: Tried, rows: Ints, span: WeekSpan, *, forecaster: Forecaste
         keys.setdefault(key, row)
     by_day = formed_per_plant(found.table, forecaster.paces, found.ruler, keys.values())
     place = {key: number for number, key in enumerate(keys)}
-    weekly = [span.clipped(days) for days in by_day]
+    weekly = np.asarray([span.clipped(days) for days in by_day]).reshape(len(keys), span.count)
+    weekly[weekly <= _NEXT_TO_NOTHING_G] = 0.0
     chosen = [
-        weekly[place[int(found.table.pace[row]), int(found.table.sow_day[row])]] for row in rows.tolist()
+        place[pace, day]
+        for pace, day in zip(found.table.pace[rows].tolist(), found.table.sow_day[rows].tolist(), strict=True)
     ]
-    return _packed([(np.flatnonzero(each > _NEXT_TO_NOTHING_G), each) for each in chosen])
-
-
-def _by_week(entries: Iterable[tuple[Ints, Floats]], span: WeekSpan) -> Sparse:
-    packed = []
-    for days, values in entries:
-        week = days // DAYS_PER_WEEK - span.first
-        inside = (week >= 0) & (week < span.count)
-        sums = summed_at(week[inside], values[inside], size=span.count)
-        packed.append((np.flatnonzero(sums), sums))
-    return _packed(packed)
-
-
-def _packed(columns: Sequence[tuple[Ints, Floats]]) -> Sparse:
-    sizes = [weeks.size for weeks, _ in columns]
-    start = np.zeros(len(columns) + 1, dtype=np.int64)
-    start[1:] = np.cumsum(sizes)
-    weeks = np.concatenate([weeks for weeks, _ in columns]) if columns else np.zeros(0, dtype=np.int64)
-    values = np.concatenate([values[weeks] for weeks, values in columns]) if columns else np.zeros(0)
-    return Sparse(start=start, week=weeks.astype(np.int64), value=values.astype(np.float64))
+    return _packed_rows(weekly).taken(np.asarray(chosen, dtype=np.int64))
 
 
 def summed(parts: Sequence[tuple[float, Sparse]], *, weeks: int) -> Sparse:
@@ -212,4 +210,4 @@ def summed(parts: Sequence[tuple[float, Sparse]], *, weeks: int) -> Sparse:
     dense = np.zeros((count, weeks))
     for weight, part in parts:
         np.add.at(dense, (part.column, part.week), weight * part.value)
-    return _packed([(np.flatnonzero(row), row) for row in dense])
+    return _packed_rows(dense)

@@ -95,11 +95,17 @@ class Tally:
             [number for number, line in enumerate(model.lines) if line.crop == crop]
             for crop in range(len(model.crops))
         ]
-        self._flat = _Flat(model)
+        self._flat_kept: _Flat | None = None
         self._stale = set(range(len(model.crops)))
         self._harvest_gain = np.zeros(columns.count)
         self._element_gain = np.zeros(columns.count)
         self._price = np.zeros(0)
+
+    @property
+    def _flat(self) -> _Flat:
+        if self._flat_kept is None:
+            self._flat_kept = _Flat(self.model)
+        return self._flat_kept
 
     @property
     def plants(self) -> Ints:

@@ -43,6 +43,14 @@ class Sparse:
         span = slice(int(self.start[column]), int(self.start[column + 1]))
         return self.week[span], self.value[span]
 
+    def taken(self, columns: Ints) -> Sparse:
+        """Return the matrix of some of the columns."""
+        sizes = np.diff(self.start)[columns]
+        start = np.zeros(columns.size + 1, dtype=np.int64)
+        start[1:] = np.cumsum(sizes)
+        inside = np.repeat(self.start[columns] - start[:-1], sizes) + np.arange(int(start[-1]))
+        return Sparse(start=start, week=self.week[inside], value=self.value[inside])
+
     @property
     def column(self) -> Ints:
         """The column each number belongs to."""
