@@ -43,9 +43,9 @@ def remedies(
 ) -> tuple[Remedy, ...]:
     """Return up to five repairs of what a flag warns of, the cheapest first; none for other flags.
 
-    Each is of another kind, and each makes the flagged matter better on a forecast of the changed farm;
-    of several of a kind the one that leaves least of it, then the one that loses least harvest. Nothing
-    before `today`, or else the plan, is changed, and what lies wholly before it has no remedies. No
+    Each is of another kind, and each makes the flagged matter better on a forecast of the changed farm; of
+    several of a kind the one that leaves least of it, then loses least harvest, then changes feed least.
+    Nothing before `today`, or else the plan, is changed, and what lies wholly before it has no remedies. No
     remedy makes a farm faulty, a tank fuller than its limit that was not, or feeds fish above what they eat.
     """
     makers = _MAKERS.get(flag.kind, ())
@@ -150,8 +150,10 @@ def _too_full(forecast: Forecast) -> frozenset[str]:
     return frozenset(flag.about for flag in forecast.flags if flag.kind is FlagKind.DENSITY)
 
 
-def _merit(remedy: Remedy) -> tuple[float, float]:
-    return remedy.severity_after, -remedy.harvest_change_g
+def _merit(remedy: Remedy) -> tuple[float, float, float]:
+    """Return what is left of the matter, harvest lost, and how much the feed changes, in whole grams."""
+    feed_g = abs(remedy.after.feed_g - remedy.before.feed_g)
+    return remedy.severity_after, float(-round(remedy.harvest_change_g)), float(round(feed_g))
 
 
 def _few(found: Sequence[Remedy]) -> tuple[Remedy, ...]:

@@ -10,7 +10,7 @@ from planner.farm.fish import Feeding, FishEvent, FishEventKind
 from planner.farm.ids import id_from
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Flag, FlagKind
-from tests.farms import MONDAY, RAFT, batch_of, farm_of, group_of, places_of
+from tests.farms import MONDAY, RAFT, SITE, batch_of, farm_of, group_of, places_of
 
 
 def week(number: int):
@@ -69,3 +69,26 @@ def crowded_farm() -> Farm:
         placements=tuple(places_of(batch, unit=n + 1) for n, batch in enumerate(standing)),
         settings=dataclasses.replace(farm_of().settings, plan_weeks=30),
     )
+
+
+def wave_farm() -> Farm:
+    """Two rafts of lettuce sown on one day, for fish that feed fewer; there is room on other days."""
+    wave = tuple(batch_of(f"LTB-{n}", sow_on=week(2), bed=RAFT.id) for n in range(2))
+    later = tuple(batch_of(f"LTB-{n}", sow_on=week(6 + n), bed=RAFT.id) for n in range(2, 4))
+    return farm_of(batches=(*wave, *later), fish_groups=(group_of(count=28, mean_weight_g=80.0),))
+
+
+def winter_farm() -> Farm:
+    """Basil sown in January under a cold, dark roof: it never gets to its size in time."""
+    cold = dataclasses.replace(
+        SITE,
+        latitude_deg=48.0,
+        air_c=(2.0, 3.0, 6.0, 10.0, 15.0, 18.0, 20.0, 19.0, 15.0, 10.0, 5.0, 2.0),
+        nursery_c=(18.0,) * 12,
+        radiation_mj_per_m2_d=(3.0, 6.0, 10.0, 15.0, 19.0, 21.0, 21.0, 18.0, 12.0, 7.0, 4.0, 2.5),
+    )
+    basil = batch_of(
+        "BAS-1", crop="basil", plants=9, bed=RAFT.id, bed_days=None, nursery_days=None, germination_days=None
+    )
+    settings = dataclasses.replace(farm_of().settings, plan_weeks=60)
+    return farm_of(sites=(cold,), batches=(basil,), settings=settings)

@@ -28,7 +28,9 @@ from tests.planning.remedies.cases import (
     harvest_of,
     hungry_farm,
     underfed_farm,
+    wave_farm,
     week,
+    winter_farm,
 )
 from tests.planning.stocking.farms import school_farm
 
@@ -38,6 +40,8 @@ CASES = {
     "falling": (falling_farm, FlagKind.FEED_FALLS),
     "full": (full_farm, FlagKind.DENSITY),
     "crowded": (crowded_farm, FlagKind.UNPLACED),
+    "wave": (wave_farm, FlagKind.SHORT_SUPPLY),
+    "winter": (winter_farm, FlagKind.GIVEN_UP),
 }
 
 
@@ -185,6 +189,21 @@ def test_that_ornamental_fish_are_never_harvested(means):
     found = kinds(remedies(farm, means.forecaster, flag))
     assert found
     assert not {RemedyKind.HARVEST_PART, RemedyKind.HARVEST_EARLIER} & set(found)
+
+
+def test_that_a_wave_of_sowings_is_spread_or_held_before_anything_is_bought(asked):
+    _, _, found = asked["wave"]
+    assert [remedy.kind for remedy in found[:2]] == [RemedyKind.SHIFT_SOWINGS, RemedyKind.HOLD_TRANSPLANTS]
+    assert all(remedy.repairs for remedy in found)
+    assert SideEffect.OLDER_SEEDLINGS in kinds(found)[RemedyKind.HOLD_TRANSPLANTS].side_effects
+
+
+def test_that_a_batch_too_slow_for_winter_is_sown_when_it_ripens(asked):
+    farm, _, found = asked["winter"]
+    remedy = kinds(found)[RemedyKind.SHIFT_SOWINGS]
+    assert remedy.repairs
+    assert remedy.harvest_change_g > 0.0
+    assert applied(farm, remedy.change_set).batches[0].sow_on > farm.batches[0].sow_on
 
 
 def test_that_a_batch_without_places_is_moved_or_thinned_until_it_fits(means, asked):
