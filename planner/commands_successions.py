@@ -78,7 +78,8 @@ def run_successions(parsed: argparse.Namespace) -> int:
     from planner.paper.plan_sentences import proposal_lines
     from planner.planning.plain import proposal_data
     from planner.planning.rhythm import WorkDays
-    from planner.planning.successions import SuccessionWish, propose
+    from planner.planning.succession_wish import SuccessionWish
+    from planner.planning.successions import propose
 
     if parsed.adopt is not None:
         check_name(parsed.adopt, FARM_SUFFIX, TEXT_SUFFIX)

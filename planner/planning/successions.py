@@ -8,15 +8,13 @@ left alone, and counts. Must know nothing of Qt, files or the clock.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field, replace
-from datetime import date
+from dataclasses import dataclass, replace
 from typing import Final
 
 import numpy as np
 
 from planner.farm.crops import Batch, TargetUnit
 from planner.farm.farm import DAYS_PER_WEEK, Farm
-from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.farm.fields import Id
 from planner.farm.ids import new_id
 from planner.farm.species import HarvestKind
@@ -25,35 +23,17 @@ from planner.forecast.values import Floats, Forecast
 from planner.planning.codes import Codes
 from planner.planning.cover import Margin, cover
 from planner.planning.grounds import Ground, grounds_for
-from planner.planning.many import Rules
 from planner.planning.outcome import G_PER_KG, Settling, proposal_of, supply_by_week
-from planner.planning.placement import IdMaker, Refusal
+from planner.planning.placement import IdMaker
 from planner.planning.proposal import Note, NoteKind, Proposal
-from planner.planning.rhythm import WorkDays
-from planner.planning.seeding import SeedWish
 from planner.planning.sowing_day import Choice, DayChooser, Need
+from planner.planning.succession_wish import SuccessionWish, check_wants
 from planner.planning.timing import Timer
 from planner.planning.wanted import Due, Order, Rhythm, RhythmOf, Want, dues_of, sowing_days, wants_of
 from planner.science.schedule import whole_up
 
 _NOISE: Final = 1e-9
-_TOGETHER: Final = Rules(keep_together=True)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SuccessionWish:
-    """How to plan: from which day on (the plan's first when not said), on which days, where, and how.
-
-    With `replace_old` unlocked batches of the wanted crops that are sown from that day on make way.
-    `beds` names the beds a crop may stand in; else it is every bed of a kind it grows in.
-    """
-
-    from_on: date | None = None
-    work: WorkDays = field(default_factory=WorkDays)
-    replace_old: bool = True
-    beds: Mapping[str, tuple[Id, ...]] = field(default_factory=dict)
-    rules: Rules = _TOGETHER
-    seeds: SeedWish = field(default_factory=SeedWish)
+_SMALLER_TRIES: Final = 3
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -78,32 +58,8 @@ def propose(
     """
     chosen = wish or SuccessionWish()
     wanted = wants_of(farm.targets) if wants is None else tuple(wants)
-    _check(wanted, forecaster.catalogue_for(farm).crops)
+    check_wants(wanted, forecaster.catalogue_for(farm).crops)
     return _Planning(farm, forecaster, wanted, chosen, make_id).proposal()
-
-
-def _check(wants: Iterable[Want], crops: Mapping[str, object]) -> None:
-    units: dict[str, TargetUnit] = {}
-    for want in wants:
-        if want.crop not in crops:
-            raise FarmFaultError((_fault("crop", want.crop, "a crop of the catalogue"),))
-        is_sowing = isinstance(want, Rhythm) and want.of is RhythmOf.SOWING
-        if not is_sowing and units.setdefault(want.crop, want.unit) is not want.unit:
-            raise FarmFaultError((_fault("unit", want.unit.value, f"one unit for all of {want.crop}"),))
-        amount = want.amount if isinstance(want, Order | Rhythm) else want.amount_per_week
-        if not amount > 0:
-            raise FarmFaultError((_fault("amount", f"{amount:g}", "above 0"),))
-
-
-def _fault(where: str, value: str, limit: str) -> Fault:
-    return Fault(
-        kind=FaultKind.OUT_OF_LIMITS,
-        where="successions",
-        field=where,
-        value=value,
-        limit=limit,
-        message=f'{where} is "{value}", but must be {limit}.',
-    )
 
 
 class _Planning:
@@ -125,7 +81,7 @@ class _Planning:
         self._from_on = wish.from_on or farm.settings.plan_from
         self._from_day = self._ruler.day_of(self._from_on)
         self._notes: list[Note] = []
-        planned = {want.crop for want in wants}
+        planned = {want.crop for want in wants if not isinstance(want, Order)}
         removed = [batch.id for batch in farm.batches if wish.replace_old and self._makes_way(batch, planned)]
         gone = frozenset(removed)
         self._removed = tuple(removed)
@@ -152,7 +108,7 @@ class _Planning:
         )
         grounds = self._grounds()
         needs = [need for crop in grounds for need in self._needs(crop, grounds[crop][0])]
-        without: list[tuple[Need, Refusal]] = []
+        without: list[Need] = []
         number = 0
         while needs:
             number += 1
@@ -164,10 +120,10 @@ class _Planning:
                 again = self._again(need, batch.crop, more[0]) if more else None
                 if again is None:
                     settling.refuse(batch, refusal)
-                    without.append((need, refusal))
+                    without.append(need)
                 else:
                     needs.append(again)
-        self._sow_less(settling, without)
+        self._sow_less(settling, without, grounds)
         self._note_poor_stands(settling)
         return proposal_of(
             settling,
@@ -179,20 +135,51 @@ class _Planning:
             notes=self._notes,
         )
 
-    def _sow_less(self, settling: Settling, without: Sequence[tuple[Need, Refusal]]) -> None:
-        """Put in as many plants as there is room for, where there is none for all of them."""
-        smaller = [
-            (need, replace(need, plants=need.plants * refusal.free // refusal.needed))
-            for need, refusal in without
-            if 0 < refusal.free < refusal.needed
-        ]
-        tried = [less for _, less in smaller if less.plants]
-        refused = {id(need) for need, _, _ in settling.settle(tried)} if tried else set()
-        for need, less in smaller:
-            if less.plants and id(less) not in refused:
-                day = need.choice.course.first_pick(need.choice.sow_day)
-                crop = need.choice.batch.crop
-                self._note(NoteKind.LESS, crop, day, wanted=float(need.plants), sown=float(less.plants))
+    def _sow_less(
+        self, settling: Settling, without: Sequence[Need], grounds: Mapping[str, tuple[Ground, ...]]
+    ) -> None:
+        """Put in as many plants as there is room for on any ground, where there is none for all of them."""
+        pending = [(need, need.plants) for need in without]
+        for _ in range(_SMALLER_TRIES):
+            room = dict.fromkeys(range(len(pending)), 0)
+            done: set[int] = set()
+            for number in range(max(map(len, grounds.values()), default=0)):
+                trial = self._trial(pending, done, grounds, number)
+                refused = {id(need): refusal for need, _, refusal in settling.settle(list(trial.values()))}
+                for place, need in trial.items():
+                    refusal = refused.get(id(need))
+                    if refusal is None:
+                        done.add(place)
+                        self._note_less(pending[place][0], need)
+                    else:
+                        room[place] = max(room[place], need.plants * refusal.free // max(refusal.needed, 1))
+            pending = [
+                (need, min(room[place], plants - 1))
+                for place, (need, plants) in enumerate(pending)
+                if place not in done and room[place] > 0 and plants > 1
+            ]
+
+    def _trial(
+        self,
+        pending: Sequence[tuple[Need, int]],
+        done: set[int],
+        grounds: Mapping[str, tuple[Ground, ...]],
+        number: int,
+    ) -> dict[int, Need]:
+        """Return what is tried on one ground, by its place among what is pending."""
+        found = {}
+        for place, (need, plants) in enumerate(pending):
+            crop = need.choice.batch.crop
+            if place not in done and number < len(grounds[crop]):
+                again = self._again(need, crop, grounds[crop][number])
+                if again is not None:
+                    found[place] = replace(again, plants=plants)
+        return found
+
+    def _note_less(self, need: Need, less: Need) -> None:
+        day = less.choice.course.first_pick(less.choice.sow_day)
+        figures = {"wanted": float(need.plants), "sown": float(less.plants)}
+        self._note(NoteKind.LESS, less.choice.batch.crop, day, **figures)
 
     def _note_poor_stands(self, settling: Settling) -> None:
         """Note crops that are sown on days so warm that few come up: how many sowings, and the worst."""
@@ -266,7 +253,12 @@ class _Planning:
                     yield Need(choice=choice, ground=ground, plants=whole_up(want.amount), wanted_day=None)
 
     def _given(self, crop: str, unit: TargetUnit) -> Floats:
-        """Return what stands anyway gives of a crop by week, as fit for sale."""
+        """Return what stands anyway gives of a crop by week, as fit for sale.
+
+        Of a crop that is only ordered nothing counts: what stands is taken to be promised already.
+        """
+        if all(isinstance(want, Order) for want in self._wants if want.crop == crop):
+            return np.zeros(self._ruler.weeks)
         return supply_by_week(self._standing, crop, unit, self._crops[crop].marketable_share)
 
     def _per_plant(self, choice: Choice, unit: TargetUnit) -> Floats:

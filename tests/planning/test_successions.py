@@ -25,7 +25,8 @@ from planner.forecast.occupancy import clashes, holds
 from planner.planning.proposal import NoteKind, steady_share
 from planner.planning.rhythm import WorkDays
 from planner.planning.seeding import SeedWish
-from planner.planning.successions import SuccessionWish, propose
+from planner.planning.succession_wish import SuccessionWish
+from planner.planning.successions import propose
 from planner.planning.wanted import Order, Rhythm, RhythmOf, Steady
 from tests.farms import MONDAY, NURSERY, RAFT, SITE, batch_of, farm_of, places_of
 
@@ -248,6 +249,28 @@ def test_that_an_order_is_ready_on_its_day_and_no_sooner_than_it_must():
     (sowing,) = proposal.sowings
     assert on - timedelta(days=2) <= sowing.first_pick_on <= on
     assert proposal.weeks[0].foreseen >= 80
+
+
+def test_that_an_order_alone_comes_on_top_of_what_is_planned():
+    farm = wet_farm(batches=(batch_of(sow_on=date(2027, 10, 25), bed=WIDE.id),))
+    order = Order(crop="lettuce-butterhead", amount=30, on=date(2027, 12, 20))
+    proposal = propose(farm, FORECASTER, [order])
+    assert proposal.removed == ()
+    assert proposal.weeks[0].foreseen >= 30
+    assert sum(batch.plants for batch in proposal.batches) > 30
+    with_target = propose(farm, FORECASTER, [order, steady()])
+    assert with_target.removed == (farm.batches[0].id,)
+
+
+def test_that_too_large_an_order_is_filled_as_far_as_any_bed_holds():
+    gravel = dataclasses.replace(RAFT, id=id_from("gravel"), name="Gravel", kind=BedKind.MEDIA, units=1)
+    farm = wet_farm(beds=(RAFT, gravel, BENCH))
+    order = Order(crop="pak-choi", amount=5000, on=date(2027, 12, 20))
+    proposal = propose(farm, FORECASTER, [order])
+    assert [batch.plants for batch in proposal.batches] == [RAFT.places]
+    (refused,) = proposal.refused
+    assert refused[1].short > 0
+    assert [note.kind for note in proposal.notes] == [NoteKind.LESS]
 
 
 def test_that_a_rhythm_of_harvests_is_ready_by_each_of_its_days():

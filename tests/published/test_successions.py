@@ -16,7 +16,8 @@ from planner.forecast.engine import Forecaster
 from planner.planning.cover import Margin, cover
 from planner.planning.proposal import Proposal
 from planner.planning.seeding import LossRule, SeedRule, SeedWish, plants_of, seeding_for
-from planner.planning.successions import SuccessionWish, propose
+from planner.planning.succession_wish import SuccessionWish
+from planner.planning.successions import propose
 from planner.planning.timing import Timer
 from planner.planning.wanted import Order, Steady, Want
 from planner.science.schedule import area_over_stages_m2, feed_for_area_g_per_day, sowings_for_window
