@@ -32,6 +32,7 @@ _TOTAL: Final = 100
 _READ, _BOUNDED, _SEARCHED = 10, 30, 90
 _ROUNDS_WITHOUT_CLOCK: Final = 2000
 _STEPS_A_LOOK: Final = 10
+_KEPT_BACK: Final = 0.05
 _PROVEN: Final = 1e-6
 """Gap below which a plan counts as the best: what the solver itself can tell apart."""
 
@@ -131,7 +132,7 @@ class PlanJob:
             most = _ROUNDS_WITHOUT_CLOCK
         for step, _ in enumerate(improve(tally, seed=options.seed)):
             if step % _STEPS_A_LOOK == 0:
-                gone = max((self._now() - start) / options.seconds, 0.0) if options.seconds else 1.0
+                gone = self._gone(start)
                 share = gone if most is None else step / max(most, 1)
                 self._offer(tally)
                 if share >= 1.0 or self._gap() <= _PROVEN:
@@ -140,6 +141,11 @@ class PlanJob:
                 yield self._progress(_BOUNDED + int(share * span), PlanStep.SEARCHING)
         self._offer(tally)
         self._gather()
+
+    def _gone(self, start: float) -> float:
+        """Return the share of the time that is gone; a little is kept back to finish in."""
+        allowed = self._options.seconds * (1.0 - _KEPT_BACK)
+        return max((self._now() - start) / allowed, 0.0) if allowed else 1.0
 
     def _exactly(self, program: Program) -> Iterator[PlanProgress]:
         assert self._model is not None

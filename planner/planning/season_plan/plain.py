@@ -86,10 +86,14 @@ def _week(week: PlanWeek, names: list[str]) -> dict[str, Any]:
             {
                 "loop": names[ground.loop],
                 "bed_kind": ground.kind.value,
-                "free": ground.free,
+                "places": ground.places,
                 "taken": ground.taken,
             }
             for ground in week.grounds
+        ],
+        "nurseries": [
+            {"loop": names[cells.loop], "cells": cells.cells, "taken": cells.taken}
+            for cells in week.nurseries
         ],
         "loops": [
             {

@@ -51,11 +51,20 @@ class LineWeek:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class GroundWeek:
-    """Places of a ground that the plan may use, and those it takes when fullest."""
+    """Places of a ground, and those taken on the fullest day, by what stands already as well."""
 
     loop: int
     kind: BedKind
-    free: int
+    places: int
+    taken: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CellsWeek:
+    """Nursery cells of a loop, and those taken on the fullest day, by what stands already as well."""
+
+    loop: int
+    cells: int
     taken: int
 
 
@@ -77,6 +86,7 @@ class PlanWeek:
     start_on: date
     lines: tuple[LineWeek, ...]
     grounds: tuple[GroundWeek, ...]
+    nurseries: tuple[CellsWeek, ...]
     loops: tuple[LoopWeek, ...]
     work_min: float
 
@@ -162,8 +172,12 @@ def _sowings(model: SeasonModel, tally: Tally) -> tuple[PlannedSowing, ...]:
 
 
 def _weeks(model: SeasonModel, tally: Tally) -> tuple[PlanWeek, ...]:
-    free = _least_by_week(model, model.rows.bed_free)
-    taken = _taken_by_week(model, tally)
+    rows = model.rows
+    places = np.asarray([ground.places for ground in model.grounds], dtype=np.int64)
+    cells = np.asarray([nursery.cells for nursery in model.nurseries], dtype=np.int64)
+    beds = _Rows(model, start=rows.bed_start, group=rows.bed_ground, most=places)
+    trays = _Rows(model, start=rows.nursery_start, group=rows.nursery_pool, most=cells)
+    in_beds, in_trays = beds.taken(tally.bed_left), trays.taken(tally.nursery_left)
     work = np.zeros(model.weeks)
     np.add.at(
         work, model.columns.work.week, model.columns.work.value * tally.plants[model.columns.work.column]
@@ -187,10 +201,18 @@ def _weeks(model: SeasonModel, tally: Tally) -> tuple[PlanWeek, ...]:
                 GroundWeek(
                     loop=ground.loop,
                     kind=ground.kind,
-                    free=int(free[number, week]),
-                    taken=int(taken[number, week]),
+                    places=ground.places,
+                    taken=int(in_beds[number, week]),
                 )
                 for number, ground in enumerate(model.grounds)
+            ),
+            nurseries=tuple(
+                CellsWeek(
+                    loop=nursery.loop,
+                    cells=nursery.cells,
+                    taken=int(in_trays[number, week]),
+                )
+                for number, nursery in enumerate(model.nurseries)
             ),
             loops=tuple(
                 LoopWeek(
@@ -206,34 +228,26 @@ def _weeks(model: SeasonModel, tally: Tally) -> tuple[PlanWeek, ...]:
     )
 
 
-def _taken_by_week(model: SeasonModel, tally: Tally) -> Ints:
-    """Return places that the plan takes when fullest, shape (ground, week)."""
-    taken = model.rows.bed_free - tally.bed_left
-    found = np.zeros((len(model.grounds), model.weeks), dtype=np.int64)
-    for row, week in _rows_of_weeks(model):
-        ground = int(model.rows.bed_ground[row])
-        found[ground, week] = max(found[ground, week], int(taken[row]))
-    return found
+class _Rows:
+    """Rows of places or cells by the weeks they reach into; `most` is what each group has in all."""
 
+    def __init__(self, model: SeasonModel, *, start: Ints, group: Ints, most: Ints) -> None:
+        self._group = group
+        self._most = most
+        self._weeks = model.weeks
+        self._reach = []
+        last_day = (model.first_week + model.weeks) * DAYS_PER_WEEK
+        for row in range(start.size):
+            follows = row + 1 < start.size and group[row + 1] == group[row]
+            end = max(int(start[row + 1]) if follows else last_day, int(start[row]) + 1)
+            first = int(start[row]) // DAYS_PER_WEEK - model.first_week
+            last = (end - 1) // DAYS_PER_WEEK - model.first_week
+            self._reach.append(slice(max(first, 0), max(min(last, model.weeks - 1) + 1, 0)))
 
-def _least_by_week(model: SeasonModel, values: Ints) -> Ints:
-    found = np.asarray([[ground.places] * model.weeks for ground in model.grounds], dtype=np.int64)
-    found = found.reshape(len(model.grounds), model.weeks)
-    for row, week in _rows_of_weeks(model):
-        ground = int(model.rows.bed_ground[row])
-        found[ground, week] = min(found[ground, week], int(values[row]))
-    return found
-
-
-def _rows_of_weeks(model: SeasonModel) -> list[tuple[int, int]]:
-    """Return (row of places, week) of all rows that reach into a week."""
-    start, ground = model.rows.bed_start, model.rows.bed_ground
-    last_day = (model.first_week + model.weeks) * DAYS_PER_WEEK
-    found = []
-    for row in range(start.size):
-        follows = row + 1 < start.size and ground[row + 1] == ground[row]
-        end = int(start[row + 1]) if follows else last_day
-        first = int(start[row]) // DAYS_PER_WEEK - model.first_week
-        last = (max(end, int(start[row]) + 1) - 1) // DAYS_PER_WEEK - model.first_week
-        found += [(row, week) for week in range(max(first, 0), min(last, model.weeks - 1) + 1)]
-    return found
+    def taken(self, left: Ints) -> Ints:
+        """Return what is taken when most is, from what is left in each row, shape (group, week)."""
+        found = np.zeros((self._most.size, self._weeks), dtype=np.int64)
+        for row, weeks in enumerate(self._reach):
+            part = found[self._group[row], weeks]
+            np.maximum(part, self._most[self._group[row]] - left[row], out=part)
+        return found
