@@ -14,6 +14,7 @@ from planner.forecast.profiles import Profile, after_first_pick, growth_by_day
 from planner.forecast.season import Rates, Sky
 from planner.forecast.values import Floats, Ints
 from planner.science.growth import logistic_share
+from planner.science.limits import FLOAT_NOISE
 from planner.science.season import NOT_REACHED, cumulative_progress, stage_end_days
 
 _GROWING_STAGES: Final = 4
@@ -135,7 +136,9 @@ class SeasonPace:
         if known.any():
             days, back = np.unique(sow_day[known], return_inverse=True)
             total = self._gone(days, self._ends_in_season(days), np.asarray([self.lead]))[:, -1]
-            found[known] = self._share(np.minimum(total / self._book_days, 1.0))[back]
+            progress = total / self._book_days
+            reached = np.where(progress >= 1.0 - FLOAT_NOISE, 1.0, progress)
+            found[known] = self._share(reached)[back]
         return found
 
     def formed(self, starts: Floats) -> Floats:
