@@ -19,7 +19,9 @@ _NOTHING_G: Final = 1e-9
 
 def lines_of(frame: Frame) -> tuple[Line, ...]:
     """Return a line for every crop and unit that some week of the plan has a target for."""
-    pairs = dict.fromkeys((target.crop, target.unit) for target in frame.farm.targets)
+    pairs = dict.fromkeys(
+        (target.crop, target.unit) for target in frame.farm.targets if target.crop in frame.crops
+    )
     lines = (_line(frame, crop, unit) for crop, unit in pairs)
     return tuple(line for line in lines if line.wanted.any())
 

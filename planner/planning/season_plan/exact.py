@@ -26,10 +26,11 @@ def search_exactly(program: Program, *, start: Ints, seconds: float) -> Iterator
 
     def run() -> None:
         try:
-            solve_whole(program, start=start, seconds=seconds, tell=tell, stopped=cancel.is_set)
+            last = solve_whole(program, start=start, seconds=seconds, tell=tell, stopped=cancel.is_set)
         except BaseException as error:  # noqa: BLE001 - handed on to whoever waits for the answer
             told.put(error)
         else:
+            told.put(last)
             told.put(None)
 
     worker = Thread(target=run, daemon=True)

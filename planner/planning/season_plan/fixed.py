@@ -15,6 +15,16 @@ from planner.forecast.values import Forecast
 from planner.planning.season_plan.values import Ground, Ints, Nursery
 
 
+def wanted_crops(farm: Farm, *, from_on: date, until_on: date) -> tuple[str, ...]:
+    """Return the crops that a target asks for between a day and the day before another, each once."""
+    asking = (
+        target.crop
+        for target in farm.targets
+        if target.from_on < until_on and (target.until_on is None or target.until_on >= from_on)
+    )
+    return tuple(dict.fromkeys(asking))
+
+
 def is_open(batch: Batch, *, crops: frozenset[str], from_on: date, until_on: date) -> bool:
     """Tell whether a plan may take a batch's place: of a wanted crop, not locked, sown in its weeks."""
     return batch.crop in crops and not batch.locked and from_on <= batch.sow_on < until_on
@@ -23,9 +33,9 @@ def is_open(batch: Batch, *, crops: frozenset[str], from_on: date, until_on: dat
 def fixed_part(farm: Farm, *, from_on: date, until_on: date) -> Farm:
     """Return the farm without the batches whose place the plan may take.
 
-    What is locked, sown earlier or later, or of a crop that no target asks for stays.
+    What is locked, sown earlier or later, or of a crop that no target asks for in that time stays.
     """
-    crops = frozenset(target.crop for target in farm.targets)
+    crops = frozenset(wanted_crops(farm, from_on=from_on, until_on=until_on))
     stays = tuple(
         batch for batch in farm.batches if not is_open(batch, crops=crops, from_on=from_on, until_on=until_on)
     )

@@ -10,7 +10,7 @@ from planner.farm.farm import Farm
 from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.forecast.engine import Forecaster, ruler_of
 from planner.forecast.values import Forecast, Ruler
-from planner.planning.season_plan.fixed import fixed_part
+from planner.planning.season_plan.fixed import fixed_part, wanted_crops
 from planner.planning.season_plan.grounds import grounds_of, nurseries_by_loop
 from planner.planning.season_plan.options import PlanOptions, Weights, weights_of
 from planner.planning.season_plan.probes import WeekSpan
@@ -55,7 +55,7 @@ def frame_of(farm: Farm, forecaster: Forecaster, options: PlanOptions) -> Frame:
         from_on=from_on,
         grounds=grounds_of(farm),
         nurseries=nurseries_by_loop(farm),
-        crops=tuple(dict.fromkeys(target.crop for target in farm.targets)),
+        crops=wanted_crops(farm, from_on=from_on, until_on=until_on),
         stays=stays,
         fixed=forecaster.preview(stays),
     )

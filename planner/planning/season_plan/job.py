@@ -97,9 +97,9 @@ class PlanJob:
         yield self._progress(0, PlanStep.READING)
         model = self._model = build_model(self._farm, self._forecaster, self._options)
         tally = Tally(model)
-        self._offer(tally)
         empty = _nothing_to_plan(model)
         if empty is not None:
+            self._offer(tally)
             self._status, self._least_cost = empty, self._cost
             yield self._progress(_TOTAL, PlanStep.DONE)
             return
@@ -107,8 +107,8 @@ class PlanJob:
         program = program_of(model)
         relaxed = solve_relaxed(program)
         self._least_cost = proven_cost(program, relaxed.prices)
-        yield self._progress(_BOUNDED, PlanStep.SEARCHING)
         self._begin(tally, relaxed.variables[: program.sowings])
+        yield self._progress(_BOUNDED, PlanStep.SEARCHING)
         yield from self._search(tally, start)
         if self._options.exact:
             yield from self._exactly(program)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 from enum import Enum
+from typing import Final
 
 import numpy as np
 
@@ -24,6 +25,10 @@ class PlanStatus(Enum):
     NO_TARGETS = "no targets"
     NO_BEDS = "no beds"
     NOTHING_GROWS = "nothing grows"
+
+
+NOTHING_PLANNED: Final = frozenset({PlanStatus.NO_TARGETS, PlanStatus.NO_BEDS, PlanStatus.NOTHING_GROWS})
+"""Where there was nothing to plan; today's batches then stay."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

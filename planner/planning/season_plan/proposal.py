@@ -17,7 +17,7 @@ from planner.planning.codes import Codes
 from planner.planning.many import Rules, place_many
 from planner.planning.placement import IdMaker, Refusal
 from planner.planning.season_plan.fixed import is_open
-from planner.planning.season_plan.plan import PlannedSowing, SeasonPlan
+from planner.planning.season_plan.plan import NOTHING_PLANNED, PlannedSowing, SeasonPlan
 from planner.planning.season_plan.values import SeasonModel
 
 
@@ -90,9 +90,12 @@ def proposal(
 
 
 def _open_batches(plan: SeasonPlan, farm: Farm) -> list[Batch]:
+    """Return today's batches whose place the plan takes; none when there was nothing to plan."""
     model = plan.model
-    crops = frozenset(target.crop for target in farm.targets)
+    if plan.status in NOTHING_PLANNED:
+        return []
     until_on = model.ruler.week_start(model.first_week + model.weeks)
+    crops = frozenset(model.crops)
     return [b for b in farm.batches if is_open(b, crops=crops, from_on=model.from_on, until_on=until_on)]
 
 

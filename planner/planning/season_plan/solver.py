@@ -66,10 +66,10 @@ def solve_whole(
     seconds: float,
     tell: Callable[[Found], None],
     stopped: Callable[[], bool],
-) -> None:
+) -> Found:
     """Look for the best plan in whole lots from a first one, telling of each better plan or bound.
 
-    Ends after `seconds`, when the best is proven, or soon after `stopped` says so.
+    Ends after `seconds`, when the best is proven, or soon after `stopped` says so; returns the last bound.
     """
     solver = _loaded(program, whole=True)
     solver.setOptionValue("time_limit", float(seconds))
@@ -92,8 +92,7 @@ def solve_whole(
     solver.cbMipInterrupt += looked
     solver.cbMipImprovingSolution += better
     solver.run()
-    info = solver.getInfo()
-    tell(Found(lots=None, bound=float(info.mip_dual_bound)))
+    return Found(lots=None, bound=float(solver.getInfo().mip_dual_bound))
 
 
 def _start_from(solver: Highs, start: Ints) -> None:

@@ -43,7 +43,7 @@ def test_that_the_gap_only_falls_while_it_is_searched(season, means):
     assert steps[-1].done == steps[-1].total
 
 
-@pytest.mark.parametrize("after", [3, 4, 6])
+@pytest.mark.parametrize("after", [3, 4, 6])  # the first plan is there with the third step
 def test_that_leaving_off_keeps_the_best_so_far(season, means, after):
     job = PlanJob(season, means.forecaster, PlanOptions(rounds=100_000))
     steps = job.steps()
@@ -71,6 +71,15 @@ def test_that_there_is_no_plan_before_the_season_is_read(season, means):
     job = PlanJob(season, means.forecaster, QUICK)
     assert job.plan is None
     next(job.steps())
+    assert job.plan is None
+
+
+def test_that_leaving_off_before_anything_is_planned_leaves_no_plan(season, means):
+    """An empty plan would sweep today's batches away."""
+    job = PlanJob(season, means.forecaster, QUICK)
+    steps = job.steps()
+    next(steps), next(steps)
+    steps.close()
     assert job.plan is None
 
 

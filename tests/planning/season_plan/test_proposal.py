@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 import dataclasses
+from datetime import date
 
 import pytest
 
 from planner.farm.changes import applied, with_places
 from planner.planning.season_plan.job import solve
 from planner.planning.season_plan.options import PlanOptions
+from planner.planning.season_plan.plan import PlanStatus
 from planner.planning.season_plan.proposal import DifferenceKind, proposal
+from tests.planning.season_plan.conftest import target_of
 
 
 @pytest.fixture(scope="module")
@@ -58,3 +61,21 @@ def test_that_the_same_plan_on_the_adopted_farm_changes_nothing(season, means, p
     assert again.differences == ()
     assert again.change_set.changes == ()
     assert again.unchanged == len(proposed.batches)
+
+
+def test_that_where_nothing_can_be_planned_todays_batches_stay(season, means):
+    late = dataclasses.replace(season.batches[2], sow_on=date(2027, 6, 22))
+    farm = dataclasses.replace(season, batches=(*season.batches[:2], late))
+    plan = solve(farm, means.forecaster, PlanOptions(from_on=date(2027, 6, 21), rounds=5))
+    assert plan.status is PlanStatus.NOTHING_GROWS
+    assert proposal(plan, farm, means.forecaster).change_set.changes == ()
+
+
+def test_that_a_crop_wanted_only_at_another_time_is_left_alone(season, means):
+    targets = (target_of("pak-choi", 7.0), target_of("lettuce-butterhead", 9.0, from_week=30))
+    farm = dataclasses.replace(season, targets=targets)
+    plan = solve(farm, means.forecaster, PlanOptions(rounds=5))
+    changed = proposal(plan, farm, means.forecaster)
+    assert plan.sowings
+    assert {each.crop for each in changed.differences} == {"pak-choi"}
+    assert season.batches[2] in applied(farm, changed.change_set).batches
