@@ -164,7 +164,7 @@ def test_that_the_week_says_load_filter_oxygen_and_acid_as_ranges(behind):
     assert round(load.tan_g_per_day.likely) == 24
     assert facts["Filter"].value == "enough"
     assert facts["Oxygen asked for"].value.endswith("g/h")
-    assert "alkalinity falls by 39 (0 to 81) mg/L" in facts["Acid made"].note
+    assert "alkalinity falls by 39 (0 to 84) mg/L" in facts["Acid made"].note
 
 
 def test_that_a_limit_without_a_reading_says_what_is_missing(behind):

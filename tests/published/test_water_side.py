@@ -12,12 +12,11 @@ from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.site import Loop
 from planner.farm.water import Quantity
 from planner.forecast.water.acid import acid_forecast, week_acids, without_plants
-from planner.forecast.water.bases import base_to_raise_alkalinity_g, carbon_dioxide_used
-from planner.forecast.water.chemistry import chemistry_of, dose_for_ph_step_eq_per_l
+from planner.forecast.water.bases import base_to_raise_alkalinity_g
+from planner.forecast.water.chemistry import chemistry_of
 from planner.forecast.water.filters import manual_filter
 from planner.forecast.water.iron import iron_grams
 from planner.forecast.water.load import LoadForecast, ammonia_load, load_figures, load_forecast
-from planner.forecast.water.spans import span_of
 from planner.forecast.water.targets import Level, free_ammonia, salt_reading
 from tests.farms import LOOP
 from tests.forecast.water.loops import RULER, loop_of, on_day, read, water_of
@@ -221,22 +220,3 @@ def test_that_no_loop_is_planned_to_need_more_than_all_nitrification(book):
     """Stoichiometry: two equivalents per nitrogen nitrified is the upper bound of what base may be asked."""
     acid = acid_forecast(loop_of(1000.0), water_l=4000.0, catalogue=book)
     assert np.all(acid.planned_eq.high <= acid.nitrification_eq.high)
-
-
-@pytest.mark.parametrize("key", ["potassium-hydroxide", "potassium-carbonate", "potassium-bicarbonate"])
-@pytest.mark.parametrize(("alkalinity", "ph"), [(50.0, 6.5), (80.0, 6.8), (30.0, 6.2)])
-def test_that_the_largest_dose_moves_ph_as_a_speciation_program_says(book, key, alkalinity, ph):
-    """PHREEQC (USGS) at 25 °C: a dose for a step of 0.25 moves pH by 0.25; 0.02, ions shield each other."""
-    program = pytest.importorskip("phreeqpython").PhreeqPython()
-    chemistry, supplement = chemistry_of(book), book.supplements[key]
-    step = span_of(book.figure("loop/ph_step_per_day")).likely
-    per_l = alkalinity / 1000.0 / chemistry.caco3_g_per_eq
-    dose = dose_for_ph_step_eq_per_l(
-        per_l, ph=ph, step=step, pk1=chemistry.pk1, carbon_dioxide_used=carbon_dioxide_used(supplement)
-    )
-    water = program.add_solution(
-        {"units": "mmol/l", "Alkalinity": 1000.0 * per_l, "Na": 1000.0 * per_l, "pH": ph, "temp": 25.0}
-    )
-    per_mol = 2.0 if supplement.formula == "K2CO3" else 1.0
-    water.add(supplement.formula, 1000.0 * dose / per_mol)
-    assert water.pH == pytest.approx(ph + step, abs=0.02)
