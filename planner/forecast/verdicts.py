@@ -11,6 +11,7 @@ from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.species import ELEMENTS
 from planner.forecast.figures import BandFigures
 from planner.forecast.values import Band, Floats, LoopForecast, Ruler, WeekVerdict
+from planner.science.schedule import ratio_for_protein
 
 _LEAFY = 0
 _NOTHING_G = 1e-9
@@ -81,7 +82,11 @@ def _mixed_bands(planted: Floats, protein_share: Floats, figures: BandFigures) -
     area = planted.sum(axis=0)
     leafy = np.divide(planted[_LEAFY], area, out=np.ones_like(area), where=area > _NOTHING_M2)
     low, high = (
-        (leafy * of_leafy + (1.0 - leafy) * of_fruiting) * figures.reference_protein_share / protein_share
+        ratio_for_protein(
+            leafy * of_leafy + (1.0 - leafy) * of_fruiting,
+            protein_share=protein_share,
+            reference_protein_share=figures.reference_protein_share,
+        )
         for of_leafy, of_fruiting in zip(figures.fao_leafy, figures.fao_fruiting, strict=True)
     )
     return low, high

@@ -14,9 +14,12 @@ from planner.science.limits import (
     FLOAT_NOISE,
     FloatArray,
     IntArray,
+    T,
+    Values,
     require_above,
     require_at_least,
     require_between,
+    shaped_like,
 )
 
 DAYS_PER_WEEK = 7
@@ -210,19 +213,19 @@ def feed_rate_ratio(feed_g_per_day: float, *, area_m2: float) -> float:
     return feed_g_per_day / area_m2
 
 
-def ratio_for_protein(
-    ratio_g_per_m2_day: float, *, protein_share: float, reference_protein_share: float
-) -> float:
+def ratio_for_protein(ratio_g_per_m2_day: T, *, protein_share: Values, reference_protein_share: float) -> T:
     """A feed rate ratio carried over to a feed of another protein share [g/m2/d].
 
-    protein_share [0..1] above 0. The direction is from fao589, the proportion is ours.
+    protein_share [0..1] above 0; arrays broadcast together. The direction is from fao589, the
+    proportion is ours.
 
     >>> ratio_for_protein(50.0, protein_share=0.40, reference_protein_share=0.32)
     40.0
     """
     require_above("protein share", protein_share, low=0.0)
     require_between("protein share", protein_share, low=0.0, high=1.0)
-    return ratio_g_per_m2_day * reference_protein_share / protein_share
+    carried = np.asarray(ratio_g_per_m2_day) * reference_protein_share / protein_share
+    return shaped_like(ratio_g_per_m2_day, carried)
 
 
 def fish_for_feed_kg(feed_g_per_day: float, *, ration_share_per_day: float) -> float:

@@ -159,12 +159,14 @@ def test_that_the_week_says_load_filter_oxygen_and_acid_as_ranges(behind):
     page = page_of(behind, None, SPRING)
     section = next(each for each in page.sections if each.title.startswith("Water of"))
     facts = {fact.label: fact for fact in section.facts}
-    load = behind.water(behind.outlook.forecast.loops[0]).week_loads[behind.outlook.week_of(SPRING)]
+    water, week = behind.water(behind.outlook.forecast.loops[0]), behind.outlook.week_of(SPRING)
+    load, drift = water.week_loads[week], water.week_acids[week].drift_mg_per_l
     assert facts["Ammonia from feed"].value == "24 (16 to 24) g/d"
     assert round(load.tan_g_per_day.likely) == 24
     assert facts["Filter"].value == "enough"
     assert facts["Oxygen asked for"].value.endswith("g/h")
-    assert "alkalinity falls by 39 (0 to 84) mg/L" in facts["Acid made"].note
+    likely, least, most = (round(-value) for value in (drift.likely, drift.high, drift.low))
+    assert f"alkalinity falls by {likely} ({least} to {most}) mg/L" in facts["Acid made"].note
 
 
 def test_that_a_limit_without_a_reading_says_what_is_missing(behind):
