@@ -22,9 +22,10 @@ from planner.desk.theme import Theme
 from planner.planning.answers import Answers
 
 if TYPE_CHECKING:
+    from planner.desk.jobs import Job
     from planner.desk.printing import PrintWish
     from planner.desk.sheets import Sheets
-    from planner.desk.sureness import SureJob, Sureness
+    from planner.desk.sureness import Sureness
 
 
 class Asking(QObject):
@@ -40,7 +41,7 @@ class Asking(QObject):
         self.theme: Theme = needs.theme
         self._outlook: Outlook | None = None
         self._behind: Behind | None = None
-        self._job: SureJob | None = None
+        self._job: Job | None = None
         self._later = QTimer(self)
         self._later.setSingleShot(True)
         self._later.timeout.connect(self._end_waiting)
@@ -69,10 +70,10 @@ class Asking(QObject):
         """Work out in the background how sure the forecast is, once for the farm as it stands."""
         if self._behind is None or self._job is not None or self._is_sure():
             return
-        from planner.desk.sureness import SureJob
+        from planner.desk.sureness import sure_job
 
         outlook = self._behind.outlook
-        self._job = SureJob(outlook.farm, outlook.catalogue, self)
+        self._job = sure_job(outlook.farm, outlook.catalogue, self)
         self._job.told.connect(self._on_sure)
         self._job.done.connect(self._give_up)
         self.working.emit(True)

@@ -2,21 +2,24 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtWidgets import QSplitter, QTabWidget, QWidget
 
+from planner.desk.places.listed import LISTED
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 
 
-def dressed_tabs(weeks: QWidget, batches: QWidget, water: QWidget, parent: QWidget) -> QTabWidget:
-    """Return the tabs of the middle pane."""
+def dressed_tabs(pages: Sequence[QWidget], parent: QWidget) -> QTabWidget:
+    """Return the tabs of the middle pane; `pages` are in the order of the table of pages."""
     tabs = QTabWidget(parent)
     tabs.setDocumentMode(True)
-    tabs.addTab(weeks, tr("Weeks"))
-    tabs.addTab(batches, tr("Batches"))
-    tabs.addTab(water, tr("Water"))
-    tabs.setAccessibleName(tr("Weeks, batches or water"))
-    tabs.tabBar().setAccessibleName(tr("Weeks, batches or water"))
+    for listed, page in zip(LISTED, pages, strict=True):
+        at = tabs.addTab(page, tr(listed.title))
+        tabs.setTabToolTip(at, f"{tr(listed.tip)} ({listed.keys})")
+    tabs.setAccessibleName(tr("Pages"))
+    tabs.tabBar().setAccessibleName(tr("Pages"))
     return tabs
 
 

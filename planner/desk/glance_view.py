@@ -15,6 +15,7 @@ from planner.desk.frame import arrange, dressed_tabs
 from planner.desk.glance import Glance
 from planner.desk.lanes.interaction import Preview
 from planner.desk.lanes.lanes_view import LanesView
+from planner.desk.places.listed import LISTED
 from planner.desk.theme import Theme
 from planner.farm.fields import Id
 
@@ -47,7 +48,7 @@ class GlanceView(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self.lanes = LanesView(theme, StillMover(), self)
         self.lanes.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.tabs: QTabWidget = dressed_tabs(self.lanes, QWidget(self), QWidget(self), self)
+        self.tabs: QTabWidget = dressed_tabs((self.lanes, *(QWidget(self) for _ in LISTED[1:])), self)
         self.tabs.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.split = QSplitter(Qt.Orientation.Horizontal, self)
         arrange(self.split, (QWidget(self), self.tabs, QWidget(self)), theme)

@@ -12,6 +12,7 @@ from PySide6.QtCore import QObject, QSize, Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu, QSizePolicy, QToolBar, QWidget
 
+from planner.desk.places.listed import LISTED
 from planner.desk.say import tr
 from planner.desk.theme import ICON_SIZES, ShadeChoice, Theme, icon
 
@@ -99,9 +100,8 @@ _VIEW: Final = (
     Entry(key="view.out", text="Zoom &out", keys="Ctrl+-", picture="zoom-out"),
     Entry(key="view.fit", text="&Fit the whole plan", keys="Ctrl+0"),
     _LINE,
-    Entry(key="view.weeks", text="&Weeks", keys="Ctrl+1"),
-    Entry(key="view.batches", text="&Table of batches", keys="Ctrl+2"),
-    Entry(key="view.water", text="Wate&r", keys="Ctrl+5", tip="Readings of the water, and what it asks for"),
+    *(Entry(key=f"view.{page.key}", text=page.title, keys=page.keys, tip=page.tip) for page in LISTED),
+    _LINE,
     Entry(key="view.due", text="&Due this week", keys="Ctrl+3", ticks=True),
     Entry(key="view.side", text="What is &chosen", keys="Ctrl+4", ticks=True),
     Entry(

@@ -21,10 +21,13 @@ from planner.desk.behind import Behind
 from planner.desk.due import DuePanel
 from planner.desk.editing import Editing
 from planner.desk.facts import page_of
-from planner.desk.frame import dressed_tabs
+from planner.desk.frame import arrange, dressed_tabs
 from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.mover import DeskMover
 from planner.desk.outlook import Outlook, look_out
+from planner.desk.places.listed import LISTED
+from planner.desk.places.place import place_needs
+from planner.desk.places.shelf import PlaceHolder, Shelf
 from planner.desk.say import tr
 from planner.desk.scene_of import scene_of
 from planner.desk.services import WorkspaceNeeds
@@ -33,12 +36,11 @@ from planner.desk.side import SidePanel
 from planner.desk.theme import Theme
 from planner.desk.thing_words import thing_words
 from planner.desk.troubles import trouble_with_farm
-from planner.desk.water_place import WaterPlace
 from planner.desk.words import faults_words
 from planner.farm.crops import Batch
-from planner.farm.farm import DAYS_PER_WEEK, Thing, things
+from planner.farm.farm import DAYS_PER_WEEK, Thing, kind_of, things
 from planner.farm.faults import Fault
-from planner.farm.fields import Id
+from planner.farm.fields import NO_ID, Id
 from planner.farm.mark import plan_mark
 from planner.forecast.engine import Forecaster
 from planner.planning.answers import Answers
@@ -64,7 +66,8 @@ class Workspace(QWidget):
         self._chosen: Id | None = None
         self._day = self._today
         self._rows = RowKeeper()
-        self._table_is_stale = self._water_is_stale = True
+        self._table_is_stale = True
+        self._panes_wanted = (True, True)
         self.mover = DeskMover(needs.conduct)
         self.editing = Editing(needs.conduct, needs.ask, needs.theme, self)
         self.asking = Asking(needs, self)
@@ -76,19 +79,12 @@ class Workspace(QWidget):
         self.due = DuePanel(self.theme, self._today, self)
         self.lanes = LanesView(self.theme, self.mover, self)
         self.table = BatchTable(self.theme, self)
-        self.water = WaterPlace(self.theme, self)
         self.side = SidePanel(self.theme, self)
-        self.tabs = dressed_tabs(self.lanes, self.table, self.water, self)
+        late = (PlaceHolder(listed, self) for listed in LISTED if listed.late)
+        self.tabs = dressed_tabs((self.lanes, self.table, *late), self)
+        self.shelf = Shelf(place_needs(self._needs, self._forecaster), self.tabs)
         self.split = QSplitter(Qt.Orientation.Horizontal, self)
-        self.split.setHandleWidth(1)
-        self.split.setChildrenCollapsible(False)
-        for part in (self.due, self.tabs, self.side):
-            self.split.addWidget(part)
-        self.split.setStretchFactor(1, 1)
-        metrics = self.theme.metrics
-        self.due.setMinimumWidth(metrics.due_width * 2 // 3)
-        self.side.setMinimumWidth(metrics.side_width * 2 // 3)
-        self.split.setSizes([metrics.due_width, metrics.due_width * 3, metrics.side_width])
+        arrange(self.split, (self.due, self.tabs, self.side), self.theme)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.split)
@@ -103,9 +99,13 @@ class Workspace(QWidget):
         self.tabs.currentChanged.connect(self._show_table)
         self.table.chosen.connect(self.choose)
         self.table.opened.connect(self._on_opened)
-        self.water.opened.connect(self._on_opened)
-        self.water.new_wanted.connect(self._ask_new_in_loop)
-        self.water.why_wanted.connect(self.asking.ask_why)
+        self.shelf.chosen.connect(self.choose)
+        self.shelf.opened.connect(self._on_opened)
+        self.shelf.new_wanted.connect(self._ask_new_within)
+        self.shelf.why_wanted.connect(self.asking.ask_why)
+        self.shelf.run_wanted.connect(self.run)
+        self.shelf.told.connect(self.told)
+        self.shelf.troubled.connect(self.troubled)
         self.side.alter_wanted.connect(self.alter_chosen)
         self.side.week_wanted.connect(self.choose_nothing)
         self.side.why_wanted.connect(self.asking.ask_why)
@@ -128,6 +128,7 @@ class Workspace(QWidget):
         """Show a farm that has been opened."""
         self._session = session
         self._chosen = None
+        self.shelf.leave()
         self._refresh()
         self._go_to_today()
 
@@ -147,21 +148,20 @@ class Workspace(QWidget):
         self.asking.show(self._behind)
         self.lanes.set_scene(scene_of(self.outlook, self._rows))
         self.due.show_outlook(self.outlook)
-        self._table_is_stale = self._water_is_stale = True
+        self._table_is_stale = True
         self._show_table()
+        self.shelf.show(self._behind)
         self._show_chosen()
 
     def _show_table(self, *_anything: int) -> None:
-        """Fill the table, or the water, when it is seen and something has changed."""
-        if self.outlook is None or self._behind is None:
+        """Fill the table when it is seen and something has changed."""
+        self._show_panes()
+        if self.outlook is None:
             return
         if self._table_is_stale and self.tabs.currentWidget() is self.table:
             self._table_is_stale = False
             self.table.show_outlook(self.outlook)
             self.table.choose(self._chosen or "")
-        elif self._water_is_stale and self.tabs.currentWidget() is self.water:
-            self._water_is_stale = False
-            self.water.tab.show_behind(self._behind)
 
     def things(self, word: str) -> tuple[Thing, ...]:
         """Return all things of a kind on the open farm."""
@@ -215,6 +215,7 @@ class Workspace(QWidget):
         batch = [thing.id] if isinstance(thing, Batch) else []
         self.lanes.set_selected(batch)
         self.table.choose(batch[0] if batch else "")
+        self.shelf.show_chosen(thing.id if thing is not None else NO_ID)
         self.side.show_page(page_of(self._behind, thing, self._day), of_thing=thing is not None)
         self.chosen_changed.emit()
 
@@ -276,7 +277,6 @@ class Workspace(QWidget):
             "view.fit": self.lanes.fit,
             "view.weeks": self._show_weeks,
             "view.batches": self._show_batches,
-            "view.water": self._show_water,
             "view.due": self._toggle_due,
             "view.side": self._toggle_side,
             "view.why": self.side.ask_why,
@@ -289,6 +289,8 @@ class Workspace(QWidget):
             return
         if key.startswith("new."):
             self._ask_new(key.partition(".")[2])
+        elif key.partition(".")[2] in self.shelf.holders:
+            self.shelf.go_to(key.partition(".")[2])
         elif key in self._entries:
             self._entries[key]()
 
@@ -301,8 +303,11 @@ class Workspace(QWidget):
             given["bed"] = thing.id
         self.editing.ask_new(word, self._today, given)
 
-    def _ask_new_in_loop(self, word: str, loop: str) -> None:
-        self.editing.ask_new(word, self._today, {"loop": loop} if loop else {})
+    def _ask_new_within(self, word: str, owner: str) -> None:
+        """Open the form for a new thing; the fields that name what it belongs to are filled in."""
+        thing = self.outlook.found.get(Id(owner)) if self.outlook else None
+        given = {kind_of(thing).word.split()[-1]: owner} if thing is not None else {}
+        self.editing.ask_new(word, self._today, given)
 
     def alter(self, thing: Thing) -> None:
         """Open the form of a thing."""
@@ -347,19 +352,24 @@ class Workspace(QWidget):
         self.tabs.setCurrentWidget(self.table)
         self.table.view.setFocus()
 
-    def _show_water(self) -> None:
-        self.tabs.setCurrentWidget(self.water)
-        self.water.tab.view.setFocus()
-
     def _toggle_due(self) -> None:
-        self.due.setVisible(self.due.isHidden())
+        due, side = self._panes_wanted
+        self._panes_wanted = (not due, side)
+        self._show_panes()
 
     def _toggle_side(self) -> None:
-        self.side.setVisible(self.side.isHidden())
+        due, side = self._panes_wanted
+        self._panes_wanted = (due, not side)
+        self._show_panes()
+
+    def _show_panes(self) -> None:
+        narrow = not self.shelf.listed.wide
+        for pane, wanted in zip((self.due, self.side), self._panes_wanted, strict=True):
+            pane.setVisible(wanted and narrow)
 
     def panes_shown(self) -> tuple[bool, bool]:
         """Tell whether the due list and the side panel are shown."""
-        return not self.due.isHidden(), not self.side.isHidden()
+        return self._panes_wanted
 
     def ask_new_farm(self, begin: Callable[[Answers], None]) -> None:
         """Ask what a new farm begins with, and hand the answers on."""
@@ -377,7 +387,7 @@ class Workspace(QWidget):
         self.editing.theme = self.asking.theme = theme
         self.due.wear(theme)
         self.side.wear(theme)
-        self.water.wear(theme)
+        self.shelf.wear(theme)
         self.lanes.set_theme(theme)
 
     def arrangement(self) -> QByteArray:

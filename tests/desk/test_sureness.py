@@ -11,7 +11,7 @@ from planner.desk.behind import Behind
 from planner.desk.facts import page_of
 from planner.desk.outlook import look_out
 from planner.desk.sure_words import element_range_words, harvest_range_words, target_sections
-from planner.desk.sureness import SureJob, Sureness, sureness_of
+from planner.desk.sureness import Sureness, sure_job, sureness_of
 from planner.farm.crops import Target, TargetUnit
 from planner.farm.ids import id_from
 from planner.forecast.chances.draw import chances_of
@@ -118,7 +118,7 @@ def test_that_the_page_of_the_week_shows_both(behind, pick_week):
 
 def test_that_a_job_tells_its_parts_and_ends(qtbot, means, small):
     keeper, parts = QObject(), []
-    job = SureJob(small, means.forecaster.catalogue_for(small), keeper)
+    job = sure_job(small, means.forecaster.catalogue_for(small), keeper)
     job.told.connect(parts.append)
     with qtbot.waitSignal(job.done, timeout=30_000):
         pass
@@ -129,7 +129,7 @@ def test_that_what_goes_wrong_in_a_job_is_raised_in_the_window(qtbot, means, sma
     keeper = QObject()
     broken = dataclasses.replace(small, batches=(dataclasses.replace(small.batches[0], crop="no-such-crop"),))
     with qtbot.captureExceptions() as caught:
-        job = SureJob(broken, means.catalogue, keeper)
+        job = sure_job(broken, means.catalogue, keeper)
         with qtbot.waitSignal(job.done, timeout=30_000):
             pass
         qtbot.waitUntil(lambda: caught != [])

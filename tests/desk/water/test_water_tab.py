@@ -213,8 +213,8 @@ def test_that_solids_batches_say_what_comes_back(behind):
 
 def test_that_a_reading_added_in_the_tab_is_shown_there(qtbot, window):
     window.menus.actions["view.water"].trigger()
-    assert window.workspace.tabs.currentWidget() is window.workspace.water
-    water = window.workspace.water.tab
+    assert window.workspace.shelf.listed.key == "water"
+    water = window.workspace.shelf.place("water").tab
     before = len(water.model.rows)
     qtbot.mouseClick(water.buttons["reading"], Qt.MouseButton.LeftButton)
     (form,) = window.findChildren(FormDialog)
@@ -226,7 +226,7 @@ def test_that_a_reading_added_in_the_tab_is_shown_there(qtbot, window):
 
 def test_that_a_figure_of_the_tab_can_be_asked_why(qtbot, window):
     window.menus.actions["view.water"].trigger()
-    window.workspace.water.tab.text.anchorClicked.emit(QUrl("why:0"))
+    window.workspace.shelf.place("water").tab.text.anchorClicked.emit(QUrl("why:0"))
     (dialog,) = window.findChildren(WhyDialog)
     assert dialog.answer.rows
     dialog.reject()

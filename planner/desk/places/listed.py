@@ -1,0 +1,27 @@
+"""The pages of the middle pane as a table: what each is called, and its keys.
+
+A page is read in when it is first seen. Imports nothing but typing, for the window is painted with these
+titles before anything else is there.
+"""
+
+from __future__ import annotations
+
+from typing import Final, NamedTuple
+
+
+class Listed(NamedTuple):
+    """One page; a `late` one is made when first seen, a `wide` one hides the panes on both sides."""
+
+    key: str
+    title: str
+    keys: str
+    tip: str
+    late: bool = True
+    wide: bool = False
+
+
+LISTED: Final = (
+    Listed("weeks", "Weeks", "Ctrl+1", "All lanes on one ruler of weeks", late=False),
+    Listed("batches", "Batches", "Ctrl+2", "Every batch in a table", late=False),
+    Listed("water", "Water", "Ctrl+5", "Readings of the water, and what it asks for"),
+)

@@ -1,0 +1,22 @@
+"""Makes each late page of the middle pane; its module is read in with it, not before."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Final
+
+from PySide6.QtWidgets import QWidget
+
+from planner.desk.places.place import Place, PlaceNeeds
+
+
+def _water(needs: PlaceNeeds, parent: QWidget) -> Place:
+    from planner.desk.water.place import WaterPlace
+
+    return WaterPlace(needs, parent)
+
+
+MAKERS: Final[dict[str, Callable[[PlaceNeeds, QWidget], Place]]] = {
+    "water": _water,
+}
+"""By the key of the page in the table of pages."""
