@@ -102,8 +102,8 @@ _VIEW: Final = (
     _LINE,
     *(Entry(key=f"view.{page.key}", text=page.title, keys=page.keys, tip=page.tip) for page in LISTED),
     _LINE,
-    Entry(key="view.due", text="&Due this week", keys="Ctrl+3", ticks=True),
-    Entry(key="view.side", text="What is &chosen", keys="Ctrl+4", ticks=True),
+    Entry(key="view.due", text="&Due this week", keys="F7", ticks=True),
+    Entry(key="view.side", text="What is &chosen", keys="F8", ticks=True),
     Entry(
         key="view.why",
         text="Wh&y these figures…",

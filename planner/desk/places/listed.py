@@ -23,5 +23,5 @@ class Listed(NamedTuple):
 LISTED: Final = (
     Listed("weeks", "Weeks", "Ctrl+1", "All lanes on one ruler of weeks", late=False),
     Listed("batches", "Batches", "Ctrl+2", "Every batch in a table", late=False),
-    Listed("water", "Water", "Ctrl+5", "Readings of the water, and what it asks for"),
+    Listed("water", "Water", "Ctrl+6", "Readings of the water, and what it asks for"),
 )
