@@ -216,6 +216,15 @@ def paint_report(
         PaperError: the device could not be opened or took no further page.
     """
     pages = [page for page in laid_out(report, paper, style=style) if only is None or page.number in only]
+    return paint_pages(pages, device, paper)
+
+
+def paint_pages(pages: Sequence[Page], device: QPagedPaintDevice, paper: Paper) -> int:
+    """Draw finished pages on a device with pages; return how many.
+
+    Raises:
+        PaperError: the device could not be opened or took no further page.
+    """
     device.setPageLayout(page_layout(paper))
     painter = QPainter()
     if not painter.begin(device):
@@ -238,6 +247,17 @@ def write_pdf(report: Report, path: Path, paper: Paper, *, style: PaperStyle = S
     Raises:
         PaperError: the path cannot be written.
     """
+    title = " – ".join(part for part in (report.title, report.subtitle) if part)
+    pages = laid_out(report, paper, style=style)
+    return write_pages(pages, path, paper, title=title, author=report.farm_name)
+
+
+def write_pages(pages: Sequence[Page], path: Path, paper: Paper, *, title: str, author: str) -> int:
+    """Write finished pages as PDF as `write_pdf` does, and return how many.
+
+    Raises:
+        PaperError: the path cannot be written.
+    """
     if path.is_dir():
         raise PaperError(f"{path} is a folder; give the name of a file.")
     try:
@@ -247,7 +267,7 @@ def write_pdf(report: Report, path: Path, paper: Paper, *, style: PaperStyle = S
         raise PaperError(f"{path} could not be written: {fault.strerror}.") from fault
     beside = Path(name)
     try:
-        count = _write(report, beside, paper, style)
+        count = _write(pages, beside, paper, title=title, author=author)
         if not beside.read_bytes().rstrip().endswith(_PDF_END):
             raise PaperError(f"{path} could not be written to its end. Is there room on the disk?")
         beside.chmod(_mode_of(path))
@@ -268,13 +288,13 @@ def _mode_of(path: Path) -> int:
     return _NEW_FILE_MODE & ~mask
 
 
-def _write(report: Report, path: Path, paper: Paper, style: PaperStyle) -> int:
+def _write(pages: Sequence[Page], path: Path, paper: Paper, *, title: str, author: str) -> int:
     writer = QPdfWriter(str(path))
     writer.setResolution(_PDF_DPI)
-    writer.setTitle(" – ".join(part for part in (report.title, report.subtitle) if part))
-    writer.setAuthor(report.farm_name)
+    writer.setTitle(title)
+    writer.setAuthor(author)
     writer.setCreator(CREATOR)
-    return paint_report(report, writer, paper, style=style)
+    return paint_pages(pages, writer, paper)
 
 
 def page_image(page: Page, *, dpi: float) -> QImage:

@@ -4,16 +4,16 @@ import re
 import subprocess
 import sys
 import unicodedata
+from collections.abc import Sequence
 from pathlib import Path
 
 import pytest
 from PySide6.QtGui import QColor
 
 from planner.paper import qt_writer
-from planner.paper.marks import Words
+from planner.paper.marks import Page, Words
 from planner.paper.measure import Face, width_mm
 from planner.paper.qt_writer import PaperError, QtFontMetrics, laid_out, page_images, paint_report, write_pdf
-from planner.paper.report import Report
 from planner.paper.style import A3, A4, INK_SAVING_STYLE, LETTER, PAPERS, STYLE, TABLOID
 from tests.paper.helpers import (
     ARABIC,
@@ -205,7 +205,7 @@ def test_that_a_sheet_that_fails_leaves_the_old_one_and_no_rest(qapp, tmp_path, 
     def fail(*_arguments, **_how):
         raise PaperError("Page 2 of 3 was not taken by the printer.")
 
-    monkeypatch.setattr(qt_writer, "paint_report", fail)
+    monkeypatch.setattr(qt_writer, "paint_pages", fail)
     with pytest.raises(PaperError, match="Page 2 of 3"):
         write_pdf(calendar_of(sown_farm(3)), path, A4)
     assert path.read_bytes() == before
@@ -215,7 +215,7 @@ def test_that_a_sheet_that_fails_leaves_the_old_one_and_no_rest(qapp, tmp_path, 
 def test_that_a_file_cut_short_is_never_put_in_place(qapp, tmp_path, monkeypatch):
     path = tmp_path / "sheet.pdf"
 
-    def half(_report: Report, beside: Path, *_rest):
+    def half(_pages: Sequence[Page], beside: Path, *_rest, **_names):
         beside.write_bytes(b"%PDF-1.4 half")
         return 1
 
