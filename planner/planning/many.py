@@ -55,12 +55,14 @@ class Rules:
 
     Without `split_allowed` a batch never lies on more rafts than it needs; `keep_together` opens another
     raft rather than lay the rest of a batch into several gaps; else as few rafts as can be are in use.
+    Plants that have an intermediate distance go to the beds `between` of their loop first.
     """
 
     split_allowed: bool = True
     keep_together: bool = False
     phases: tuple[Phase, ...] = _PLACED_WITHOUT_ASKING
     crops: Mapping[str, Crop] = field(default_factory=dict)
+    between: frozenset[Id] = frozenset()
 
     @property
     def spread(self) -> Spread:
@@ -126,6 +128,7 @@ class _Homes:
     def __init__(self, farm: Farm, rules: Rules) -> None:
         self._beds: dict[Id, Bed] = by_id(farm.beds)
         self._crops = rules.crops
+        self._between = tuple(bed for bed in farm.beds if bed.id in rules.between)
         self._nurseries: dict[Id, tuple[Id, ...]] = {}
         self._found: dict[tuple[str, Phase, tuple[Id, ...]], tuple[Id, ...] | None] = {}
         for bed in farm.beds:
@@ -147,7 +150,14 @@ class _Homes:
         if crop is not None:
             kinds = tuple(kind for kind in kinds if kind in crop.beds)
         suited = tuple(bed for bed in wished if self._beds[bed].kind in kinds)
-        return suited if suited or crop is not None else wished
+        found = suited if suited or crop is not None else wished
+        return (*self._first_between(phase, wished), *found)
+
+    def _first_between(self, phase: Phase, wished: tuple[Id, ...]) -> tuple[Id, ...]:
+        loop = self._beds[wished[0]].loop
+        if phase is not Phase.SPACING:
+            return ()
+        return tuple(bed.id for bed in self._between if bed.loop == loop and bed.id not in wished)
 
 
 class _Packing:

@@ -41,11 +41,12 @@ class Settling:
         seeds: SeedWish,
         codes: Codes,
         make_id: IdMaker,
+        between: frozenset[Id] = frozenset(),
     ) -> None:
-        """Begin with a farm as it stands."""
+        """Begin with a farm as it stands; plants stand at an intermediate distance in beds `between`."""
         self._base = base
         self._forecaster = forecaster
-        self._rules = rules
+        self._rules = replace(rules, between=between)
         self._seeds = seeds
         self._codes = codes
         self._make_id = make_id

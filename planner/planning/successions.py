@@ -22,7 +22,7 @@ from planner.forecast.engine import Forecaster
 from planner.forecast.values import Floats, Forecast
 from planner.planning.codes import Codes
 from planner.planning.cover import Margin, cover
-from planner.planning.grounds import Ground, grounds_for
+from planner.planning.grounds import Ground, beds_between, grounds_for
 from planner.planning.outcome import G_PER_KG, Settling, proposal_of, supply_by_week
 from planner.planning.placement import IdMaker
 from planner.planning.proposal import Note, NoteKind, Proposal
@@ -105,6 +105,7 @@ class _Planning:
             seeds=self._wish.seeds,
             codes=Codes(batch.code for batch in self._farm.batches),
             make_id=self._make_id,
+            between=self._between(),
         )
         grounds = self._grounds()
         needs = [need for crop in grounds for need in self._needs(crop, grounds[crop][0])]
@@ -197,13 +198,18 @@ class _Planning:
     def _grounds(self) -> dict[str, tuple[Ground, ...]]:
         """Return the grounds of every wanted crop, noting those that have none."""
         found = {}
+        between = self._between()
         for crop in dict.fromkeys(want.crop for want in self._wants):
-            grounds = grounds_for(self._crops[crop], self._farm, only=self._wish.beds.get(crop, ()))
+            only = self._wish.beds.get(crop, ())
+            grounds = grounds_for(self._crops[crop], self._farm, only=only, between=between)
             if grounds:
                 found[crop] = grounds
             else:
                 self._notes.append(Note(kind=NoteKind.NO_BED, crop=crop))
         return found
+
+    def _between(self) -> frozenset[Id]:
+        return beds_between(self._farm, (self._crops[want.crop] for want in self._wants))
 
     def _dues(self) -> tuple[Due, ...]:
         return tuple(due for want in self._wants for due in dues_of(want, self._ruler))

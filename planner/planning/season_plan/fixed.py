@@ -12,7 +12,7 @@ from planner.farm.crops import Batch, Phase
 from planner.farm.farm import Farm
 from planner.farm.fields import NO_ID, Id
 from planner.forecast.values import Forecast
-from planner.planning.season_plan.values import Ground, Ints, Nursery
+from planner.planning.season_plan.values import Ground, Ints, Nursery, Pool
 
 
 def wanted_crops(farm: Farm, *, from_on: date, until_on: date) -> tuple[str, ...]:
@@ -44,16 +44,21 @@ def fixed_part(farm: Farm, *, from_on: date, until_on: date) -> Farm:
     return dataclasses.replace(farm, batches=stays, placements=placements)
 
 
-def bed_holds(farm: Farm, forecast: Forecast, grounds: Sequence[Ground], *, days: int) -> Ints:
-    """Return places held in each ground by day, shape (ground, day).
+def bed_holds(farm: Farm, forecast: Forecast, beds: Sequence[Ground] | Sequence[Pool], *, days: int) -> Ints:
+    """Return places held in each ground or pool by day, at either distance, shape (ground, day).
 
     What has no places yet counts where it is meant to stand.
     """
-    number = {bed: index for index, ground in enumerate(grounds) for bed in ground.beds}
+    number = {bed: index for index, some in enumerate(beds) for bed in some.beds}
     return _held(
-        (_Hold(number[bed], row, Phase.BED, count) for bed, row, count in _in_beds(farm, forecast)),
+        (
+            _Hold(number[bed], row, phase, count)
+            for phase in (Phase.SPACING, Phase.BED)
+            for bed, row, count in _in_beds(farm, forecast, phase)
+            if bed in number
+        ),
         forecast,
-        shape=(len(grounds), days),
+        shape=(len(beds), days),
     )
 
 
@@ -83,16 +88,17 @@ class _Hold:
     count: int
 
 
-def _in_beds(farm: Farm, forecast: Forecast) -> Iterator[tuple[Id, int, int]]:
+def _in_beds(farm: Farm, forecast: Forecast, phase: Phase) -> Iterator[tuple[Id, int, int]]:
     placed = dict.fromkeys(forecast.batches.ids, 0)
     row_of = forecast.batches.row_of
     for placement in farm.placements:
-        if placement.phase is Phase.BED:
+        if placement.phase is phase:
             placed[placement.batch] += placement.count
             yield placement.bed, row_of[placement.batch], placement.count
     for batch in farm.batches:
         missing = batch.plants - placed[batch.id]
-        if missing > 0 and batch.bed != NO_ID:
+        start, end = forecast.batches.phase_days(row_of[batch.id], phase)
+        if missing > 0 and batch.bed != NO_ID and (end > start or phase is Phase.BED):
             yield batch.bed, row_of[batch.id], missing
 
 

@@ -10,11 +10,12 @@ from planner.farm.farm import Farm
 from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.forecast.engine import Forecaster, ruler_of
 from planner.forecast.values import Forecast, Ruler
+from planner.planning.grounds import beds_between
 from planner.planning.season_plan.fixed import fixed_part, wanted_crops
-from planner.planning.season_plan.grounds import grounds_of, nurseries_by_loop
+from planner.planning.season_plan.grounds import grounds_of, nurseries_by_loop, pools_of
 from planner.planning.season_plan.options import PlanOptions, Weights, weights_of
 from planner.planning.season_plan.probes import WeekSpan
-from planner.planning.season_plan.values import Ground, Nursery
+from planner.planning.season_plan.values import Ground, Nursery, Pool
 
 _WHERE: Final = "season plan"
 
@@ -32,6 +33,7 @@ class Frame:
     from_on: date
     grounds: tuple[Ground, ...]
     nurseries: tuple[Nursery, ...]
+    pools: tuple[Pool, ...]
     crops: tuple[str, ...]
     stays: Farm
     fixed: Forecast
@@ -45,6 +47,8 @@ def frame_of(farm: Farm, forecaster: Forecaster, options: PlanOptions) -> Frame:
     until_on = ruler.week_start(span.first + span.count)
     stays = fixed_part(farm, from_on=from_on, until_on=until_on)
     catalogue = forecaster.catalogue_for(farm)
+    crops = wanted_crops(farm, from_on=from_on, until_on=until_on)
+    between = beds_between(farm, (catalogue.crops[key] for key in crops))
     return Frame(
         farm=farm,
         options=options,
@@ -53,9 +57,10 @@ def frame_of(farm: Farm, forecaster: Forecaster, options: PlanOptions) -> Frame:
         ruler=ruler,
         span=span,
         from_on=from_on,
-        grounds=grounds_of(farm),
+        grounds=grounds_of(farm, between=between),
         nurseries=nurseries_by_loop(farm),
-        crops=wanted_crops(farm, from_on=from_on, until_on=until_on),
+        pools=pools_of(farm, between=between),
+        crops=crops,
         stays=stays,
         fixed=forecaster.preview(stays),
     )

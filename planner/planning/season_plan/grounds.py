@@ -5,16 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from planner.farm.farm import Farm
+from planner.farm.fields import Id
 from planner.farm.site import Bed
 from planner.farm.species import BedKind
-from planner.planning.season_plan.values import Ground, Nursery
+from planner.planning.season_plan.values import Ground, Nursery, Pool
 
 
-def grounds_of(farm: Farm) -> tuple[Ground, ...]:
-    """Return beds for growing by loop, kind and light, in the order they were entered."""
+def grounds_of(farm: Farm, *, between: frozenset[Id]) -> tuple[Ground, ...]:
+    """Return beds for growing by loop, kind and light, in the order they were entered; none `between`."""
     found: dict[tuple[int, BedKind, float, float], list[Bed]] = {}
     for loop, bed in _beds(farm):
-        if bed.kind is not BedKind.NURSERY:
+        if bed.kind is not BedKind.NURSERY and bed.id not in between:
             key = (loop, bed.kind, bed.light_share, bed.lamp_mol_per_m2_d)
             found.setdefault(key, []).append(bed)
     return tuple(
@@ -38,6 +39,18 @@ def nurseries_by_loop(farm: Farm) -> tuple[Nursery, ...]:
             found.setdefault(loop, []).append(bed)
     return tuple(
         Nursery(loop=loop, beds=tuple(bed.id for bed in beds), cells=sum(bed.places for bed in beds))
+        for loop, beds in found.items()
+    )
+
+
+def pools_of(farm: Farm, *, between: frozenset[Id]) -> tuple[Pool, ...]:
+    """Return the beds of each loop in which plants stand at an intermediate distance."""
+    found: dict[int, list[Bed]] = {}
+    for loop, bed in _beds(farm):
+        if bed.id in between:
+            found.setdefault(loop, []).append(bed)
+    return tuple(
+        Pool(loop=loop, beds=tuple(bed.id for bed in beds), places=sum(bed.places for bed in beds))
         for loop, beds in found.items()
     )
 

@@ -7,7 +7,7 @@ from typing import Final
 
 import numpy as np
 
-from planner.farm.farm import Farm
+from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.forecast.engine import Forecaster
 from planner.planning.season_plan.asked import elements_of, lines_of
 from planner.planning.season_plan.fixed import bed_holds, nursery_holds
@@ -32,6 +32,8 @@ _NURSERY_END: Final = 1
 _SPACING_END: Final = 2
 _CLEARED: Final = 5
 _FULL_SIZE: Final = 1.0
+_NEVER: Final = -DAYS_PER_WEEK * 10_000
+"""A day before all weeks, for a move that there is not."""
 
 
 def build_model(farm: Farm, forecaster: Forecaster, options: PlanOptions) -> SeasonModel:
@@ -57,6 +59,7 @@ def build_model(farm: Farm, forecaster: Forecaster, options: PlanOptions) -> Sea
         crops=frame.crops,
         grounds=frame.grounds,
         nurseries=frame.nurseries,
+        pools=frame.pools,
         lines=lines_of(frame),
         columns=columns,
         rows=room,
@@ -83,6 +86,7 @@ def _columns(
     numbers = {key: number for number, key in enumerate(frame.crops)}
     lots = np.asarray([frame.options.lot_of(trial.crop) for trial in trials], dtype=np.int64)
     beds = _bed_room(frame, found, rows, ground)
+    middle = _spacing_room(frame, found, rows, loop)
     cells = _nursery_room(frame, found, rows, loop)
     columns = Columns(
         crop=np.asarray([numbers[trial.crop] for trial in trials], dtype=np.int64),
@@ -96,6 +100,8 @@ def _columns(
         bed_last=beds.last,
         nursery_first=cells.first,
         nursery_last=cells.last,
+        spacing_first=middle.first,
+        spacing_last=middle.last,
         picks=picks,
         formed=formed_of(found, rows, frame.span, forecaster=frame.forecaster),
         work=_work(frame, found, rows),
@@ -107,6 +113,9 @@ def _columns(
         nursery_free=cells.free,
         nursery_start=cells.start,
         nursery_pool=cells.group,
+        spacing_free=middle.free,
+        spacing_start=middle.start,
+        spacing_pool=middle.group,
         work_free=_work_free(frame),
     )
     return columns, room
@@ -159,9 +168,24 @@ def _bed_room(frame: Frame, found: Tried, rows: Ints, ground: Ints) -> _Room:
     ends = found.table.ends[rows]
     held = bed_holds(frame.stays, frame.fixed, frame.grounds, days=_days(frame, ends))
     room = _Room(rows.size)
+    pooled = {pool.loop for pool in frame.pools}
     for number, each in enumerate(frame.grounds):
         inside = np.flatnonzero(ground == number)
-        come, leave = ends[inside, _SPACING_END], ends[inside, _CLEARED]
+        # Without beds of their own, plants stand in the ground at the intermediate distance as well.
+        from_stage = _SPACING_END if each.loop in pooled else _NURSERY_END
+        come, leave = ends[inside, from_stage], ends[inside, _CLEARED]
+        room.add(number, inside, spans_of(come, leave, held=held[number], places=each.places))
+    return room
+
+
+def _spacing_room(frame: Frame, found: Tried, rows: Ints, loop: Ints) -> _Room:
+    ends = found.table.ends[rows]
+    held = bed_holds(frame.stays, frame.fixed, frame.pools, days=_days(frame, ends))
+    room = _Room(rows.size)
+    for number, each in enumerate(frame.pools):
+        spaced = ends[:, _SPACING_END] > ends[:, _NURSERY_END]
+        inside = np.flatnonzero((loop == each.loop) & spaced)
+        come, leave = ends[inside, _NURSERY_END], ends[inside, _SPACING_END]
         room.add(number, inside, spans_of(come, leave, held=held[number], places=each.places))
     return room
 
@@ -189,9 +213,11 @@ def _days(frame: Frame, ends: Ints) -> int:
 def _work(frame: Frame, found: Tried, rows: Ints) -> Sparse:
     """Return the minutes that one plant takes by week."""
     weights, span, ends = frame.weights, frame.span, found.table.ends[rows]
+    spaced = ends[:, _SPACING_END] > ends[:, _NURSERY_END]
     parts = [
         (weights.sowing_min, once(found.table.sow_day[rows], span)),
         (weights.moving_min, once(ends[:, _SPACING_END], span)),
+        (weights.moving_min, once(np.where(spaced, ends[:, _NURSERY_END], _NEVER), span)),
         (weights.picking_min, visits_of(found, rows, span)),
     ]
     return summed(parts, weeks=span.count)

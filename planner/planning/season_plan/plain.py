@@ -95,6 +95,9 @@ def _week(week: PlanWeek, names: list[str]) -> dict[str, Any]:
             {"loop": names[cells.loop], "cells": cells.cells, "taken": cells.taken}
             for cells in week.nurseries
         ],
+        "intermediate": [
+            {"loop": names[pool.loop], "places": pool.places, "taken": pool.taken} for pool in week.pools
+        ],
         "loops": [
             {
                 "loop": names[loop.loop],

@@ -74,6 +74,15 @@ class CellsWeek:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class PoolWeek:
+    """Places at the intermediate distance of a loop, and those taken on the fullest day."""
+
+    loop: int
+    places: int
+    taken: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class LoopWeek:
     """Demand and supply of a loop in a week [g], by element."""
 
@@ -92,6 +101,7 @@ class PlanWeek:
     lines: tuple[LineWeek, ...]
     grounds: tuple[GroundWeek, ...]
     nurseries: tuple[CellsWeek, ...]
+    pools: tuple[PoolWeek, ...]
     loops: tuple[LoopWeek, ...]
     work_min: float
 
@@ -183,6 +193,9 @@ def _weeks(model: SeasonModel, tally: Tally) -> tuple[PlanWeek, ...]:
     beds = _Rows(model, start=rows.bed_start, group=rows.bed_ground, most=places)
     trays = _Rows(model, start=rows.nursery_start, group=rows.nursery_pool, most=cells)
     in_beds, in_trays = beds.taken(tally.bed_left), trays.taken(tally.nursery_left)
+    most = np.asarray([pool.places for pool in model.pools], dtype=np.int64)
+    between = _Rows(model, start=rows.spacing_start, group=rows.spacing_pool, most=most)
+    in_pools = between.taken(tally.spacing_left)
     work = np.zeros(model.weeks)
     np.add.at(
         work, model.columns.work.week, model.columns.work.value * tally.plants[model.columns.work.column]
@@ -218,6 +231,10 @@ def _weeks(model: SeasonModel, tally: Tally) -> tuple[PlanWeek, ...]:
                     taken=int(in_trays[number, week]),
                 )
                 for number, nursery in enumerate(model.nurseries)
+            ),
+            pools=tuple(
+                PoolWeek(loop=pool.loop, places=pool.places, taken=int(in_pools[number, week]))
+                for number, pool in enumerate(model.pools)
             ),
             loops=tuple(
                 LoopWeek(

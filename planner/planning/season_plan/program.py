@@ -108,6 +108,8 @@ def program_of(model: SeasonModel) -> Program:
     )
     standing = columns.nursery_first, columns.nursery_last
     _carry(writer, lots, seeds, spans=standing, free=rows.nursery_free, group=rows.nursery_pool)
+    between = columns.spacing_first, columns.spacing_last
+    _carry(writer, lots, plants, spans=between, free=rows.spacing_free, group=rows.spacing_pool)
     _harvest(writer, model, lots, most=most)
     _uptake(writer, model, lots, most=most)
     _work(writer, model, lots)
@@ -118,6 +120,11 @@ def most_lots(model: SeasonModel) -> Ints:
     """Return the most lots of each column that room alone allows."""
     columns, rows = model.columns, model.rows
     most = least_free(rows.bed_free, columns.bed_first, columns.bed_last) // columns.lot
+    between = columns.spacing_last > columns.spacing_first
+    if between.any():
+        first, last = columns.spacing_first[between], columns.spacing_last[between]
+        least = least_free(rows.spacing_free, first, last) // columns.lot[between]
+        most[between] = np.minimum(most[between], least)
     in_nursery = columns.nursery_last > columns.nursery_first
     if in_nursery.any():
         first, last = columns.nursery_first[in_nursery], columns.nursery_last[in_nursery]

@@ -14,7 +14,7 @@ from planner.farm.fields import Id
 from planner.farm.ids import new_id
 from planner.forecast.engine import Forecaster
 from planner.planning.codes import Codes
-from planner.planning.many import Rules, place_many
+from planner.planning.many import PHASES, Rules, place_many
 from planner.planning.placement import IdMaker, Refusal
 from planner.planning.season_plan.fixed import is_open
 from planner.planning.season_plan.plan import NOTHING_PLANNED, PlannedSowing, SeasonPlan
@@ -169,7 +169,11 @@ def _placed(
         [standing[batch.id] for batch in new],
         after,
         forecaster.preview(after),
-        rules=Rules(crops=forecaster.catalogue.crops),
+        rules=Rules(
+            phases=PHASES,
+            crops=forecaster.catalogue.crops,
+            between=frozenset(bed for pool in model.pools for bed in pool.beds),
+        ),
         beds=beds,
         make_id=make_id,
     )

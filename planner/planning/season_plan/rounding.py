@@ -62,6 +62,7 @@ def _crowded(tally: Tally) -> Ints:
     for left, first, last in (
         (tally.bed_left, columns.bed_first, columns.bed_last),
         (tally.nursery_left, columns.nursery_first, columns.nursery_last),
+        (tally.spacing_left, columns.spacing_first, columns.spacing_last),
     ):
         over = np.flatnonzero(left < 0)
         if over.size:

@@ -83,6 +83,7 @@ class Tally:
         self.demand = model.elements.fixed.copy()
         self.bed_left = model.rows.bed_free.copy()
         self.nursery_left = model.rows.nursery_free.copy()
+        self.spacing_left = model.rows.spacing_free.copy()
         self.work_left = None if model.rows.work_free is None else model.rows.work_free.copy()
         usual = model.elements.usual
         self._counted = usual > 0
@@ -132,6 +133,7 @@ class Tally:
         self.nursery_left[columns.nursery_first[column] : columns.nursery_last[column]] -= self._cells(
             column, by
         )
+        self.spacing_left[columns.spacing_first[column] : columns.spacing_last[column]] -= plants
         if self.work_left is not None:
             weeks, minutes = columns.work.of(column)
             self.work_left[weeks] -= plants * minutes
@@ -148,7 +150,8 @@ class Tally:
         """Return how many lots more of a column have room."""
         columns, lot = self.model.columns, int(self.model.columns.lot[column])
         left = self.bed_left[columns.bed_first[column] : columns.bed_last[column]]
-        most = max(int(left.min()) // lot, 0)
+        between = self.spacing_left[columns.spacing_first[column] : columns.spacing_last[column]]
+        most = max(min(int(left.min()), int(between.min(initial=left.min()))) // lot, 0)
         cells = self.nursery_left[columns.nursery_first[column] : columns.nursery_last[column]]
         if cells.size:
             free = int(cells.min())
@@ -178,6 +181,10 @@ class Tally:
         columns = self.model.columns
         lot = columns.lot[chosen]
         room: Bools = least_free(self.bed_left, columns.bed_first[chosen], columns.bed_last[chosen]) >= lot
+        inside = np.flatnonzero(columns.spacing_last[chosen] > columns.spacing_first[chosen])
+        if inside.size:
+            first, last = columns.spacing_first[chosen[inside]], columns.spacing_last[chosen[inside]]
+            room[inside] &= least_free(self.spacing_left, first, last) >= lot[inside]
         inside = np.flatnonzero(columns.nursery_last[chosen] > columns.nursery_first[chosen])
         if inside.size:
             own = chosen[inside]

@@ -78,6 +78,15 @@ class Nursery:
     cells: int
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pool:
+    """The beds of one loop in which plants stand at an intermediate distance."""
+
+    loop: int
+    beds: tuple[Id, ...]
+    places: int
+
+
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Line:
     """What is wanted of one crop in one unit, by week [heads or kg].
@@ -99,8 +108,8 @@ class Columns:
     """Every possible sowing.
 
     `picks` are shares of a plant harvested, `formed` dry mass formed [g], `work` minutes, all of one
-    plant by week. `bed_first` to before `bed_last` are rows of `Rows.bed_free`, likewise the nursery's.
-    `seeds` are those sown for one plant, not rounded.
+    plant by week. `bed_first` to before `bed_last` are rows of `Rows.bed_free`, likewise the nursery's
+    and those of the intermediate distance. `seeds` are those sown for one plant, not rounded.
     """
 
     crop: Ints
@@ -114,6 +123,8 @@ class Columns:
     bed_last: Ints
     nursery_first: Ints
     nursery_last: Ints
+    spacing_first: Ints
+    spacing_last: Ints
     picks: Sparse
     formed: Sparse
     work: Sparse
@@ -138,6 +149,9 @@ class Rows:
     nursery_free: Ints
     nursery_start: Ints
     nursery_pool: Ints
+    spacing_free: Ints
+    spacing_start: Ints
+    spacing_pool: Ints
     work_free: Floats | None
 
 
@@ -179,6 +193,7 @@ class SeasonModel:
     crops: tuple[str, ...]
     grounds: tuple[Ground, ...]
     nurseries: tuple[Nursery, ...]
+    pools: tuple[Pool, ...]
     lines: tuple[Line, ...]
     columns: Columns
     rows: Rows
