@@ -46,18 +46,22 @@ class Filler:
 
     def _down(self, strips: Sequence[Strip]) -> None:
         for chain in _chains(strips):
-            if self.y + _height([chain]) > self.bottom and self.begun:
+            over = self.y + _height([chain]) > self.bottom
+            if (over or chain[0].turn) and self.begun:
                 self._turn(chain[0].again)
             for strip in chain:
                 if self.y + strip.height_mm > self.bottom and self.begun:
                     self._turn(strip.again)
                 self._put(strip)
+                while strip.fills and self.y + strip.height_mm <= self.bottom:
+                    self._put(strip)
 
     def _columns(self, flow: ColumnFlow) -> None:
         """Put text down in columns of one height, on this page as far as it has room, then the next."""
         chains = list(_chains(flow.strips))
         tallest = max((_height([chain]) for chain in chains[: flow.columns]), default=0.0)
-        if self.y + _height([list(flow.lead)]) + tallest > self.bottom and self.begun:
+        turn = any(strip.turn for strip in flow.lead)
+        if (turn or self.y + _height([list(flow.lead)]) + tallest > self.bottom) and self.begun:
             self._turn(())
         for strip in flow.lead:
             self._put(strip)

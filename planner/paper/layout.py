@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from itertools import groupby
 from typing import Final
 
+from planner.paper.drawn import drawing_strip
 from planner.paper.filling import Filler, Flow
 from planner.paper.marks import ColumnFlow, Mark, Page, Rule, Strip, moved
 from planner.paper.measure import Face, FontMetrics
@@ -116,7 +117,7 @@ class Sheet:
         return Strip(height_mm=bottom, marks=(line, *marks, *more, right))
 
     def _section(self, section: Section, room: float) -> Iterator[Flow]:
-        lead = [Strip(height_mm=self.setter.style.section_gap_mm, keep=True)]
+        lead = [Strip(height_mm=self.setter.style.section_gap_mm, keep=True, turn=section.new_page)]
         if section.heading:
             lead.append(self.setter.heading(section.heading, room_mm=self.width))
         for is_text, parts in groupby(section.parts, key=_is_text):
@@ -136,7 +137,7 @@ class Sheet:
         elif isinstance(part, Caution):
             yield from self._caution(part, width, room)
         else:
-            yield self.setter.drawing(part, room_mm=width, room_high_mm=room)
+            yield drawing_strip(self.setter, part, room_mm=width, room_high_mm=room)
 
     def _caution(self, caution: Caution, width: float, room: float) -> Iterator[Strip]:
         framed = self.setter.caution(caution, room_mm=width)

@@ -9,7 +9,7 @@ import dataclasses
 from dataclasses import dataclass
 
 from planner.paper.measure import Face
-from planner.paper.report import Hatch
+from planner.paper.shapes import Hatch
 from planner.paper.style import Paper
 
 
@@ -69,7 +69,43 @@ class Pattern:
     hatch: Hatch
 
 
-Mark = Words | Rule | Frame | Fill | Pattern
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Tint:
+    """A rectangle of one colour, #RRGGBB."""
+
+    x_mm: float
+    y_mm: float
+    width_mm: float
+    height_mm: float
+    colour: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stroke:
+    """A black line through points that are counted from (`x_mm`, `y_mm`); perhaps closed and filled."""
+
+    x_mm: float
+    y_mm: float
+    points_mm: tuple[tuple[float, float], ...]
+    pt: float
+    closed: bool = False
+    solid: bool = False
+    dashed: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Oval:
+    """A black oval that just fits a rectangle, perhaps filled."""
+
+    x_mm: float
+    y_mm: float
+    width_mm: float
+    height_mm: float
+    pt: float
+    solid: bool = False
+
+
+Mark = Words | Rule | Frame | Fill | Pattern | Tint | Stroke | Oval
 
 
 def moved(mark: Mark, *, by_x_mm: float, by_y_mm: float) -> Mark:
@@ -90,13 +126,15 @@ class Strip:
     """A stretch of the page that is never broken, as wide as its column and `height_mm` high.
 
     `keep` holds it on one page with the strip after it; `again` are strips to be repeated above it
-    when it comes first on a page.
+    when it comes first on a page. `turn` begins a new page with it; `fills` repeats it down to the foot.
     """
 
     height_mm: float
     marks: tuple[Mark, ...] = ()
     keep: bool = False
     again: tuple[Strip, ...] = ()
+    turn: bool = False
+    fills: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

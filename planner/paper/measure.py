@@ -21,6 +21,23 @@ _BREAK_AFTER: Final = "-/·\u00a0"
 """Where a word that does not fit a line by itself is broken rather than between any two letters."""
 
 
+_TURNERS: Final = dict.fromkeys(
+    (0x061C, 0x200E, 0x200F, *range(0x202A, 0x202F), *range(0x2066, 0x206A), *range(0x20), 0x7F), None
+)
+"""Marks nobody sees that would turn round the text beside a name, and control characters."""
+for _kept in "\t\n":
+    del _TURNERS[ord(_kept)]
+
+
+def plain_text(text: str) -> str:
+    """Return a text without the unseen marks by which a name could turn round what stands beside it.
+
+    >>> plain_text("Basil\u202e 12"), plain_text("\u05d7\u05e1\u05d4")
+    ('Basil 12', '\u05d7\u05e1\u05d4')
+    """
+    return text if text.isascii() and text.isprintable() else text.translate(_TURNERS)
+
+
 class Face(Enum):
     """The four cuts of the shipped typeface."""
 

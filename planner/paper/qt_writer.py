@@ -28,14 +28,16 @@ from PySide6.QtGui import (
     QPainter,
     QPdfWriter,
     QPen,
+    QPolygonF,
     QTransform,
 )
 
 from planner.paper.errors import PaperError
 from planner.paper.layout import pages_of
-from planner.paper.marks import Fill, Frame, Mark, Page, Pattern, Rule, Words
+from planner.paper.marks import Fill, Frame, Mark, Oval, Page, Pattern, Rule, Stroke, Tint, Words
 from planner.paper.measure import Face
-from planner.paper.report import Hatch, Report
+from planner.paper.report import Report
+from planner.paper.shapes import Hatch
 from planner.paper.style import MM_PER_PT, STYLE, Paper, PaperStyle
 from planner.shipped import shipped_path
 
@@ -62,6 +64,8 @@ _BRUSHES: Final = {
     Hatch.BACK_SLANT: Qt.BrushStyle.FDiagPattern,
     Hatch.CROSS: Qt.BrushStyle.DiagCrossPattern,
     Hatch.DOTS: Qt.BrushStyle.Dense6Pattern,
+    Hatch.UPRIGHT: Qt.BrushStyle.VerPattern,
+    Hatch.LEVEL: Qt.BrushStyle.HorPattern,
 }
 
 
@@ -132,8 +136,25 @@ class _Pen:
             self._painter.drawRect(_rect(mark))
         elif isinstance(mark, Fill):
             self._painter.fillRect(_rect(mark), QColor.fromRgbF(mark.grey, mark.grey, mark.grey))
+        elif isinstance(mark, Tint):
+            self._painter.fillRect(_rect(mark), QColor(mark.colour))
         else:
+            self._drawn(mark)
+
+    def _drawn(self, mark: Pattern | Stroke | Oval) -> None:
+        if isinstance(mark, Pattern):
             self._pattern(mark)
+            return
+        pen = _line(mark.pt)
+        if isinstance(mark, Stroke) and mark.dashed:
+            pen.setStyle(Qt.PenStyle.DashLine)
+        self._painter.setPen(pen)
+        self._painter.setBrush(QColor(Qt.GlobalColor.black) if mark.solid else Qt.BrushStyle.NoBrush)
+        if isinstance(mark, Oval):
+            self._painter.drawEllipse(_rect(mark))
+            return
+        line = QPolygonF([_point(mark.x_mm + x, mark.y_mm + y) for x, y in mark.points_mm])
+        (self._painter.drawPolygon if mark.closed else self._painter.drawPolyline)(line)
 
     def _words(self, words: Words) -> None:
         font = self._fonts.get((words.face, words.pt))
@@ -157,7 +178,7 @@ def _point(x_mm: float, y_mm: float) -> QPointF:
     return QPointF(x_mm * _UNITS_PER_MM, y_mm * _UNITS_PER_MM)
 
 
-def _rect(mark: Frame | Fill | Pattern) -> QRectF:
+def _rect(mark: Frame | Fill | Pattern | Tint | Oval) -> QRectF:
     corner = _point(mark.x_mm, mark.y_mm)
     return QRectF(corner, QSizeF(mark.width_mm * _UNITS_PER_MM, mark.height_mm * _UNITS_PER_MM))
 

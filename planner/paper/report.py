@@ -9,6 +9,42 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import Enum
 
+from planner.paper.shapes import (
+    Drawing,
+    DrawnLine,
+    DrawnOval,
+    DrawnPath,
+    DrawnRect,
+    DrawnText,
+    Hatch,
+    Shape,
+)
+
+__all__ = [
+    "Align",
+    "Box",
+    "Caution",
+    "Cell",
+    "Column",
+    "Drawing",
+    "DrawnLine",
+    "DrawnOval",
+    "DrawnPath",
+    "DrawnRect",
+    "DrawnText",
+    "Hatch",
+    "Line",
+    "Paragraph",
+    "Part",
+    "Report",
+    "RowGroup",
+    "Section",
+    "Shape",
+    "Size",
+    "Table",
+    "Tone",
+]
+
 
 class Align(Enum):
     """Where text stands in its column."""
@@ -32,17 +68,6 @@ class Box(Enum):
     NONE = "none"
     TICK = "tick"
     WRITE = "write"
-
-
-class Hatch(Enum):
-    """Pattern inside a drawn shape, told apart without colour."""
-
-    NONE = "none"
-    SOLID = "solid"
-    SLANT = "slant"
-    BACK_SLANT = "back slant"
-    CROSS = "cross"
-    DOTS = "dots"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -71,11 +96,14 @@ class Cell:
     """What stands in one cell of a table: lines of text, or room for a hand.
 
     `value` is what a spreadsheet is given instead of the lines: a bare number, a date as YYYY-MM-DD.
+    A `picture` stands under the lines. `least_high_mm` is room for a hand that needs more than a box.
     """
 
     lines: tuple[Line, ...] = ()
     box: Box = Box.NONE
     value: str = ""
+    picture: Drawing | None = None
+    least_high_mm: float = 0.0
 
     @property
     def text(self) -> str:
@@ -92,6 +120,9 @@ class Column:
     smaller. `fold` is the line the column moves to when the paper is too narrow for one line a row.
     A `firm` column is as wide as its widest word needs and never set below its `least_mm`, so that no
     number is broken and no box too small.
+
+    `second` is the heading in a second language. `band` is what the values should keep to, in bold. A
+    `picture` in the heading, such as a ruler of weeks, comes again on every page with it.
     """
 
     key: str
@@ -105,6 +136,9 @@ class Column:
     wrap: int = 2
     fold: int = 0
     firm: bool = False
+    second: str = ""
+    band: str = ""
+    picture: Drawing | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -119,18 +153,21 @@ class RowGroup:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Table:
-    """A ruled table; its headings come again on every page."""
+    """A ruled table; its headings come again on every page.
+
+    `fill` is a row for a hand that is put below the others until the page is full, at least once.
+    """
 
     name: str
     columns: tuple[Column, ...]
-    groups: tuple[RowGroup, ...]
+    groups: tuple[RowGroup, ...] = ()
+    fill: tuple[Cell, ...] = ()
 
     def __post_init__(self) -> None:
         """Refuse rows that have more or fewer cells than there are columns."""
-        for group in self.groups:
-            for row in group.rows:
-                if len(row) != len(self.columns):
-                    raise ValueError(f"row: {len(row)} cells, but the table has {len(self.columns)} columns")
+        for row in (*self.rows, *((self.fill,) if self.fill else ())):
+            if len(row) != len(self.columns):
+                raise ValueError(f"row: {len(row)} cells, but the table has {len(self.columns)} columns")
 
     @property
     def rows(self) -> tuple[tuple[Cell, ...], ...]:
@@ -140,10 +177,11 @@ class Table:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Paragraph:
-    """Running text, perhaps as one item of a list."""
+    """Running text, perhaps as one item of a list; STRONG is bold, MAIN bold and large."""
 
     text: str
     item: bool = False
+    tone: Tone = Tone.DETAIL
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -154,66 +192,20 @@ class Caution:
     text: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class DrawnRect:
-    """A rectangle of a drawing [mm], with a pattern and perhaps a label in its middle."""
-
-    x_mm: float
-    y_mm: float
-    width_mm: float
-    height_mm: float
-    hatch: Hatch = Hatch.NONE
-    rule_pt: float = 0.5
-    label: str = ""
-    label_pt: float = 11.0
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class DrawnLine:
-    """A straight line of a drawing [mm]."""
-
-    x1_mm: float
-    y1_mm: float
-    x2_mm: float
-    y2_mm: float
-    rule_pt: float = 0.5
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class DrawnText:
-    """A text of a drawing; `y_mm` is the line it stands on."""
-
-    x_mm: float
-    y_mm: float
-    text: str
-    pt: float
-    bold: bool = False
-
-
-Shape = DrawnRect | DrawnLine | DrawnText
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Drawing:
-    """Shapes on a sheet of their own; set smaller as a whole when the paper is narrower."""
-
-    width_mm: float
-    height_mm: float
-    shapes: tuple[Shape, ...]
-    says: str
-    """What the drawing shows, in words, for whoever cannot see it."""
-
-
 Part = Table | Paragraph | Caution | Drawing
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Section:
-    """A headed stretch of a report; text may run in `columns`, tables take the whole width."""
+    """A headed stretch of a report; text may run in `columns`, tables take the whole width.
+
+    One on a `new_page` begins at the top of a page of its own.
+    """
 
     heading: str = ""
     parts: tuple[Part, ...]
     columns: int = 1
+    new_page: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

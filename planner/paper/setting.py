@@ -1,4 +1,4 @@
-"""Sets text into marks and strips: single lines, paragraphs, warnings, drawings.
+"""Sets text into marks and strips: single lines, paragraphs, warnings.
 
 Must not know pages or toolkits.
 """
@@ -9,19 +9,9 @@ import dataclasses
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from planner.paper.marks import Frame, Mark, Pattern, Rule, Strip, Words
-from planner.paper.measure import Face, Fitted, FontMetrics, fit, width_mm, wrapped
-from planner.paper.report import (
-    Align,
-    Caution,
-    Drawing,
-    DrawnLine,
-    DrawnRect,
-    Hatch,
-    Paragraph,
-    Shape,
-    Size,
-)
+from planner.paper.marks import Frame, Mark, Strip, Words
+from planner.paper.measure import Face, Fitted, FontMetrics, fit, plain_text, width_mm, wrapped
+from planner.paper.report import Align, Caution, Paragraph, Size, Tone
 from planner.paper.style import MM_PER_PT, PaperStyle, TypeSizes
 
 
@@ -51,13 +41,20 @@ class Setter:
         descent = self.metrics.descent_em(line.face) * line.pt * MM_PER_PT * self.style.leading
         return self.ascent(line) + descent
 
+    def scaled(self, size: Size) -> Size:
+        """Return a size of the report in the type that is wished for; wall sizes have their own."""
+        scale = self.style.type_scale
+        if scale == 1.0:
+            return size
+        return Size(best_pt=size.best_pt * scale, least_pt=size.least_pt * scale)
+
     def fitted(self, text: str, *, face: Face, size: Size, room_mm: float, wrap: int) -> tuple[SetLine, ...]:
         """Return a text wrapped, then set smaller, to fit a room."""
         done: Fitted = fit(
             self.metrics,
-            text,
+            plain_text(text),
             face=face,
-            size=size,
+            size=self.scaled(size),
             room_mm=room_mm - self.style.slack_mm,
             wrap=wrap,
             step_pt=self.style.shrink_pt,
@@ -66,7 +63,8 @@ class Setter:
 
     def wrapped(self, text: str, *, face: Face, pt: float, room_mm: float) -> tuple[SetLine, ...]:
         """Return a text wrapped at one size."""
-        lines = wrapped(self.metrics, text, face=face, pt=pt, room_mm=room_mm - self.style.slack_mm)
+        room = room_mm - self.style.slack_mm
+        lines = wrapped(self.metrics, plain_text(text), face=face, pt=pt, room_mm=room)
         return tuple(SetLine(text=line, face=face, pt=pt) for line in lines)
 
     def words(self, line: SetLine, *, x_mm: float, y_mm: float, room_mm: float, align: Align) -> Words:
@@ -124,9 +122,9 @@ class Setter:
     def paragraph(self, paragraph: Paragraph, *, room_mm: float) -> Iterator[Strip]:
         """Yield a paragraph line by line; its first two and its last two lines stay together."""
         indent = self.style.item_indent_mm if paragraph.item else 0.0
-        lines = self.wrapped(
-            paragraph.text, face=Face.REGULAR, pt=self.types.body_pt, room_mm=room_mm - indent
-        )
+        face = Face.REGULAR if paragraph.tone is Tone.DETAIL else Face.BOLD
+        pt = self.types.section_pt if paragraph.tone is Tone.MAIN else self.types.body_pt
+        lines = self.wrapped(paragraph.text, face=face, pt=pt, room_mm=room_mm - indent)
         for number, line in enumerate(lines):
             last = number == len(lines) - 1
             marks: list[Mark] = [
@@ -161,39 +159,3 @@ class Setter:
             x_mm=0.0, y_mm=0.0, width_mm=room_mm, height_mm=bottom + pad, pt=self.style.heavy_rule_pt
         )
         return Strip(height_mm=bottom + pad + self.style.gap_mm, marks=(frame, *marks))
-
-    def drawing(self, drawing: Drawing, *, room_mm: float, room_high_mm: float) -> Strip:
-        """Return a drawing, set smaller as a whole when it is wider or higher than its room."""
-        scale = min(1.0, room_mm / drawing.width_mm, room_high_mm / drawing.height_mm)
-        marks = tuple(mark for shape in drawing.shapes for mark in self._shape(shape, scale))
-        return Strip(height_mm=drawing.height_mm * scale, marks=marks)
-
-    def _shape(self, shape: Shape, scale: float) -> Iterator[Mark]:
-        if isinstance(shape, DrawnLine):
-            yield Rule(
-                x_mm=shape.x1_mm * scale,
-                y_mm=shape.y1_mm * scale,
-                x2_mm=shape.x2_mm * scale,
-                y2_mm=shape.y2_mm * scale,
-                pt=shape.rule_pt,
-            )
-        elif isinstance(shape, DrawnRect):
-            yield from self._rect(shape, scale)
-        else:
-            line = SetLine(
-                text=shape.text, face=Face.BOLD if shape.bold else Face.REGULAR, pt=shape.pt * scale
-            )
-            room = width_mm(self.metrics, line.text, face=line.face, pt=line.pt)
-            yield self.words(
-                line, x_mm=shape.x_mm * scale, y_mm=shape.y_mm * scale, room_mm=room, align=Align.LEFT
-            )
-
-    def _rect(self, rect: DrawnRect, scale: float) -> Iterator[Mark]:
-        x, y, width, height = (side * scale for side in (rect.x_mm, rect.y_mm, rect.width_mm, rect.height_mm))
-        if rect.hatch is not Hatch.NONE:
-            yield Pattern(x_mm=x, y_mm=y, width_mm=width, height_mm=height, hatch=rect.hatch)
-        yield Frame(x_mm=x, y_mm=y, width_mm=width, height_mm=height, pt=rect.rule_pt)
-        if rect.label:
-            line = SetLine(text=rect.label, face=Face.BOLD, pt=rect.label_pt * scale)
-            base = y + (height - self.height(line)) / 2 + self.ascent(line)
-            yield self.words(line, x_mm=x, y_mm=base, room_mm=width, align=Align.CENTRE)

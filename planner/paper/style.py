@@ -41,8 +41,16 @@ A3: Final = Paper(name="A3", width_mm=297.0, height_mm=420.0)
 LETTER: Final = Paper(name="Letter", width_mm=215.9, height_mm=279.4)
 TABLOID: Final = Paper(name="Tabloid", width_mm=279.4, height_mm=431.8)
 
+A5: Final = Paper(name="A5", width_mm=148.0, height_mm=210.0)
+HALF_LETTER: Final = Paper(name="Half-Letter", width_mm=139.7, height_mm=215.9)
+
 PAPERS: Final = (A4, LETTER, A3, TABLOID)
-"""Every paper offered, standing."""
+"""Every paper for sheets, standing."""
+
+CARD_PAPERS: Final = (A5, HALF_LETTER)
+"""Papers for cards beside a tank or a switchboard, standing."""
+
+ALL_PAPERS: Final = (*PAPERS, *CARD_PAPERS)
 
 
 def paper_named(name: str, *, landscape: bool) -> Paper:
@@ -51,10 +59,10 @@ def paper_named(name: str, *, landscape: bool) -> Paper:
     Raises:
         ValueError: there is no such paper.
     """
-    for paper in PAPERS:
+    for paper in ALL_PAPERS:
         if paper.name.casefold() == name.strip().casefold():
             return paper.turned(landscape=landscape)
-    known = ", ".join(paper.name for paper in PAPERS)
+    known = ", ".join(paper.name for paper in ALL_PAPERS)
     raise ValueError(f"paper: {name!r} is none of {known}")
 
 
@@ -136,13 +144,40 @@ class PaperStyle:
     """Height of a line over that of its type."""
     shade: float | None = 0.92
     hatch_step_mm: float = 1.5
+    colour: bool = True
+    """Whether tints are printed; patterns and letters say the same without them."""
+    solid: bool = True
+    """Whether shapes may be filled black; else a hatch takes the place of it."""
+    type_scale: float = 1.0
+    """How much larger than usual all type is set."""
     bench: TypeSizes = BENCH_TYPE
     wall: TypeSizes = WALL_TYPE
 
     def type_for(self, *, large: bool) -> TypeSizes:
         """Return the type sizes for the wall or for the bench."""
-        return self.wall if large else self.bench
+        types = self.wall if large else self.bench
+        if self.type_scale == 1.0:
+            return types
+        sizes = dataclasses.asdict(types)
+        return TypeSizes(**{name: pt * self.type_scale for name, pt in sizes.items()})
 
 
+LARGE_TYPE_SCALE: Final = 1.25
 STYLE: Final = PaperStyle()
-INK_SAVING_STYLE: Final = PaperStyle(shade=None)
+INK_SAVING_STYLE: Final = PaperStyle(shade=None, colour=False, solid=False)
+
+
+def style_for(
+    *, large_type: bool = False, black_and_white: bool = False, ink_saving: bool = False
+) -> PaperStyle:
+    """Return the style for what is wished; saving ink leaves colour out too.
+
+    >>> style_for(ink_saving=True) == INK_SAVING_STYLE, style_for(black_and_white=True).shade
+    (True, 0.92)
+    """
+    style = INK_SAVING_STYLE if ink_saving else STYLE
+    return dataclasses.replace(
+        style,
+        colour=style.colour and not black_and_white,
+        type_scale=LARGE_TYPE_SCALE if large_type else style.type_scale,
+    )
