@@ -8,13 +8,13 @@ from __future__ import annotations
 import dataclasses
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date, timedelta
-from string import ascii_uppercase
 from typing import Final
 
 from planner.actions.changing import addition, alteration, altered, found, removal
 from planner.actions.rooms import NoRoomError, Rooms, refusal_fault
 from planner.farm.changes import Change, ChangeSet
 from planner.farm.checks import checked
+from planner.farm.codes import Codes
 from planner.farm.crops import Batch, Phase, Placement
 from planner.farm.farm import Farm
 from planner.farm.fields import Id
@@ -28,20 +28,7 @@ _WORD: Final = "batch"
 
 def free_code(farm: Farm, *, crop_code: str, sow_on: date) -> str:
     """Return a code no batch has yet: crop, year and ISO week of sowing, and letters that count up."""
-    year, week, _ = sow_on.isocalendar()
-    stem = f"{crop_code}-{year % 100:02d}W{week:02d}"
-    taken = {batch.code for batch in farm.batches}
-    number = 0
-    while f"{stem}-{_letters(number)}" in taken:
-        number += 1
-    return f"{stem}-{_letters(number)}"
-
-
-def _letters(number: int) -> str:
-    """Return A to Z, then AA, AB, and so on."""
-    letters = ascii_uppercase[number % len(ascii_uppercase)]
-    rest = number // len(ascii_uppercase)
-    return _letters(rest - 1) + letters if rest else letters
+    return Codes(batch.code for batch in farm.batches).give(crop_code, sow_on)
 
 
 def sow_batch(batch: Batch, placements: Iterable[Placement] = ()) -> ChangeSet:

@@ -9,11 +9,11 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from datetime import date, timedelta
-from string import ascii_uppercase
+from datetime import timedelta
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
+from planner.farm.codes import Codes
 from planner.farm.crops import Batch, Target, TargetUnit
 from planner.farm.farm import DAYS_PER_WEEK, Farm, Settings
 from planner.farm.fields import NO_ID, Id
@@ -153,29 +153,20 @@ def plants_per_sowing(target: Target, crop: Crop) -> int:
 
 
 def _sowings(farm: Farm, catalogue: Catalogue) -> Iterator[Batch]:
-    codes: set[str] = set()
+    codes = Codes(())
     for target in farm.targets:
         crop = catalogue.crops[target.crop]
         bed = _bed_for(crop, farm)
         for week in range(0, farm.settings.plan_weeks, weeks_between_sowings(crop)):
             day = farm.settings.plan_from + timedelta(days=week * DAYS_PER_WEEK)
-            code = _code(crop, day, codes)
-            codes.add(code)
             yield Batch(
                 id=new_id(),
-                code=code,
+                code=codes.give(crop.code, day),
                 crop=target.crop,
                 sow_on=day,
                 plants=plants_per_sowing(target, crop),
                 bed=bed,
             )
-
-
-def _code(crop: Crop, day: date, taken: set[str]) -> str:
-    """Return a code for a sowing: crop, year, ISO week, and the first letter that is free."""
-    year, week, _ = day.isocalendar()
-    stem = f"{crop.code}-{year % 100:02d}W{week:02d}"
-    return next(code for letter in ascii_uppercase if (code := f"{stem}-{letter}") not in taken)
 
 
 def _bed_for(crop: Crop, farm: Farm) -> Id:

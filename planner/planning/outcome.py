@@ -9,6 +9,7 @@ from typing import Final
 
 import numpy as np
 
+from planner.farm.codes import Codes
 from planner.farm.crops import Batch, Phase, Placement, TargetUnit
 from planner.farm.farm import DAYS_PER_WEEK, Farm, by_id
 from planner.farm.fields import Id
@@ -16,7 +17,6 @@ from planner.farm.site import Bed
 from planner.farm.species import BedKind, Crop
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Floats, Forecast
-from planner.planning.codes import Codes
 from planner.planning.many import PlacedMany, Rules, place_many
 from planner.planning.placement import IdMaker, Refusal
 from planner.planning.proposal import Note, NurseryWeek, Proposal, Sowing, WeekSupply

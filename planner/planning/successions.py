@@ -13,6 +13,7 @@ from typing import Final
 
 import numpy as np
 
+from planner.farm.codes import Codes
 from planner.farm.crops import Batch, TargetUnit
 from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.farm.fields import Id
@@ -20,7 +21,6 @@ from planner.farm.ids import new_id
 from planner.farm.species import HarvestKind
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Floats, Forecast
-from planner.planning.codes import Codes
 from planner.planning.cover import Margin, cover
 from planner.planning.grounds import Ground, beds_between, grounds_for
 from planner.planning.outcome import G_PER_KG, Settling, proposal_of, supply_by_week

@@ -8,8 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from planner.farm.codes import Codes
 from planner.farm.faults import FarmFaultError
-from planner.planning.codes import Codes
 from planner.planning.rhythm import MOST_DAYS, WorkDays, rule_days
 from planner.planning.seeding import LossRule, SeedRule, plants_of, seeding_for
 

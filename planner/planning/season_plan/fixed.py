@@ -44,7 +44,7 @@ def fixed_part(farm: Farm, *, from_on: date, until_on: date) -> Farm:
     return dataclasses.replace(farm, batches=stays, placements=placements)
 
 
-def bed_holds(farm: Farm, forecast: Forecast, beds: Sequence[Ground] | Sequence[Pool], *, days: int) -> Ints:
+def bed_holds(farm: Farm, forecast: Forecast, beds: Sequence[Ground | Pool], *, days: int) -> Ints:
     """Return places held in each ground or pool by day, at either distance, shape (ground, day).
 
     What has no places yet counts where it is meant to stand.

@@ -8,12 +8,12 @@ from dataclasses import dataclass
 from enum import Enum
 
 from planner.farm.changes import Change, ChangeSet, applied
+from planner.farm.codes import Codes
 from planner.farm.crops import Batch, Placement
 from planner.farm.farm import Farm, by_id
 from planner.farm.fields import Id
 from planner.farm.ids import new_id
 from planner.forecast.engine import Forecaster
-from planner.planning.codes import Codes
 from planner.planning.many import PHASES, Rules, place_many
 from planner.planning.placement import IdMaker, Refusal
 from planner.planning.season_plan.fixed import is_open

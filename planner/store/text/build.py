@@ -20,7 +20,7 @@ from planner.store.text.entries import Entry
 from planner.store.text.fill import Filled, Filler
 from planner.store.text.findings import Findings
 from planner.store.text.forms import ORDER, UNIT_WORDS
-from planner.store.text.repeats import Codes, later, repeat_of
+from planner.store.text.repeats import BatchCodes, later, repeat_of
 from planner.store.text.values import Runs
 
 _HEADERS_OF_PHASE: Final = {
@@ -35,7 +35,7 @@ _UNIT_KEYS: Final = (*UNIT_WORDS.values(), _ANY_UNIT)
 class Builder:
     """Makes things of tables, one table after the other, and puts them into the draft."""
 
-    def __init__(self, *, filler: Filler, findings: Findings, draft: Draft, codes: Codes) -> None:
+    def __init__(self, *, filler: Filler, findings: Findings, draft: Draft, codes: BatchCodes) -> None:
         """Keep what reads keys, where faults and things go, and what makes batch codes."""
         self._filler = filler
         self._findings = findings

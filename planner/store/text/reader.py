@@ -21,7 +21,7 @@ from planner.store.text.entries import FORMAT_KEY, Entry, Names, entries_of
 from planner.store.text.fill import Filler
 from planner.store.text.findings import Findings, Source, shown
 from planner.store.text.overlap import refuse_overlaps
-from planner.store.text.repeats import Codes
+from planner.store.text.repeats import BatchCodes
 from planner.store.text.syntax import document_of, text_of, too_large
 
 NO_CODES: Final[Mapping[str, str]] = MappingProxyType({})
@@ -66,7 +66,7 @@ def read_farm_text(
         filler=Filler(names=names, findings=findings),
         findings=findings,
         draft=draft,
-        codes=Codes(taken=_codes_given(entries), crop_codes={**crop_codes, **_own_codes(entries)}),
+        codes=BatchCodes(taken=_codes_given(entries), crop_codes={**crop_codes, **_own_codes(entries)}),
     )
     for entry in entries:
         builder.build(entry)

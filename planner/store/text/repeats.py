@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import string
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any, Final
 
+from planner.farm.codes import Codes
+
 _LETTERS_OF_CROP: Final = 3
-_YEARS_OF_CENTURY: Final = 100
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,40 +35,21 @@ def later(day: date, days: int) -> date:
     return day + timedelta(days=min(days, (date.max - day).days))
 
 
-class Codes:
-    """Makes batch codes: crop code, year and week of sowing, and the first letter that is free."""
+class BatchCodes:
+    """Makes codes for batches without one, from the keys of their crops."""
 
     def __init__(self, *, taken: Iterable[str], crop_codes: Mapping[str, str]) -> None:
         """Begin with the codes that growers have given."""
-        self._taken = set(taken)
+        self._codes = Codes(taken)
         self._crop_codes = crop_codes
-        self._next: dict[str, int] = {}
 
     def make(self, crop: str, sow_on: date) -> str:
         """Return a code that no batch has yet.
 
-        >>> Codes(taken=["LET-26W14-A"], crop_codes={}).make("lettuce", date(2026, 3, 30))
+        >>> BatchCodes(taken=["LET-26W14-A"], crop_codes={}).make("lettuce", date(2026, 3, 30))
         'LET-26W14-B'
         """
-        week = sow_on.isocalendar()
-        stem = f"{self._crop_code(crop)}-{week.year % _YEARS_OF_CENTURY:02d}W{week.week:02d}"
-        number = self._next.get(stem, 0)
-        while (code := f"{stem}-{letters(number)}") in self._taken:
-            number += 1
-        self._next[stem] = number + 1
-        self._taken.add(code)
-        return code
+        return self._codes.give(self._crop_code(crop), sow_on)
 
     def _crop_code(self, crop: str) -> str:
         return self._crop_codes.get(crop, "") or crop[:_LETTERS_OF_CROP].upper()
-
-
-def letters(number: int) -> str:
-    """Return A, B, ... Z, AA, AB, ... for 0, 1, ...
-
-    >>> letters(0), letters(25), letters(26)
-    ('A', 'Z', 'AA')
-    """
-    many = len(string.ascii_uppercase)
-    head, last = divmod(number, many)
-    return (letters(head - 1) if head else "") + string.ascii_uppercase[last]
