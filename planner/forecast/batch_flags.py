@@ -7,7 +7,7 @@ sums over columns.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 import numpy as np
@@ -27,12 +27,14 @@ _KINDS: Final = {kind: number for number, kind in enumerate(BedKind)}
 class _Tally:
     """Final places held: row of the batch, number of the bed, and its kind, one entry a run.
 
-    `held` are places by row. The rest is what the tally was made for.
+    `batch` and `count` are of each run, `held` the places by row. The rest is what the tally was made for.
     """
 
-    row: Ints
+    batch: tuple[Id, ...]
     bed: Ints
     kind: Ints
+    count: Ints
+    row: Ints
     held: Ints
     placements: tuple[Placement, ...]
     beds: tuple[Bed, ...]
@@ -58,13 +60,10 @@ class BatchFlags:
 
     def _tally(self, farm: Farm, table: BatchTable) -> _Tally:
         kept = self._kept
-        if (
-            kept is None
-            or kept.placements is not farm.placements
-            or kept.beds is not farm.beds
-            or kept.row_of is not table.row_of
-        ):
+        if kept is None or kept.placements is not farm.placements or kept.beds is not farm.beds:
             kept = self._kept = _tally_of(farm, table)
+        elif kept.row_of is not table.row_of:
+            kept = self._kept = _in_rows(kept, table)
         return kept
 
     def _unsuited(
@@ -93,19 +92,28 @@ class BatchFlags:
 def _tally_of(farm: Farm, table: BatchTable) -> _Tally:
     number_of = {bed.id: number for number, bed in enumerate(farm.beds)}
     runs = [placement for placement in farm.placements if placement.phase is Phase.BED]
-    row = np.asarray([table.row_of[run.batch] for run in runs], dtype=np.int64)
     bed = np.asarray([number_of[run.bed] for run in runs], dtype=np.int64)
     kinds = np.asarray([_KINDS[one.kind] for one in farm.beds], dtype=np.int64)
-    counts = np.asarray([run.count for run in runs], dtype=np.float64)
-    return _Tally(
-        row=row,
+    nothing = np.zeros(0, dtype=np.int64)
+    tally = _Tally(
+        batch=tuple(run.batch for run in runs),
         bed=bed,
         kind=kinds[bed] if runs else bed,
-        held=np.bincount(row, weights=counts, minlength=len(farm.batches)).astype(np.int64),
+        count=np.asarray([run.count for run in runs], dtype=np.int64),
+        row=nothing,
+        held=nothing,
         placements=farm.placements,
         beds=farm.beds,
         row_of=table.row_of,
     )
+    return _in_rows(tally, table)
+
+
+def _in_rows(tally: _Tally, table: BatchTable) -> _Tally:
+    """Return a tally with its runs counted in the rows of a table."""
+    row = np.asarray([table.row_of[batch] for batch in tally.batch], dtype=np.int64)
+    held = np.bincount(row, weights=tally.count, minlength=len(table.ids)).astype(np.int64)
+    return replace(tally, row=row, held=held, row_of=table.row_of)
 
 
 def _unplaced(farm: Farm, table: BatchTable, tally: _Tally) -> Iterator[Flag]:

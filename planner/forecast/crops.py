@@ -9,7 +9,7 @@ import numpy as np
 from planner.farm.species import ELEMENTS
 from planner.forecast.paces import PaceBook
 from planner.forecast.profiles import Profile, contents, is_fruiting, picks_by_day
-from planner.forecast.values import BatchTable, Floats, Ints, Ruler
+from planner.forecast.values import BatchTable, Bools, Floats, Ruler
 
 _GROUPS = 2
 _BED, _PICKING = 3, 4
@@ -25,20 +25,26 @@ def demand_g(
     with the growth of one plant: the cost does not grow with the number of batches.
     """
     wanted = np.zeros((len(ELEMENTS), ruler.days))
-    rows = (table.loop == loop).nonzero()[0]
-    for number in np.unique(table.pace[rows]):
-        pace = paces.pace(int(number))
-        of_pace = rows[table.pace[rows] == number]
-        formed = pace.formed(_starts(table.sow_day[of_pace], table.plants[of_pace], pace.lead, ruler.days))
-        wanted += contents(profiles[paces.profile_of(int(number))].crop)[:, None] * formed
+    inside = table.loop == loop
+    met = np.flatnonzero(np.bincount(table.pace[inside])).tolist()
+    lead = max((paces.pace(number).lead for number in met), default=0)
+    starts = _starts(table, inside, lead=lead, days=ruler.days)
+    for number in met:
+        pace = paces.pace(number)
+        formed = pace.formed(starts[number, lead - pace.lead :])
+        wanted += contents(profiles[paces.profile_of(number)].crop)[:, None] * formed
     return wanted
 
 
-def _starts(sow_day: Ints, plants: Ints, lead: int, days: int) -> Floats:
-    """Return plants by day of sowing, from `lead` days before the ruler to its end."""
-    inside = (sow_day >= -lead) & (sow_day < days)
-    counts = np.bincount(sow_day[inside] + lead, weights=plants[inside], minlength=lead + days)
-    return counts.astype(np.float64)
+def _starts(table: BatchTable, inside: Bools, *, lead: int, days: int) -> Floats:
+    """Return plants of some batches by pace and day of sowing, from `lead` days before the ruler on."""
+    counted = inside & (table.sow_day >= -lead) & (table.sow_day < days)
+    pace, width = table.pace[counted], lead + days
+    paces = int(table.pace.max()) + 1 if table.pace.size else 0
+    counts = np.bincount(
+        pace * width + table.sow_day[counted] + lead, weights=table.plants[counted], minlength=paces * width
+    )
+    return counts.reshape(paces, width).astype(np.float64, copy=False)
 
 
 def planted_m2(table: BatchTable, profiles: Sequence[Profile], ruler: Ruler, *, loop: int) -> Floats:
@@ -87,5 +93,8 @@ def harvests(
 
 def _crop_of_profile(table: BatchTable) -> list[tuple[int, int]]:
     """Return (profile, crop) of every profile that a batch has."""
-    profiles, rows = np.unique(table.profile, return_index=True)
-    return [(int(number), int(table.crop[row])) for number, row in zip(profiles, rows, strict=True)]
+    if not table.profile.size:
+        return []
+    crops = np.full(int(table.profile.max()) + 1, -1)
+    crops[table.profile] = table.crop
+    return [(number, crop) for number, crop in enumerate(crops.tolist()) if crop >= 0]

@@ -20,7 +20,7 @@ from planner.farm.fish import Feeding, FishEvent, FishGroup
 from planner.farm.site import Loop, WeekStart
 from planner.farm.species import BedKind, Crop
 from planner.forecast.batch_flags import BatchFlags
-from planner.forecast.batches import Books, ProfileBook, TableKeeper, crop_keys
+from planner.forecast.batches import Books, ProfileBook, crop_keys
 from planner.forecast.crops import demand_g, harvests, planted_m2
 from planner.forecast.delays import Delay, delay_of
 from planner.forecast.figures import BandFigures, SupplyFigures, band_figures, supply_figures
@@ -39,6 +39,7 @@ from planner.forecast.supply import (
     protein_share,
     top_up_g,
 )
+from planner.forecast.tables import TableKeeper
 from planner.forecast.values import BatchTable, Flag, Floats, Forecast, LoopForecast, Ruler
 from planner.forecast.warmth import Warmth, drawn_series, warmth_read
 
@@ -113,6 +114,7 @@ class Forecaster:
         self._paces = PaceBook(self._catalogue, self._book.profiles)
         self._tables = TableKeeper(Books(profiles=self._book, paces=self._paces))
         self._sides: dict[Id, tuple[tuple[object, ...], _LoopSide]] = {}
+        self._fed: dict[Id, tuple[tuple[object, ...], FedGroup]] = {}
         self._waters = WaterKeeper(self._catalogue)
         self._warmth_key: tuple[object, ...] = ()
         self._warmth = Warmth()
@@ -261,6 +263,15 @@ class Forecaster:
         )
 
     def _fed_group(self, group: FishGroup, events: list[FishEvent], loop: Loop, ruler: Ruler) -> FedGroup:
+        """Return a group with its fish and feed, kept from the last time if nothing met it or its water."""
+        water_read = self._warmth.water.get(loop.id, ())
+        key = (group, tuple(events), loop.water_c, ruler, water_read)
+        kept = self._fed.get(group.id)
+        if kept is None or not same(kept[0], key):
+            kept = self._fed[group.id] = (key, self._fed_anew(group, events, loop, ruler))
+        return kept[1]
+
+    def _fed_anew(self, group: FishGroup, events: list[FishEvent], loop: Loop, ruler: Ruler) -> FedGroup:
         species = self._catalogue.fish[group.species]
         days = max((ruler.date_of(ruler.days) - group.stocked_on).days, 0)
         found = forecast_group(

@@ -6,15 +6,14 @@ tied by the feed conversion, so that mass closes.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
 from typing import Final, Protocol
 
 import numpy as np
 
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
-from planner.farm.species import FishSpecies
+from planner.farm.species import FishSpecies, FishStage
 from planner.forecast.values import Floats, GroupForecast, Ruler
 from planner.science.fish import effective_temperature
 
@@ -42,13 +41,11 @@ class _Shoal:
     fasting_days_left: int = 0
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Day:
-    """What one day gave: end weight, feed and gain of the whole group."""
+_Grown = tuple[float, float, float]
+"""What one day gave: end weight, feed and gain of the whole group [g]."""
 
-    weight_g: float
-    feed_g: float
-    gain_g: float
+_SERIES: Final = ("count", "weight_g", "feed_g", "gain_g", "harvest_count", "harvest_g")
+"""What is noted of each day, by the names of `GroupForecast`."""
 
 
 def forecast_group(
@@ -66,35 +63,19 @@ def forecast_group(
     None when it is not known: growth then goes at the species' optimum. `ration` is the feeding
     table of a group fed by table.
     """
-    days = max((ruler.date_of(ruler.days) - group.stocked_on).days, 0)
+    first = ruler.day_of(group.stocked_on)
+    days = max(ruler.days - first, 0)
     temperature = np.full(days, species.optimum_c) if water_c is None else water_c
     walk = _Walk(group=group, events=events, species=species, temperature=temperature, ration=ration)
-    series = {name: np.zeros(ruler.days) for name in ("count", "weight", "feed", "gain", "out", "out_g")}
-    first = ruler.day_of(group.stocked_on)
-    for age in range(days):
-        on = group.stocked_on + timedelta(days=age)
-        taken, taken_g = walk.morning(on)
-        did = walk.through_the_day(on, age=age)
-        day = first + age
-        if day >= 0:
-            values = (walk.shoal.count, walk.shoal.weight_g, did.feed_g, did.gain_g, taken, taken_g)
-            for name, value in zip(series, values, strict=True):
-                series[name][day] = value
-        walk.evening(did)
-        if walk.is_over(on):
-            # Nothing swims and nothing is to come: only the last weight stays to be seen.
-            series["weight"][max(day + 1, 0) :] = walk.shoal.weight_g
-            break
+    noted = walk.through(days, notes_from=max(-first, 0))
+    series = np.zeros((len(_SERIES), ruler.days))
+    start = max(first, 0)
+    if noted:
+        series[:, start : start + len(noted)] = np.asarray(noted).T
+    # Once nothing swims and nothing is to come, only the last weight stays to be seen.
+    series[_SERIES.index("weight_g"), min(start, ruler.days) + len(noted) :] = walk.shoal.weight_g
     return GroupForecast(
-        group=group.id,
-        name=group.name,
-        tank=group.tank,
-        count=series["count"],
-        weight_g=series["weight"],
-        feed_g=series["feed"],
-        gain_g=series["gain"],
-        harvest_count=series["out"],
-        harvest_g=series["out_g"],
+        group=group.id, name=group.name, tank=group.tank, **dict(zip(_SERIES, series, strict=True))
     )
 
 
@@ -118,19 +99,46 @@ class _Walk:
         )
         self._warmth: list[float] = warmth.tolist()
         self._ration = ration
-        self._last_event_on = max((event.on for event in events), default=group.stocked_on)
-        self._by_day: dict[date, list[FishEvent]] = {}
+        self._by_age: dict[int, list[FishEvent]] = {}
         for event in events:
-            self._by_day.setdefault(event.on, []).append(event)
-        self._purge = _purge_days(events, round(species.purge_days))
+            self._by_age.setdefault((event.on - group.stocked_on).days, []).append(event)
+        self._last_event = max(self._by_age, default=0)
+        self._purge = _purge_ages(self._by_age, round(species.purge_days))
         own = group.daily_death_share
-        self._death_share = species.daily_death_share if own is None else own
+        self._lives = 1.0 - (species.daily_death_share if own is None else own)
+        self._grows = self._how_grown(group.feeding)
         self.shoal = _Shoal(count=float(group.count), weight_g=group.mean_weight_g)
 
-    def morning(self, on: date) -> tuple[float, float]:
+    def _how_grown(self, feeding: Feeding) -> Callable[[int], _Grown]:
+        return {
+            Feeding.GROWTH: self._grown_by_warmth,
+            Feeding.FIXED: self._grown_fixed,
+            Feeding.PERCENT: self._grown_by_percent,
+            Feeding.TABLE: self._grown_by_table,
+        }[feeding]
+
+    def through(self, days: int, *, notes_from: int) -> list[tuple[float, ...]]:
+        """Go through so many days from stocking; return what `_SERIES` names of each day noted.
+
+        Ends on the day after which no fish are left and no event is to come.
+        """
+        noted: list[tuple[float, ...]] = []
+        shoal = self.shoal
+        for age in range(days):
+            taken, taken_g = self._morning(age) if age in self._by_age else (0.0, 0.0)
+            weight_g, feed_g, gain_g = self._fed_and_grown(age)
+            if age >= notes_from:
+                noted.append((shoal.count, shoal.weight_g, feed_g, gain_g, taken, taken_g))
+            shoal.weight_g = weight_g
+            shoal.count *= self._lives
+            if shoal.count <= 0 and age >= self._last_event:
+                break
+        return noted
+
+    def _morning(self, age: int) -> tuple[float, float]:
         """Meet the day's events; return fish harvested and their mass [g]."""
         taken = taken_g = 0.0
-        for event in self._by_day.get(on, ()):
+        for event in self._by_age[age]:
             if event.kind is FishEventKind.HARVEST:
                 many = self.shoal.count if event.count is None else min(event.count, self.shoal.count)
                 taken, taken_g = taken + many, taken_g + many * self.shoal.weight_g
@@ -139,63 +147,50 @@ class _Walk:
                 _meet(event, self.shoal)
         return taken, taken_g
 
-    def is_over(self, on: date) -> bool:
-        """Tell whether no fish are left after a day and no event is to come."""
-        return self.shoal.count <= 0 and on >= self._last_event_on
-
-    def through_the_day(self, on: date, *, age: int) -> _Day:
+    def _fed_and_grown(self, age: int) -> _Grown:
         """Return what is fed and grown on a day, `age` days after stocking."""
         shoal = self.shoal
-        nothing = _Day(weight_g=shoal.weight_g, feed_g=0.0, gain_g=0.0)
-        if shoal.count <= 0 or shoal.fasting_days_left > 0 or on in self._purge:
-            return nothing
-        if shoal.feed_days_left > 0:
-            return self._grown_on(shoal.feed_given_g)
-        match self._group.feeding:
-            case Feeding.GROWTH:
-                return self._grown_by_warmth(self._warmth[age])
-            case Feeding.FIXED:
-                return self._grown_on(self._group.feed_g_per_day or 0.0)
-            case Feeding.PERCENT:
-                return self._grown_on_percent(self._group.feed_percent or 0.0)
-            case Feeding.TABLE:
-                assert self._ration is not None
-                return self._grown_on_percent(self._ration(shoal.weight_g, self._temperature[age]))
+        fasting, given = shoal.fasting_days_left, shoal.feed_days_left
+        shoal.fasting_days_left, shoal.feed_days_left = max(fasting - 1, 0), max(given - 1, 0)
+        if shoal.count <= 0 or fasting > 0 or age in self._purge:
+            return shoal.weight_g, 0.0, 0.0
+        return self._grown_on(shoal.feed_given_g) if given > 0 else self._grows(age)
 
-    def evening(self, did: _Day) -> None:
-        """Carry weight and losses over to the next day."""
-        shoal = self.shoal
-        shoal.weight_g = did.weight_g
-        shoal.count *= 1.0 - self._death_share
-        shoal.feed_days_left = max(shoal.feed_days_left - 1, 0)
-        shoal.fasting_days_left = max(shoal.fasting_days_left - 1, 0)
+    def _grown_by_warmth(self, age: int) -> _Grown:
+        before_g, count = self.shoal.weight_g, self.shoal.count
+        root = before_g**_CUBE_ROOT + self._tgc() / _PER_THOUSAND * self._warmth[age]
+        weight_g = max(root**3, before_g)
+        gain_g = count * (weight_g - before_g)
+        return weight_g, gain_g * self._fcr(), gain_g
 
-    def _grown_by_warmth(self, warmth: float) -> _Day:
-        shoal = self.shoal
-        root = shoal.weight_g**_CUBE_ROOT + self._tgc() / _PER_THOUSAND * warmth
-        weight_g = max(root**3, shoal.weight_g)
-        gain_g = shoal.count * (weight_g - shoal.weight_g)
-        return _Day(weight_g=weight_g, feed_g=gain_g * self._fcr(), gain_g=gain_g)
-
-    def _grown_on(self, feed_g: float) -> _Day:
-        shoal = self.shoal
+    def _grown_on(self, feed_g: float) -> _Grown:
         gain_g = feed_g / self._fcr()
-        return _Day(weight_g=shoal.weight_g + gain_g / shoal.count, feed_g=feed_g, gain_g=gain_g)
+        return self.shoal.weight_g + gain_g / self.shoal.count, feed_g, gain_g
 
-    def _grown_on_percent(self, percent: float) -> _Day:
+    def _grown_fixed(self, _age: int) -> _Grown:
+        return self._grown_on(self._group.feed_g_per_day or 0.0)
+
+    def _grown_by_percent(self, _age: int) -> _Grown:
+        return self._grown_on_percent(self._group.feed_percent or 0.0)
+
+    def _grown_by_table(self, age: int) -> _Grown:
+        assert self._ration is not None
+        return self._grown_on_percent(self._ration(self.shoal.weight_g, self._temperature[age]))
+
+    def _grown_on_percent(self, percent: float) -> _Grown:
         return self._grown_on(self.shoal.count * self.shoal.weight_g * percent / _PERCENT)
 
     def _tgc(self) -> float:
-        return self._of_stage("tgc") if self._group.tgc is None else self._group.tgc
+        return self._stage().tgc if self._group.tgc is None else self._group.tgc
 
     def _fcr(self) -> float:
-        return self._of_stage("fcr") if self._group.fcr is None else self._group.fcr
+        return self._stage().fcr if self._group.fcr is None else self._group.fcr
 
-    def _of_stage(self, name: str) -> float:
+    def _stage(self) -> FishStage:
         for stage in self._species.stages:
             if self.shoal.weight_g <= stage.up_to_g:
-                return float(getattr(stage, name))
-        return float(getattr(self._species.stages[-1], name))
+                return stage
+        return self._species.stages[-1]
 
 
 def _meet(event: FishEvent, shoal: _Shoal) -> None:
@@ -218,12 +213,12 @@ def _meet(event: FishEvent, shoal: _Shoal) -> None:
             raise ValueError("a harvest is met where its fish are counted")
 
 
-def _purge_days(events: Sequence[FishEvent], days: int) -> frozenset[date]:
-    """Return the days without feed before the whole group is harvested."""
+def _purge_ages(by_age: Mapping[int, Sequence[FishEvent]], days: int) -> frozenset[int]:
+    """Return the days since stocking without feed, before the whole group is harvested."""
     return frozenset(
-        event.on - timedelta(days=back)
-        for event in events
-        if event.kind is FishEventKind.HARVEST and event.count is None
+        age - back
+        for age, events in by_age.items()
+        if any(event.kind is FishEventKind.HARVEST and event.count is None for event in events)
         for back in range(1, days + 1)
     )
 

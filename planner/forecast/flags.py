@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
-from itertools import groupby
 from typing import Final
 
 import numpy as np
@@ -34,15 +33,17 @@ SMALL_TANK_L: Final = 500.0
 
 def slow_flags(farm: Farm, table: BatchTable, ruler: Ruler) -> Iterator[Flag]:
     """Yield a flag for every batch that is given up because its season is too cold, hot or dark."""
-    for row in (table.ripe < 1.0).nonzero()[0]:
+    slow = np.flatnonzero(table.ripe < 1.0)
+    picked, sizes = table.ends[slow, _BED].tolist(), table.ripe[slow].tolist()
+    for row, day, size in zip(slow.tolist(), picked, sizes, strict=True):
         batch = farm.batches[row]
         yield Flag(
             kind=FlagKind.GIVEN_UP,
             about=batch.id,
             name=batch.code,
             on=batch.sow_on,
-            until_on=ruler.date_of(int(table.ends[row, _BED])),
-            values=(("crop", batch.crop), ("size_share", float(table.ripe[row]))),
+            until_on=ruler.date_of(day),
+            values=(("crop", batch.crop), ("size_share", size)),
         )
 
 
@@ -95,14 +96,8 @@ def _warmth_flags(
 
 def runs(marked: np.ndarray) -> Iterator[tuple[int, int]]:
     """Yield first and last position of every unbroken run of true values."""
-    for is_marked, many in groupby(enumerate(marked.tolist()), key=_mark):
-        if is_marked:
-            positions = [position for position, _ in many]
-            yield positions[0], positions[-1]
-
-
-def _mark(entry: tuple[int, bool]) -> bool:
-    return entry[1]
+    edges = np.diff(np.asarray(marked, dtype=np.int8), prepend=0, append=0)
+    yield from zip(np.flatnonzero(edges > 0).tolist(), (np.flatnonzero(edges < 0) - 1).tolist(), strict=True)
 
 
 def density_flags(

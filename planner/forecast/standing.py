@@ -2,12 +2,33 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection, Iterable
+from dataclasses import dataclass
+from typing import NamedTuple
+
 from planner.farm.crops import Batch, Phase, Placement
 from planner.farm.farm import Farm, by_id
 from planner.farm.fields import NO_ID, Id
 from planner.farm.site import Bed
-from planner.forecast.profiles import Profile
+from planner.farm.species import Crop
 from planner.forecast.season import Surroundings
+
+
+@dataclass(slots=True)
+class _Held:
+    """The final places of a batch: the first bed it stands in, plants placed and the area they take."""
+
+    bed: Id
+    count: int = 0
+    area_m2: float = 0.0
+
+
+class Stand(NamedTuple):
+    """The number of a batch's loop, its growing area [m²], and what surrounds it (None without a loop)."""
+
+    loop: int
+    area_m2: float
+    around: Surroundings | None
 
 
 class Standing:
@@ -17,55 +38,59 @@ class Standing:
         """Read beds and placements once."""
         self._beds: dict[Id, Bed] = by_id(farm.beds)
         self._place_m2 = {bed.id: bed.place_area_m2 for bed in farm.beds}
-        self._loops = {loop.id: number for number, loop in enumerate(farm.loops)}
+        loops = {loop.id: number for number, loop in enumerate(farm.loops)}
+        self._loop_of = {bed.id: loops[bed.loop] for bed in farm.beds} | {NO_ID: 0}
         sites = {site.id: number for number, site in enumerate(farm.sites)}
         self._site_of_loop = [sites[loop.site] for loop in farm.loops]
-        self._held: dict[Id, list[Placement]] = {}
         self._around: dict[tuple[Id, Id], Surroundings] = {}
+        self._held: dict[Id, _Held] = {}
         self._nursery: dict[Id, Id] = {}
-        for placement in farm.placements:
+        self._note(farm.placements)
+
+    def _note(self, placements: Iterable[Placement]) -> None:
+        held_by, place_m2 = self._held, self._place_m2
+        for placement in placements:
             if placement.phase is Phase.BED:
-                self._held.setdefault(placement.batch, []).append(placement)
+                held = held_by.get(placement.batch)
+                if held is None:
+                    held = held_by[placement.batch] = _Held(placement.bed)
+                held.count += placement.count
+                held.area_m2 += placement.count * place_m2[placement.bed]
             elif placement.phase is Phase.NURSERY:
                 self._nursery.setdefault(placement.batch, placement.bed)
 
-    def _bed_of(self, batch: Batch) -> Id:
-        held = self._held.get(batch.id)
-        return held[0].bed if held else batch.bed
+    def moved(self, batches: Collection[Id], placements: Iterable[Placement]) -> None:
+        """Take up where some batches stand by now, by the placements of the whole farm."""
+        for batch in batches:
+            self._held.pop(batch, None)
+            self._nursery.pop(batch, None)
+        self._note(placement for placement in placements if placement.batch in batches)
 
-    def loop_of(self, batch: Batch) -> int:
-        """Return the number of the loop a batch drinks from, the first where nothing tells."""
-        bed = self._bed_of(batch)
-        return self._loops[self._beds[bed].loop] if bed != NO_ID else 0
-
-    def area_of(self, batch: Batch, profile: Profile) -> float:
-        """Return the growing area of a batch in the final places [m²].
+    def of(self, batch: Batch, crop: Crop) -> Stand:
+        """Return where a batch stands: by its first bed and nursery, in the first loop where nothing tells.
 
         Places held count with their bed's area; plants without a place with the crop's own spacing.
         """
-        held = self._held.get(batch.id, ())
-        if not held and batch.bed != NO_ID:
-            return batch.plants * self._place_m2[batch.bed]
-        placed, on_beds = 0, 0.0
-        for placement in held:
-            placed += placement.count
-            on_beds += placement.count * self._place_m2[placement.bed]
-        return on_beds + max(batch.plants - placed, 0) / profile.crop.bed_density_per_m2
-
-    def around(self, batch: Batch) -> Surroundings | None:
-        """Return what surrounds a batch, by its first bed and nursery; None on a farm without a loop."""
-        beds = self._bed_of(batch), self._nursery.get(batch.id, NO_ID)
-        found = self._around.get(beds)
-        if found is None and self._site_of_loop:
-            found = self._around[beds] = self.surroundings(*beds)
-        return found
+        held = self._held.get(batch.id)
+        if held is not None:
+            bed = held.bed
+            area = held.area_m2 + max(batch.plants - held.count, 0) / crop.bed_density_per_m2
+        else:
+            bed = batch.bed
+            each = 1.0 / crop.bed_density_per_m2 if bed == NO_ID else self._place_m2[bed]
+            area = batch.plants * each
+        beds = bed, self._nursery.get(batch.id, NO_ID)
+        around = self._around.get(beds)
+        if around is None and self._site_of_loop:
+            around = self._around[beds] = self.surroundings(*beds)
+        return Stand(self._loop_of[bed], area, around)
 
     def surroundings(self, bed: Id, nursery: Id) -> Surroundings:
         """Return what surrounds a batch in a bed that is raised in a nursery; either may be `NO_ID`.
 
         The farm must have a loop.
         """
-        loop = self._loops[self._beds[bed].loop] if bed != NO_ID else 0
+        loop = self._loop_of[bed]
         bed_light, bed_lamp = self._light_at(bed)
         nursery_light, nursery_lamp = self._light_at(nursery)
         return Surroundings(
