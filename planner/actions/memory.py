@@ -22,6 +22,13 @@ class Keeper(Protocol):
     def path(self) -> Path | None:
         """Where the farm's file is, if it has one."""
 
+    @property
+    def shared(self) -> bool:
+        """Whether several people may work on the farm at a time."""
+
+    def is_stale(self) -> bool:
+        """Tell whether somebody else changed the farm since it was loaded."""
+
     def load(self) -> Farm:
         """Return the farm as it is kept."""
 
@@ -42,8 +49,10 @@ class Keeper(Protocol):
         kind: ActKind,
         at: datetime,
         freed: Iterable[Id] = (),
+        who: str = "",
+        seq: int | None = None,
     ) -> None:
-        """Carry out an act, wholly or not at all."""
+        """Carry out an act, wholly or not at all; `seq` names the act to take back or to do once more."""
 
 
 class MemoryKeeper:
@@ -60,6 +69,15 @@ class MemoryKeeper:
     def path(self) -> Path | None:
         """There is no file."""
         return None
+
+    @property
+    def shared(self) -> bool:
+        """Nobody else can see it."""
+        return False
+
+    def is_stale(self) -> bool:
+        """Nobody else can change it."""
+        return False
 
     def load(self) -> Farm:
         """Return the farm."""
@@ -85,6 +103,8 @@ class MemoryKeeper:
         kind: ActKind,
         at: datetime,
         freed: Iterable[Id] = (),
+        who: str = "",
+        seq: int | None = None,  # noqa: ARG002 - nobody else acts on a farm in memory: it is always the last
     ) -> None:
         """Carry out an act."""
         self._farm = applied(self._farm, change_set)
@@ -94,9 +114,10 @@ class MemoryKeeper:
         done = [entry for entry in self._acts if entry.state is ActState.DONE]
         undone = self._acts[len(done) :]
         if kind is ActKind.DO:
-            seq = done[-1].seq + 1 if done else 1
-            self._change_sets[seq] = change_set
-            self._acts = [*done, ActEntry(seq=seq, title=change_set.title, at=at, state=ActState.DONE)]
+            new = done[-1].seq + 1 if done else 1
+            self._change_sets[new] = change_set
+            entry = ActEntry(seq=new, title=change_set.title, at=at, state=ActState.DONE, who=who)
+            self._acts = [*done, entry]
         elif kind is ActKind.UNDO:
             self._acts = [*done[:-1], replace(done[-1], state=ActState.UNDONE), *undone]
         else:

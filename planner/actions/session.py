@@ -9,33 +9,39 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
-from typing import Any
+from typing import Any, Final
 
 from planner.actions.checking import Shelves, change_faults, clash_fault, stale_fault
 from planner.actions.holding import HoldBook, book_of, difference, new_clashes, next_book
 from planner.actions.memory import Keeper
 from planner.actions.notices import Listener, Listeners, Notice
+from planner.actions.sharing import ELSEWHERE, acts_after, first_undone, last_done, news_title
 from planner.actions.tidying import tidied
 from planner.farm.changes import Change, ChangeSet, applied, with_places
 from planner.farm.farm import Farm, OwnEntry
 from planner.farm.faults import FarmFaultError, Fault
 from planner.farm.fields import Id
 from planner.farm.holds import Hold
-from planner.store.acts import KEPT_ACTS, ActEntry, ActKind, ActState
+from planner.farm.merging import differences, rebased
+from planner.store.acts import ActEntry, ActKind, ActState, By
+from planner.store.errors import ChangedElsewhereError
 
 HoldsOf = Callable[[Farm], tuple[Hold, ...]]
 FaultsOf = Callable[[Farm], tuple[Fault, ...]]
 LaidOver = Callable[[Any, tuple[OwnEntry, ...]], Any]
 Clock = Callable[[], datetime]
+_TURNS: Final = 5
+"""How often an act is brought up to what others did, before it is said that they are in the way."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HistoryLine:
-    """One act as it is listed: its title, its moment, and whether it stands."""
+    """One act as it is listed: its title, its moment, whether it stands, and who did it."""
 
     title: str
     at: datetime
     done: bool
+    who: str = ""
 
 
 class Session:
@@ -50,8 +56,9 @@ class Session:
         faults_of: FaultsOf,
         now: Clock,
         laid_over: LaidOver | None = None,
+        who: str = "",
     ) -> None:
-        """Load the farm from its store.
+        """Load the farm from its store; `who` is the name of the person at the desk.
 
         `catalogue` is the book alone; `laid_over` lays the grower's own entries over it. `holds_of`
         tells how long places are held, `faults_of` all that is wrong with a farm, `now` the moment,
@@ -62,14 +69,18 @@ class Session:
         self._holds_of = holds_of
         self._faults_of = faults_of
         self._now = now
-        self._farm = store.load()
-        self._kept_holds = {hold.placement: hold for hold in store.held()}
-        self._book = book_of(holds_of(self._farm))
-        self._acts: tuple[ActEntry, ...] = store.acts()
+        self._who = who
         self._listeners = Listeners()
         self._faults: tuple[Farm, tuple[Fault, ...]] | None = None
         self._laid_over = laid_over
         self._whole: tuple[tuple[OwnEntry, ...], Any] | None = None
+        self._load()
+
+    def _load(self) -> None:
+        self._farm = self._store.load()
+        self._kept_holds = {hold.placement: hold for hold in self._store.held()}
+        self._book = book_of(self._holds_of(self._farm))
+        self._acts: tuple[ActEntry, ...] = self._store.acts()
 
     @property
     def farm(self) -> Farm:
@@ -110,7 +121,7 @@ class Session:
     def history(self) -> tuple[HistoryLine, ...]:
         """All acts, newest first."""
         return tuple(
-            HistoryLine(title=entry.title, at=entry.at, done=entry.state is ActState.DONE)
+            HistoryLine(title=entry.title, at=entry.at, done=entry.state is ActState.DONE, who=entry.who)
             for entry in reversed(self._acts)
         )
 
@@ -129,12 +140,35 @@ class Session:
     def act(self, change_set: ChangeSet, *, initiator: str = "") -> Notice:
         """Carry out a change: check it, keep it, tell everybody once.
 
-        Nothing is kept or told when nothing changes.
+        What somebody else changed meanwhile is brought in first, and told; nothing is kept or told when
+        nothing changes.
 
         Raises:
+            ClashError: somebody else changed the same field meanwhile; it holds both values.
             FarmFaultError: the farm would not be sound, or a place would be held twice on one day.
             StoreError: it could not be kept.
         """
+        for _ in range(_TURNS):
+            self.catch_up()
+            try:
+                return self._acted(rebased(self._farm, change_set), initiator)
+            except ChangedElsewhereError:
+                continue
+        return self._acted(rebased(self._farm, change_set), initiator)
+
+    def catch_up(self) -> Notice | None:
+        """Bring in what somebody else did since, and tell everybody; return None when nobody did anything.
+
+        Raises `StoreError` when the farm cannot be read.
+        """
+        if self._listeners.telling or not self._store.is_stale():
+            return None
+        before, known = self._farm, self._acts
+        self._load()
+        change_set = differences(before, self._farm, news_title(known, self._acts))
+        return self._tell(change_set, ActKind.DO, ELSEWHERE) if change_set.changes else None
+
+    def _acted(self, change_set: ChangeSet, initiator: str) -> Notice:
         tidy = tidied(change_set)
         if not tidy.changes:
             return Notice(change_set=tidy, initiator=initiator)
@@ -146,10 +180,7 @@ class Session:
         at = self._now()
         self._keep(placed, after, kind=ActKind.DO, at=at)
         self._whole = whole
-        done = tuple(entry for entry in self._acts if entry.state is ActState.DONE)
-        seq = done[-1].seq + 1 if done else 1
-        entry = ActEntry(seq=seq, title=placed.title, at=at, state=ActState.DONE)
-        self._acts = (*done, entry)[-KEPT_ACTS:]
+        self._acts = acts_after(self._acts, placed.title, By(at=at, who=self._who, shared=self._store.shared))
         return self._tell(placed, ActKind.DO, initiator)
 
     def undo(self, *, initiator: str = "") -> Notice | None:
@@ -157,8 +188,8 @@ class Session:
         last = self._last_done()
         if last is None:
             return None
-        turned = self._store.change_set(last.seq).turned()
-        self._keep(turned, applied(self._farm, turned), kind=ActKind.UNDO, at=self._now())
+        turned = self._turned(last, undone=True)
+        self._keep(turned, applied(self._farm, turned), kind=ActKind.UNDO, at=self._now(), seq=last.seq)
         self._mark(last, ActState.UNDONE)
         return self._tell(turned, ActKind.UNDO, initiator)
 
@@ -167,10 +198,20 @@ class Session:
         first = self._first_undone()
         if first is None:
             return None
-        again = self._store.change_set(first.seq)
-        self._keep(again, applied(self._farm, again), kind=ActKind.REDO, at=self._now())
+        again = self._turned(first, undone=False)
+        self._keep(again, applied(self._farm, again), kind=ActKind.REDO, at=self._now(), seq=first.seq)
         self._mark(first, ActState.DONE)
         return self._tell(again, ActKind.REDO, initiator)
+
+    def _turned(self, entry: ActEntry, *, undone: bool) -> ChangeSet:
+        """Return what an act changed, turned when it is to be undone, brought up to what others did since.
+
+        Raises `ChangedElsewhereError` when the farm is not as it is shown here, and `ClashError` when
+        somebody else has changed the same field since.
+        """
+        found = self._store.change_set(entry.seq)
+        wanted = found.turned() if undone else found
+        return rebased(self._farm, wanted) if self._store.shared else wanted
 
     def _placed(self, change_set: ChangeSet) -> tuple[ChangeSet, Farm]:
         """Return the set with positions, and the farm after it.
@@ -201,7 +242,9 @@ class Session:
             return self._whole
         return own, self._catalogue if self._laid_over is None else self._laid_over(self._catalogue, own)
 
-    def _keep(self, change_set: ChangeSet, after: Farm, *, kind: ActKind, at: datetime) -> None:
+    def _keep(
+        self, change_set: ChangeSet, after: Farm, *, kind: ActKind, at: datetime, seq: int | None = None
+    ) -> None:
         """Keep an act in the store, then take its outcome over as the farm."""
         if self._listeners.telling:
             raise RuntimeError("an act was begun while another one was still being told")
@@ -211,7 +254,7 @@ class Session:
         changed, freed = difference(self._kept_holds, wanted)
         unsaid = change_set.ids("placement") - {hold.placement for hold in changed}
         changed += [wanted[key] for key in unsaid if key in wanted]
-        self._store.apply(change_set, changed, kind=kind, at=at, freed=freed)
+        self._store.apply(change_set, changed, kind=kind, at=at, freed=freed, who=self._who, seq=seq)
         self._kept_holds = wanted
         self._book = book
         self._farm = after
@@ -229,10 +272,15 @@ class Session:
         return notice
 
     def _last_done(self) -> ActEntry | None:
-        return next((entry for entry in reversed(self._acts) if entry.state is ActState.DONE), None)
+        return last_done(self._acts, self._mine)
 
     def _first_undone(self) -> ActEntry | None:
-        return next((entry for entry in self._acts if entry.state is ActState.UNDONE), None)
+        return first_undone(self._acts, self._mine)
+
+    @property
+    def _mine(self) -> str | None:
+        """Whose acts undo and redo are about: one's own where others work on the farm too, else all."""
+        return self._who if self._store.shared else None
 
     def _mark(self, entry: ActEntry, state: ActState) -> None:
         marked = ActEntry(seq=entry.seq, title=entry.title, at=entry.at, state=state)

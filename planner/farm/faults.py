@@ -26,6 +26,7 @@ class FaultKind(Enum):
     NO_ROOM = "no room"
     IN_USE = "in use"
     TOO_LARGE = "too large"
+    CHANGED_MEANWHILE = "changed meanwhile"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -27,10 +27,23 @@ class ActKind(Enum):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class By:
+    """Who acts, and when; `shared` when several people work on the farm at a time."""
+
+    at: datetime
+    who: str = ""
+    shared: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class ActEntry:
-    """One act of the history; its changes are fetched by `seq` only when they are wanted."""
+    """One act of the history; its changes are fetched by `seq` only when they are wanted.
+
+    `who` is the name of the person at the desk, empty where none was known.
+    """
 
     seq: int
     title: str
     at: datetime
     state: ActState
+    who: str = ""

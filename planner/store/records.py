@@ -336,6 +336,7 @@ class ActRecord(Base):
     at: Mapped[datetime] = mapped_column(UtcTime)
     state: Mapped[ActState] = mapped_column(chosen(ActState, "state"))
     changes: Mapped[Words]
+    who: Mapped[Words]
 
 
 class MetaRecord(Base):

@@ -17,7 +17,7 @@ from planner.farm.farm import Farm
 from planner.farm.fields import Id
 from planner.farm.holds import Hold
 from planner.store import history
-from planner.store.acts import ActEntry, ActKind
+from planner.store.acts import ActEntry, ActKind, By
 from planner.store.base import table
 from planner.store.convert import Row, damage_told, read_farm, read_holds
 from planner.store.copying import is_farm_file, put_in_place
@@ -32,7 +32,7 @@ from planner.store.errors import (
     NotAFarmError,
     told,
 )
-from planner.store.migrations.runner import CURRENT_VERSION, bring_up_to_date
+from planner.store.migrations.runner import CURRENT_VERSION, bring_up_to_date, take_steps_on_server
 from planner.store.records import MetaRecord
 from planner.store.schema import check_schema, make_file_tables, make_server_tables
 from planner.store.writing import write_changes, write_farm
@@ -107,7 +107,7 @@ class FarmStore:
         engine = server_engine(url)
         name = _server_name(engine)
         with told(name), _let_go_on_error(engine):
-            with engine.connect() as connection:
+            with engine.begin() as connection:
                 _check_server(engine, connection, name)
             return cls(engine, name=name, path=None)
 
@@ -120,6 +120,16 @@ class FarmStore:
     def name(self) -> str:
         """What a person calls the place: the file's name, or the database's."""
         return self._name
+
+    @property
+    def shared(self) -> bool:
+        """Whether several people may work on the farm at a time: on a database server they may."""
+        return self._path is None
+
+    def is_stale(self) -> bool:
+        """Tell whether somebody else changed the farm since it was loaded here."""
+        with told(self._name), self._engine.connect() as connection:
+            return bool(connection.execute(select(_META.c.revision)).scalar_one() != self._revision)
 
     def load(self) -> Farm:
         """Return the farm as it is kept now, and go on from that."""
@@ -152,11 +162,14 @@ class FarmStore:
         kind: ActKind,
         at: datetime,
         freed: Iterable[Id] = (),
+        who: str = "",
+        seq: int | None = None,
     ) -> None:
         """Carry out one act in one transaction.
 
         `holds` are those of every placement whose days are new, `freed` the placements that hold
-        nothing any more, `at` the moment of the act. For undo, `change_set` is already turned.
+        nothing any more, `at` the moment of the act, `who` the person. For undo, `change_set` is already
+        turned; `seq` names the act to take back or to do once more, the last one when it is None.
 
         Raises:
             ChangedElsewhereError: somebody else changed the farm since it was loaded.
@@ -173,7 +186,8 @@ class FarmStore:
         with told(self._name), self._engine.begin() as connection:
             self._take_turn(connection)
             write_changes(connection, change_set, holds, freed)
-            history.write_act(connection, change_set, kind=kind, at=at)
+            by = By(at=at, who=who, shared=self.shared)
+            history.write_act(connection, change_set, kind=kind, by=by, last=seq)
         self._revision += 1
 
     def _take_turn(self, connection: Connection) -> None:
@@ -253,12 +267,14 @@ def _let_go_on_error(engine: Engine) -> Iterator[None]:
 
 
 def _check_server(engine: Engine, connection: Connection, name: str) -> None:
-    """See that a database holds a farm that this program knows."""
+    """See that a database holds a farm that this program knows, and bring older tables up to date."""
     if not engine.dialect.has_table(connection, _META.name):
         raise NoSuchFarmError(f"{name} holds no farm.")
     version = connection.execute(select(_META.c.schema_version)).scalar_one()
     if version > CURRENT_VERSION:
         raise NewerFarmError(f"{name} was made by a newer version of this program. Use that one.")
+    if version < CURRENT_VERSION:
+        take_steps_on_server(connection, version)
 
 
 def _write_file(

@@ -32,9 +32,9 @@ class Clock:
         return self.moment
 
 
-def session_over(store, *, holds=holds_of):
+def session_over(store, *, holds=holds_of, who=""):
     """Return a session over a store or a keeper."""
-    return Session(store, Book(), holds_of=holds, faults_of=farm_faults, now=Clock())
+    return Session(store, Book(), holds_of=holds, faults_of=farm_faults, now=Clock(), who=who)
 
 
 def in_memory(farm=None):

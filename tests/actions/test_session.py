@@ -11,6 +11,7 @@ from planner.farm.changes import Change
 from planner.farm.crops import Phase
 from planner.farm.faults import FarmFaultError, FaultKind
 from planner.farm.ids import id_from
+from planner.farm.merging import ClashError
 from planner.store.acts import ActKind
 from planner.store.errors import ChangedElsewhereError, StoreError
 from planner.store.store import FarmStore
@@ -153,12 +154,15 @@ def test_that_neither_an_act_nor_undo_overwrites_what_somebody_else_did(tmp_path
         other.undo()
         other.act(batches.remove_batch(other.farm, FIRST.id))
         before = one.farm
-        for attempt in (one.undo, lambda: one.act(plan.rename_farm(one.farm, "Mine"))):
-            with pytest.raises(ChangedElsewhereError, match="somebody else"):
-                attempt()
+        with pytest.raises(ChangedElsewhereError, match="somebody else"):
+            one.undo()
         assert one.farm is before
-        assert one.undo_title == "Rename the farm to Ours"
-        assert store.load() == other.farm
+        with pytest.raises(ClashError) as caught:
+            one.act(plan.rename_farm(before, "Mine"))
+        (fault,) = caught.value.faults
+        assert (fault.value, fault.limit) == ('"Mine"', f'"{sample_farm().settings.name}"')
+        assert one.farm == other.farm == store.load()
+        assert one.undo_title == other.undo_title
     one._store.close()
 
 
@@ -166,6 +170,11 @@ def test_that_an_act_that_changes_nothing_is_not_kept(session):
     notice = session.act(batches.change_batch(session.farm, FIRST))
     assert notice.change_set.changes == ()
     assert session.undo_title is None
+
+
+def test_that_a_thing_that_is_there_already_is_not_put_in_twice(session):
+    assert session.act(change_set(Change(after=FIRST))).change_set.changes == ()
+    assert session.farm == sample_farm()
 
 
 def test_that_whole_numbers_become_the_numbers_they_are_kept_as(session):
@@ -243,10 +252,9 @@ def test_that_moving_in_time_onto_another_batch_is_refused(session):
         (altered(DOSE, supplement="salt"), FaultKind.UNKNOWN_NAME, "no supplement"),
         (
             Change(before=dataclasses.replace(FIRST, notes="old")),
-            FaultKind.UNKNOWN_NAME,
-            "not on the farm as",
+            FaultKind.CHANGED_MEANWHILE,
+            "you want removed",
         ),
-        (Change(after=FIRST), FaultKind.UNKNOWN_NAME, "not on the farm as"),
     ],
 )
 def test_that_what_would_not_be_sound_is_refused_in_words(change, kind, words):

@@ -201,7 +201,7 @@ def test_that_the_oldest_acts_are_forgotten(store):
     with store._engine.begin() as connection:
         connection.exec_driver_sql(
             "WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < ?) "
-            "INSERT INTO act SELECT i, 'old', '2026-01-01 00:00:00', 'done', '[]' FROM n",
+            "INSERT INTO act SELECT i, 'old', '2026-01-01 00:00:00', 'done', '[]', '' FROM n",
             (KEPT_ACTS,),
         )
     done(store, sample_farm(), altered(FIRST, plants=20), title="new")

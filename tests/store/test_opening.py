@@ -123,7 +123,7 @@ def test_that_a_farm_without_settings_is_damaged(path):
 
 
 def test_that_an_act_that_is_no_act_is_damage(path):
-    changed(path, "INSERT INTO act VALUES (1, 'x', '2026-01-01 00:00:00', 'done', '[{\"kind\": \"x\"}]')")
+    changed(path, "INSERT INTO act VALUES (1, 'x', '2026-01-01 00:00:00', 'done', '[{\"kind\": \"x\"}]', '')")
     with FarmStore.open(path) as store, pytest.raises(DamagedFarmError, match="damaged"):
         store.change_set(1)
 

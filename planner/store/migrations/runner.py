@@ -10,23 +10,32 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
 
+from sqlalchemy import Connection, text
+
 from planner.store.copying import fold_in
 from planner.store.engine import APPLICATION_ID
 from planner.store.errors import DamagedFarmError, NewerFarmError, NotAFarmError
-from planner.store.migrations import m0001_first
+from planner.store.migrations import m0001_first, m0002_who
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Migration:
-    """One step: the version it leads to, and what it does."""
+    """One step: the version it leads to, and what it does in a file and on a database server."""
 
     version: int
     title: str
     migrate: Callable[[sqlite3.Connection], None]
+    migrate_on_server: Callable[[Connection], None] | None = None
 
 
 MIGRATIONS: Final = (
     Migration(version=m0001_first.VERSION, title=m0001_first.TITLE, migrate=m0001_first.migrate),
+    Migration(
+        version=m0002_who.VERSION,
+        title=m0002_who.TITLE,
+        migrate=m0002_who.migrate,
+        migrate_on_server=m0002_who.migrate_on_server,
+    ),
 )
 """Every step, oldest first."""
 
@@ -77,6 +86,14 @@ def take_steps(connection: sqlite3.Connection, steps: Sequence[Migration], *, wh
         connection.execute("ROLLBACK")
         raise
     connection.execute("PRAGMA foreign_keys = ON")
+
+
+def take_steps_on_server(connection: Connection, version: int) -> None:
+    """Take all steps that the tables on a database server still lack, in the transaction that is open."""
+    for step in MIGRATIONS:
+        if step.version > version and step.migrate_on_server is not None:
+            step.migrate_on_server(connection)
+            connection.execute(text("UPDATE meta SET schema_version = :version"), {"version": step.version})
 
 
 def _check_references(connection: sqlite3.Connection, where: str) -> None:
