@@ -90,6 +90,9 @@ class SeasonPace:
         self._mass = np.zeros((days, self.lead), dtype=np.float32)
         self._filled = np.zeros(self.lead + days, dtype=bool)
         self._oldest = 0
+        self._ended = np.zeros((sky.days, _STAGES), dtype=np.int64)
+        self._is_ended = np.zeros(sky.days, dtype=bool)
+        self._ripened = np.full(sky.days, np.nan)
         self._book_days = float(self._durations[:_GROWING_STAGES].sum())
 
     def ends(self, sow_day: Ints) -> Ints:
@@ -99,9 +102,7 @@ class SeasonPace:
         """
         found = sow_day[:, None] + np.cumsum(self._durations.astype(np.int64))
         known = self._is_known(sow_day)
-        if known.any():
-            days, back = np.unique(sow_day[known], return_inverse=True)
-            found[known] = self._ends_in_season(days)[back]
+        found[known] = self._ends_in_season(sow_day[known])
         return found
 
     def _is_known(self, sow_day: Ints) -> np.ndarray:
@@ -109,6 +110,16 @@ class SeasonPace:
         return (sow_day >= self._sky.first_day) & (sow_day < last)
 
     def _ends_in_season(self, sow_day: Ints) -> Ints:
+        """Return stage ends of sowings the sky is known for; each day is worked out once and kept."""
+        index = sow_day - self._sky.first_day
+        new = np.unique(index[~self._is_ended[index]])
+        if new.size:
+            self._ended[new] = self._ends_worked_out(new + self._sky.first_day)
+            self._is_ended[new] = True
+        found: Ints = self._ended[index]
+        return found
+
+    def _ends_worked_out(self, sow_day: Ints) -> Ints:
         ends = np.empty((sow_day.size, _STAGES), dtype=np.int64)
         now = sow_day
         for stage in range(_STAGES):
@@ -133,13 +144,17 @@ class SeasonPace:
         """Return how much of a plant's size is reached at the first pick, 1 unless it is given up."""
         found = np.ones(sow_day.size)
         known = self._is_known(sow_day)
-        if known.any():
-            days, back = np.unique(sow_day[known], return_inverse=True)
-            total = self._gone(days, self._ends_in_season(days), np.asarray([self.lead]))[:, -1]
-            progress = total / self._book_days
-            reached = np.where(progress >= 1.0 - FLOAT_NOISE, 1.0, progress)
-            found[known] = self._share(reached)[back]
+        index = sow_day[known] - self._sky.first_day
+        new = np.unique(index[np.isnan(self._ripened[index])])
+        if new.size:
+            self._ripened[new] = self._ripe_worked_out(new + self._sky.first_day)
+        found[known] = self._ripened[index]
         return found
+
+    def _ripe_worked_out(self, sow_day: Ints) -> Floats:
+        gone = self._gone(sow_day, self._ends_in_season(sow_day), np.asarray([self.lead]))[:, -1]
+        progress = gone / self._book_days
+        return self._share(np.where(progress >= 1.0 - FLOAT_NOISE, 1.0, progress))
 
     def formed(self, starts: Floats) -> Floats:
         """Return dry mass formed on each day of the ruler [g]."""
