@@ -50,6 +50,7 @@ from planner.forecast.water.targets import (
     Level,
     SaltReading,
     TargetBand,
+    WaterByDay,
     free_ammonia,
     salt_reading,
     target_bands,
@@ -165,7 +166,13 @@ def loop_water(
         week_loads=week_loads(load, ruler=ruler, figures=filter_figures(catalogue)),
         acid=acid,
         week_acids=weeks,
-        readings=water_readings(farm, loop, today=today, catalogue=catalogue),
+        readings=water_readings(
+            farm,
+            loop,
+            today=today,
+            catalogue=catalogue,
+            water=WaterByDay(start_on=ruler.start_on, by_day=found.water_c, monthly=loop.water_c),
+        ),
         limits=limit_days(
             acid, readings=farm.readings, today=today, ruler=ruler, catalogue=catalogue, base_eq=undosed
         ),
@@ -212,8 +219,10 @@ def _load(farm: Farm, found: LoopForecast, loop: Loop, ruler: Ruler, catalogue: 
     )
 
 
-def water_readings(farm: Farm, loop: Loop, *, today: date, catalogue: Catalogue) -> WaterReadings:
-    """Return what tests say of a loop's water on a day."""
+def water_readings(
+    farm: Farm, loop: Loop, *, today: date, catalogue: Catalogue, water: WaterByDay
+) -> WaterReadings:
+    """Return what tests say of a loop's water on a day; `water` is its temperature by day."""
     figures, bands = reading_figures(catalogue), target_bands(catalogue)
     due = due_tests(farm.readings, loop=loop.id, today=today, figures=figures)
     salts = _salts(farm, loop, today, catalogue)
@@ -224,7 +233,7 @@ def water_readings(farm: Farm, loop: Loop, *, today: date, catalogue: Catalogue)
         species=_species(farm, loop),
         today=today,
         catalogue=catalogue,
-        monthly_water_c=loop.water_c,
+        water=water,
     )
     return WaterReadings(
         quantities=tuple(

@@ -16,6 +16,7 @@ from planner.catalogue.figure import Figure
 from planner.farm.fields import Id
 from planner.farm.water import Quantity, Reading
 from planner.forecast.climate import daily_series
+from planner.forecast.values import Floats
 from planner.forecast.water.chemistry import Chemistry, chemistry_of
 from planner.forecast.water.readings import latest, nearest, series
 from planner.forecast.water.spans import Span, exactly, span_of
@@ -99,7 +100,7 @@ class FreeAmmonia:
     """Un-ionised ammonia from readings, or why it is not known.
 
     `within_days` is how far pH and temperature may lie from the ammonia reading. `water_c_on` is None
-    when the temperature is the loop's monthly mean. `level` is None when no fish limit is known.
+    when the temperature is that of the loop's forecast. `level` is None when no fish limit is known.
     """
 
     not_known: NotKnown | None
@@ -114,6 +115,26 @@ class FreeAmmonia:
     limit: Figure | None = None
     level: Level | None = None
     basis: tuple[Figure, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class WaterByDay:
+    """The water's temperature: by day from `start_on` as the forecast has it, else by monthly means [°C]."""
+
+    start_on: date
+    by_day: Floats | None
+    monthly: tuple[float, ...]
+
+    def on(self, day: date) -> float | None:
+        """Return the temperature of a day, None where it is not known."""
+        number = (day - self.start_on).days
+        if self.by_day is not None and 0 <= number < self.by_day.size:
+            return float(self.by_day[number])
+        found = daily_series(self.monthly, start_on=day, days=1, floor=0.0)
+        return None if found is None else float(found[0])
+
+
+NO_WATER: Final = WaterByDay(start_on=date.min, by_day=None, monthly=())
 
 
 def ammonia_limit(species: Iterable[str], catalogue: Catalogue) -> Figure | None:
@@ -144,11 +165,11 @@ def free_ammonia(
     species: Iterable[str],
     today: date,
     catalogue: Catalogue,
-    monthly_water_c: tuple[float, ...] = (),
+    water: WaterByDay = NO_WATER,
 ) -> FreeAmmonia:
     """Return free ammonia of the last ammonia reading, with pH and temperature nearest to it.
 
-    The loop's monthly temperatures stand in where no temperature was read near it.
+    The water as the loop's forecast has it stands in where no temperature was read near it.
     """
     days = catalogue.figure(f"{_CARE}nearest_reading_days")
     within = int(days.value)
@@ -162,17 +183,12 @@ def free_ammonia(
     lacking = FreeAmmonia(not_known=NotKnown.NO_PH, within_days=within, on=tan.on, tan_mg_per_l=tan.value)
     if ph is None:
         return lacking
-    water_c = warmth.value if warmth is not None else _monthly(monthly_water_c, tan.on)
+    water_c = warmth.value if warmth is not None else water.on(tan.on)
     if water_c is None:
         return replace(lacking, not_known=NotKnown.NO_TEMPERATURE, ph=ph.value, ph_on=ph.on)
     return _known_ammonia(
         tan, ph, water_c, warmth, limit=ammonia_limit(species, catalogue), within=days, catalogue=catalogue
     )
-
-
-def _monthly(monthly: tuple[float, ...], on: date) -> float | None:
-    found = daily_series(monthly, start_on=on, days=1, floor=0.0)
-    return None if found is None else float(found[0])
 
 
 def _known_ammonia(

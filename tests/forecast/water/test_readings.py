@@ -25,6 +25,7 @@ from planner.forecast.water.readings import (
 from planner.forecast.water.targets import (
     Level,
     NotKnown,
+    WaterByDay,
     ammonia_limit,
     free_ammonia,
     salt_reading,
@@ -41,14 +42,14 @@ def figures(catalogue):
     return reading_figures(catalogue)
 
 
-def ammonia_of(catalogue, *readings, day=40, species=TILAPIA, months=()):
+def ammonia_of(catalogue, *readings, day=40, species=TILAPIA, months=(), drawn=None):
     return free_ammonia(
         readings,
         loop=LOOP.id,
         species=species,
         today=on_day(day),
         catalogue=catalogue,
-        monthly_water_c=months,
+        water=WaterByDay(start_on=on_day(0), by_day=drawn, monthly=months),
     )
 
 

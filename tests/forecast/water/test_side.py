@@ -76,6 +76,18 @@ def test_that_a_tested_loop_has_an_answer_to_everything(forecaster):
     assert water.advice.iron.products[0].supplement == "iron-dtpa-11"
 
 
+def test_that_ammonia_goes_by_the_water_that_thermometers_drew_the_forecast_to(forecaster):
+    cooler = read(Quantity.WATER_C, 15.0, 5)
+    readings = (cooler, read(Quantity.PH, 7.0, 28), read(Quantity.TAN_MG_PER_L, 0.5, 28))
+    drawn, ruler = water_of(forecaster, farm_with(*readings))
+    plain, _ = water_of(forecaster, farm_with(*readings[1:]))
+    found = drawn.readings.free_ammonia
+    assert found.water_c_on is None
+    assert found.water_c == pytest.approx(float(drawn.load.water_c[ruler.day_of(found.on)]))
+    assert found.water_c < plain.readings.free_ammonia.water_c
+    assert found.nh3_n_mg_per_l < plain.readings.free_ammonia.nh3_n_mg_per_l
+
+
 def test_that_an_untested_loop_says_what_is_not_known(forecaster):
     water, _ = water_of(forecaster, farm_with(), owned=SHELF)
     assert water.readings.free_ammonia.not_known is NotKnown.NO_AMMONIA
