@@ -16,7 +16,14 @@ def _water(needs: PlaceNeeds, parent: QWidget) -> Place:
     return WaterPlace(needs, parent)
 
 
+def _plan(needs: PlaceNeeds, parent: QWidget) -> Place:
+    from planner.desk.plan.page import PlanPlace
+
+    return PlanPlace(needs, parent)
+
+
 MAKERS: Final[dict[str, Callable[[PlaceNeeds, QWidget], Place]]] = {
     "water": _water,
+    "plan": _plan,
 }
 """By the key of the page in the table of pages."""

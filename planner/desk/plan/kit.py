@@ -1,0 +1,246 @@
+"""Small parts that every section of the page is put together from: words, tables, cautions, working.
+
+Must know nothing of farms.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from PySide6.QtCore import QSortFilterProxyModel, Qt, Signal
+from PySide6.QtGui import QPalette, QResizeEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFrame,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QProgressBar,
+    QPushButton,
+    QScrollArea,
+    QSplitter,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from planner.desk.rows import SORT_ROLE, Column, Row, RowsModel
+from planner.desk.say import tr
+from planner.desk.theme import Theme
+
+_LARGER: Final = 1.25
+_WIDEST_SHARE: Final = 1.5
+
+
+class Words(QLabel):
+    """A paragraph in one of the theme's colours, by the name the theme has for it."""
+
+    def __init__(self, text: str, theme: Theme, parent: QWidget, *, ink: str = "text") -> None:
+        super().__init__(text, parent)
+        self.setWordWrap(True)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        # Named outright: on a ground of its own, a label would take the ink that goes with that ground.
+        self.setForegroundRole(QPalette.ColorRole.WindowText)
+        self._ink, self._ground = ink, ""
+        self.wear(theme)
+
+    def on_ground(self, ground: str, theme: Theme) -> Words:
+        """Stand on a ground of its own, with room around the words."""
+        self._ground = ground
+        self.setBackgroundRole(QPalette.ColorRole.Window)
+        self.setAutoFillBackground(True)
+        self.setMargin(theme.metrics.gap)
+        self.wear(theme)
+        return self
+
+    def say(self, text: str) -> None:
+        """Show other words; none hides the paragraph."""
+        self.setText(text)
+        self.setVisible(bool(text))
+
+    def wear(self, theme: Theme) -> None:
+        """Wear the colours of a theme."""
+        palette = QPalette(self.palette())
+        palette.setColor(QPalette.ColorRole.WindowText, getattr(theme, self._ink))
+        if self._ground:
+            palette.setColor(QPalette.ColorRole.Window, getattr(theme, self._ground))
+        self.setPalette(palette)
+
+
+def heading(text: str, theme: Theme, parent: QWidget, *, large: bool = False) -> Words:
+    """Return a heading."""
+    found = Words(text, theme, parent)
+    font = found.font()
+    font.setBold(True)
+    if large:
+        font.setPointSizeF(font.pointSizeF() * _LARGER)
+    found.setFont(font)
+    return found
+
+
+def caution(text: str, theme: Theme, parent: QWidget) -> Words:
+    """Return a caution, which stands out from what it belongs to."""
+    return Words(f"⚠ {text}", theme, parent, ink="notice").on_ground("notice_ground", theme)
+
+
+def button(text: str, parent: QWidget, *, tip: str = "") -> QPushButton:
+    """Return a button with its spoken name."""
+    found = QPushButton(text, parent)
+    found.setAccessibleName(text.rstrip("…"))
+    if tip:
+        found.setToolTip(tip)
+        found.setAccessibleDescription(tip)
+    return found
+
+
+def column(parent: QWidget, theme: Theme, *, margin: int | None = None) -> QVBoxLayout:
+    """Return a column of parts with the usual distances."""
+    found = QVBoxLayout(parent)
+    room = theme.metrics.margin if margin is None else margin
+    found.setContentsMargins(room, room, room, room)
+    found.setSpacing(theme.metrics.gap)
+    return found
+
+
+def scrolled(inside: QWidget, parent: QWidget) -> QScrollArea:
+    """Return an area in which a column can be scrolled, never sideways as long as it can shrink."""
+    area = QScrollArea(parent)
+    area.setWidgetResizable(True)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    area.setWidget(inside)
+    return area
+
+
+class Table(QTableView):
+    """A table of ready rows that can be sorted; `shown` is its rows in the order they stand."""
+
+    def __init__(self, columns: Sequence[Column], name: str, theme: Theme, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.model_of_rows = RowsModel(columns, self)
+        self.ordered = QSortFilterProxyModel(self)
+        self.ordered.setSourceModel(self.model_of_rows)
+        self.ordered.setSortRole(SORT_ROLE)
+        self.setModel(self.ordered)
+        self.setAccessibleName(name)
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setAlternatingRowColors(True)
+        self.setShowGrid(False)
+        self.setTabKeyNavigation(False)
+        self.setWordWrap(False)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.verticalHeader().hide()
+        self.verticalHeader().setDefaultSectionSize(theme.metrics.row)
+        head = self.horizontalHeader()
+        head.setStretchLastSection(True)
+        head.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+        self.setSortingEnabled(True)
+        self.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
+        self.setMinimumHeight(theme.metrics.row * 5)
+        self._widest = round(theme.metrics.field_width * _WIDEST_SHARE)
+
+    def show_rows(self, rows: Sequence[Row]) -> None:
+        """Show other rows; columns are fitted when there were none before."""
+        first = not self.model_of_rows.rows
+        self.model_of_rows.set_rows(rows)
+        if first and rows:
+            self.fit()
+
+    def fit(self) -> None:
+        """Make every column as wide as what stands in it, within reason."""
+        self.resizeColumnsToContents()
+        for at in range(self.ordered.columnCount()):
+            self.setColumnWidth(at, min(self.columnWidth(at), self._widest))
+
+    def current(self) -> Row | None:
+        """Return the row that is chosen, None when none is."""
+        index = self.ordered.mapToSource(self.currentIndex())
+        return self.model_of_rows.rows[index.row()] if index.isValid() else None
+
+    def choose(self, row_id: str) -> bool:
+        """Choose a row by its id; tells whether it is there."""
+        at = self.model_of_rows.row_of(row_id)
+        if at < 0:
+            return False
+        self.selectRow(self.ordered.mapFromSource(self.model_of_rows.index(at, 0)).row())
+        return True
+
+
+class Working(QWidget):
+    """Says what is being worked out and how far it is, with a button to stop; hidden while nothing is."""
+
+    stopped = Signal()
+
+    def __init__(self, theme: Theme, parent: QWidget, *, stop: str = "") -> None:
+        super().__init__(parent)
+        self.words = Words("", theme, self, ink="muted")
+        self.bar = QProgressBar(self)
+        self.bar.setTextVisible(False)
+        self.bar.setFixedHeight(theme.metrics.gap)
+        self.bar.setAccessibleName(tr("How far it is"))
+        self.stop = button(stop or tr("Stop"), self)
+        row = QHBoxLayout()
+        row.addWidget(self.bar, 1)
+        row.addWidget(self.stop)
+        lines = column(self, theme, margin=0)
+        lines.addWidget(self.words)
+        lines.addLayout(row)
+        self.stop.clicked.connect(self._on_stop)
+        self.hide()
+
+    def _on_stop(self, _checked: bool) -> None:
+        self.stopped.emit()
+
+    def show_step(self, words: str, *, done: int = 0, total: int = 0) -> None:
+        """Show how far it is; without a total only that it goes on."""
+        self.words.setText(words)
+        self.bar.setRange(0, total)
+        self.bar.setValue(done)
+        self.show()
+
+
+class Beside(QSplitter):
+    """What is asked beside what comes of it; one above the other where that is too narrow."""
+
+    def __init__(self, theme: Theme, parent: QWidget) -> None:
+        super().__init__(Qt.Orientation.Horizontal, parent)
+        self._narrow = theme.metrics.field_width * 3
+        self.setChildrenCollapsible(False)
+        self.setHandleWidth(theme.metrics.hair)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        wanted = Qt.Orientation.Vertical if self.width() < self._narrow else Qt.Orientation.Horizontal
+        if wanted is not self.orientation():
+            self.setOrientation(wanted)
+        super().resizeEvent(event)
+
+
+class Card(QFrame):
+    """A framed field-coloured ground for one thing to choose."""
+
+    def __init__(self, theme: Theme, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setFrameShape(QFrame.Shape.StyledPanel)
+        self.setAutoFillBackground(True)
+        self.setBackgroundRole(QPalette.ColorRole.Base)
+        self.lines = column(self, theme)
+        self.lines.setSpacing(theme.metrics.tight)
+
+
+def wear_words(owner: QWidget, theme: Theme) -> None:
+    """Let every paragraph below a widget wear a theme."""
+    for words in owner.findChildren(Words):
+        words.wear(theme)
+
+
+def emptied(layout: QVBoxLayout) -> None:
+    """Take every part out of a column, for good."""
+    while (item := layout.takeAt(0)) is not None:
+        widget = item.widget()
+        if widget is not None:
+            widget.hide()
+            widget.deleteLater()
