@@ -31,6 +31,7 @@ class Conduct(QObject):
     acted = Signal(str)
     troubled = Signal(str)
     closed = Signal()
+    clashed = Signal(object)
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -43,6 +44,11 @@ class Conduct(QObject):
     def session(self) -> Session | None:
         """The open farm, None while none is open."""
         return self._session
+
+    @property
+    def troubles(self) -> tuple[type[Exception], ...]:
+        """The errors of the surroundings that are to be expected; their text may be shown as it is."""
+        return self._troubles
 
     @property
     def faults(self) -> tuple[Fault, ...]:
@@ -87,15 +93,24 @@ class Conduct(QObject):
         try:
             self._session.act(change_set)
         except FarmFaultError as refused:
-            self._faults = refused.faults
-            if not quietly:
-                self.troubled.emit(self.said(refused.faults))
+            self._refuse(refused, quietly=quietly)
             return False
         except self._troubles as trouble:
             self.troubled.emit(str(trouble))
             return False
         self.acted.emit(change_set.title)
         return True
+
+    def _refuse(self, refused: FarmFaultError, *, quietly: bool) -> None:
+        self._faults = refused.faults
+        if quietly:
+            return
+        from planner.farm.merging import ClashError
+
+        if isinstance(refused, ClashError):
+            self.clashed.emit(refused)
+        else:
+            self.troubled.emit(self.said(refused.faults))
 
     def undo(self) -> None:
         """Take the last act back."""
@@ -111,7 +126,7 @@ class Conduct(QObject):
         try:
             notice = self._session.redo() if redo else self._session.undo()
         except FarmFaultError as refused:
-            self.troubled.emit(self.said(refused.faults))
+            self._refuse(refused, quietly=False)
         except self._troubles as trouble:
             self.troubled.emit(str(trouble))
         else:

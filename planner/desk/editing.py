@@ -30,6 +30,7 @@ from planner.farm.crops import Batch
 from planner.farm.farm import Farm, Thing, kind_named, kind_of, label_of, things
 from planner.farm.faults import FarmFaultError
 from planner.farm.fish import FishGroup
+from planner.farm.merging import brought_up
 from planner.forecast.engine import Forecaster
 from planner.planning.settling import Settled, settle_altered, settle_new
 
@@ -57,6 +58,7 @@ class Editing(QObject):
         self._outlook: Outlook | None = None
         self._forecaster: Forecaster | None = None
         self._dialog: FormDialog | None = None
+        self._opened: Thing | None = None
         self._removing: Thing | None = None
         self._is_new = False
 
@@ -96,6 +98,7 @@ class Editing(QObject):
         """Open the form of a thing that is there."""
         if self._outlook is None or kind_of(thing).word == "own entry":
             return
+        self._opened = thing
         start = start_of(thing, self._outlook.farm, BookShelf(self._outlook.catalogue), today)
         plan = self._plan(kind_of(thing).word, new=False)
         self._is_new = False
@@ -153,7 +156,7 @@ class Editing(QObject):
             return
         refusals: tuple[str, ...] = ()
         try:
-            change_set, refusals = self._change_set(thing)
+            change_set, refusals = self._change_set(self._brought_up(thing))
         except FarmFaultError as refused:
             dialog.show_faults(refused.faults)
             return
@@ -166,6 +169,19 @@ class Editing(QObject):
             dialog.show_faults(self._conduct.faults)
         else:
             dialog.show_trouble(tr("It could not be kept; see the message in the window."))
+
+    def _brought_up(self, thing: Any) -> Any:
+        """Return what was typed on top of what others made of the thing since its form was opened.
+
+        Raises `ClashError` once where both changed a field: offered again, what was typed stands.
+        """
+        assert self._outlook is not None
+        opened = None if self._is_new else self._opened
+        now = self._outlook.found.get(thing.id, self._outlook.farm.settings)
+        if opened is None or now.id != thing.id:
+            return thing
+        self._opened = now
+        return brought_up(opened, thing, now)
 
     def _change_set(self, thing: Any) -> tuple[ChangeSet, tuple[str, ...]]:
         assert self._outlook is not None

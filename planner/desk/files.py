@@ -18,6 +18,7 @@ from planner.desk.say import tr
 from planner.desk.services import Rooms
 from planner.desk.session import Session
 from planner.desk.settings import Memory
+from planner.desk.together import Together
 from planner.farm.faults import FarmFaultError
 
 FARM_SUFFIX = "raftweek"
@@ -49,6 +50,7 @@ class Files(QObject):
         self._expected: tuple[type[Exception], ...] = (OSError, *rooms.troubles)
         self._answers: Any = None
         self._last_trouble = ""
+        self.together = Together(conduct, ask, self.told.emit, self.troubled.emit, window)
 
     def open_first(self, path: Path | None) -> None:
         """Open the farm that was asked for, else the latest one, else a copy of the sample farm."""

@@ -44,6 +44,9 @@ class Session(Protocol):
     def act(self, change_set: ChangeSet) -> Any:
         """Keep a set of changes; raises `FarmFaultError` and changes nothing when it cannot be taken."""
 
+    def catch_up(self) -> Any:
+        """Bring in what somebody else did and tell it by a notice; None when nobody did anything."""
+
     def undo(self) -> Any:
         """Take the last act back; None when there is none."""
 
