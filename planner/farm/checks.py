@@ -180,12 +180,18 @@ def _order_faults(where: str, field: str, start: date, end: date | None) -> Iter
         )
 
 
-def farm_faults(farm: Farm) -> tuple[Fault, ...]:
-    """Return every fault of a farm that can be told without figures or stage dates."""
+def farm_faults(farm: Farm, *, sound: Farm | None = None) -> tuple[Fault, ...]:
+    """Return every fault of a farm that can be told without figures or stage dates.
+
+    `sound` is a farm without faults that this one comes from: its things are not looked at again by
+    themselves.
+    """
+    known = {id(thing) for kind in KINDS for thing in things(sound, kind.word)} if sound else set()
     found: list[Fault] = list(thing_faults(farm.settings))
     for kind in KINDS:
         for thing in things(farm, kind.word):
-            found.extend(thing_faults(thing))
+            if id(thing) not in known:
+                found.extend(thing_faults(thing))
         found.extend(_duplicates(kind, things(farm, kind.word)))
     found.extend(reference_faults(farm))
     if not found:

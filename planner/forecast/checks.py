@@ -57,9 +57,12 @@ def _unknown_key(where: str, field: str, value: str, shelf: Mapping[str, object]
     )
 
 
-def all_faults(farm: Farm, forecaster: Forecaster) -> tuple[Fault, ...]:
-    """Return every fault of a farm; places are looked at once all else is right."""
-    found = farm_faults(farm)
+def all_faults(farm: Farm, forecaster: Forecaster, *, sound: Farm | None = None) -> tuple[Fault, ...]:
+    """Return every fault of a farm; places are looked at once all else is right.
+
+    `sound` is a farm without faults that this one comes from.
+    """
+    found = farm_faults(farm, sound=sound)
     if found:
         return found
     try:

@@ -97,6 +97,14 @@ class _Holds:
         insort(self._held, held)
         self._longest = max(self._longest, held.end - held.start)
 
+    def append(self, held: _Held) -> None:
+        """Add out of order; `sort` comes after the last."""
+        self._held.append(held)
+        self._longest = max(self._longest, held.end - held.start)
+
+    def sort(self) -> None:
+        self._held.sort()
+
     def standing(self, start_day: int, end_day: int, *, ignoring: Id | None) -> list[_Held]:
         """Return what batches other than one hold on any day from start to before end."""
         held = self._held
@@ -121,8 +129,27 @@ class Places:
         self._batches: dict[Id, Batch] = by_id(farm.batches)
         self._held: dict[tuple[Id, int], _Holds] = {}
         self._make_id = make_id
-        for placement in farm.placements:
-            self.hold(placement)
+        self._hold_all(farm.placements)
+
+    def _hold_all(self, placements: Iterable[Placement]) -> None:
+        """Take up many placements: days are read once for all batches, and sorted once at the end."""
+        table = self._forecast.batches
+        sow, nursery, spacing, clear = (
+            days.tolist() for days in (table.sow_day, table.ends[:, 1], table.ends[:, 2], table.ends[:, 5])
+        )
+        spans = {
+            Phase.NURSERY: (sow, nursery),
+            Phase.SPACING: (nursery, spacing),
+            Phase.BED: (spacing, clear),
+        }
+        for run in placements:
+            row = table.row_of[run.batch]
+            start, end = (days[row] for days in spans[run.phase])
+            held = _Held(start, max(end, start + 1), run.unit, run.first, run.last, run.batch)
+            for unit in (run.unit, _ALL_UNITS):
+                self._held.setdefault((run.bed, unit), _Holds()).append(held)
+        for holds in self._held.values():
+            holds.sort()
 
     def hold(self, placement: Placement, *, by_days: int = 0) -> None:
         """Take up one more placement."""

@@ -10,7 +10,9 @@ from datetime import date
 from typing import Final
 
 from planner.farm.changes import ChangeSet, applied, with_places
+from planner.farm.checks import farm_faults
 from planner.farm.farm import Farm
+from planner.farm.mark import plan_mark
 from planner.forecast.checks import all_faults
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Flag, FlagKind, Forecast
@@ -55,14 +57,10 @@ def remedies(
     if case.last_on < case.from_on:
         return ()
     judge = _Judge(case)
-    best: dict[RemedyKind, Remedy] = {}
-    for make in makers:
-        for candidate in make(case):
-            found = judge.judged(candidate, known=best.get(candidate.kind))
-            if found is not None:
-                best[candidate.kind] = found
+    found = [judge.judged(candidate) for make in makers for candidate in make(case)]
+    kept = _few([remedy for remedy in found if remedy is not None], judge)
     forecaster.preview(farm)  # so that questions about the last forecast are about the farm again
-    return _few(tuple(best.values()))
+    return kept
 
 
 def _case(farm: Farm, forecaster: Forecaster, flag: Flag, today: date | None) -> Case:
@@ -75,6 +73,7 @@ def _case(farm: Farm, forecaster: Forecaster, flag: Flag, today: date | None) ->
         flag=flag,
         span=span_of_flag(farm, flag, forecast, watch_weeks=watch),
         from_on=farm.settings.plan_from if today is None else max(today, farm.settings.plan_from),
+        mark=plan_mark(farm),
     )
 
 
@@ -86,28 +85,32 @@ class _Judge:
         self._before = self._effect(case.farm, case.forecast)
         self._severity = self._severity_of(case.farm, case.forecast, case.span)
         self._too_full = _too_full(case.forecast)
+        self._sound = None if farm_faults(case.farm) else case.farm
 
-    def judged(self, candidate: Candidate, *, known: Remedy | None) -> Remedy | None:
-        """Return the remedy, None when it does not help, does harm, or does no better than a known one."""
+    def judged(self, candidate: Candidate) -> Remedy | None:
+        """Return the remedy, None when it does not help."""
         case = self._case
         changes = with_places(case.farm, candidate.change_set.changes)
         change_set = ChangeSet(title=candidate.change_set.title, changes=changes)
         farm = applied(case.farm, change_set)
         forecast = case.forecaster.forecast(farm)
         left = 0.0 if _is_gone(case.flag, farm) else self._severity_of(farm, forecast, case.span)
-        if left >= self._severity or (known is not None and left > known.severity_after):
+        if left >= self._severity:
             return None
-        found = self._remedy(candidate, change_set, self._effect(farm, forecast), left)
-        if found is None or (known is not None and _merit(found) >= _merit(known)):
-            return None
-        return None if self._does_harm(farm, forecast) else found
+        return self._remedy(candidate, change_set, self._effect(farm, forecast), left)
 
-    def _does_harm(self, farm: Farm, forecast: Forecast) -> bool:
+    def does_harm(self, remedy: Remedy) -> bool:
+        """Tell whether a remedy makes faults, fills a tank too full, or feeds fish above what they eat.
+
+        Looks at the whole farm again, so it is asked of few.
+        """
         forecaster = self._case.forecaster
+        farm = applied(self._case.farm, remedy.change_set)
+        forecast = forecaster.forecast(farm)
         return bool(
             _too_full(forecast) - self._too_full
             or overfed(self._case.forecast, farm, forecast, forecaster)
-            or all_faults(farm, forecaster)
+            or all_faults(farm, forecaster, sound=self._sound)
         )
 
     def _remedy(
@@ -156,7 +159,10 @@ def _merit(remedy: Remedy) -> tuple[float, float, float]:
     return remedy.severity_after, float(-round(remedy.harvest_change_g)), float(round(feed_g))
 
 
-def _few(found: Sequence[Remedy]) -> tuple[Remedy, ...]:
-    """Return the remedies that leave least, no more than are of use, the cheapest first."""
-    kept = sorted(found, key=lambda one: (*_merit(one), ORDER.index(one.kind)))[:_MOST]
-    return tuple(sorted(kept, key=lambda one: ORDER.index(one.kind)))
+def _few(found: Sequence[Remedy], judge: _Judge) -> tuple[Remedy, ...]:
+    """Return the remedies that leave least and do no harm, one of a kind, the cheapest first."""
+    kept: dict[RemedyKind, Remedy] = {}
+    for remedy in sorted(found, key=lambda one: (*_merit(one), ORDER.index(one.kind))):
+        if len(kept) < _MOST and remedy.kind not in kept and not judge.does_harm(remedy):
+            kept[remedy.kind] = remedy
+    return tuple(sorted(kept.values(), key=lambda one: ORDER.index(one.kind)))

@@ -9,7 +9,9 @@ from planner.catalogue.catalogue import Catalogue
 from planner.farm.changes import Change, ChangeSet, applied, with_places
 from planner.farm.crops import Batch
 from planner.farm.farm import Farm, by_id
+from planner.farm.fields import Id
 from planner.farm.fish import FishGroup
+from planner.farm.ids import id_from
 from planner.farm.site import Loop
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import BatchTable, Flag, Forecast, GroupForecast, LoopForecast, Ruler
@@ -19,7 +21,7 @@ from planner.planning.settling import settle_altered
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Case:
-    """One flag of a farm. Nothing before `from_on` is changed: it has been done."""
+    """One flag of a farm, whose version `mark` tells. Nothing before `from_on` is changed: it is done."""
 
     farm: Farm
     forecaster: Forecaster
@@ -27,6 +29,11 @@ class Case:
     flag: Flag
     span: Span
     from_on: date
+    mark: str
+
+    def new_id(self, *parts: str) -> Id:
+        """Return the id of a thing that a remedy adds, the same whenever the same farm is asked about."""
+        return id_from("remedy", self.mark, self.span.loop, self.first_on.isoformat(), *parts)
 
     @property
     def catalogue(self) -> Catalogue:

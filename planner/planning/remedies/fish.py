@@ -10,10 +10,7 @@ from typing import Final
 
 from planner.farm.changes import Change, ChangeSet
 from planner.farm.farm import DAYS_PER_WEEK
-from planner.farm.fields import Id
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
-from planner.farm.ids import id_from
-from planner.farm.mark import plan_mark
 from planner.forecast.values import GroupForecast
 from planner.planning.remedies.case import Case
 from planner.planning.remedies.values import Candidate, RemedyKind, SideEffect
@@ -74,7 +71,7 @@ def _in_two(
     if part < 1 or part >= there:
         return
     rest = FishEvent(
-        id=_id(case, "rest", event.id, f"{share:g}"), group=group.id, on=rest_on, kind=FishEventKind.HARVEST
+        id=case.new_id("rest", event.id, f"{share:g}"), group=group.id, on=rest_on, kind=FishEventKind.HARVEST
     )
     if event.count is not None:
         rest = dataclasses.replace(rest, count=max(event.count - part, 1))
@@ -139,7 +136,7 @@ def _one_more_group(case: Case) -> Iterator[Candidate]:
             name = f"{like.name} +{count}, {on.isoformat()}"
             group = dataclasses.replace(
                 like,
-                id=_id(case, "more", like.id, str(ahead), str(count)),
+                id=case.new_id("more", like.id, str(ahead), str(count)),
                 name=name,
                 stocked_on=on,
                 count=count,
@@ -186,7 +183,7 @@ def _excess_harvested(case: Case, group: FishGroup, found: GroupForecast) -> Ite
     if not 1 <= part < found.count[day]:
         return
     event = FishEvent(
-        id=_id(case, "excess", group.id), group=group.id, on=on, kind=FishEventKind.HARVEST, count=part
+        id=case.new_id("excess", group.id), group=group.id, on=on, kind=FishEventKind.HARVEST, count=part
     )
     light = found.weight_g[day] < case.catalogue.fish[group.species].harvest_weight_g
     yield Candidate(
@@ -246,10 +243,6 @@ def _harvests(case: Case, group: FishGroup) -> list[FishEvent]:
 
 def _stocked_on(group: FishGroup) -> tuple[date, str]:
     return group.stocked_on, group.name
-
-
-def _id(case: Case, *parts: str) -> Id:
-    return id_from("remedy", plan_mark(case.farm), *parts)
 
 
 def _set(title: str, *changes: Change) -> ChangeSet:

@@ -9,9 +9,6 @@ from typing import Final
 
 from planner.farm.changes import Change, ChangeSet
 from planner.farm.farm import DAYS_PER_WEEK
-from planner.farm.fields import Id
-from planner.farm.ids import id_from
-from planner.farm.mark import plan_mark
 from planner.farm.species import ELEMENTS
 from planner.farm.water import Dose, SolidsBatch
 from planner.forecast.water.bases import Before, before_base, carbon_dioxide_used, is_slow, owned_bases
@@ -52,7 +49,7 @@ def _liquor(case: Case) -> Iterator[Candidate]:
     if code in {solids.code for solids in case.farm.solids_batches}:
         return
     fresh = SolidsBatch(
-        id=_id(case, "liquor"),
+        id=case.new_id("liquor"),
         code=code,
         loop=case.span.loop,
         siphoned_on=filled_on,
@@ -174,7 +171,7 @@ def _base(case: Case, gaps: Mapping[str, float]) -> Iterator[Candidate]:
 
 def _dose(case: Case, supplement: str, grams: float, *, on: date, every: int) -> Dose:
     return Dose(
-        id=_id(case, "dose", supplement, str(every)),
+        id=case.new_id("dose", supplement, str(every)),
         loop=case.span.loop,
         supplement=supplement,
         grams=grams,
@@ -190,8 +187,3 @@ def _grams(given: list[tuple[str, float]], *, every: int, on: date) -> Details:
         ("every_days", float(every)),
         ("on", on.isoformat()),
     )
-
-
-def _id(case: Case, *parts: str) -> Id:
-    on = case.first_on.isoformat()
-    return id_from("remedy", plan_mark(case.farm), case.span.loop, on, *parts)
