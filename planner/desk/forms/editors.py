@@ -90,6 +90,9 @@ class FieldEditor(QWidget):
         """Return what is worth knowing about the present value; empty when nothing is."""
         return ""
 
+    def wear(self, theme: Theme) -> None:
+        """Wear the pictures of a theme."""
+
 
 class LineEditor(FieldEditor):
     """A line of text: names, keys, short texts, numbers and rows of numbers."""
@@ -235,6 +238,9 @@ class DayEditor(FieldEditor):
         return read_day(
             self.line.text(), field=self.needs.field, spec=self.needs.spec, today=self.needs.today
         )
+
+    def wear(self, theme: Theme) -> None:
+        self.button.setIcon(icon("calendar", theme))
 
     def note(self) -> str:
         try:

@@ -106,6 +106,12 @@ class FieldRow(QWidget):
         """Show what is wrong with the field."""
         self._say(words, wrong=True)
 
+    def wear(self, theme: Theme) -> None:
+        """Wear the colours of a theme; what stands below the field goes back to the hint."""
+        self._theme = theme
+        self.editor.wear(theme)
+        self.show_hint()
+
     @property
     def words(self) -> str:
         """What stands below the field at present."""

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
-from PySide6.QtCore import QSortFilterProxyModel, Qt, Signal
+from PySide6.QtCore import QSize, QSortFilterProxyModel, Qt, Signal
 from PySide6.QtGui import QPalette, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -105,14 +105,28 @@ def column(parent: QWidget, theme: Theme, *, margin: int | None = None) -> QVBox
     return found
 
 
+class ScrolledColumn(QScrollArea):
+    """A column that can be scrolled; it asks to be as wide as what stands in it, so never sideways."""
+
+    def __init__(self, inside: QWidget, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setWidget(inside)
+
+    def minimumSizeHint(self) -> QSize:
+        found = super().minimumSizeHint()
+        inside = self.widget()
+        if inside is None:
+            return found
+        bar = self.verticalScrollBar().sizeHint().width()
+        return QSize(inside.minimumSizeHint().width() + bar, found.height())
+
+
 def scrolled(inside: QWidget, parent: QWidget) -> QScrollArea:
-    """Return an area in which a column can be scrolled, never sideways as long as it can shrink."""
-    area = QScrollArea(parent)
-    area.setWidgetResizable(True)
-    area.setFrameShape(QFrame.Shape.NoFrame)
-    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-    area.setWidget(inside)
-    return area
+    """Return an area in which a column can be scrolled."""
+    return ScrolledColumn(inside, parent)
 
 
 class Table(QTableView):
@@ -136,7 +150,7 @@ class Table(QTableView):
         self.verticalHeader().hide()
         self.verticalHeader().setDefaultSectionSize(theme.metrics.row)
         head = self.horizontalHeader()
-        head.setStretchLastSection(True)
+        head.setStretchLastSection(not columns[-1].numeric)
         head.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         self.setSortingEnabled(True)
         self.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
@@ -152,9 +166,13 @@ class Table(QTableView):
 
     def fit(self) -> None:
         """Make every column as wide as what stands in it, within reason."""
+        head = self.horizontalHeader()
+        stretches = head.stretchLastSection()
+        head.setStretchLastSection(False)
         self.resizeColumnsToContents()
         for at in range(self.ordered.columnCount()):
             self.setColumnWidth(at, min(self.columnWidth(at), self._widest))
+        head.setStretchLastSection(stretches)
 
     def current(self) -> Row | None:
         """Return the row that is chosen, None when none is."""

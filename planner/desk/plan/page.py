@@ -48,6 +48,12 @@ def _remedies(needs: PlaceNeeds, parent: QWidget) -> Part:
     return RemediesPart(needs, parent)
 
 
+def _season(needs: PlaceNeeds, parent: QWidget) -> Part:
+    from planner.desk.plan.season_part import SeasonPart
+
+    return SeasonPart(needs, parent)
+
+
 SECTIONS: Final[tuple[Section, ...]] = (
     Section(
         key="repairs",
@@ -55,6 +61,13 @@ SECTIONS: Final[tuple[Section, ...]] = (
         about="What goes wrong from today on, and changes that repair it. Each is worked out on a forecast "
         "of the changed farm; the cheapest stands first.",
         make=_remedies,
+    ),
+    Section(
+        key="season",
+        title="Season",
+        about="What to sow in which week so that the targets are met, little is wasted and plants take up "
+        "what the fish supply. It says how near that is to the best possible.",
+        make=_season,
     ),
 )
 

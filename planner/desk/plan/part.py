@@ -19,6 +19,7 @@ from planner.catalogue.catalogue import Catalogue
 from planner.desk.behind import Behind
 from planner.desk.jobs import Job
 from planner.desk.places.place import PlaceNeeds
+from planner.desk.plan.ask_form import AskForm
 from planner.desk.plan.kit import wear_words
 from planner.desk.theme import Theme
 from planner.desk.words import faults_words
@@ -140,6 +141,8 @@ class Part(Worker):
         """Wear the colours of a theme."""
         self.theme = theme
         wear_words(self, theme)
+        for form in self.findChildren(AskForm):
+            form.wear(theme)
 
     def is_of_now(self, farm: Farm | None) -> bool:
         """Tell whether something was worked out for the farm as it stands."""
