@@ -2,16 +2,23 @@
 
 from __future__ import annotations
 
+import os
+from collections.abc import Sequence
 from datetime import date
+from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from planner.bootstrap import local_now
 
 if TYPE_CHECKING:
+    from PySide6.QtGui import QGuiApplication
+
     from planner.catalogue.catalogue import Catalogue
     from planner.farm.farm import Farm
     from planner.forecast.values import Forecast
+    from planner.paper.marks import Page
+    from planner.paper.measure import FontMetrics
     from planner.paper.report import Report
     from planner.paper.style import Paper
 
@@ -45,13 +52,43 @@ def write_report(report: Report, path: Path, paper: Paper) -> int:
 
     Raises `PaperError` when the path cannot be written.
     """
-    import os
+    _ready_to_paint()
+    from planner.paper.qt_writer import write_pdf
 
+    return write_pdf(report, path, paper)
+
+
+def page_metrics() -> FontMetrics:
+    """Return what measures the shipped typeface, where there is no screen either."""
+    _ready_to_paint()
+    from planner.paper.qt_writer import QtFontMetrics
+
+    return QtFontMetrics()
+
+
+def write_page_file(pages: Sequence[Page], path: Path, paper: Paper, *, title: str, author: str) -> int:
+    """Write finished pages as PDF where there is no screen, and return how many they are.
+
+    Raises `PaperError` when the path cannot be written.
+    """
+    _ready_to_paint()
+    from planner.paper.qt_writer import write_pages
+
+    return write_pages(pages, path, paper, title=title, author=author)
+
+
+def _ready_to_paint() -> None:
+    """Start the toolkit where nothing has."""
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     from PySide6.QtGui import QGuiApplication
 
-    from planner.paper.qt_writer import write_pdf
+    if QGuiApplication.instance() is None:
+        _own_application()
 
-    application = QGuiApplication.instance() or QGuiApplication(["raftweek"])
-    assert application is not None
-    return write_pdf(report, path, paper)
+
+@cache
+def _own_application() -> QGuiApplication:
+    """Return the toolkit's one application, which must outlive whatever is measured or drawn."""
+    from PySide6.QtGui import QGuiApplication
+
+    return QGuiApplication(["raftweek"])

@@ -33,6 +33,7 @@ COMMANDS: Final = (
     "advise",
     "compare",
     "expand",
+    "labels",
     "length",
     "orders",
     "plan",

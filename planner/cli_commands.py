@@ -26,6 +26,7 @@ from planner.cli_shared import (
     write_farm,
 )
 from planner.commands_advice import add_advise, add_stock
+from planner.commands_exchange import add_labels
 from planner.commands_length import add_length
 from planner.commands_plan import add_plan
 from planner.commands_successions import add_orders, add_successions
@@ -101,6 +102,7 @@ def parser() -> argparse.ArgumentParser:
     add_advise(commands)
     add_compare(commands)
     add_expand(commands)
+    add_labels(commands)
     add_length(commands)
     add_orders(commands, add_span=add_span)
     add_stock(commands)
