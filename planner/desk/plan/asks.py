@@ -7,6 +7,8 @@ from datetime import date
 from enum import Enum
 
 from planner.farm import fields
+from planner.farm.crops import TargetUnit
+from planner.planning.wanted import RhythmOf
 
 _LONGEST_WEEKS = 520
 _MOST_PLANTS = 100_000
@@ -44,3 +46,43 @@ class SeasonAsk:
     )
     search_seconds: float = fields.number(1, 600, "s", default=5.0)
     exact: bool = fields.yes_no(default=False, meaning="takes longer, and may prove that nothing is better")
+
+
+class WantKind(Enum):
+    """In which of the ways something is wanted."""
+
+    STEADY = "steady"
+    ORDER = "order"
+    RHYTHM = "rhythm"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WantAsk:
+    """Something that is wanted; which fields count hangs on the kind."""
+
+    crop: str = fields.key("crop")
+    amount: float = fields.number(0.01, 1_000_000, "")
+    unit: TargetUnit = fields.choice(default=TargetUnit.HEADS)
+    of: RhythmOf = fields.choice(default=RhythmOf.HARVEST)
+    on: date | None = fields.day(default=None)
+    every_weeks: int = fields.whole(1, 52, unit="weeks", default=1)
+    ready_by: Weekday | None = fields.choice(default=None)
+    from_on: date | None = fields.day(default=None)
+    until_on: date | None = fields.day(default=None, meaning="empty: to the end of the plan")
+    rule: str = fields.text(
+        length=300, meaning="your own rule as calendars write it, such as FREQ=MONTHLY;BYDAY=1TH"
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HowAsk:
+    """How successions are planned."""
+
+    sow_from: date = fields.day(meaning="nothing that is sown before is touched")
+    holidays: str = fields.text(
+        length=2000, meaning="days without work, parted by commas, such as 24 Dec 2027, 25 Dec 2027"
+    )
+    fill_trays: bool = fields.yes_no(default=False)
+    replace_old: bool = fields.yes_no(
+        default=True, meaning="batches of these crops that are neither locked nor sown yet make way"
+    )

@@ -124,6 +124,12 @@ class ScrolledColumn(QScrollArea):
         return QSize(inside.minimumSizeHint().width() + bar, found.height())
 
 
+def stack(lines: QVBoxLayout, *parts: QWidget) -> None:
+    """Put parts one below the other into a column."""
+    for part in parts:
+        lines.addWidget(part)
+
+
 def scrolled(inside: QWidget, parent: QWidget) -> QScrollArea:
     """Return an area in which a column can be scrolled."""
     return ScrolledColumn(inside, parent)

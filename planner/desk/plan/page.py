@@ -54,6 +54,12 @@ def _season(needs: PlaceNeeds, parent: QWidget) -> Part:
     return SeasonPart(needs, parent)
 
 
+def _successions(needs: PlaceNeeds, parent: QWidget) -> Part:
+    from planner.desk.plan.succession_part import SuccessionPart
+
+    return SuccessionPart(needs, parent)
+
+
 SECTIONS: Final[tuple[Section, ...]] = (
     Section(
         key="repairs",
@@ -68,6 +74,13 @@ SECTIONS: Final[tuple[Section, ...]] = (
         about="What to sow in which week so that the targets are met, little is wasted and plants take up "
         "what the fish supply. It says how near that is to the best possible.",
         make=_season,
+    ),
+    Section(
+        key="successions",
+        title="Successions",
+        about="Say what you want and when; sowings are counted back from there through a season in which a "
+        "crop does not take the same days all year, and get their places.",
+        make=_successions,
     ),
 )
 
