@@ -15,6 +15,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
 from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means
+from planner.commands_wants import add_work_days, work_days
 
 if TYPE_CHECKING:
     from planner.farm.farm import Farm
@@ -62,6 +63,7 @@ def add_plan(commands: Any, *, day: Callable[[str], date], weeks: Callable[[str]
         metavar="DAY",
         help="weekday of sowing, such as mon (default: the week's first)",
     )
+    add_work_days(parser)
     parser.add_argument("--lot", type=_count, default=1, metavar="N", help="sow in multiples of N plants")
     parser.add_argument(
         "--labour", type=_seconds, metavar="MIN", help="minutes a week there are to sow, move and pick"
@@ -135,6 +137,7 @@ def _options(parsed: argparse.Namespace, ruler: Ruler) -> PlanOptions:
         from_on=parsed.from_on,
         weeks=parsed.weeks,
         sow_weekday=weekday,
+        work=work_days(parsed),
         lot_plants=parsed.lot,
         labour_min_per_week=parsed.labour,
         seconds=search,

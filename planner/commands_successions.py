@@ -8,22 +8,19 @@ from __future__ import annotations
 import argparse
 import json
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
 from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means
+from planner.commands_wants import add_wants, add_work_days, wants_asked, work_days
 
 if TYPE_CHECKING:
     from planner.catalogue.catalogue import Catalogue
-    from planner.farm.farm import Farm
-    from planner.forecast.values import Ruler
-    from planner.planning.wanted import Order, Want
 
 _GOOD: Final = 0
-_KG: Final = "kg"
-_LETTERS: Final = 3
+_SPREADS: Final = ("together", "fewest", "never")
 
 
 def add_successions(commands: Any, *, day: Callable[[str], date], weeks: Callable[[str], int]) -> None:
@@ -45,22 +42,15 @@ def add_successions(commands: Any, *, day: Callable[[str], date], weeks: Callabl
         metavar="N",
         help="weeks from then that are planned (default: to the plan's end)",
     )
+    add_wants(parser)
+    add_work_days(parser)
     parser.add_argument(
-        "--order",
-        action="append",
-        default=[],
-        metavar="CROP=AMOUNT@DATE",
-        help="so much by a day, such as basil=2kg@2027-12-24",
-    )
-    parser.add_argument(
-        "--no-work",
-        nargs="+",
-        default=[],
-        metavar="DAY",
-        help="weekdays without sowing and moving, such as sat",
-    )
-    parser.add_argument(
-        "--holiday", nargs="+", type=day, default=[], metavar="DATE", help="days without work"
+        "--spread",
+        choices=_SPREADS,
+        default=_SPREADS[0],
+        metavar="HOW",
+        help="how a sowing may lie on rafts: together (another raft rather than several gaps), "
+        "fewest (as few rafts in use as can be), or never (on no more rafts than it needs)",
     )
     parser.add_argument("--json", action="store_true", help="as JSON (docs/planning.md)")
     parser.add_argument(
@@ -76,26 +66,25 @@ def run_successions(parsed: argparse.Namespace) -> int:
     """Print a proposal; write the farm with it where that is asked for."""
     from planner.cli_shared import WrongUsageError, check_name, write_farm
     from planner.paper.plan_sentences import proposal_lines
+    from planner.planning.many import Rules
     from planner.planning.plain import proposal_data
-    from planner.planning.rhythm import WorkDays
     from planner.planning.succession_wish import SuccessionWish
     from planner.planning.successions import propose
 
     if parsed.adopt is not None:
         check_name(parsed.adopt, FARM_SUFFIX, TEXT_SUFFIX)
-    work = WorkDays(
-        closed_weekdays=frozenset(_weekday(word) for word in parsed.no_work),
-        closed_on=frozenset(parsed.holiday),
-    )
+    work = work_days(parsed)
     means = Means()
     farm = means.read(parsed.file).farm
     forecast = means.forecaster.preview(farm)
-    wants = _wants(parsed, farm, forecast.ruler)
+    wants = wants_asked(parsed, farm, forecast.ruler)
     if not wants:
         raise WrongUsageError(
-            f"{parsed.file} has no targets and no --order was given, so there is nothing to plan for."
+            f"{parsed.file} has no targets for these weeks and nothing was asked for with --weekly, "
+            "--rhythm, --sow or --order, so there is nothing to plan for."
         )
-    wish = SuccessionWish(from_on=parsed.from_on, work=work)
+    rules = Rules(split_allowed=parsed.spread != "never", keep_together=parsed.spread == "together")
+    wish = SuccessionWish(from_on=parsed.from_on, work=work, rules=rules)
     proposal = propose(farm, means.forecaster, wants, wish=wish)
     data = proposal_data(farm, proposal, forecast.ruler)
     if parsed.adopt is not None:
@@ -119,69 +108,6 @@ def _print_json(data: dict[str, Any]) -> None:
 
 def _crop_names(catalogue: Catalogue) -> dict[str, str]:
     return {key: crop.name for key, crop in catalogue.crops.items()}
-
-
-def _weekday(word: str) -> int:
-    from planner.cli_shared import WrongUsageError
-    from planner.planning.rhythm import WEEKDAYS
-
-    for number, name in enumerate(WEEKDAYS):
-        if len(word) >= _LETTERS and name.startswith(word.lower()):
-            return number
-    raise WrongUsageError(f'--no-work "{word}" is no day of the week; say {", ".join(WEEKDAYS)}.')
-
-
-def _wants(parsed: argparse.Namespace, farm: Farm, ruler: Ruler) -> Sequence[Want]:
-    """Return targets and orders, cut to the weeks asked for."""
-    import dataclasses
-    from datetime import timedelta
-
-    from planner.cli_shared import outside_plan
-    from planner.planning.wanted import Steady, wants_of
-
-    from_on = parsed.from_on or farm.settings.plan_from
-    if not 0 <= ruler.week_of(from_on) < ruler.weeks:
-        raise outside_plan(f"--from {parsed.from_on}", ruler)
-    until_on = None
-    if parsed.weeks is not None:
-        until_on = from_on + timedelta(weeks=parsed.weeks, days=-1)
-        if ruler.week_of(until_on) >= ruler.weeks:
-            raise outside_plan(f"--weeks {parsed.weeks}", ruler)
-    wants: list[Want] = []
-    for want in wants_of(farm.targets):
-        assert isinstance(want, Steady)
-        last = min((on for on in (want.until_on, until_on) if on is not None), default=None)
-        first = max(want.from_on, from_on)
-        if last is None or last >= first:
-            wants.append(dataclasses.replace(want, from_on=first, until_on=last))
-    return [*wants, *(_order(word, ruler) for word in parsed.order)]
-
-
-def _order(word: str, ruler: Ruler) -> Order:
-    """Return what an --order says."""
-    from planner.cli_shared import WrongUsageError, outside_plan
-    from planner.farm.crops import TargetUnit
-    from planner.planning.wanted import Order
-
-    crop, _, rest = word.partition("=")
-    amount, _, day = rest.partition("@")
-    unit = TargetUnit.KG if amount.lower().endswith(_KG) else TargetUnit.HEADS
-    try:
-        many = float(amount.lower().removesuffix(_KG))
-        on = date.fromisoformat(day)
-    except ValueError:
-        many, on = 0.0, date.min
-    if not 0 < many <= _MOST or not crop or on == date.min:
-        raise WrongUsageError(
-            f'--order "{word}" cannot be read; say crop=amount@date, such as basil=2kg@2027-12-24, with an '
-            f"amount above 0 and at most {_MOST:,.0f}."
-        )
-    if not 0 <= ruler.day_of(on) < ruler.days:
-        raise outside_plan(f"--order {word}", ruler)
-    return Order(crop=crop, amount=many, unit=unit, on=on)
-
-
-_MOST: Final = 1_000_000.0
 
 
 def add_orders(commands: Any, *, add_span: Callable[[argparse.ArgumentParser], None]) -> None:

@@ -18,6 +18,8 @@ from planner.planning.runs import Run, put_back, smallest_runs, take_out
 
 FOREVER: Final = 1 << 40
 """Day that never comes: no later hold waits for these places."""
+_LOOKED_AT: Final = 32
+"""Units that are looked through for places side by side."""
 
 
 class Spread(Enum):
@@ -132,9 +134,14 @@ class BedFilling:
     def _chosen(self, count: int, until: int) -> list[tuple[tuple[int, int], int]]:
         """Return (shelf, places) that make up a lot; places that a fixed hold waits for come first."""
         waited = self._waited_from(until)
-        for key in waited:
-            if self._shelves[key].free >= count:
-                return [(key, count)]
+        fitting = [key for key in waited if self._shelves[key].free >= count]
+        if fitting:
+            unbroken = (key for key in fitting if any(size >= count for _, size in self._shelves[key].runs))
+            return [(next(unbroken, fitting[0]), count)]
+        if self._spread is not Spread.FEWEST_UNITS:
+            whole = self._whole(count)
+            if whole:
+                return whole
         if self._spread is Spread.NEVER_SPLIT:
             return self._unsplit(count, until)
         if self._lasting < count:
@@ -150,6 +157,17 @@ class BedFilling:
             chosen.append((key, part))
             count -= part
         return chosen
+
+    def _whole(self, count: int) -> list[tuple[tuple[int, int], int]]:
+        """Return a unit with a run of places side by side that holds a lot whole, the fullest such, or none.
+
+        Only the units that are next in line are looked at, for most have one run.
+        """
+        at = bisect_left(self._by_size, (count,))
+        for _, unit in self._by_size[at : at + _LOOKED_AT]:
+            if any(size >= count for _, size in self._shelves[FOREVER, unit].runs):
+                return [((FOREVER, unit), count)]
+        return []
 
     def _fullest(self, key: tuple[int, int]) -> tuple[int, tuple[int, int]]:
         return -self._shelves[key].free, key

@@ -88,8 +88,11 @@ def _tightest(held: Ints, days: tuple[int, int]) -> int:
 
 
 def _freeing(standing: Standing, held: Ints, short: int) -> Iterator[Freeing]:
-    """Yield whose places would make up for what is missing: those that leave soonest first."""
-    for row, _, count, _, end, _ in held[np.argsort(held[:, 4], kind="stable")].tolist():
+    """Yield whose places would make up for what is missing: those that leave soonest first, a batch once."""
+    places: dict[tuple[int, int], int] = {}
+    for row, _, count, _, end, _ in held.tolist():
+        places[end, row] = places.get((end, row), 0) + count
+    for (end, row), count in sorted(places.items()):
         if short <= 0:
             return
         short -= count

@@ -5,11 +5,13 @@ from __future__ import annotations
 import csv
 import io
 import json
+import re
 from datetime import date
 
 import pytest
 
 from planner.bootstrap import Means
+from planner.planning.proposal import NoteKind
 
 
 def test_that_sowings_are_shown_as_a_table_with_the_rule_for_seeds(run, kitchen):
@@ -114,3 +116,35 @@ def test_that_the_order_list_is_told_by_month_and_as_rows(run, kitchen):
     assert [row["key"] for row in rows] == [line["key"] for line in data["lines"]]
     assert {row["kind"] for row in rows} >= {"seed", "media plug", "net pot", "feed", "base", "iron"}
     assert {row["unit"] for row in rows} == {"seeds", "pieces", "kg", "g"}
+
+
+def fields_of(data):
+    if isinstance(data, dict):
+        for key, value in data.items():
+            yield key
+            yield from fields_of(value)
+    elif isinstance(data, list):
+        for value in data:
+            yield from fields_of(value)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [("successions", "--order", "lettuce-leaf=4000@2027-08-06"), ("orders",)],
+    ids=["successions", "orders"],
+)
+def test_that_the_page_tells_every_field(run, kitchen, root, words):
+    command, *options = words
+    said = run(command, kitchen, *options, "--json")
+    page = (root / "docs" / "planning.md").read_text(encoding="utf-8")
+    told = set(re.findall(r"`([a-z_]+)(?:\[\])?`", page))
+    data = json.loads(said.out)
+    assert set(fields_of(data)) - {"format"} - told == set()
+    if command == "successions":
+        assert data["refused"]
+        assert data["notes"]
+
+
+def test_that_the_page_tells_every_kind_of_note(root):
+    page = (root / "docs" / "planning.md").read_text(encoding="utf-8")
+    assert {f"`{kind.value}`" for kind in NoteKind} <= set(re.findall(r"`[a-z ]+`", page))

@@ -122,3 +122,15 @@ def test_that_nothing_clashes_and_what_stood_before_stands_on(
     in_beds = {(run.batch, run.phase) for run in found.placements}
     assert len(in_beds) + len(found.refusals) == 2 * count
     assert LOOP.id == RAFT.loop
+
+
+def test_that_what_would_make_room_names_each_batch_once():
+    """One batch lies in two runs; its places are told together."""
+    standing = batch_of("LTB-OLD", plants=50)
+    new = batch_of("LTB-NEW", plants=80, bed=RAFT.id)
+    runs = (places_of(standing, unit=1, count=25), places_of(standing, unit=2, count=25))
+    farm = farm_of(batches=(standing, new), placements=runs)
+    found = place_many((new,), farm, FORECASTER.preview(farm), rules=Rules(phases=(Phase.BED,)))
+    (refusal,) = found.refusals
+    assert refusal.short == 30
+    assert [(one.code, one.places) for one in refusal.freeing] == [("LTB-OLD", 50)]

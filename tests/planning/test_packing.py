@@ -14,7 +14,7 @@ from planner.farm.fields import Id
 from planner.farm.holds import Hold
 from planner.forecast.occupancy import clashes
 from planner.planning.many import peak_places
-from planner.planning.packing import BedFilling, FixedHold, Spread
+from planner.planning.packing import FOREVER, BedFilling, FixedHold, Spread
 
 PLACES = 6
 LOTS = st.lists(
@@ -211,3 +211,13 @@ def test_that_thousands_of_lots_reach_the_lower_bound_by_an_independent_check(se
     ]
     assert sum(hold.last - hold.first + 1 for hold in held) == int(lots[:, 2].sum())
     assert list(clashes(held)) == []
+
+
+def test_that_a_gap_that_holds_a_lot_whole_is_taken_before_one_in_pieces():
+    """Unit 1 has its free places in pieces, unit 2 as many side by side: both are just as full."""
+    fixed = [FixedHold(0, FOREVER, 1, place, place) for place in (2, 4)]
+    broken = PLACES - len(fixed)
+    fixed += [FixedHold(0, FOREVER, 2, 1, 2)]
+    for spread in (Spread.TOGETHER, Spread.NEVER_SPLIT):
+        _, found = filled([(0, 9, broken)], units=2, spread=spread, fixed=fixed)
+        assert [(piece.unit, piece.size) for piece in found[0][2]] == [(2, broken)]

@@ -9,6 +9,7 @@ import numpy as np
 
 from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.forecast.engine import Forecaster
+from planner.planning.rhythm import WorkDays
 from planner.planning.season_plan.asked import elements_of, lines_of
 from planner.planning.season_plan.fixed import bed_holds, nursery_holds
 from planner.planning.season_plan.frame import Frame, frame_of
@@ -27,6 +28,7 @@ from planner.planning.season_plan.probes import (
 )
 from planner.planning.season_plan.spans import Spans, spans_of
 from planner.planning.season_plan.values import Columns, Floats, Ints, Rows, SeasonModel, Sparse, TooSlow
+from planner.planning.season_plan.work_days import on_days_of_work
 
 _NURSERY_END: Final = 1
 _SPACING_END: Final = 2
@@ -45,6 +47,8 @@ def build_model(farm: Farm, forecaster: Forecaster, options: PlanOptions) -> Sea
     weeks = range(frame.span.first, frame.span.first + frame.span.count)
     days = sowing_days(frame.ruler, from_on=frame.from_on, weeks=weeks, weekday=options.sow_weekday)
     trials = trials_of(frame.crops, frame.grounds, days=days, catalogue=forecaster.catalogue)
+    if options.work != WorkDays():
+        trials = on_days_of_work(frame, trials)
     found = tried(farm, trials, forecaster=forecaster, grounds=frame.grounds, nurseries=frame.nurseries)
     full = found.table.ripe >= _FULL_SIZE
     picks = picks_of(found, np.arange(len(trials)), frame.span)
@@ -105,6 +109,7 @@ def _columns(
         picks=picks,
         formed=formed_of(found, rows, frame.span, forecaster=frame.forecaster),
         work=_work(frame, found, rows),
+        own_days=tuple(trial.own for trial in trials),
     )
     room = Rows(
         bed_free=beds.free,

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.faults import FarmFaultError, Fault, FaultKind
+from planner.planning.rhythm import WorkDays
 
 _WHERE: Final = "season plan"
 _LONGEST_WEEKS: Final = 520
@@ -20,7 +21,8 @@ class PlanOptions:
     """What is asked for.
 
     The plan sows from `from_on` (None: the plan's first day) for `weeks` weeks (None: to the plan's end),
-    on day `sow_weekday` of the farm's week, counted from 0. Plants come in whole multiples of `lot_plants`,
+    on day `sow_weekday` of the farm's week, counted from 0, or the nearest day of the week on which there is
+    `work`; nothing is moved on another day either. Plants come in whole multiples of `lot_plants`,
     or of what `lots` says for a crop. `labour_min_per_week` limits the work of all sowing, moving and picking
     [min]. The search takes at most `seconds`, or `rounds` of its steps; `exact` lets the exact solver
     go on from there for `exact_seconds`.
@@ -29,6 +31,7 @@ class PlanOptions:
     from_on: date | None = None
     weeks: int | None = None
     sow_weekday: int = 0
+    work: WorkDays = field(default_factory=WorkDays)
     lot_plants: int = 1
     lots: tuple[tuple[str, int], ...] = ()
     labour_min_per_week: float | None = None

@@ -13,7 +13,7 @@ from planner.farm.crops import TargetUnit
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.species import ELEMENTS, BedKind
 from planner.planning.season_plan.tally import Parts, Tally
-from planner.planning.season_plan.values import Ints, SeasonModel, TooSlow
+from planner.planning.season_plan.values import BOOK_DAYS, Ints, OwnDays, SeasonModel, TooSlow
 
 
 class PlanStatus(Enum):
@@ -33,7 +33,10 @@ NOTHING_PLANNED: Final = frozenset({PlanStatus.NO_TARGETS, PlanStatus.NO_BEDS, P
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PlannedSowing:
-    """Plants of a crop to sow in a week for a ground, which `ground` numbers among those of the model."""
+    """Plants of a crop to sow in a week for a ground, which `ground` numbers among those of the model.
+
+    `own_days` are those of stages that are other than the book's, for the sake of days of work.
+    """
 
     crop: str
     ground: int
@@ -42,6 +45,7 @@ class PlannedSowing:
     week_name: str
     sow_on: date
     plants: int
+    own_days: OwnDays = BOOK_DAYS
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -181,6 +185,7 @@ def _sowings(model: SeasonModel, tally: Tally) -> tuple[PlannedSowing, ...]:
             week_name=model.ruler.week_name(model.first_week + int(columns.week[column])),
             sow_on=model.ruler.date_of(int(columns.sow_day[column])),
             plants=int(plants[column]),
+            own_days=columns.own_days[column],
         )
         for column in order.tolist()
     )

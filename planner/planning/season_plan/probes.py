@@ -21,7 +21,15 @@ from planner.forecast.engine import Forecaster
 from planner.forecast.formed import formed_per_plant
 from planner.forecast.profiles import Profile, picks_by_day
 from planner.forecast.values import BatchTable, Forecast, Ruler
-from planner.planning.season_plan.values import Floats, Ground, Ints, Nursery, Sparse
+from planner.planning.season_plan.values import (
+    BOOK_DAYS,
+    Floats,
+    Ground,
+    Ints,
+    Nursery,
+    OwnDays,
+    Sparse,
+)
 
 _MANY_PLANTS: Final = 1_000_000
 """Plants of a trial batch, so many that the seeds for one of them come out unrounded."""
@@ -36,6 +44,7 @@ class Trial:
     ground: int
     week: int
     sow_on: date
+    own: OwnDays = BOOK_DAYS
 
 
 def trials_of(
@@ -105,6 +114,9 @@ def _batch(trial: Trial, ground: Ground) -> Batch:
         sow_on=trial.sow_on,
         plants=_MANY_PLANTS,
         bed=ground.beds[0],
+        nursery_days=trial.own.nursery,
+        spacing_days=trial.own.spacing,
+        bed_days=trial.own.bed,
     )
 
 

@@ -147,6 +147,9 @@ def _batch(model: SeasonModel, sowing: PlannedSowing, *, id_: Id, code: str) -> 
         crop=sowing.crop,
         sow_on=sowing.sow_on,
         plants=sowing.plants,
+        nursery_days=sowing.own_days.nursery,
+        spacing_days=sowing.own_days.spacing,
+        bed_days=sowing.own_days.bed,
         bed=model.grounds[sowing.ground].beds[0],
     )
 
@@ -170,6 +173,7 @@ def _placed(
         after,
         forecaster.preview(after),
         rules=Rules(
+            keep_together=True,
             phases=PHASES,
             crops=forecaster.catalogue.crops,
             between=frozenset(bed for pool in model.pools for bed in pool.beds),

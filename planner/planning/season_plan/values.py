@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
+from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
@@ -55,6 +56,18 @@ class Sparse:
     def column(self) -> Ints:
         """The column each number belongs to."""
         return np.repeat(np.arange(self.start.size - 1), np.diff(self.start))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OwnDays:
+    """Days of stages that a sowing goes by instead of the book's, for its moves to fall on days of work."""
+
+    nursery: float | None = None
+    spacing: float | None = None
+    bed: float | None = None
+
+
+BOOK_DAYS: Final = OwnDays()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -128,6 +141,7 @@ class Columns:
     picks: Sparse
     formed: Sparse
     work: Sparse
+    own_days: tuple[OwnDays, ...]
 
     @property
     def count(self) -> int:

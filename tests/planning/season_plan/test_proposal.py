@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import dataclasses
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 
 from planner.farm.changes import applied, with_places
+from planner.farm.farm import OwnEntry, Shelf
+from planner.farm.ids import id_from
+from planner.planning.rhythm import WorkDays
 from planner.planning.season_plan.job import solve
 from planner.planning.season_plan.options import PlanOptions
 from planner.planning.season_plan.plan import PlanStatus
@@ -79,3 +82,47 @@ def test_that_a_crop_wanted_only_at_another_time_is_left_alone(season, means):
     assert plan.sowings
     assert {each.crop for each in changed.differences} == {"pak-choi"}
     assert season.batches[2] in applied(farm, changed.change_set).batches
+
+
+@pytest.mark.parametrize("spaced", [False, True], ids=["one move", "two moves"])
+def test_that_nothing_is_sown_or_moved_on_a_day_without_work(season, means, spaced):
+    """Work is on Tuesdays, but not on one of them; the forecast says when things happen."""
+    own = OwnEntry(
+        id=id_from("own"),
+        shelf=Shelf.CROP,
+        key="spaced-lettuce",
+        like="lettuce-butterhead",
+        name="Spaced lettuce",
+        values=(("bed_days", 18.0), ("spacing_days", 10.0)),
+    )
+    farm = season
+    if spaced:
+        targets = (target_of("spaced-lettuce", 9.0),)
+        farm = dataclasses.replace(season, own_entries=(own,), targets=targets)
+    work = WorkDays(closed_weekdays=frozenset({0, 2, 3, 4, 5, 6}), closed_on=frozenset({date(2027, 2, 2)}))
+    options = PlanOptions(rounds=100, sow_weekday=5, work=work)
+    plan = solve(farm, means.forecaster, options)
+    proposed = proposal(plan, farm, means.forecaster)
+    adopted = applied(farm, proposed.change_set)
+    seen = means.forecaster.preview(adopted)
+    made = {batch.id for batch in proposed.batches}
+    assert len(made) > 10
+    for batch in adopted.batches:
+        if batch.id in made:
+            row = seen.batches.row_of[batch.id]
+            nursery, spacing = seen.batches.ends[row, 1:3].tolist()
+            for on in (batch.sow_on, seen.ruler.date_of(nursery), seen.ruler.date_of(spacing)):
+                assert work.is_open(on), (batch.code, on)
+    assert any(batch.nursery_days is not None for batch in proposed.batches)
+    row = seen.crops.index(plan.model.crops[0])
+    market = means.forecaster.catalogue.crops[plan.model.crops[0]].marketable_share
+    weekly = seen.ruler.weekly_sum(seen.harvest_plants[row]) * market
+    assert weekly == pytest.approx([week.lines[0].harvest for week in plan.weeks], abs=1e-9)
+
+
+def test_that_a_week_without_a_day_of_work_has_no_sowing(season, means):
+    week = [date(2027, 1, 25) + timedelta(days=day) for day in range(7)]
+    options = PlanOptions(rounds=50, work=WorkDays(closed_on=frozenset(week)))
+    plan = solve(season, means.forecaster, options)
+    assert plan.sowings
+    assert not {sowing.sow_on for sowing in plan.sowings} & set(week)
