@@ -1,9 +1,10 @@
-"""Wires reports to paper: which sheet, and a PDF without a screen."""
+"""Wires documents to paper: which sheet, in which style and languages, and a PDF without a screen."""
 
 from __future__ import annotations
 
 import os
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date
 from functools import cache
 from pathlib import Path
@@ -19,8 +20,18 @@ if TYPE_CHECKING:
     from planner.forecast.values import Forecast
     from planner.paper.marks import Page
     from planner.paper.measure import FontMetrics
+    from planner.paper.registry import Document
     from planner.paper.report import Report
-    from planner.paper.style import Paper
+    from planner.paper.style import Paper, PaperStyle
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Looked:
+    """A farm, what is foreseen for it, and the catalogue with its own entries laid over it."""
+
+    farm: Farm
+    forecast: Forecast
+    catalogue: Catalogue
 
 
 def is_wall_paper(paper: Paper) -> bool:
@@ -47,15 +58,40 @@ def calendar_report(
     )
 
 
-def write_report(report: Report, path: Path, paper: Paper) -> int:
+def document_report(
+    document: Document, looked: Looked, *, from_on: date, weeks: int, paper: Paper, second: str = ""
+) -> Report:
+    """Return a document, set for the paper it goes on; `second` is a language beside English.
+
+    Raises `PaperError` when the words that come with the program cannot be read.
+    """
+    from planner.paper.bilingual import in_two_languages
+    from planner.paper.documents.ask import Ask
+    from planner.paper.sheet_files import second_language
+
+    ask = Ask(
+        farm=looked.farm,
+        forecast=looked.forecast,
+        catalogue=looked.catalogue,
+        from_on=from_on,
+        weeks=weeks,
+        printed_on=local_now(),
+        large=document.is_large_on(paper),
+    )
+    report = document.make(ask)
+    return in_two_languages(report, second_language(second)) if second else report
+
+
+def write_report(report: Report, path: Path, paper: Paper, *, style: PaperStyle | None = None) -> int:
     """Write a report as PDF where there is no screen, and return how many pages it has.
 
     Raises `PaperError` when the path cannot be written.
     """
     _ready_to_paint()
     from planner.paper.qt_writer import write_pdf
+    from planner.paper.style import STYLE
 
-    return write_pdf(report, path, paper)
+    return write_pdf(report, path, paper, style=style or STYLE)
 
 
 def page_metrics() -> FontMetrics:

@@ -117,7 +117,8 @@ class _Scaled:
         hatch = Hatch.CROSS if rect.hatch is Hatch.SOLID and not style.solid else rect.hatch
         if hatch is not Hatch.NONE:
             yield Pattern(x_mm=x, y_mm=y, width_mm=width, height_mm=height, hatch=hatch)
-        yield Frame(x_mm=x, y_mm=y, width_mm=width, height_mm=height, pt=rect.rule_pt)
+        if rect.rule_pt > 0:
+            yield Frame(x_mm=x, y_mm=y, width_mm=width, height_mm=height, pt=rect.rule_pt)
         yield from self._label(rect, x=x, y=y, width=width, height=height)
 
     def _label(self, rect: DrawnRect, *, x: float, y: float, width: float, height: float) -> Iterator[Mark]:

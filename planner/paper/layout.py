@@ -5,7 +5,7 @@ Pure: measuring is asked of a `FontMetrics`. Must not know any toolkit.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import groupby
 from typing import Final
@@ -14,7 +14,7 @@ from planner.paper.drawn import drawing_strip
 from planner.paper.filling import Filler, Flow
 from planner.paper.marks import ColumnFlow, Mark, Page, Rule, Strip, moved
 from planner.paper.measure import Face, FontMetrics
-from planner.paper.report import Align, Caution, Paragraph, Part, Report, Section, Table
+from planner.paper.report import Align, Caution, Drawing, Paragraph, Part, Report, Section, Table
 from planner.paper.setting import SetLine, Setter
 from planner.paper.style import STYLE, Paper, PaperStyle
 from planner.paper.tables import TableSetter
@@ -125,9 +125,16 @@ class Sheet:
                 yield self._in_columns(tuple(parts), section.columns, room, tuple(lead))
             else:
                 yield from lead
-                for part in parts:
-                    yield from self._part(part, self.width, room)
+                yield from self._parts_below(parts, room)
             lead = []
+
+    def _parts_below(self, parts: Iterable[Part], room: float) -> Iterator[Strip]:
+        """Yield parts one below the other; a table or drawing has a gap before what follows it."""
+        gap: tuple[Strip, ...] = ()
+        for part in parts:
+            yield from gap
+            yield from self._part(part, self.width, room)
+            gap = (Strip(height_mm=self.setter.style.gap_mm),) if isinstance(part, Table | Drawing) else ()
 
     def _part(self, part: Part, width: float, room: float) -> Iterator[Strip]:
         if isinstance(part, Table):

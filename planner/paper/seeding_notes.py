@@ -207,6 +207,11 @@ def _columns(*, large: bool) -> tuple[Column, ...]:
     return (name, *figures)
 
 
+def sureness_words(confidence: Confidence) -> str:
+    """Return how sure a figure is, in words."""
+    return _CONFIDENCE_WORDS[confidence]
+
+
 def _sources(catalogue: Catalogue, profiles: dict[int, Profile]) -> Iterator[Paragraph]:
     """Yield what each crop's figures rest on, by how sure they are, then the publications by number."""
     numbers: dict[str, int] = {}
@@ -224,7 +229,7 @@ def _sources(catalogue: Catalogue, profiles: dict[int, Profile]) -> Iterator[Par
         said = "; ".join(f"{sureness}: {', '.join(what)}" for sureness, what in grouped.items())
         yield Paragraph(text=f"{crop.name} – {said}.", item=True)
     for source, number in numbers.items():
-        yield Paragraph(text=f"[{number}] {_cited(catalogue.publications[source])}")
+        yield Paragraph(text=f"[{number}] {cited(catalogue.publications[source])}")
 
 
 def _origin(catalogue: Catalogue, crop: str, field: str) -> tuple[str, str]:
@@ -235,7 +240,8 @@ def _origin(catalogue: Catalogue, crop: str, field: str) -> tuple[str, str]:
     return figure.source, _CONFIDENCE_WORDS[figure.confidence]
 
 
-def _cited(book: Publication) -> str:
+def cited(book: Publication) -> str:
+    """Return a publication as it is named at the foot of figures."""
     return f"{book.authors} ({book.year}). {book.title}. {book.where}."
 
 

@@ -35,7 +35,7 @@ class DrawnRect:
     """A rectangle of a drawing [mm], with a pattern, a tint, and perhaps a label in its middle.
 
     `tint` is a colour as #RRGGBB, left out in black and white. A label too wide for the rectangle gives way
-    to `instead`.
+    to `instead`. A `rule_pt` of 0 leaves the edge out.
     """
 
     x_mm: float

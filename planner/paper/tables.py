@@ -78,10 +78,15 @@ class TableSetter:
 
     def _headings(self, slots: Slots) -> Strip:
         lines = [[self._cells.heading(slot) for slot in line] for line in slots]
+        if not any(cell.lines or cell.picture.marks for line in lines for cell in line):
+            return Strip(height_mm=0.0, marks=(self._edge(0.0),), keep=True)
         marks, y = self._lines(slots, lines, shaded=True)
-        edge = self.setter.style.heavy_rule_pt
-        marks.extend(Rule(x_mm=0.0, y_mm=at, x2_mm=self.width_mm, y2_mm=at, pt=edge) for at in (0.0, y))
+        marks.extend(self._edge(at) for at in (0.0, y))
         return Strip(height_mm=y, marks=tuple(marks), keep=True)
+
+    def _edge(self, y_mm: float) -> Rule:
+        pt = self.setter.style.heavy_rule_pt
+        return Rule(x_mm=0.0, y_mm=y_mm, x2_mm=self.width_mm, y2_mm=y_mm, pt=pt)
 
     def _band(self, group: RowGroup, heading: str, *, keep: bool, again: tuple[Strip, ...]) -> Strip:
         style, types = self.setter.style, self.setter.types

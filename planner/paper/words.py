@@ -17,6 +17,20 @@ NO_BREAK: Final = "\u00a0"
 
 _DAYS: Final = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 _MONTHS: Final = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+_LONG_MONTHS: Final = (
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+)
 _MIDDLE_OF_WEEK: Final = DAYS_PER_WEEK // 2
 _SUNDAY: Final = 6
 
@@ -60,6 +74,24 @@ def day_words(on: date, *, beside: date | None = None) -> str:
     """
     year = "" if beside is not None and beside.year == on.year else f" {on.year}"
     return f"{_DAYS[on.weekday()]} {on.day} {_MONTHS[on.month - 1]}{year}"
+
+
+def month_words(on: date) -> str:
+    """Return a month and its year.
+
+    >>> month_words(date(2027, 4, 5))
+    'April 2027'
+    """
+    return f"{_LONG_MONTHS[on.month - 1]} {on.year}"
+
+
+def short_day_words(on: date) -> str:
+    """Return day and month, for where the weekday is told by what stands beside it.
+
+    >>> short_day_words(date(2027, 4, 5)).replace(NO_BREAK, " ")
+    '5 Apr'
+    """
+    return f"{on.day}{NO_BREAK}{_MONTHS[on.month - 1]}"
 
 
 def span_words(first: date, last: date) -> str:

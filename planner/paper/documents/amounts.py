@@ -1,0 +1,55 @@
+"""Grams, kilograms and litres as they are weighed out: no finer than the scales at hand.
+
+Must not know documents.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from planner.paper.words import NO_BREAK, whole_words
+
+_G_PER_KG: Final = 1000.0
+_STEP_G: Final = 5
+_FINE_BELOW_G: Final = 50.0
+_WHOLE_FROM: Final = 100.0
+_TENTHS_FROM: Final = 1.0
+
+
+def ration_g(grams: float) -> int:
+    """Return a day's feed as it is weighed: to 5 g, small rations to 1 g, never more than was asked.
+
+    >>> ration_g(318.9), ration_g(42.7), ration_g(0.0)
+    (315, 42, 0)
+    """
+    step = _STEP_G if grams >= _FINE_BELOW_G else 1
+    return int(grams // step) * step
+
+
+def ration_words(grams: float) -> str:
+    """Return a ration with its unit.
+
+    >>> ration_words(318.9).replace(NO_BREAK, " ")
+    '315 g'
+    """
+    return f"{whole_words(ration_g(grams))}{NO_BREAK}g"
+
+
+def kg_words(grams: float) -> str:
+    """Return a mass in kilograms, finer the smaller it is.
+
+    >>> [kg_words(grams).replace(NO_BREAK, " ") for grams in (125_400.0, 12_540.0, 254.0)]
+    ['125 kg', '12.5 kg', '0.25 kg']
+    """
+    return f"{number_words(grams / _G_PER_KG)}{NO_BREAK}kg"
+
+
+def number_words(value: float) -> str:
+    """Return a number with two decimals below 1, one below 100, else none.
+
+    >>> number_words(0.254), number_words(12.54), number_words(1254.0), number_words(3.0)
+    ('0.25', '12.5', '1,254', '3')
+    """
+    digits = 0 if abs(value) >= _WHOLE_FROM else 1 if abs(value) >= _TENTHS_FROM else 2
+    text = f"{value:,.{digits}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
