@@ -37,6 +37,7 @@ COMMANDS: Final = (
     "length",
     "orders",
     "plan",
+    "print",
     "stock",
     "successions",
     "verify",

@@ -29,6 +29,7 @@ from planner.commands_advice import add_advise, add_stock
 from planner.commands_exchange import add_labels
 from planner.commands_length import add_length
 from planner.commands_plan import add_plan
+from planner.commands_print import add_print
 from planner.commands_successions import add_orders, add_successions
 from planner.commands_uncertainty import add_uncertainty_options, uncertainty_asked
 from planner.commands_verify import add_verify
@@ -107,6 +108,7 @@ def parser() -> argparse.ArgumentParser:
     add_orders(commands, add_span=add_span)
     add_stock(commands)
     add_plan(commands, day=read_day, weeks=read_weeks)
+    add_print(commands)
     add_successions(commands, day=read_day, weeks=read_weeks)
     add_verify(commands)
     add_water(commands, day=read_day)
