@@ -6,6 +6,7 @@ needed.
 
 from __future__ import annotations
 
+import os
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
@@ -25,6 +26,8 @@ if TYPE_CHECKING:
 
 TEXT_SUFFIX: Final = ".toml"
 FARM_SUFFIX: Final = ".raftweek"
+NAMED_BY: Final = "RAFTWEEK_NAME"
+"""Names the person at the desk where the name of the account says too little."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -109,19 +112,24 @@ class Means:
         return read_farm_file(path, crop_codes=self.crop_codes, more_faults=self.faults)
 
     def _read_file(self, path: Path) -> Farm:
+        from planner.bootstrap_server import place_of
         from planner.store.store import FarmStore
 
-        store = FarmStore.open(path)
+        store = FarmStore.open(place_of(path))
         try:
             return store.load()
         finally:
             store.close()
 
     def create_store(self, path: Path, farm: Farm) -> FarmStore:
-        """Return a new farm file that holds a farm; raises `StoreError` when there is one already."""
+        """Return a new farm file that holds a farm; raises `StoreError` when there is one already.
+
+        A path that is the address of a database server makes its tables there.
+        """
+        from planner.bootstrap_server import place_of
         from planner.store.store import FarmStore
 
-        return FarmStore.create(path, farm, self.holds(farm))
+        return FarmStore.create(place_of(path), farm, self.holds(farm))
 
     def session(self, store: FarmStore) -> Session:
         """Return a session on an open farm file."""
@@ -135,7 +143,19 @@ class Means:
             faults_of=self.faults,
             now=utc_now,
             laid_over=laid_over,
+            who=person(),
         )
+
+
+def person() -> str:
+    """Return the name under which acts are kept: what the system calls who sits here; empty when unknown."""
+    from getpass import getuser
+
+    try:
+        return os.environ.get(NAMED_BY) or getuser()
+    except (OSError, KeyError, ImportError):
+        # A system without a list of users, as some containers are.
+        return ""
 
 
 def utc_now() -> datetime:

@@ -9,7 +9,7 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from planner.bootstrap import Means, is_text
+from planner.bootstrap import FARM_SUFFIX, Means, is_text
 
 if TYPE_CHECKING:
     from planner.farm.farm import Farm
@@ -72,7 +72,10 @@ def outside_plan(what: str, ruler: Ruler) -> WrongUsageError:
 
 def check_name(path: Path, *suffixes: str) -> None:
     """Raise `WrongUsageError` unless a file that is to be written says in its name what it is."""
-    if path.suffix.lower() not in suffixes:
+    from planner.store.server import server_url
+
+    on_server = FARM_SUFFIX in suffixes and server_url(path) is not None
+    if not on_server and path.suffix.lower() not in suffixes:
         raise WrongUsageError(f"{path}: the name must end in {' or '.join(suffixes)}.")
 
 

@@ -6,7 +6,7 @@ Knows the farm as it is now. When anything is refused or cannot be kept, nothing
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from pathlib import Path
 from typing import Any, Final
@@ -283,5 +283,5 @@ class Session:
         return self._who if self._store.shared else None
 
     def _mark(self, entry: ActEntry, state: ActState) -> None:
-        marked = ActEntry(seq=entry.seq, title=entry.title, at=entry.at, state=state)
+        marked = replace(entry, state=state)
         self._acts = tuple(marked if known is entry else known for known in self._acts)

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import dataclasses
 from dataclasses import dataclass
+from typing import Any
 
 from planner.farm.changes import Change, ChangeSet
 from planner.farm.checks import where_of
@@ -143,7 +144,8 @@ def _altered(before: Thing, after: Thing, current: Thing) -> _Merged:
         for field, value in mine.items()
         if getattr(current, field) not in (getattr(before, field), value)
     )
-    wanted = dataclasses.replace(current, **mine)
+    anything: Any = current  # one of many classes, whose fields no checker can tell apart here
+    wanted: Thing = dataclasses.replace(anything, **mine)
     if wanted == current:
         return _Merged(None, faults)
     return _Merged(Change(before=current, after=wanted), faults)

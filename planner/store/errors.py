@@ -50,6 +50,10 @@ class ChangedElsewhereError(StoreError):
     """Somebody else changed the farm since it was read here."""
 
 
+class LostFarmError(StoreError):
+    """The database server cannot be reached, or the connection to it broke off."""
+
+
 class FarmThereAlreadyError(StoreError):
     """A new farm would overwrite something."""
 
@@ -97,6 +101,8 @@ _BY_CODE: Final[dict[int, tuple[type[StoreError], str]]] = {
 PRIMARY_CODE: Final = 0xFF
 """Takes the plain result code out of an extended one of SQLite."""
 _EXCLUSION_STATE: Final = "23P01"
+_NO_RIGHT_STATE: Final = "42501"
+_LOST_CLASSES: Final = ("08", "57")
 _INTEGRITY_CLASS: Final = "23"
 
 
@@ -120,6 +126,14 @@ def _of_database(error: BaseException | None, where: str) -> StoreError:
     if HELD_PLACE in text or getattr(error, "sqlstate", None) == _EXCLUSION_STATE:
         return HeldPlaceError(f"{where} was not changed: a place would be held by two batches at a time.")
     state = str(getattr(error, "sqlstate", None) or "")
+    if state == _NO_RIGHT_STATE:
+        return ReadOnlyFarmError(
+            f"{where} may be read but not changed with the name it was opened under. Nothing was changed."
+        )
+    if _is_lost(error, state):
+        return LostFarmError(
+            f"{where} cannot be reached ({_first_line(error)}). Nothing was changed; see to the connection."
+        )
     code = getattr(error, "sqlite_errorcode", None)
     primary = code & PRIMARY_CODE if isinstance(code, int) else None
     if primary in _BY_CODE:
@@ -130,6 +144,12 @@ def _of_database(error: BaseException | None, where: str) -> StoreError:
             f"{where} was not changed: the change breaks a rule of the file ({_first_line(error)})."
         )
     return StoreError(f"{where} could not be read or written ({_first_line(error)}).")
+
+
+def _is_lost(error: BaseException | None, state: str) -> bool:
+    """Tell whether a database server is out of reach; a driver names no state before it is connected."""
+    from_server = error is not None and not isinstance(error, sqlite3.Error)
+    return from_server and (state.startswith(_LOST_CLASSES) or type(error).__name__ == "OperationalError")
 
 
 def _of_disk(error: OSError, where: str) -> StoreError:

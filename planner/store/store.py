@@ -21,7 +21,7 @@ from planner.store.acts import ActEntry, ActKind, By
 from planner.store.base import table
 from planner.store.convert import Row, damage_told, read_farm, read_holds
 from planner.store.copying import is_farm_file, put_in_place
-from planner.store.engine import file_engine, is_url, server_engine
+from planner.store.engine import file_engine
 from planner.store.errors import (
     ChangedElsewhereError,
     DamagedFarmError,
@@ -35,6 +35,7 @@ from planner.store.errors import (
 from planner.store.migrations.runner import CURRENT_VERSION, bring_up_to_date, take_steps_on_server
 from planner.store.records import MetaRecord
 from planner.store.schema import check_schema, make_file_tables, make_server_tables
+from planner.store.server import server_engine, server_url
 from planner.store.writing import write_changes, write_farm
 
 _META = table(MetaRecord)
@@ -63,8 +64,9 @@ class FarmStore:
         With `replace` another farm file at the path is replaced, once it is complete; without,
         `FarmThereAlreadyError` is raised.
         """
-        if is_url(where):
-            return cls._create_on_server(str(where), farm, holds)
+        url = server_url(where)
+        if url is not None:
+            return cls._create_on_server(url, farm, holds)
         path = Path(where)
         if path.exists() and not replace:
             raise FarmThereAlreadyError(f"{path.name} is there already. Open it, or choose another name.")
@@ -91,8 +93,9 @@ class FarmStore:
         Raises:
             StoreError: it is not there, no farm, newer, damaged, locked or not to be written.
         """
-        if is_url(where):
-            return cls._open_on_server(str(where))
+        url = server_url(where)
+        if url is not None:
+            return cls._open_on_server(url)
         path = Path(where)
         with told(path.name):
             _check_file(path)

@@ -1,0 +1,86 @@
+"""Farms on a database server: how their address is read, and how they are connected to.
+
+The address is a URL such as postgresql+psycopg://ana@farm-host/lettuce?sslmode=verify-full; what stands
+behind the question mark goes to the driver as it is, so every option of an encrypted connection works.
+"""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+from typing import Any, Final
+
+from sqlalchemy import URL, Engine, create_engine
+from sqlalchemy.engine import make_url
+from sqlalchemy.exc import ArgumentError, NoSuchModuleError
+
+from planner.store.errors import NoSuchFarmError
+
+CONNECT_SECONDS: Final = 5
+"""How long a server may take to answer, unless the address says otherwise."""
+
+_URL: Final = re.compile(r"^(postgres(?:ql)?(?:\+[a-z0-9_]+)?):/+(.*)$")
+_DRIVER: Final = "postgresql+psycopg"
+
+
+def server_url(where: str | Path) -> str | None:
+    """Return the address of a farm on a database server; None for one that is named by a path.
+
+    A path is looked at too, for that is what becomes of an address that was taken for one: slashes that
+    follow each other are then one.
+    """
+    found = _URL.match(str(where).replace("\\", "/"))
+    if found is None:
+        return None
+    driver = found[1] if "+" in found[1] else _DRIVER
+    return f"{driver}://{found[2]}"
+
+
+def server_engine(where: str) -> Engine:
+    """Return an engine for a farm on a database server; raises `NoSuchFarmError` for a wrong address."""
+    url = read_url(where)
+    options: dict[str, Any] = {}
+    if "connect_timeout" not in url.query:
+        options["connect_timeout"] = CONNECT_SECONDS
+    try:
+        return create_engine(url, pool_size=1, max_overflow=0, pool_pre_ping=True, connect_args=options)
+    except ModuleNotFoundError as error:
+        raise NoSuchFarmError(
+            f"Farms on a database server need {error.name}, which is not installed here."
+        ) from error
+    except (ArgumentError, NoSuchModuleError) as error:
+        raise NoSuchFarmError("The address of the database names a driver that is not known.") from error
+
+
+def read_url(where: str) -> URL:
+    """Return the parts of an address; raises `NoSuchFarmError` for one that is none or names no database."""
+    try:
+        url = make_url(where)
+    except ArgumentError as error:
+        raise NoSuchFarmError("The address of the database is not one that can be read.") from error
+    if not url.database:
+        raise NoSuchFarmError("The address of the database names no database: it ends in /NAME.")
+    return url
+
+
+def lacks_password(where: str) -> bool:
+    """Tell whether an address names a user but no password."""
+    url = read_url(where)
+    return url.password is None and bool(url.username)
+
+
+def with_this_password(where: str, password: str) -> str:
+    """Return an address with a password in it."""
+    return read_url(where).set(password=password).render_as_string(hide_password=False)
+
+
+def keyring_name(where: str) -> str:
+    """Return the name under which the password of an address is kept: user, host and database."""
+    url = read_url(where)
+    return f"{url.username or ''}@{url.host or 'localhost'}/{url.database or ''}"
+
+
+def spoken(where: str | Path) -> str:
+    """Return an address without its password, a path as it is."""
+    url = server_url(where)
+    return str(where) if url is None else read_url(url).render_as_string(hide_password=True)
