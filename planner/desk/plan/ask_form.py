@@ -18,7 +18,7 @@ from planner.desk.forms.form import FieldRow
 from planner.desk.forms.reading import UnreadError
 from planner.desk.plan.kit import Words
 from planner.desk.theme import Theme
-from planner.desk.words import fault_words, limit_words
+from planner.desk.words import fault_words, field_words, limit_words
 from planner.farm.checks import value_faults
 from planner.farm.faults import Fault
 from planner.farm.fields import FieldSpec, specs_of
@@ -45,7 +45,7 @@ class AskForm(QWidget):
         self.rows: dict[str, FieldRow] = {}
         self.trouble = Words("", theme, self, ink="wrong")
         self.trouble.hide()
-        lines = QVBoxLayout(self)
+        lines = self._lines = QVBoxLayout(self)
         lines.setContentsMargins(0, 0, 0, 0)
         lines.setSpacing(theme.metrics.gap)
         for field, spec in specs_of(owner).items():
@@ -71,6 +71,12 @@ class AskForm(QWidget):
             if field.name in self.rows:
                 value = None if field.default is dataclasses.MISSING else field.default
                 self.show_value(field.name, value)
+
+    def room_after(self, field: str) -> QVBoxLayout:
+        """Return a column right below a field, for what has to be said there."""
+        room = QVBoxLayout()
+        self._lines.insertLayout(self._lines.indexOf(self.rows[field]) + 1, room)
+        return room
 
     def editor(self, field: str) -> FieldEditor:
         """Return the editor of a field."""
@@ -129,9 +135,7 @@ class AskForm(QWidget):
         first: FieldRow | None = None
         for fault in faults:
             row = self.rows.get(fault.field.partition("[")[0])
-            words = fault_words(fault) if not fault.message else fault.message
-            if fault.limit and not fault.where:
-                words = fault_words(fault)
+            words = _said(fault)
             if row is None or row.isHidden():
                 elsewhere.append(words)
                 continue
@@ -140,3 +144,11 @@ class AskForm(QWidget):
         if first is not None:
             first.editor.setFocus()
         self.trouble.say("\n".join(f"⚠ {words}" for words in elsewhere))
+
+
+def _said(fault: Fault) -> str:
+    """Return a fault in words, with the name the field has on the screen."""
+    if not fault.message or (fault.limit and not fault.where):
+        return fault_words(fault)
+    rest = fault.message.removeprefix(fault.field)
+    return fault.message if rest == fault.message or not fault.field else field_words(fault.field) + rest

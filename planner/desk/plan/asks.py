@@ -8,6 +8,7 @@ from enum import Enum
 
 from planner.farm import fields
 from planner.farm.crops import TargetUnit
+from planner.farm.fields import Id
 from planner.planning.wanted import RhythmOf
 
 _LONGEST_WEEKS = 520
@@ -85,4 +86,34 @@ class HowAsk:
     fill_trays: bool = fields.yes_no(default=False)
     replace_old: bool = fields.yes_no(
         default=True, meaning="batches of these crops that are neither locked nor sown yet make way"
+    )
+
+
+class NeedBasis(Enum):
+    """By what the feed that fish are stocked for is judged."""
+
+    AREA = "area"
+    DEMAND = "demand"
+    STEADY = "steady"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StockAsk:
+    """Which fish are to be stocked, and for what."""
+
+    loop: Id = fields.reference("loop")
+    species: str = fields.key("fish")
+    feed: str = fields.key("feed")
+    fingerling_g: float = fields.number(0.1, 5_000, "g", meaning="weight of one fish when it is stocked")
+    every_weeks: int = fields.whole(1, 52, unit="weeks", default=1, meaning="fingerlings can be had so often")
+    from_on: date = fields.day()
+    harvest_g: float | None = fields.number(
+        1, 20_000, "g", default=None, meaning="empty: the weight the catalogue has"
+    )
+    density_limit_kg_per_m3: float | None = fields.number(
+        0.1, 200, "kg/m³", default=None, meaning="empty: the limit of the species"
+    )
+    basis: NeedBasis = fields.choice(default=NeedBasis.AREA)
+    area_m2: float | None = fields.number(
+        0.1, 100_000, "m²", default=None, meaning="of leafy crops, planted all year"
     )

@@ -190,7 +190,9 @@ class Table(QTableView):
         at = self.model_of_rows.row_of(row_id)
         if at < 0:
             return False
-        self.selectRow(self.ordered.mapFromSource(self.model_of_rows.index(at, 0)).row())
+        index = self.ordered.mapFromSource(self.model_of_rows.index(at, 0))
+        self.selectRow(index.row())
+        self.scrollTo(index)
         return True
 
 

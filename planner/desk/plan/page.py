@@ -60,6 +60,12 @@ def _successions(needs: PlaceNeeds, parent: QWidget) -> Part:
     return SuccessionPart(needs, parent)
 
 
+def _stocking(needs: PlaceNeeds, parent: QWidget) -> Part:
+    from planner.desk.plan.stocking_part import StockingPart
+
+    return StockingPart(needs, parent)
+
+
 SECTIONS: Final[tuple[Section, ...]] = (
     Section(
         key="repairs",
@@ -81,6 +87,13 @@ SECTIONS: Final[tuple[Section, ...]] = (
         about="Say what you want and when; sowings are counted back from there through a season in which a "
         "crop does not take the same days all year, and get their places.",
         make=_successions,
+    ),
+    Section(
+        key="stocking",
+        title="Fish stocking",
+        about="How many groups, when and how many fish, so that the feed stays within what the beds can use: "
+        "how deep and how long it falls at each harvest. Fish are never fed above what they eat.",
+        make=_stocking,
     ),
 )
 

@@ -1,0 +1,125 @@
+"""Works out ways of stocking, of taking a harvest and of starting up, each with the feed it comes to.
+
+Must know nothing of words or widgets.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date, timedelta
+from threading import Event
+from typing import Final
+
+from planner.desk.plan.asks import NeedBasis, StockAsk
+from planner.farm.changes import ChangeSet, applied
+from planner.farm.farm import Farm
+from planner.farm.fields import Id
+from planner.forecast.engine import Forecaster
+from planner.forecast.values import Forecast
+from planner.planning.stocking.harvests import HarvestOption, harvest_options
+from planner.planning.stocking.need import (
+    FeedNeed,
+    brought_per_feed,
+    need_by_area,
+    need_by_demand,
+    need_by_ratio,
+)
+from planner.planning.stocking.options import Search, StockingTable
+from planner.planning.stocking.propose import stocking_table
+from planner.planning.stocking.startup import StartUp, start_up
+from planner.planning.stocking.wish import StockingWish, dates_every
+
+SHARES: Final = (1.0, 0.5, 0.3)
+_TEN_YEARS: Final = timedelta(weeks=520)
+Weekly = tuple[float, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class WaysFound:
+    """Ways of stocking, with feed by week [g/d] of each within the plan, of today's fish, and the band."""
+
+    table: StockingTable
+    feeds: tuple[Weekly, ...]
+    today: Weekly
+    low: Weekly
+    high: Weekly
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class HarvestsFound:
+    """Ways of taking one harvest, with the feed by week [g/d] of each."""
+
+    options: tuple[HarvestOption, ...]
+    feeds: tuple[Weekly, ...]
+
+
+def wish_of(ask: StockAsk) -> StockingWish:
+    """Return what is asked of the engine."""
+    return StockingWish(
+        loop=ask.loop,
+        species=ask.species,
+        feed=ask.feed,
+        fingerling_g=ask.fingerling_g,
+        dates=dates_every(ask.every_weeks, first_on=ask.from_on, until_on=ask.from_on + _TEN_YEARS),
+        harvest_g=ask.harvest_g,
+        density_limit_kg_per_m3=ask.density_limit_kg_per_m3,
+        shares=SHARES,
+    )
+
+
+def ways_steps(ask: StockAsk, farm: Farm, forecaster: Forecaster, stopped: Event) -> Iterator[WaysFound]:
+    """Yield the ways of stocking; nothing once `stopped` is set."""
+
+    def goes_on() -> bool:
+        return not stopped.is_set()
+
+    before = forecaster.preview(farm)
+    need = _need(ask, before, forecaster)
+    table = stocking_table(farm, forecaster, wish_of(ask), need=need, search=Search(keep_going=goes_on))
+    yield WaysFound(
+        table=table,
+        feeds=tuple(_feed(farm, one.change_set, forecaster, ask.loop) for one in table.options),
+        today=_weekly(before, ask.loop),
+        low=tuple(float(value) for value in need.low),
+        high=tuple(float(value) for value in need.high),
+    )
+
+
+def _need(ask: StockAsk, before: Forecast, forecaster: Forecaster) -> FeedNeed:
+    loop = next(one for one in before.loops if one.loop == ask.loop)
+    if ask.basis is NeedBasis.STEADY and ask.area_m2 is not None:
+        band = forecaster.bands.fao_leafy
+        return need_by_ratio(ask.area_m2, band=band, weeks=before.ruler.weeks)
+    if ask.basis is NeedBasis.DEMAND:
+        brought = brought_per_feed(loop)
+        return need_by_demand(loop, before.ruler, forecaster.bands, brought_g_per_g=brought)
+    return need_by_area(loop, before.ruler, forecaster.bands)
+
+
+def _feed(farm: Farm, change_set: ChangeSet, forecaster: Forecaster, loop: Id) -> Weekly:
+    return _weekly(forecaster.preview(applied(farm, change_set)), loop)
+
+
+def _weekly(forecast: Forecast, loop: Id) -> Weekly:
+    found = next(one for one in forecast.loops if one.loop == loop)
+    return tuple(float(value) for value in forecast.ruler.weekly_mean(found.feed_g))
+
+
+def harvest_steps(
+    event: Id, loop: Id, farm: Farm, forecaster: Forecaster, _stopped: Event
+) -> Iterator[HarvestsFound]:
+    """Yield the ways of taking a planned harvest; the forecaster stops it."""
+    options = harvest_options(farm, forecaster, event, shares=SHARES)
+    feeds = tuple(_feed(farm, one.change_set, forecaster, loop) for one in options)
+    yield HarvestsFound(options=options, feeds=feeds)
+
+
+def start_up_steps(loop: Id, farm: Farm, forecaster: Forecaster, _stopped: Event) -> Iterator[StartUp]:
+    """Yield when the crops of a loop may begin; the forecaster stops it."""
+    yield start_up(farm, forecaster, loop)
+
+
+def first_day(today: date, plan_from: date) -> date:
+    """Return the first day on which fish can still be stocked within the plan."""
+    return max(today, plan_from)
