@@ -52,6 +52,11 @@ _SAME_DAYS: Final = (
     "shorter in warm, bright ones; your own records are the better guide."
 )
 
+_BY_SEASON: Final = (
+    "Warmth and light of the site's months make the days of each batch longer or shorter than the book's, "
+    "which the table below shows. Your own records are the better guide."
+)
+
 _CONFIDENCE_WORDS: Final = {
     Confidence.READ: "read",
     Confidence.MEMORY: "from memory, check it",
@@ -111,8 +116,18 @@ def _rules(farm: Farm, forecast: Forecast, rows: tuple[int, ...]) -> Iterator[Pa
         text="Move and harvest dates are counted in whole days from the sowing date. Sow late, and both "
         "dates move with it: change the date in the plan and print again."
     )
-    yield Paragraph(text=_SAME_DAYS)
+    yield Paragraph(text=_BY_SEASON if _season_counts(forecast, rows) else _SAME_DAYS)
     yield from _climate(forecast)
+
+
+def _season_counts(forecast: Forecast, rows: tuple[int, ...]) -> bool:
+    """Tell whether any batch takes other days to its first pick than the book says."""
+    table = forecast.batches
+    return any(
+        table.pick_days(row)[0] - int(table.sow_day[row])
+        != forecast.profiles[int(table.profile[row])].first_pick_day
+        for row in rows
+    )
 
 
 def _worked(farm: Farm, forecast: Forecast, row: int) -> str:

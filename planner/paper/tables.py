@@ -54,17 +54,22 @@ class TableSetter:
         )
 
     def _widest_word(self, number: int) -> float:
-        column, style = self.table.columns[number], self.setter.style
+        """Return the room for the widest word of a column; in two languages or large type its headings too."""
+        column, style, types = self.table.columns[number], self.setter.style, self.setter.types
         least = {tone: self.setter.scaled(size_of(column, tone)).least_pt for tone in Tone}
         words = {
-            (word, line.tone)
+            (word, FACES[line.tone], least[line.tone])
             for row in self.table.rows
             for line in row[number].lines
-            for word in line.text.split()
+            for word in line.text.split(" ")
         }
-        found = (
-            width_mm(self.setter.metrics, word, face=FACES[tone], pt=least[tone]) for word, tone in words
-        )
+        if style.type_scale != 1.0 or column.second:
+            words |= {
+                (word, Face.NARROW_BOLD, types.column_heading_least_pt)
+                for text in (column.heading, column.second, column.unit, column.band)
+                for word in text.split(" ")
+            }
+        found = (width_mm(self.setter.metrics, word, face=face, pt=pt) for word, face, pt in words)
         return max(found, default=0.0) + 2 * style.cell_pad_x_mm + 2 * style.slack_mm
 
     def _group(self, group: RowGroup, slots: Slots, head: Strip) -> Iterator[Strip]:

@@ -17,7 +17,7 @@ from planner.paper.sheet_files import sheet_file
 from planner.paper.words import NO_BREAK, short_day_words, week_name, week_start
 
 TITLE: Final = "Maintenance calendar"
-_WEEKS_ACROSS: Final = {False: 7, True: 9}
+_WEEKS_ACROSS: Final = {False: 8, True: 12}
 _BENCH_TASK: Final = Size(best_pt=14.0, least_pt=12.0)
 _WALL_DETAIL: Final = Size(best_pt=14.0, least_pt=14.0)
 _NOT_DUE: Final = "–"

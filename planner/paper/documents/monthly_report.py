@@ -28,13 +28,13 @@ from planner.paper.words import NO_BREAK, count_words, day_words, list_words, sh
 
 TITLE: Final = "Monthly report"
 _WIDTH_MM: Final = 174.0
-_CHART_MM: Final = 40.0
+_CHART_MM: Final = 36.0
 _PANEL_MM: Final = (55.0, 44.0)
 _WATER_WEEKS: Final = 12
 _SHOWN: Final = (Quantity.PH, Quantity.TAN_MG_PER_L, Quantity.NITRATE_N_MG_PER_L)
 _G_PER_KG: Final = 1000.0
 _MOST_NAMED: Final = 6
-_PHOTO_MM: Final = (84.0, 44.0)
+_PHOTO_MM: Final = (84.0, 38.0)
 _LEVEL_WORDS: Final = {
     Level.SAFE: "in its band",
     Level.WATCH: "near the edge of its band: watch it",
@@ -121,7 +121,9 @@ class _Month:
         yield Paragraph(
             text="What was really picked is not recorded in the program; it stands on the harvest records."
         )
-        yield from _items(self._by_crop())
+        crops = list(self._by_crop())
+        if crops:
+            yield Paragraph(text=f"By the plan: {list_words(crops)}.")
 
     def _week_kg(self, first: int) -> float:
         days = self.ask.forecast.harvest_g[:, max(first, 0) : max(first + DAYS_PER_WEEK, 0)]
@@ -134,7 +136,8 @@ class _Month:
             plants = float(self.ask.forecast.harvest_plants[at, days].sum())
             if grams > 0:
                 name = self.ask.catalogue.crops[key].name
-                yield f"{name}: {kg_words(grams)} of {count_words(max(round(plants), 1), 'plant', 'plants')}"
+                many = count_words(max(round(plants), 1), "plant", "plants")
+                yield f"{name} {kg_words(grams)} of {many}"
 
     def fish(self) -> Iterator[Part]:
         """Yield the stock by day, with dots for samples, and what was recorded."""
@@ -147,7 +150,7 @@ class _Month:
         yield line_chart(
             line, (), self._dates(days.start, days.stop - 1), width_mm=_WIDTH_MM, height_mm=_CHART_MM
         )
-        yield from _items(self._fish_words(days))
+        yield Paragraph(text=" ".join(self._fish_words(days)))
 
     def _dates(self, first: int, last: int) -> list[tuple[float, str]]:
         """Return about five days with their names, from the first to the last."""

@@ -50,7 +50,7 @@ _UNIT_WORDS: Final = {
     DueUnit.G: "g",
     DueUnit.G_PER_DAY: "g a day",
 }
-_LOOK: Final = "Look: pumps, air, flow, water level, leaks, fish, dead or odd fish, water temperature"
+_LOOK: Final = "pumps, air, flow, water level, leaks, fish, dead or odd fish, water temperature"
 _LEAVINGS: Final = "feed is the most to give: stop when they stop eating, take out what is left"
 _BLANK_ROWS: Final = 3
 _CAUTIONS: Final = ("ill-workers", "slips-and-drowning", "water-on-leaves")
