@@ -36,6 +36,7 @@ COMMANDS: Final = (
     "labels",
     "length",
     "orders",
+    "password",
     "plan",
     "print",
     "stock",
@@ -49,6 +50,7 @@ TRACEBACK_ASKED_BY: Final = "RAFTWEEK_TRACEBACK"
 _DATABASE_HEAD: Final = b"SQLite format 3\0"
 _FARM_TEXT_MARK: Final = b"raftweek.farm/"
 _HEAD_BYTES: Final = 4096
+_SERVERS: Final = ("postgres:", "postgresql:", "postgresql+")
 _DISK_WORDS: Final = {
     errno.ENOENT: "is not there, or its folder is not",
     errno.ENOTDIR: "cannot be there: part of its path is a file, not a folder",
@@ -154,7 +156,8 @@ def _open_window(words: Sequence[str]) -> int:
         _say(f"raftweek opens one farm at a time, but {len(words)} were named.")
         return WRONG_USAGE
     path = Path(words[0]) if words else None
-    refusal = None if path is None else refusal_to_open(path)
+    on_server = str(path).startswith(_SERVERS)
+    refusal = None if path is None or on_server else refusal_to_open(path)
     if refusal is not None:
         _say(refusal)
         return FAULTY
