@@ -9,6 +9,7 @@ from enum import Enum
 from planner.farm import fields
 from planner.farm.crops import TargetUnit
 from planner.farm.fields import Id
+from planner.farm.species import BedKind, CropGroup
 from planner.planning.wanted import RhythmOf
 
 _LONGEST_WEEKS = 520
@@ -116,4 +117,40 @@ class StockAsk:
     basis: NeedBasis = fields.choice(default=NeedBasis.AREA)
     area_m2: float | None = fields.number(
         0.1, 100_000, "m²", default=None, meaning="of leafy crops, planted all year"
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ExpandAsk:
+    """Beds that might be added, and what is known of pump, air, light, power and structure."""
+
+    loop: Id = fields.reference("loop")
+    area_m2: float = fields.number(0.01, 100_000, "m²")
+    kind: BedKind = fields.choice(default=BedKind.RAFT)
+    crop_group: CropGroup = fields.choice(default=CropGroup.LEAFY)
+    crop: str = fields.key("crop", default="", meaning="says which light is wanted")
+    depth_cm: float | None = fields.number(0, 300, "cm", default=None, meaning="of water or gravel")
+    head_m: float | None = fields.number(
+        0, 100, "m", default=None, meaning="height the water is lifted to the new beds"
+    )
+    friction_m: float | None = fields.number(
+        0, 100, "m", default=None, meaning="head lost in pipes; empty: a stated allowance"
+    )
+    pump_points: str = fields.text(
+        length=500, meaning="head in m and flow in L/h off its sheet, such as 0:3000; 1:2400; 2:1500"
+    )
+    oxygen_g_per_h: float | None = fields.number(
+        0, 100_000, "g/h", default=None, meaning="that air pumps give the whole loop"
+    )
+    light_mol_per_m2_d: float | None = fields.number(
+        0, 100, "mol/m²/d", default=None, meaning="that reaches the new beds"
+    )
+    lamps_w: float | None = fields.number(0, 1_000_000, "W", default=None, meaning="0 for none")
+    pump_w: float | None = fields.number(0, 1_000_000, "W", default=None, meaning="0 for none")
+    spare_w: float | None = fields.number(0, 1_000_000, "W", default=None)
+    load_allowed_kg_per_m2: float | None = fields.number(
+        0, 100_000, "kg/m²", default=None, meaning="that floor and frame may carry"
+    )
+    dry_kg_per_m2: float | None = fields.number(
+        0, 10_000, "kg/m²", default=None, meaning="frame, liner and rafts without water"
     )

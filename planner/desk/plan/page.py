@@ -66,6 +66,12 @@ def _stocking(needs: PlaceNeeds, parent: QWidget) -> Part:
     return StockingPart(needs, parent)
 
 
+def _expansion(needs: PlaceNeeds, parent: QWidget) -> Part:
+    from planner.desk.plan.expansion_part import ExpansionPart
+
+    return ExpansionPart(needs, parent)
+
+
 SECTIONS: Final[tuple[Section, ...]] = (
     Section(
         key="repairs",
@@ -94,6 +100,13 @@ SECTIONS: Final[tuple[Section, ...]] = (
         about="How many groups, when and how many fish, so that the feed stays within what the beds can use: "
         "how deep and how long it falls at each harvest. Fish are never fed above what they eat.",
         make=_stocking,
+    ),
+    Section(
+        key="expansion",
+        title="More beds",
+        about="Can this loop carry another bed or layer? Nothing is guessed: what was not entered makes a "
+        "verdict unknown.",
+        make=_expansion,
     ),
 )
 
