@@ -54,14 +54,17 @@ class TableSetter:
         )
 
     def _widest_word(self, number: int) -> float:
-        """Return the room for the widest word of a column; in two languages or large type its headings too."""
+        """Return the room for the widest word of a column, a number with its unit being one word.
+
+        In two languages or large type headings count, too.
+        """
         column, style, types = self.table.columns[number], self.setter.style, self.setter.types
         least = {tone: self.setter.scaled(size_of(column, tone)).least_pt for tone in Tone}
         words = {
             (word, FACES[line.tone], least[line.tone])
             for row in self.table.rows
             for line in row[number].lines
-            for word in line.text.split(" ")
+            for word in line.text.split(" " if column.align is Align.RIGHT else None)
         }
         if style.type_scale != 1.0 or column.second:
             words |= {
