@@ -124,14 +124,14 @@ def test_that_hot_seed_beds_take_eight_times_the_seed() -> None:
 
 
 def test_that_1200_seeds_give_960_transplants() -> None:
-    """Rutgers greenhouse lettuce: four of five seedlings are kept; 1,200 sown, 960 transplanted; exact."""
+    """Rutgers University (rutgers-lettuce): of 1,200 sown 960 are moved on; exact."""
     rule = SeedRule(germination=1.0, survival=0.8)
     assert plants_of(1200, rule) == 960
     assert seeding_for(960, rule).seeds == 1200
 
 
 def test_that_two_spacings_save_a_quarter_of_the_area() -> None:
-    """Rutgers greenhouse lettuce: 81 plants a m2 for 10 d, 28 for 14 d; 10 heads a day. Geometry, 1 %."""
+    """Rutgers University (rutgers-lettuce): 81 plants a m2 for 10 d, 28 for 14 d. Geometry, 1 %."""
     weekly = 70.0
     first = area_over_stages_m2(weekly, stage_days=(10,), densities_per_m2=(81.0,))
     both = area_over_stages_m2(weekly, stage_days=(10, 14), densities_per_m2=(81.0, 28.0))
