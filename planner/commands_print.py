@@ -8,7 +8,6 @@ from __future__ import annotations
 import argparse
 import json
 import sys
-from datetime import timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
@@ -162,9 +161,7 @@ def _span(parsed: argparse.Namespace, document: Document, forecast: Forecast) ->
 
     ruler = forecast.ruler
     if parsed.from_on is None:
-        today = local_today()
-        if document.looks_back:
-            today -= timedelta(weeks=parsed.weeks or document.weeks)
+        today = document.begins_on(local_today(), parsed.weeks or document.weeks)
         parsed.from_on = today if 0 <= ruler.week_of(today) < ruler.weeks else ruler.start_on
     if parsed.weeks is not None:
         return span_asked(parsed, forecast)

@@ -12,19 +12,15 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QWidget
 
-from planner.desk import settings
 from planner.desk.behind import Behind
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact
-from planner.desk.say import tr
 from planner.desk.services import WorkspaceNeeds
 from planner.desk.theme import Theme
 from planner.planning.answers import Answers
 
 if TYPE_CHECKING:
     from planner.desk.jobs import Job
-    from planner.desk.printing import PrintWish
-    from planner.desk.sheets import Sheets
     from planner.desk.sureness import Sureness
 
 
@@ -117,48 +113,11 @@ class Asking(QObject):
         dialog.open()
 
     def ask_print(self, day: date) -> None:
-        """Show the seeding calendar from the week of a day on, as it will be printed."""
+        """Show what there is to print, from the week of a day on, as it will be printed."""
         if self._outlook is None:
             return
-        from planner.desk.printing import PrintDialog, PrintNeeds, PrintWish
-        from planner.desk.sheets import CHOICES, LONGEST_WEEKS
-        from planner.paper.errors import PaperError
+        from planner.desk.print_asking import PrintAsking
 
-        memory = self._needs.memory
-        wish = PrintWish(
-            paper=memory.get(settings.PAPER),
-            from_on=day,
-            weeks=min(max(memory.get(settings.CALENDAR_WEEKS), 1), LONGEST_WEEKS),
-        )
-        needs = PrintNeeds(
-            make=self._sheets,
-            papers=tuple(paper.name for paper in CHOICES),
-            wish=wish,
-            most_weeks=LONGEST_WEEKS,
-            troubles=(PaperError, OSError),
-            today=self._needs.now().date(),
-            folder=self._needs.home,
-            file_name=tr("seeding calendar.pdf"),
-        )
-        dialog = PrintDialog(needs, self.theme, self._window)
-        dialog.printed.connect(self._on_printed)
-        dialog.open()
-
-    def _sheets(self, wish: PrintWish) -> Sheets:
-        from planner.desk.sheets import calendar_sheets, paper_named
-
-        assert self._outlook is not None
-        return calendar_sheets(
-            self._outlook.farm,
-            self._outlook.forecast,
-            self._outlook.catalogue,
-            paper=paper_named(wish.paper),
-            from_on=wish.from_on,
-            weeks=wish.weeks,
-            printed_on=self._needs.now(),
-        )
-
-    def _on_printed(self, wish: PrintWish, words: str) -> None:
-        self._needs.memory.put(settings.PAPER, wish.paper)
-        self._needs.memory.put(settings.CALENDAR_WEEKS, wish.weeks)
-        self.told.emit(words)
+        asking = PrintAsking(self._needs, self._outlook, self._window)
+        asking.told.connect(self.told)
+        asking.open(day)

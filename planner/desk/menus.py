@@ -45,10 +45,10 @@ _FARM: Final = (
     _LINE,
     Entry(
         key="farm.print",
-        text="&Print seeding calendar…",
+        text="&Print…",
         keys="Ctrl+P",
         picture="print",
-        tip="Print the seeding calendar",
+        tip="Print or save as PDF: calendars, task sheets, maps, logs, cards, reports",
     ),
     _LINE,
     Entry(key="farm.quit", text="&Quit", keys="Ctrl+Q"),

@@ -1,4 +1,4 @@
-"""Shows the seeding calendar as it will be printed, and sends it to a printer or into a PDF file.
+"""Shows a document as it will be printed, and sends it to a printer or into a PDF file.
 
 Preview, printer and file draw the same marks. What the sheets hold is made elsewhere and handed in.
 """
@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import date
 from pathlib import Path
 from typing import Any, Final, Protocol
 
@@ -15,7 +14,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QImage, QPagedPaintDevice, QPixmap
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import (
-    QComboBox,
     QDialog,
     QFileDialog,
     QFrame,
@@ -27,24 +25,27 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from planner.desk.forms.editors import DayEditor, EditorNeeds, LineEditor
-from planner.desk.forms.form import FieldRow
-from planner.desk.forms.reading import UnreadError
+from planner.desk.print_form import FormNeeds, PrintForm, PrintWish
 from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.farm.fields import FieldKind, FieldSpec
 
 PREVIEW_DPI: Final = 60.0
 """Fine enough to read the large type on a screen, coarse enough to be there at once."""
+MOST_SHOWN: Final = 24
+"""Pages that are shown; more of them would keep the hand waiting."""
 
-_WIDTH, _HEIGHT = 1100, 660
+_WIDTH, _HEIGHT = 1100, 760
 
 
 class SheetsLike(Protocol):
     """Sheets that can be looked at, printed and written."""
 
-    def pictures(self, *, dpi: float) -> tuple[QImage, ...]:
-        """Return pictures of all pages."""
+    @property
+    def count(self) -> int:
+        """How many pages there are."""
+
+    def pictures(self, *, dpi: float, most: int) -> tuple[QImage, ...]:
+        """Return pictures of the first pages, at most so many."""
 
     def paint(self, device: QPagedPaintDevice) -> int:
         """Draw all pages on a printer."""
@@ -54,26 +55,13 @@ class SheetsLike(Protocol):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class PrintWish:
-    """Which calendar is wanted: the name of the paper, the first day, the number of weeks."""
-
-    paper: str
-    from_on: date
-    weeks: int
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class PrintNeeds:
     """What the dialog is made from; `make` returns the sheets, `troubles` are what it may raise."""
 
     make: Callable[[PrintWish], SheetsLike]
-    papers: tuple[str, ...]
-    wish: PrintWish
-    most_weeks: int
+    form: FormNeeds
     troubles: tuple[type[Exception], ...]
-    today: date
     folder: Path
-    file_name: str
 
 
 class PrintDialog(QDialog):
@@ -84,10 +72,10 @@ class PrintDialog(QDialog):
     def __init__(self, needs: PrintNeeds, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(tr("Print seeding calendar"))
+        self.setWindowTitle(tr("Print"))
         self._needs, self._theme = needs, theme
         self._sheets: SheetsLike | None = None
-        self._wish = needs.wish
+        self._wish = needs.form.wish
         self._printer: QPrinter | None = None
         self.pages: tuple[QLabel, ...] = ()
         self._build()
@@ -110,108 +98,65 @@ class PrintDialog(QDialog):
         self.resize(_WIDTH, _HEIGHT)
 
     def _fill(self, column: QVBoxLayout, parent: QWidget) -> None:
-        self.paper = QComboBox(parent)
-        self.paper.addItems(self._needs.papers)
-        self.paper.setCurrentText(self._needs.wish.paper)
-        self.paper.setAccessibleName(tr("Paper"))
-        label = QLabel(tr("&Paper"), parent)
-        label.setBuddy(self.paper)
-        self.from_on = self._row("from_on", _from_spec(), self._needs.wish.from_on, parent)
-        self.weeks = self._row(
-            "calendar_weeks", _weeks_spec(self._needs.most_weeks), self._needs.wish.weeks, parent
-        )
+        self.form = PrintForm(self._needs.form, self._theme, parent)
         self.count = QLabel(parent)
         self.count.setWordWrap(True)
         self.pdf = QPushButton(tr("Save as P&DF…"), parent)
         self.pdf.setDefault(True)
         self.print = QPushButton(tr("P&rint…"), parent)
         self.stop = QPushButton(tr("Close"), parent)
-        column.addWidget(label)
-        for part in (self.paper, self.from_on, self.weeks, self.count):
-            column.addWidget(part)
-        column.addStretch(1)
+        column.addWidget(self.form, 1)
+        column.addWidget(self.count)
         for button in (self.pdf, self.print, self.stop):
             button.setAccessibleName(button.text().replace("&", ""))
             column.addWidget(button)
 
-    def _row(self, field: str, spec: FieldSpec, value: Any, parent: QWidget) -> FieldRow:
-        needs = EditorNeeds(field=field, spec=spec, theme=self._theme, today=self._needs.today)
-        editor = (DayEditor if spec.kind is FieldKind.DAY else LineEditor)(needs, parent)
-        editor.show_value(value)
-        row = FieldRow(editor, spec, self._theme, parent)
-        row.show_hint()
-        return row
-
     def _preview(self) -> QScrollArea:
-        area = QScrollArea(self)
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setAccessibleName(tr("Pages as they will be printed"))
-        inside = QWidget(area)
+        self.area = QScrollArea(self)
+        self.area.setWidgetResizable(True)
+        self.area.setFrameShape(QFrame.Shape.NoFrame)
+        self.area.setAccessibleName(tr("Pages as they will be printed"))
+        inside = QWidget(self.area)
         self._column = QVBoxLayout(inside)
         self._column.setContentsMargins(*(self._theme.metrics.wide,) * 4)
         self._column.setSpacing(self._theme.metrics.wide)
         self._column.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)
-        area.setWidget(inside)
-        return area
+        self.area.setWidget(inside)
+        return self.area
 
     def _connect(self) -> None:
-        self.paper.activated.connect(self.show_pages)
-        self.from_on.editor.touched.connect(self.show_pages)
-        self.weeks.editor.touched.connect(self.show_pages)
+        self.form.changed.connect(self.show_pages)
         self.pdf.clicked.connect(self._on_pdf)
         self.print.clicked.connect(self._on_print)
         self.stop.clicked.connect(self.reject)
 
     def show_pages(self, *_anything: Any) -> None:
         """Show the pages for the wishes as they stand; wrong ones are said beside their field."""
-        wish = self._read()
+        wish = self.form.wish()
         for button in (self.pdf, self.print):
             button.setEnabled(wish is not None)
         if wish is None:
             return
         try:
             self._sheets = self._needs.make(wish)
-            pictures = self._sheets.pictures(dpi=PREVIEW_DPI * self.devicePixelRatioF())
+            pictures = self._sheets.pictures(dpi=PREVIEW_DPI * self.devicePixelRatioF(), most=MOST_SHOWN)
         except self._needs.troubles as trouble:
             self.count.setText(f"⚠ {trouble}")
             return
+        if wish.document != self._wish.document:
+            self.area.verticalScrollBar().setValue(0)
         self._wish = wish
-        self._show(pictures)
+        self._show(pictures, self._sheets.count)
 
-    def _read(self) -> PrintWish | None:
-        values: dict[str, Any] = {}
-        for row in (self.from_on, self.weeks):
-            spec, field = row.editor.needs.spec, row.editor.needs.field
-            try:
-                value = row.editor.read()
-            except UnreadError as refused:
-                row.show_fault(refused.fault.message)
-                continue
-            if spec.low is not None and spec.high is not None and not spec.low <= value <= spec.high:
-                row.show_fault(
-                    tr(
-                        "Weeks are {value}; they must lie within {low} to {high}.",
-                        value=value,
-                        low=spec.low,
-                        high=spec.high,
-                    )
-                )
-                continue
-            row.show_hint()
-            values[field] = value
-        if len(values) < 2:
-            return None
-        return PrintWish(
-            paper=self.paper.currentText(), from_on=values["from_on"], weeks=values["calendar_weeks"]
-        )
-
-    def _show(self, pictures: tuple[QImage, ...]) -> None:
+    def _show(self, pictures: tuple[QImage, ...], count: int) -> None:
         for page in self.pages:
             self._column.removeWidget(page)
             page.deleteLater()
-        self.pages = tuple(self._page(picture, at, len(pictures)) for at, picture in enumerate(pictures, 1))
-        self.count.setText(tr("{count} pages, {paper}, lying", count=len(pictures), paper=self._wish.paper))
+        self.pages = tuple(self._page(picture, at, count) for at, picture in enumerate(pictures, 1))
+        words = tr("{count} pages on {paper}", count=count, paper=self._wish.paper)
+        if count > len(pictures):
+            words += tr("; the first {shown} are shown", shown=len(pictures))
+        self.count.setText(words)
 
     def _page(self, picture: QImage, at: int, count: int) -> QLabel:
         page = QLabel(self)
@@ -228,7 +173,7 @@ class PrintDialog(QDialog):
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setDefaultSuffix("pdf")
-        dialog.selectFile(self._needs.file_name)
+        dialog.selectFile(f"{self._wish.document}.pdf")
         dialog.fileSelected.connect(self.write_pdf)
         dialog.open()
 
@@ -264,11 +209,3 @@ class PrintDialog(QDialog):
             return
         self.printed.emit(self._wish, tr("{count} pages were sent to the printer.", count=count))
         self.accept()
-
-
-def _from_spec() -> FieldSpec:
-    return FieldSpec(kind=FieldKind.DAY, meaning=tr("the week that holds this day comes first"))
-
-
-def _weeks_spec(most: int) -> FieldSpec:
-    return FieldSpec(kind=FieldKind.WHOLE, low=1, high=most, unit="weeks")

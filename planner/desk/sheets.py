@@ -6,70 +6,65 @@ The thin end of the paper room on the desk. Must know nothing of widgets.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date, datetime
 from pathlib import Path
 from typing import Final
 
 from PySide6.QtGui import QImage, QPagedPaintDevice
 
-from planner.catalogue.catalogue import Catalogue
-from planner.farm.farm import Farm
-from planner.forecast.values import Forecast
-from planner.paper.qt_writer import page_images, paint_report, write_pdf
+from planner.paper.bilingual import in_two_languages
+from planner.paper.documents.ask import MOST_WEEKS, Ask
+from planner.paper.marks import Page
+from planner.paper.qt_writer import laid_out, page_image, paint_pages, write_pages
+from planner.paper.registry import Document
 from planner.paper.report import Report
-from planner.paper.seeding_calendar import MOST_WEEKS, seeding_calendar
-from planner.paper.style import A3, A4, LETTER, PAPERS, TABLOID, Paper
+from planner.paper.sheet_files import second_language
+from planner.paper.style import ALL_PAPERS, STYLE, Paper, PaperStyle
 
-WALL_PAPERS: Final = frozenset({A3.name, TABLOID.name})
-"""Papers that hang on a wall and are set in large type."""
-
-CHOICES: Final = (A4, LETTER, A3)
+CHOICES: Final = ALL_PAPERS
 LONGEST_WEEKS: Final = MOST_WEEKS
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sheets:
-    """A report on its paper."""
+    """A report laid out on its paper: screen, printer and file get these pages and no others."""
 
     report: Report
     paper: Paper
+    pages: tuple[Page, ...]
 
-    def pictures(self, *, dpi: float) -> tuple[QImage, ...]:
-        """Return pictures of all pages."""
-        return page_images(self.report, self.paper, dpi=dpi)
+    @property
+    def count(self) -> int:
+        """How many pages there are."""
+        return len(self.pages)
+
+    def pictures(self, *, dpi: float, most: int) -> tuple[QImage, ...]:
+        """Return pictures of the first pages, at most so many."""
+        return tuple(page_image(page, dpi=dpi) for page in self.pages[:most])
 
     def paint(self, device: QPagedPaintDevice) -> int:
         """Draw all pages on a printer; return how many. Raises `PaperError`."""
-        return paint_report(self.report, device, self.paper)
+        return paint_pages(self.pages, device, self.paper)
 
     def write_pdf(self, path: Path) -> int:
         """Write all pages as PDF; return how many. Raises `PaperError`."""
-        return write_pdf(self.report, path, self.paper)
+        title = " – ".join(part for part in (self.report.title, self.report.subtitle) if part)
+        return write_pages(self.pages, path, self.paper, title=title, author=self.report.farm_name)
 
 
-def paper_named(name: str) -> Paper:
-    """Return a paper by its name, A4 when there is none of that name."""
-    return next((paper for paper in PAPERS if paper.name == name), A4)
+def paper_named(name: str) -> Paper | None:
+    """Return a paper by its name, None when there is none of that name."""
+    return next((paper for paper in ALL_PAPERS if paper.name == name), None)
 
 
-def calendar_sheets(
-    farm: Farm,
-    forecast: Forecast,
-    catalogue: Catalogue,
-    *,
-    paper: Paper,
-    from_on: date,
-    weeks: int,
-    printed_on: datetime,
+def document_sheets(
+    document: Document, ask: Ask, paper: Paper, *, style: PaperStyle = STYLE, second: str = ""
 ) -> Sheets:
-    """Return the seeding calendar of some weeks, lying, in large type on a paper for the wall."""
-    report = seeding_calendar(
-        farm,
-        forecast,
-        catalogue,
-        from_on=from_on,
-        weeks=weeks,
-        printed_on=printed_on,
-        large=paper.name in WALL_PAPERS,
-    )
-    return Sheets(report=report, paper=paper.turned(landscape=report.landscape))
+    """Return a document laid out on a paper, perhaps with headings in a second language.
+
+    Raises `PaperError` when the words that come with the program cannot be read.
+    """
+    report = document.make(ask)
+    if second:
+        report = in_two_languages(report, second_language(second))
+    lying = document.lies_on(paper)
+    return Sheets(report=report, paper=lying, pages=laid_out(report, lying, style=style))

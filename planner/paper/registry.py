@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from datetime import date, timedelta
 from typing import Final
 
 from planner.paper.documents.ask import Ask
@@ -54,6 +55,10 @@ class Document:
     def is_large_on(self, paper: Paper) -> bool:
         """Tell whether it is set for reading at a step and a half on a paper."""
         return self.for_walls and paper.name in (A3.name, TABLOID.name)
+
+    def begins_on(self, day: date, weeks: int) -> date:
+        """Return the first day of a document when nobody says: the day, or so many weeks before it."""
+        return day - timedelta(weeks=weeks) if self.looks_back else day
 
     def lies_on(self, paper: Paper) -> Paper:
         """Return a paper turned the way the document lies."""

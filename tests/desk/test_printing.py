@@ -1,6 +1,8 @@
 """The print dialog shows the pages that are printed, and sends them to a file or a printer."""
 
 import dataclasses
+import re
+import subprocess
 from datetime import date
 from pathlib import Path
 
@@ -11,24 +13,32 @@ from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QFileDialog
 
 from planner.desk import settings
-from planner.desk.printing import PrintDialog, PrintNeeds, PrintWish
+from planner.desk.print_form import DocumentChoice, FormNeeds, PrintWish
+from planner.desk.printing import MOST_SHOWN, PrintDialog, PrintNeeds
 from planner.desk.theme import LIGHT
 from planner.paper.errors import PaperError
+from planner.paper.registry import DOCUMENTS
 from tests.desk.helpers import TODAY, nameless_controls, put_away
+
+WISH = PrintWish(document="seeding-calendar", paper="A4", from_on=TODAY, weeks=8)
 
 
 @dataclasses.dataclass
 class FakeSheets:
-    """Two pages of one colour; remembers what was written."""
+    """A page for every four weeks; remembers what was written."""
 
     wish: PrintWish
     trouble: Exception | None = None
     written: list = dataclasses.field(default_factory=list)
 
-    def pictures(self, *, dpi):
+    @property
+    def count(self):
+        return self.wish.weeks // 4
+
+    def pictures(self, *, dpi, most):
         picture = QImage(120, 80, QImage.Format.Format_RGB32)
         picture.fill(QColor("white"))
-        return (picture,) * (2 if self.wish.weeks > 4 else 1)
+        return (picture,) * min(self.count, most)
 
     def write_pdf(self, path: Path):
         if self.trouble is not None:
@@ -54,16 +64,19 @@ def dialog(qtbot, made, tmp_path):
         made.append(FakeSheets(wish))
         return made[-1]
 
-    needs = PrintNeeds(
-        make=make,
-        papers=("A4", "Letter", "A3"),
-        wish=PrintWish(paper="A4", from_on=TODAY, weeks=8),
-        most_weeks=520,
-        troubles=(PaperError, OSError),
-        today=TODAY,
-        folder=tmp_path,
-        file_name="calendar.pdf",
+    documents = tuple(
+        DocumentChoice(key=key, title=key, says=f"for {key}", paper=paper, from_on=TODAY, weeks=weeks)
+        for key, paper, weeks in (("seeding-calendar", "A4", 8), ("season-plan", "A3", 26))
     )
+    form = FormNeeds(
+        documents=documents,
+        papers=("A4", "Letter", "A3"),
+        languages=(("spanish", "Spanish"),),
+        wish=WISH,
+        most_weeks=520,
+        today=TODAY,
+    )
+    needs = PrintNeeds(make=make, form=form, troubles=(PaperError, OSError), folder=tmp_path)
     dialog = PrintDialog(needs, LIGHT)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose, on=False)
     dialog.show()
@@ -72,16 +85,16 @@ def dialog(qtbot, made, tmp_path):
 
 
 def test_that_the_pages_of_the_wish_are_shown_at_once(dialog, made):
-    assert made[-1].wish == PrintWish(paper="A4", from_on=TODAY, weeks=8)
+    assert made[-1].wish == WISH
     assert len(dialog.pages) == 2
     assert dialog.count.text().startswith("2 pages")
 
 
 def test_that_fewer_weeks_show_fewer_pages(qtbot, dialog, made):
-    line = dialog.weeks.editor.line
+    line = dialog.form.weeks.editor.line
     line.selectAll()
-    qtbot.keyClicks(line, "3")
-    assert made[-1].wish.weeks == 3
+    qtbot.keyClicks(line, "4")
+    assert made[-1].wish.weeks == 4
     assert len(dialog.pages) == 1
 
 
@@ -90,20 +103,48 @@ def test_that_fewer_weeks_show_fewer_pages(qtbot, dialog, made):
 )
 def test_that_wrong_weeks_are_named_and_nothing_can_be_printed(qtbot, dialog, made, text, said):
     before = len(made)
-    dialog.weeks.editor.line.setText(text)
+    dialog.form.weeks.editor.line.setText(text)
     dialog.show_pages()
-    assert said in dialog.weeks.words
+    assert said in dialog.form.weeks.words
     assert not dialog.pdf.isEnabled()
     assert len(made) == before
 
 
 def test_that_another_paper_and_week_are_asked_for(qtbot, dialog, made):
-    dialog.paper.setCurrentText("A3")
-    dialog.paper.activated.emit(2)
+    dialog.form.paper.setCurrentText("A3")
+    dialog.form.paper.activated.emit(2)
     assert made[-1].wish.paper == "A3"
-    dialog.from_on.editor.show_value(date(2027, 4, 5))
-    dialog.from_on.editor.touched.emit()
+    dialog.form.from_on.editor.show_value(date(2027, 4, 5))
+    dialog.form.from_on.editor.touched.emit()
     assert made[-1].wish.from_on == date(2027, 4, 5)
+
+
+def test_that_another_document_begins_with_its_own_paper_and_weeks(dialog, made):
+    dialog.form.documents.setCurrentRow(1)
+    assert made[-1].wish == dataclasses.replace(WISH, document="season-plan", paper="A3", weeks=26)
+    assert dialog.form.says.text() == "for season-plan"
+
+
+@pytest.mark.parametrize("name", ["large_type", "black_and_white", "ink_saving"])
+def test_that_the_look_is_asked_for(dialog, made, name):
+    getattr(dialog.form, name).setChecked(True)
+    assert made[-1].wish == dataclasses.replace(WISH, **{name: True})
+
+
+def test_that_a_second_language_is_asked_for_and_stays_with_another_document(dialog, made):
+    dialog.form.second.setCurrentIndex(1)
+    dialog.form.second.activated.emit(1)
+    assert made[-1].wish == dataclasses.replace(WISH, second="spanish")
+    dialog.form.documents.setCurrentRow(1)
+    assert made[-1].wish.second == "spanish"
+
+
+def test_that_of_very_many_pages_the_first_are_shown_and_all_are_counted(qtbot, dialog):
+    dialog.form.weeks.editor.line.selectAll()
+    qtbot.keyClicks(dialog.form.weeks.editor.line, "400")
+    assert len(dialog.pages) == MOST_SHOWN
+    assert "100 pages" in dialog.count.text()
+    assert str(MOST_SHOWN) in dialog.count.text()
 
 
 def test_that_a_file_is_written_and_told(qtbot, dialog, made, tmp_path):
@@ -153,3 +194,29 @@ def test_that_the_real_calendar_becomes_a_pdf_from_the_menu(qtbot, window, tmp_p
     assert target.read_bytes().startswith(b"%PDF")
     assert "calendar.pdf" in window.messages.words
     assert window.memory.get(settings.CALENDAR_WEEKS) == 8
+
+
+def test_that_every_document_there_is_can_be_looked_at_in_the_window(window):
+    window.menus.actions["farm.print"].trigger()
+    (dialog,) = window.findChildren(PrintDialog)
+    listed = dialog.form.documents
+    assert [choice.key for choice in dialog._needs.form.documents] == [each.key for each in DOCUMENTS]
+    for row in range(listed.count()):
+        listed.setCurrentRow(row)
+        assert dialog.pages, listed.item(row).text()
+        assert dialog.count.text().startswith(f"{dialog._sheets.count} pages")
+    dialog.reject()
+
+
+@pytest.mark.parametrize("key", ["season-plan", "bed-map"])
+def test_that_the_pages_shown_are_the_pages_in_the_file(window, tmp_path, key):
+    window.menus.actions["farm.print"].trigger()
+    (dialog,) = window.findChildren(PrintDialog)
+    dialog.form.documents.setCurrentRow([each.key for each in DOCUMENTS].index(key))
+    sheets, shown = dialog._sheets, len(dialog.pages)
+    dialog.write_pdf(str(tmp_path / "sheet.pdf"))
+    written = subprocess.run(
+        ["pdfinfo", tmp_path / "sheet.pdf"], capture_output=True, text=True, check=True
+    ).stdout
+    assert int(re.search(r"Pages:\s+(\d+)", written).group(1)) == sheets.count >= shown
+    assert sheets.report.title in written

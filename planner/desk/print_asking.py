@@ -1,0 +1,96 @@
+"""Opens the print dialog on a farm: what there is to print, and the sheets of what is wished.
+
+Read in when it is asked for: paper would keep the first sight of the farm waiting. Must know nothing of
+layout.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QWidget
+
+from planner.desk import settings
+from planner.desk.outlook import Outlook
+from planner.desk.print_form import DocumentChoice, FormNeeds, PrintWish
+from planner.desk.printing import PrintDialog, PrintNeeds
+from planner.desk.say import tr
+from planner.desk.services import WorkspaceNeeds
+from planner.desk.sheets import CHOICES, LONGEST_WEEKS, Sheets, document_sheets, paper_named
+from planner.paper.documents.ask import Ask
+from planner.paper.errors import PaperError
+from planner.paper.registry import DOCUMENTS, document_named
+from planner.paper.style import style_for
+
+CALENDAR = DOCUMENTS[0].key
+
+
+class PrintAsking(QObject):
+    """One dialog over one outlook; remembers how the calendar was printed last."""
+
+    told = Signal(str)
+
+    def __init__(self, needs: WorkspaceNeeds, outlook: Outlook, window: QWidget) -> None:
+        super().__init__(window)
+        self._needs, self._outlook, self._window = needs, outlook, window
+
+    def open(self, day: date) -> None:
+        """Show the dialog from the week of a day on."""
+        form = FormNeeds(
+            documents=self._choices(day),
+            papers=tuple(paper.name for paper in CHOICES),
+            languages=(("filipino", tr("Filipino")), ("spanish", tr("Spanish"))),
+            wish=self._remembered(day),
+            most_weeks=LONGEST_WEEKS,
+            today=self._needs.now().date(),
+        )
+        needs = PrintNeeds(
+            make=self._sheets, form=form, troubles=(PaperError, OSError), folder=self._needs.home
+        )
+        dialog = PrintDialog(needs, self._needs.theme, self._window)
+        dialog.printed.connect(self._on_printed)
+        dialog.finished.connect(self.deleteLater)
+        dialog.open()
+
+    def _choices(self, day: date) -> tuple[DocumentChoice, ...]:
+        kept = self._remembered(day)
+        return tuple(
+            DocumentChoice(
+                key=document.key,
+                title=document.title,
+                says=document.says,
+                paper=kept.paper if document.key == CALENDAR else document.paper.name,
+                from_on=document.begins_on(day, document.weeks),
+                weeks=kept.weeks if document.key == CALENDAR else document.weeks,
+            )
+            for document in DOCUMENTS
+        )
+
+    def _remembered(self, day: date) -> PrintWish:
+        memory = self._needs.memory
+        paper = paper_named(memory.get(settings.PAPER)) or CHOICES[0]
+        weeks = min(max(memory.get(settings.CALENDAR_WEEKS), 1), LONGEST_WEEKS)
+        return PrintWish(document=CALENDAR, paper=paper.name, from_on=day, weeks=weeks)
+
+    def _sheets(self, wish: PrintWish) -> Sheets:
+        document, paper = document_named(wish.document), paper_named(wish.paper) or CHOICES[0]
+        ask = Ask(
+            farm=self._outlook.farm,
+            forecast=self._outlook.forecast,
+            catalogue=self._outlook.catalogue,
+            from_on=wish.from_on,
+            weeks=wish.weeks,
+            printed_on=self._needs.now(),
+            large=document.is_large_on(paper),
+        )
+        style = style_for(
+            large_type=wish.large_type, black_and_white=wish.black_and_white, ink_saving=wish.ink_saving
+        )
+        return document_sheets(document, ask, paper, style=style, second=wish.second)
+
+    def _on_printed(self, wish: PrintWish, words: str) -> None:
+        if wish.document == CALENDAR:
+            self._needs.memory.put(settings.PAPER, wish.paper)
+            self._needs.memory.put(settings.CALENDAR_WEEKS, wish.weeks)
+        self.told.emit(words)
