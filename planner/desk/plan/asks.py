@@ -8,7 +8,7 @@ from enum import Enum
 
 from planner.farm import fields
 from planner.farm.crops import TargetUnit
-from planner.farm.fields import Id
+from planner.farm.fields import NO_ID, Id
 from planner.farm.species import BedKind, CropGroup
 from planner.planning.wanted import RhythmOf
 
@@ -154,3 +154,27 @@ class ExpandAsk:
     dry_kg_per_m2: float | None = fields.number(
         0, 10_000, "kg/m²", default=None, meaning="frame, liner and rafts without water"
     )
+
+
+class WhatKind(Enum):
+    """What a scenario tries."""
+
+    LOSE_FISH = "lose fish"
+    SWAP_CROP = "swap crop"
+    SHIFT = "shift"
+    SCALE = "scale"
+    OTHER_FEED = "other feed"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WhatAsk:
+    """One change of a scenario; which fields count hangs on the kind."""
+
+    scenario: str = fields.name()
+    group: Id = fields.reference("fish group", default=NO_ID)
+    crop: str = fields.key("crop", default="")
+    other_crop: str = fields.key("crop", default="")
+    feed: str = fields.key("feed", default="")
+    weeks_later: int = fields.whole(-52, 52, unit="weeks", default=2, meaning="below 0 for earlier")
+    percent_of_plants: float = fields.number(1, 1000, "%", default=50.0, meaning="of today's number")
+    from_on: date = fields.day(meaning="nothing that is sown before is touched")

@@ -32,6 +32,10 @@ class Form(Enum):
     LINE = "line"
     DASHED = "dashed"
     STEPS = "steps"
+    DOTTED = "dotted"
+
+
+_STYLES: Final = {Form.DASHED: Qt.PenStyle.DashLine, Form.DOTTED: Qt.PenStyle.DotLine}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -236,7 +240,7 @@ class _Drawing:
 
     def _pen(self, form: Form, colour: QColor) -> QPen:
         pen = QPen(colour if form is not Form.STEPS else self._theme.text, 2 * self._theme.metrics.hair)
-        pen.setStyle(Qt.PenStyle.DashLine if form is Form.DASHED else Qt.PenStyle.SolidLine)
+        pen.setStyle(_STYLES.get(form, Qt.PenStyle.SolidLine))
         if form is Form.STEPS:
             pen.setWidthF(1.5 * self._theme.metrics.hair)
         return pen

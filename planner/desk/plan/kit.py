@@ -163,6 +163,12 @@ class Table(QTableView):
         self.setMinimumHeight(theme.metrics.row * 5)
         self._widest = round(theme.metrics.field_width * _WIDEST_SHARE)
 
+    def show_columns(self, columns: Sequence[Column]) -> None:
+        """Show other columns, and no rows yet."""
+        self.model_of_rows.deleteLater()
+        self.model_of_rows = RowsModel(columns, self)
+        self.ordered.setSourceModel(self.model_of_rows)
+
     def show_rows(self, rows: Sequence[Row]) -> None:
         """Show other rows; columns are fitted when there were none before."""
         first = not self.model_of_rows.rows
@@ -234,7 +240,8 @@ class Beside(QSplitter):
 
     def __init__(self, theme: Theme, parent: QWidget) -> None:
         super().__init__(Qt.Orientation.Horizontal, parent)
-        self._narrow = theme.metrics.field_width * 3
+        self._narrow = theme.metrics.field_width * 7 // 2
+        self._least_height = theme.metrics.row * 11
         self.setChildrenCollapsible(False)
         self.setHandleWidth(theme.metrics.hair)
 
@@ -242,6 +249,10 @@ class Beside(QSplitter):
         wanted = Qt.Orientation.Vertical if self.width() < self._narrow else Qt.Orientation.Horizontal
         if wanted is not self.orientation():
             self.setOrientation(wanted)
+            above = wanted is Qt.Orientation.Vertical
+            for pane in (self.widget(at) for at in range(self.count())):
+                if pane is not None:
+                    pane.setMinimumHeight(self._least_height if above else 0)
         super().resizeEvent(event)
 
 

@@ -28,6 +28,7 @@ from planner.desk.plan.kit import Words, heading, scrolled, wear_words
 from planner.desk.plan.part import Part
 from planner.desk.say import tr
 from planner.desk.theme import Theme
+from planner.farm.changes import ChangeSet
 
 Maker = Callable[[PlaceNeeds, QWidget], Part]
 
@@ -72,6 +73,12 @@ def _expansion(needs: PlaceNeeds, parent: QWidget) -> Part:
     return ExpansionPart(needs, parent)
 
 
+def _what_if(needs: PlaceNeeds, parent: QWidget) -> Part:
+    from planner.desk.plan.whatif_part import WhatIfPart
+
+    return WhatIfPart(needs, parent)
+
+
 SECTIONS: Final[tuple[Section, ...]] = (
     Section(
         key="repairs",
@@ -100,6 +107,13 @@ SECTIONS: Final[tuple[Section, ...]] = (
         about="How many groups, when and how many fish, so that the feed stays within what the beds can use: "
         "how deep and how long it falls at each harvest. Fish are never fed above what they eat.",
         make=_stocking,
+    ),
+    Section(
+        key="whatif",
+        title="What if",
+        about="Up to three scenarios beside today's plan: balance, harvest, occupancy, feed and cost. The "
+        "farm stays as it is until you adopt one.",
+        make=_what_if,
     ),
     Section(
         key="expansion",
@@ -205,11 +219,20 @@ class PlanPlace(Place):
             part = held.section.make(self.needs, held)
             for name in ("told", "troubled", "opened", "new_wanted", "run_wanted"):
                 getattr(part, name).connect(getattr(self, name))
+            part.scenario_offered.connect(self._on_scenario)
             if self.theme is not self.needs.theme:
                 part.wear(self.theme)
             held.hold(part)
         assert held.part is not None
         return held.part
+
+    def _on_scenario(self, name: str, change_set: ChangeSet) -> None:
+        """Keep what a section worked out among the scenarios."""
+        from planner.desk.plan.whatif_part import WhatIfPart
+
+        keeper = self.part("whatif")
+        assert isinstance(keeper, WhatIfPart)
+        keeper.keep(name, change_set)
 
     @property
     def _seen(self) -> _Held:

@@ -106,13 +106,14 @@ class Worker(QWidget):
 
 
 class Part(Worker):
-    """A section of the page."""
+    """A section of the page; `scenario_offered` carries name and changes of what is to be kept to compare."""
 
     told = Signal(str)
     troubled = Signal(str)
     opened = Signal(str)
     new_wanted = Signal(str, str)
     run_wanted = Signal(str)
+    scenario_offered = Signal(str, object)
 
     def __init__(self, needs: PlaceNeeds, parent: QWidget) -> None:
         super().__init__(parent)

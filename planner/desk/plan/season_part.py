@@ -154,7 +154,9 @@ class SeasonPart(Part):
         self.drop = button(tr("Drop"), inside, tip=tr("Forget this proposal"))
         head = QHBoxLayout()
         head.addWidget(self.head, 1)
+        self.keep = button(tr("Keep to compare"), inside, tip=tr("Keep this as a scenario under What if"))
         head.addWidget(self.adopt)
+        head.addWidget(self.keep)
         head.addWidget(self.drop)
         self.shown = QWidget(inside)
         self.working = Working(theme, inside, stop=tr("Stop, keep the best"))
@@ -171,6 +173,7 @@ class SeasonPart(Part):
         proposal.addWidget(self._tables(), 1)
         lines.addStretch(0)
         self.adopt.clicked.connect(self._on_adopt)
+        self.keep.clicked.connect(self._on_keep)
         self.drop.clicked.connect(self._on_drop)
         return inside
 
@@ -230,6 +233,7 @@ class SeasonPart(Part):
     def _show_stale(self) -> None:
         now = self.is_of_now(self._asked)
         nothing = self.found is not None and self.found.plan.status in NOTHING_PLANNED
+        self.keep.setEnabled(now)
         self.adopt.setEnabled(now and not nothing)
         self.stale.say(
             ""
@@ -350,6 +354,10 @@ class SeasonPart(Part):
         if self.act(act):
             self._forget()
             self.told.emit(tr("The season plan is adopted. Undo brings the old one back."))
+
+    def _on_keep(self, _checked: bool) -> None:
+        if self.found is not None and self.is_of_now(self._asked):
+            self.scenario_offered.emit(tr("Season plan"), self.found.proposed.change_set)
 
     def _on_drop(self, _checked: bool) -> None:
         self._forget()

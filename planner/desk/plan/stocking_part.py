@@ -177,7 +177,11 @@ class StockingPart(Part):
         self.holes = Table(hole_columns(), tr("Falls of the feed at each harvest"), theme, self.ways_shown)
         chosen, beside = QHBoxLayout(), QHBoxLayout()
         chosen.addWidget(self.way, 1)
+        self.keep_way = button(
+            tr("Keep to compare"), self.ways_shown, tip=tr("Keep this as a scenario under What if")
+        )
         chosen.addWidget(self.adopt_way)
+        chosen.addWidget(self.keep_way)
         beside.addWidget(self.stocked, 3)
         beside.addWidget(self.holes, 2)
         shown = column(self.ways_shown, theme, margin=0)
@@ -194,6 +198,7 @@ class StockingPart(Part):
         lines.addStretch(0)
         self.ways_table.selectionModel().currentRowChanged.connect(self._on_way)
         self.adopt_way.clicked.connect(self._on_adopt_way)
+        self.keep_way.clicked.connect(self._on_keep_way)
         return tab
 
     def _harvest_tab(self) -> QWidget:
@@ -299,6 +304,7 @@ class StockingPart(Part):
         loops = self.behind is not None and bool(self.behind.outlook.farm.loops)
         for each in (self.begin_it, self.compare, self.start_it):
             each.setEnabled(loops and not working)
+        self.keep_way.setEnabled(self._now("ways") and self._option() is not None)
         self.adopt_way.setEnabled(self._now("ways") and self._option() is not None)
         self.adopt_harvest.setEnabled(self._now("harvests") and self._harvest_changes() is not None)
         self.adopt_start.setEnabled(
@@ -453,6 +459,11 @@ class StockingPart(Part):
         option = self._option()
         if option is not None and self._now("ways"):
             self._adopt(ChangeSet(title=way_act(option), changes=option.change_set.changes))
+
+    def _on_keep_way(self, _checked: bool) -> None:
+        option = self._option()
+        if option is not None and self._now("ways"):
+            self.scenario_offered.emit(way_act(option), option.change_set)
 
     def _on_adopt_harvest(self, _checked: bool) -> None:
         changes = self._harvest_changes()

@@ -159,7 +159,9 @@ class SuccessionPart(Part):
         self.drop = button(tr("Drop"), inside, tip=tr("Forget this proposal"))
         head = QHBoxLayout()
         head.addWidget(self.head, 1)
+        self.keep = button(tr("Keep to compare"), inside, tip=tr("Keep this as a scenario under What if"))
         head.addWidget(self.adopt)
+        head.addWidget(self.keep)
         head.addWidget(self.drop)
         self.shown = QWidget(inside)
         proposal = column(self.shown, theme, margin=0)
@@ -171,6 +173,7 @@ class SuccessionPart(Part):
         lines.addWidget(self.shown, 1)
         lines.addStretch(0)
         self.adopt.clicked.connect(self._on_adopt)
+        self.keep.clicked.connect(self._on_keep)
         self.drop.clicked.connect(self._on_drop)
         return inside
 
@@ -238,6 +241,7 @@ class SuccessionPart(Part):
 
     def _show_stale(self) -> None:
         now = self.is_of_now(self._asked)
+        self.keep.setEnabled(now)
         self.adopt.setEnabled(now and self.found is not None and bool(self.found.batches))
         self.stale.say(
             ""
@@ -368,6 +372,10 @@ class SuccessionPart(Part):
         if self.act(ChangeSet(title=title, changes=act.changes)):
             self._forget()
             self.told.emit(tr("The sowings are in the plan. Undo takes them out again."))
+
+    def _on_keep(self, _checked: bool) -> None:
+        if self.found is not None and self.behind is not None and self.is_of_now(self._asked):
+            self.scenario_offered.emit(tr("Successions"), adopt(self.behind.outlook.farm, self.found))
 
     def _on_drop(self, _checked: bool) -> None:
         self._forget()
