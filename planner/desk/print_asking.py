@@ -7,6 +7,7 @@ layout.
 from __future__ import annotations
 
 from datetime import date
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
@@ -23,6 +24,9 @@ from planner.paper.errors import PaperError
 from planner.paper.registry import DOCUMENTS, document_named
 from planner.paper.style import style_for
 
+if TYPE_CHECKING:
+    from planner.desk.places.place import PlaceNeeds
+
 CALENDAR = DOCUMENTS[0].key
 
 
@@ -31,17 +35,17 @@ class PrintAsking(QObject):
 
     told = Signal(str)
 
-    def __init__(self, needs: WorkspaceNeeds, outlook: Outlook, window: QWidget) -> None:
+    def __init__(self, needs: WorkspaceNeeds | PlaceNeeds, outlook: Outlook, window: QWidget) -> None:
         super().__init__(window)
         self._needs, self._outlook, self._window = needs, outlook, window
 
-    def open(self, day: date) -> None:
-        """Show the dialog from the week of a day on."""
+    def open(self, day: date, document: str = CALENDAR) -> None:
+        """Show the dialog with a document chosen, from the week of a day on."""
         form = FormNeeds(
             documents=self._choices(day),
             papers=tuple(paper.name for paper in CHOICES),
             languages=(("filipino", tr("Filipino")), ("spanish", tr("Spanish"))),
-            wish=self._remembered(day),
+            wish=self._begun(day, document),
             most_weeks=LONGEST_WEEKS,
             today=self._needs.now().date(),
         )
@@ -66,6 +70,14 @@ class PrintAsking(QObject):
             )
             for document in DOCUMENTS
         )
+
+    def _begun(self, day: date, key: str) -> PrintWish:
+        """Return what the dialog begins with."""
+        if key == CALENDAR:
+            return self._remembered(day)
+        document = document_named(key)
+        begins_on = document.begins_on(day, document.weeks)
+        return PrintWish(document=key, paper=document.paper.name, from_on=begins_on, weeks=document.weeks)
 
     def _remembered(self, day: date) -> PrintWish:
         memory = self._needs.memory

@@ -79,6 +79,12 @@ def _what_if(needs: PlaceNeeds, parent: QWidget) -> Part:
     return WhatIfPart(needs, parent)
 
 
+def _orders(needs: PlaceNeeds, parent: QWidget) -> Part:
+    from planner.desk.plan.orders_part import OrdersPart
+
+    return OrdersPart(needs, parent)
+
+
 SECTIONS: Final[tuple[Section, ...]] = (
     Section(
         key="repairs",
@@ -121,6 +127,13 @@ SECTIONS: Final[tuple[Section, ...]] = (
         about="Can this loop carry another bed or layer? Nothing is guessed: what was not entered makes a "
         "verdict unknown.",
         make=_expansion,
+    ),
+    Section(
+        key="orders",
+        title="Orders",
+        about="What the plan uses, month by month, in the month of its use: seed by lot, plugs, pots, feed "
+        "by pellet size, base, iron and salts.",
+        make=_orders,
     ),
 )
 

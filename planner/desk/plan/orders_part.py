@@ -1,0 +1,118 @@
+"""What to buy for the plan, month by month; to be copied into a spreadsheet, or printed."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
+
+from planner.desk.places.place import PlaceNeeds
+from planner.desk.plan.expansion_words import month_words
+from planner.desk.plan.kit import Table, Words, button, column
+from planner.desk.plan.orders_rows import months_of, order_columns, order_rows, rows_text
+from planner.desk.plan.part import Part
+from planner.desk.say import tr
+from planner.desk.words import number_words
+from planner.planning.orders import OrderLine, order_list
+
+_AHEAD, _ALL = "ahead", "all"
+_PAPER: Final = "shopping"
+
+
+class OrdersPart(Part):
+    """The order list with a choice of months."""
+
+    def __init__(self, needs: PlaceNeeds, parent: QWidget) -> None:
+        super().__init__(needs, parent)
+        self._lines: tuple[OrderLine, ...] = ()
+        self.months = QComboBox(self)
+        self.months.setAccessibleName(tr("Which months are shown"))
+        self.count = Words("", self.theme, self, ink="muted")
+        self.copy = button(
+            tr("Copy as CSV"), self, tip=tr("Put the rows on the clipboard, for a spreadsheet")
+        )
+        self.print = button(tr("Print…"), self, tip=tr("Print the shopping list"))
+        self.table = Table(order_columns(), tr("Order list"), self.theme, self)
+        self.empty = Words("", self.theme, self, ink="muted")
+        top = QHBoxLayout()
+        top.addWidget(self.months)
+        top.addWidget(self.count, 1)
+        top.addWidget(self.copy)
+        top.addWidget(self.print)
+        lines = column(self, self.theme, margin=0)
+        lines.addLayout(top)
+        lines.addWidget(self.empty)
+        lines.addWidget(self.table, 1)
+        lines.addStretch(0)
+        self.months.currentIndexChanged.connect(self._show)
+        self.copy.clicked.connect(self._on_copy)
+        self.print.clicked.connect(self._on_print)
+
+    def take_focus(self) -> None:
+        self.months.setFocus()
+
+    def refresh(self) -> None:
+        assert self.behind is not None
+        outlook = self.behind.outlook
+        self._lines = order_list(outlook.farm, outlook.forecast, outlook.catalogue)
+        self._fill_months()
+        self._show()
+
+    def _fill_months(self) -> None:
+        chosen = self.months.currentData() or _AHEAD
+        blocked = self.months.blockSignals(True)
+        self.months.clear()
+        self.months.addItem(tr("From this month on"), _AHEAD)
+        self.months.addItem(tr("The whole plan"), _ALL)
+        for month in months_of(self._lines):
+            year, number = (int(part) for part in month.split("-"))
+            self.months.addItem(month_words(year, number), month)
+        self.months.setCurrentIndex(max(self.months.findData(chosen), 0))
+        self.months.blockSignals(blocked)
+
+    def _shown(self) -> tuple[OrderLine, ...]:
+        assert self.behind is not None
+        chosen, now = self.months.currentData(), self.behind.today.strftime("%Y-%m")
+        if chosen == _ALL:
+            return self._lines
+        if chosen == _AHEAD:
+            return tuple(line for line in self._lines if line.month >= now)
+        return tuple(line for line in self._lines if line.month == chosen)
+
+    def _show(self, *_at: int) -> None:
+        if self.behind is None:
+            return
+        rows = order_rows(self._shown())
+        self.table.show_rows(rows)
+        some = bool(rows)
+        self.table.setVisible(some)
+        for each in (self.copy, self.print):
+            each.setEnabled(some)
+        self.count.setText(
+            tr("1 thing") if len(rows) == 1 else tr("{count} things", count=number_words(len(rows)))
+        )
+        self.empty.say(
+            "" if some else tr("Nothing is needed: nothing is sown, fed or dosed in these months.")
+        )
+
+    def _on_copy(self, _checked: bool) -> None:
+        model = self.table.model_of_rows
+        order = self.table.ordered
+        rows = [model.rows[order.mapToSource(order.index(at, 0)).row()] for at in range(order.rowCount())]
+        QGuiApplication.clipboard().setText(rows_text(order_columns(), rows))
+        self.told.emit(tr("{count} rows are on the clipboard as CSV.", count=number_words(len(rows))))
+
+    def _on_print(self, _checked: bool) -> None:
+        if self.behind is None:
+            return
+        from planner.desk.print_asking import PrintAsking
+
+        asking = PrintAsking(self.needs, self.behind.outlook, self.window())
+        asking.told.connect(self.told)
+        asking.open(self.behind.today, _PAPER)
+
+    def leave(self) -> None:
+        super().leave()
+        self._lines = ()
+        self.table.show_rows(())
