@@ -27,6 +27,7 @@ from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.farm.fields import FieldKind, FieldSpec
 
+_LEAST_ROWS: Final = 3
 _FIELDS: Final = ("from_on", "calendar_weeks")
 
 
@@ -93,6 +94,7 @@ class PrintForm(QWidget):
     def _list(self) -> QListWidget:
         found = QListWidget(self)
         found.setAccessibleName(tr("Document"))
+        found.setMinimumHeight(self._theme.metrics.row * _LEAST_ROWS)
         found.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         for choice in self._needs.documents:
             item = QListWidgetItem(tr(choice.title), found)
@@ -118,7 +120,7 @@ class PrintForm(QWidget):
     def _lay(self) -> None:
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(self._theme.metrics.gap)
+        column.setSpacing(self._theme.metrics.tight)
         column.addWidget(self.documents, 1)
         column.addWidget(self.says)
         self._labelled(column, tr("&Paper"), self.paper)

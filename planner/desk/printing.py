@@ -34,7 +34,7 @@ PREVIEW_DPI: Final = 60.0
 MOST_SHOWN: Final = 24
 """Pages that are shown; more of them would keep the hand waiting."""
 
-_WIDTH, _HEIGHT = 1100, 760
+_WIDTH, _HEIGHT = 1100, 660
 
 
 class SheetsLike(Protocol):
@@ -153,7 +153,9 @@ class PrintDialog(QDialog):
             self._column.removeWidget(page)
             page.deleteLater()
         self.pages = tuple(self._page(picture, at, count) for at, picture in enumerate(pictures, 1))
-        words = tr("{count} pages on {paper}", count=count, paper=self._wish.paper)
+        paper = self._wish.paper
+        one, many = tr("1 page on {paper}", paper=paper), tr("{n} pages on {paper}", n=count, paper=paper)
+        words = one if count == 1 else many
         if count > len(pictures):
             words += tr("; the first {shown} are shown", shown=len(pictures))
         self.count.setText(words)

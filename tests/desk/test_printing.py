@@ -204,7 +204,7 @@ def test_that_every_document_there_is_can_be_looked_at_in_the_window(window):
     for row in range(listed.count()):
         listed.setCurrentRow(row)
         assert dialog.pages, listed.item(row).text()
-        assert dialog.count.text().startswith(f"{dialog._sheets.count} pages")
+        assert dialog.count.text().startswith(f"{dialog._sheets.count} page")
     dialog.reject()
 
 

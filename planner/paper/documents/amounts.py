@@ -17,20 +17,20 @@ _TENTHS_FROM: Final = 1.0
 
 
 def ration_g(grams: float) -> int:
-    """Return a day's feed as it is weighed: to 5 g, small rations to 1 g, never more than was asked.
+    """Return a day's feed as it is weighed: to 5 g, small rations to 1 g.
 
     >>> ration_g(318.9), ration_g(42.7), ration_g(0.0)
-    (315, 42, 0)
+    (320, 43, 0)
     """
     step = _STEP_G if grams >= _FINE_BELOW_G else 1
-    return int(grams // step) * step
+    return round(grams / step) * step
 
 
 def ration_words(grams: float) -> str:
     """Return a ration with its unit.
 
     >>> ration_words(318.9).replace(NO_BREAK, " ")
-    '315 g'
+    '320 g'
     """
     return f"{whole_words(ration_g(grams))}{NO_BREAK}g"
 
