@@ -38,6 +38,9 @@ class SeasonAsk:
         1, _LONGEST_WEEKS, unit="weeks", default=None, meaning="empty: to the end of the plan"
     )
     sow_weekday: Weekday = fields.choice(default=Weekday.MONDAY)
+    holidays: str = fields.text(
+        length=2000, meaning="days without work, parted by commas, such as 24 Dec 2027, 25 Dec 2027"
+    )
     lot_plants: int = fields.whole(1, _MOST_PLANTS, unit="plants", default=1)
     labour_min_per_week: float | None = fields.number(
         0,

@@ -84,6 +84,8 @@ def _row(line: OrderLine) -> Row:
 def _which(line: OrderLine) -> str:
     if line.kind in (OrderKind.PLUG, OrderKind.NET_POT) or line.name == line.kind.value:
         return line.detail or NONE
+    if line.kind is OrderKind.FEED and line.detail:
+        return tr("{name}, pellets of {size} mm", name=line.name, size=line.detail)
     return f"{line.name}, {line.detail}" if line.detail else line.name
 
 

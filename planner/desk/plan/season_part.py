@@ -20,7 +20,8 @@ from planner.desk.places.place import PlaceNeeds
 from planner.desk.plan.ask_form import AskForm
 from planner.desk.plan.asks import SeasonAsk, Weekday
 from planner.desk.plan.chart import WeekChart
-from planner.desk.plan.kit import Beside, Table, Words, Working, button, column, heading, scrolled
+from planner.desk.plan.closed_days import ClosedDays
+from planner.desk.plan.kit import Beside, Table, Words, Working, button, column, heading, scrolled, stack
 from planner.desk.plan.part import Part
 from planner.desk.plan.season_rows import (
     adopt_words,
@@ -38,6 +39,7 @@ from planner.desk.plan.season_rows import (
     week_rows,
 )
 from planner.desk.plan.season_work import SeasonFound, season_steps
+from planner.desk.plan.wants import work_of
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -48,6 +50,7 @@ from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.farm.faults import FarmFaultError
 from planner.farm.species import ELEMENTS
 from planner.forecast.values import Ruler
+from planner.planning.rhythm import WorkDays
 from planner.planning.season_plan.job import PlanProgress
 from planner.planning.season_plan.options import PlanOptions
 from planner.planning.season_plan.plan import NOTHING_PLANNED
@@ -57,12 +60,13 @@ _EXACT_TIMES: Final = 6.0
 """The exact search goes on for so many times what the quick one takes."""
 
 
-def options_of(ask: SeasonAsk, ruler: Ruler) -> PlanOptions:
+def options_of(ask: SeasonAsk, ruler: Ruler, work: WorkDays) -> PlanOptions:
     """Return what is asked of the engine; the day of sowing is counted from the first of the farm's week."""
     return PlanOptions(
         from_on=ask.from_on,
         weeks=ask.weeks,
         sow_weekday=(ask.sow_weekday.value - ruler.start_on.weekday()) % DAYS_PER_WEEK,
+        work=work,
         lot_plants=ask.lot_plants,
         labour_min_per_week=ask.labour_min_per_week,
         seconds=ask.search_seconds,
@@ -132,8 +136,8 @@ class SeasonPart(Part):
         lines.addWidget(self.targets)
         lines.addLayout(buttons)
         lines.addWidget(heading(tr("Within these limits"), theme, inside))
-        for part in (self.room, self.form):
-            lines.addWidget(part)
+        self.closed = ClosedDays(theme, inside)
+        stack(lines, self.room, self.closed, self.form)
         lines.addStretch(1)
         whole = column(pane, theme, margin=0)
         whole.addWidget(scrolled(inside, pane), 1)
@@ -307,11 +311,12 @@ class SeasonPart(Part):
         if self.behind is None:
             return
         ask = self.form.read()
-        if ask is None:
+        if ask is None or not self.closed.is_sound():
             return
         ruler = self.behind.outlook.forecast.ruler
         try:
-            options = options_of(ask, ruler)
+            work = work_of(ask.holidays, self.closed.closed, today=self.needs.now().date())
+            options = options_of(ask, ruler, work)
         except FarmFaultError as refused:
             self.form.show_faults(refused.faults)
             return

@@ -97,10 +97,15 @@ def wish_of(ask: HowAsk, closed: frozenset[int], *, today: date) -> SuccessionWi
     """Return how to plan; raises `FarmFaultError` for a holiday that is no date, and for no day of work."""
     return SuccessionWish(
         from_on=ask.sow_from,
-        work=WorkDays(closed_weekdays=closed, closed_on=_holidays(ask.holidays, today)),
+        work=work_of(ask.holidays, closed, today=today),
         replace_old=ask.replace_old,
         seeds=SeedWish(fill_trays=ask.fill_trays),
     )
+
+
+def work_of(holidays: str, closed: frozenset[int], *, today: date) -> WorkDays:
+    """Return the days of work; raises `FarmFaultError` for a holiday that is no date."""
+    return WorkDays(closed_weekdays=closed, closed_on=_holidays(holidays, today))
 
 
 def _holidays(text: str, today: date) -> frozenset[date]:

@@ -55,14 +55,14 @@ def test_that_fish_too_heavy_for_their_pellets_are_told():
         kind=OrderKind.FEED,
         key="x",
         name="Starter",
-        detail="2 mm",
+        detail="2",
         amount=3.0,
         unit=OrderUnit.KG,
         fish_g=(20.0, 180.0),
         made_for_g=(5.0, 60.0),
     )
     (row,) = order_rows([line])
-    assert row.texts[2] == "Starter, 2 mm"
+    assert row.texts[2] == "Starter, pellets of 2 mm"
     assert "made for fish of 5 to 60 g, eaten by fish of 20 to 180 g" in row.texts[6]
 
 

@@ -23,6 +23,7 @@ from planner.desk.plan.season_work import SeasonFound, season_steps
 from planner.desk.theme import DARK, LIGHT
 from planner.farm.crops import TargetUnit
 from planner.forecast.engine import Forecaster
+from planner.planning.rhythm import WorkDays
 from planner.planning.season_plan.job import PlanStep
 from planner.planning.season_plan.plan import PlanStatus
 from planner.planning.season_plan.proposal import DifferenceKind
@@ -69,7 +70,7 @@ def test_that_amounts_are_counted_in_their_unit():
 def test_that_the_day_of_sowing_is_counted_from_the_first_of_the_farms_week(means, kitchen):
     ruler = means.forecaster.preview(kitchen).ruler
     ask = SeasonAsk(from_on=TODAY, sow_weekday=Weekday.THURSDAY, exact=True, search_seconds=2.0)
-    options = options_of(ask, ruler)
+    options = options_of(ask, ruler, WorkDays())
     sown = date.fromordinal(ruler.start_on.toordinal() + options.sow_weekday)
     assert sown.weekday() == Weekday.THURSDAY.value
     assert options.exact_seconds > options.seconds
@@ -172,7 +173,7 @@ def test_that_stopping_at_once_leaves_nothing_and_says_so(means, kitchen):
     enough = Event()
     enough.set()
     ask = SeasonAsk(from_on=TODAY, exact=False)
-    options = options_of(ask, means.forecaster.preview(kitchen).ruler)
+    options = options_of(ask, means.forecaster.preview(kitchen).ruler, WorkDays())
     found = list(season_steps(options, enough, kitchen, Forecaster(means.catalogue), Event()))
     assert not any(isinstance(one, SeasonFound) for one in found)
 
@@ -196,6 +197,23 @@ def test_that_wrong_limits_are_said_beside_their_fields_and_nothing_begins(qtbot
         assert not part.is_working
         line.selectAll()
         qtbot.keyClicks(line, before) if before else qtbot.keyClick(line, Qt.Key.Key_Delete)
+
+
+def test_that_nothing_is_sown_on_a_day_without_work(qtbot, season, rest):
+    part = season.part
+    qtbot.keyClick(part.closed.boxes[0], Qt.Key.Key_Space)
+    click(qtbot, part.begin_it)
+    rest(part)
+    assert part.found.plan.sowings
+    assert all(sowing.sow_on.weekday() != 0 for sowing in part.found.plan.sowings)
+
+
+def test_that_a_holiday_that_is_no_date_is_said_beside_its_field(qtbot, season):
+    part = season.part
+    part.form.show_value("holidays", "Easter")
+    click(qtbot, part.begin_it)
+    assert "is no date" in part.form.rows["holidays"].words
+    assert not part.is_working
 
 
 def test_that_more_weeks_than_the_plan_holds_are_refused_in_words(qtbot, season, rest):
