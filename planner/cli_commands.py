@@ -26,7 +26,7 @@ from planner.cli_shared import (
     write_farm,
 )
 from planner.commands_advice import add_advise, add_stock
-from planner.commands_exchange import add_labels
+from planner.commands_exchange import add_labels, add_phone_options, write_phone_calendar
 from planner.commands_length import add_length
 from planner.commands_plan import add_plan
 from planner.commands_print import add_print
@@ -38,7 +38,8 @@ from planner.commands_whatif import add_compare, add_expand
 from planner.commands_why import add_why
 
 if TYPE_CHECKING:
-    pass
+    from planner.farm.farm import Farm
+    from planner.forecast.values import Forecast
 
 GOOD: Final = 0
 __all__ = ["WrongUsageError", "outside_plan", "parser"]
@@ -280,12 +281,14 @@ def _week(parsed: argparse.Namespace) -> int:
 def _add_calendar(commands: Any) -> None:
     parser = commands.add_parser(
         "calendar",
-        help="print the seeding calendar",
+        help="print the seeding calendar, or make one for the phone",
         description="Writes the seeding calendar as a PDF: what to sow, move and pick week by week, to "
-        "hang up by the bench.",
+        "hang up by the bench; or what is due as a calendar for the phone, from this week on. "
+        "Written to the same name again, the phone's calendar updates instead of doubling.",
     )
     _add_file(parser)
-    parser.add_argument("--pdf", type=Path, required=True, metavar="OUT", help="the PDF to write")
+    parser.add_argument("--pdf", type=Path, metavar="OUT", help="the PDF to write")
+    add_phone_options(parser)
     add_span(parser)
     parser.add_argument(
         "--paper",
@@ -297,12 +300,22 @@ def _add_calendar(commands: Any) -> None:
 
 
 def _calendar(parsed: argparse.Namespace) -> int:
-    from planner.bootstrap_paper import calendar_report, write_report
-    from planner.paper.style import paper_named
-
+    if parsed.pdf is None and parsed.ics is None:
+        raise WrongUsageError("say what to write: --pdf OUT for paper, --ics OUT for the phone.")
     means = Means()
     farm = means.read(parsed.file).farm
     forecast = means.forecaster.preview(farm)
+    if parsed.pdf is not None:
+        _print_calendar(parsed, means, farm, forecast)
+    if parsed.ics is not None:
+        write_phone_calendar(parsed, means, farm, forecast)
+    return GOOD
+
+
+def _print_calendar(parsed: argparse.Namespace, means: Means, farm: Farm, forecast: Forecast) -> None:
+    from planner.bootstrap_paper import calendar_report, write_report
+    from planner.paper.style import paper_named
+
     span = span_asked(parsed, forecast)
     paper = paper_named(parsed.paper, landscape=True)
     report = calendar_report(
@@ -315,7 +328,6 @@ def _calendar(parsed: argparse.Namespace) -> int:
     )
     pages = write_report(report, parsed.pdf, paper)
     print(f"{parsed.pdf}: {pages} page{'' if pages == 1 else 's'}")
-    return GOOD
 
 
 # --- import and export -------------------------------------------------------------------------------

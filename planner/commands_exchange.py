@@ -4,11 +4,14 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Sequence
+from datetime import datetime, time
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
-from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means
+from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means, local_now, local_today
 from planner.cli_shared import WrongUsageError, add_span, check_name, span_asked
+from planner.commands_files import write_whole
+from planner.farm.farm import DAYS_PER_WEEK
 
 if TYPE_CHECKING:
     from planner.farm.farm import Farm
@@ -20,6 +23,8 @@ if TYPE_CHECKING:
 
 GOOD: Final = 0
 PDF_SUFFIX: Final = ".pdf"
+ICS_SUFFIX: Final = ".ics"
+_MOST_DAYS_BEFORE: Final = 30
 _PAPERS: Final = ("A4", "Letter", "A3", "Tabloid")
 _MOST_COPIES: Final = 500
 
@@ -161,7 +166,6 @@ def _grid(parsed: argparse.Namespace, kind: LabelKind, paper: Paper) -> LabelGri
 def _labels_asked(
     parsed: argparse.Namespace, kind: LabelKind, farm: Farm, forecast: Forecast
 ) -> tuple[Label, ...]:
-    from planner.farm.farm import DAYS_PER_WEEK
     from planner.paper.labels import labels_of, rows_asked
 
     if parsed.batch:
@@ -191,3 +195,85 @@ def _no_batch(code: str, known: Any) -> str:
 
 def _counted(number: int, thing: str) -> str:
     return f"{number} {thing}{'' if number == 1 else 's'}"
+
+
+# --- the phone's calendar ----------------------------------------------------------------------------
+
+
+def add_phone_options(parser: argparse.ArgumentParser) -> None:
+    """Add what the calendar command takes to write the calendar of a phone."""
+    parser.add_argument("--ics", type=Path, metavar="OUT", help="the phone's calendar (iCalendar) to write")
+    parser.add_argument(
+        "--role",
+        default="all",
+        choices=("all", "grower", "caretaker", "owner"),
+        help="whose tasks go into the phone's calendar (default: all)",
+    )
+    parser.add_argument(
+        "--earlier",
+        type=Path,
+        metavar="ICS",
+        help="the calendar written before, to go on from (default: OUT)",
+    )
+    parser.add_argument(
+        "--remind",
+        type=_read_clock,
+        default="07:00",
+        metavar="HH:MM",
+        help="time to ring at, or none (default: 07:00)",
+    )
+    parser.add_argument(
+        "--remind-before", type=int, default=0, metavar="DAYS", help="so many days before (default: 0)"
+    )
+
+
+def _read_clock(word: str) -> time | None:
+    if word == "none":
+        return None
+    try:
+        return datetime.strptime(word, "%H:%M").time()  # noqa: DTZ007 - a time of day, wherever the phone is
+    except ValueError:
+        raise argparse.ArgumentTypeError(f'"{word}" is neither a time such as 07:00 nor none') from None
+
+
+def write_phone_calendar(parsed: argparse.Namespace, means: Means, farm: Farm, forecast: Forecast) -> None:
+    """Write the calendar of a phone, going on from the one that is there."""
+    from planner.paper.ical import CalendarError, CalendarHead, Reminder, calendar_text
+    from planner.paper.ical_events import Role, calendar_events
+
+    check_name(parsed.ics, ICS_SUFFIX)
+    if not 0 <= parsed.remind_before <= _MOST_DAYS_BEFORE:
+        raise WrongUsageError(
+            f"--remind-before: {parsed.remind_before} must lie within 0 to {_MOST_DAYS_BEFORE}."
+        )
+    role, ruler = Role(parsed.role), forecast.ruler
+    if parsed.from_on is None and 0 <= ruler.week_of(local_today()) < ruler.weeks:
+        parsed.from_on = local_today()
+    span = span_asked(parsed, forecast)
+    first, last = (week * DAYS_PER_WEEK for week in (span.first, span.last))
+    events = calendar_events(
+        farm, forecast, means.forecaster.catalogue_for(farm), first_day=first, last_day=last, role=role
+    )
+    head = CalendarHead(
+        farm=farm.settings.name,
+        farm_id=str(farm.settings.id),
+        role=role,
+        first_on=ruler.date_of(first),
+        behind_on=ruler.date_of(last),
+        made_at=local_now(),
+        reminder=None
+        if parsed.remind is None
+        else Reminder(at=parsed.remind, days_before=parsed.remind_before),
+    )
+    before = parsed.earlier or parsed.ics
+    try:
+        made = calendar_text(
+            events, head, earlier=before.read_bytes() if before.exists() or parsed.earlier else None
+        )
+    except CalendarError as error:
+        raise WrongUsageError(f"{before}: {error} Choose another name.") from None
+    write_whole(parsed.ics, made.text)
+    print(
+        f"{parsed.ics}: {_counted(made.events, 'event')}, {made.new} new, {made.changed} changed, "
+        f"{made.cancelled} cancelled"
+    )

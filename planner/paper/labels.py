@@ -5,7 +5,6 @@ Must not know sheets, sizes or toolkits.
 
 from __future__ import annotations
 
-import unicodedata
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
@@ -19,6 +18,7 @@ from planner.farm.fields import NO_ID, Id
 from planner.farm.site import Bed, WeekStart
 from planner.forecast.values import Forecast
 from planner.paper.places import PLACE_WORDS, UNIT_WORDS, PlaceBook, runs_of
+from planner.paper.plain_names import one_line
 from planner.paper.report import Caution
 from planner.paper.words import (
     EN_DASH,
@@ -34,7 +34,6 @@ CAUTION_KEY: Final = "water-on-leaves"
 NO_LOT: Final = "lot not chosen"
 NO_PLACE: Final = "places not chosen"
 SOWN_IN_PLACE: Final = "grows where it is sown"
-_OVERRIDES: Final = "\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069"
 
 
 class LabelKind(Enum):
@@ -67,16 +66,6 @@ class Label:
 
     code: str
     texts: tuple[LabelText, ...]
-
-
-def one_line(text: str) -> str:
-    r"""Return a text that stays on its line: no control characters, nothing that turns writing round.
-
-    >>> one_line("a\nb\u202ec")
-    'a bc'
-    """
-    kept = "".join(letter for letter in text if letter not in _OVERRIDES)
-    return " ".join("".join(" " if unicodedata.category(one) == "Cc" else one for one in kept).split())
 
 
 def label_caution(catalogue: Catalogue) -> Caution:

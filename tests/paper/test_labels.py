@@ -11,7 +11,7 @@ from planner.bootstrap import Means
 from planner.catalogue.loading import shipped_catalogue
 from planner.farm.crops import Batch, Phase, SeedLot
 from planner.farm.ids import id_from
-from planner.paper.labels import LabelKind, label_caution, labels_of, one_line, rows_asked
+from planner.paper.labels import LabelKind, label_caution, labels_of, rows_asked
 from planner.paper.labels_grid import (
     GridError,
     LabelGrid,
@@ -24,6 +24,7 @@ from planner.paper.labels_grid import (
 from planner.paper.labels_setting import LEAST_PT, LabelSetter, NoRoomOnLabelError
 from planner.paper.labels_sheet import RULER_MM, SheetWish, calibration_pages, label_sheets
 from planner.paper.marks import Fill, Frame, Words
+from planner.paper.plain_names import one_line
 from planner.paper.qr import square_code
 from planner.paper.qt_writer import QtFontMetrics, page_image, write_pages
 from planner.paper.style import A4, LETTER, MM_PER_PT
