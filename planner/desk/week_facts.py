@@ -46,6 +46,8 @@ _FLAG_WORDS: Final = {
     "water temperature": "{name}: no warmth of the water is entered for its loop; growth is worked out "
     "at {assumed} °C, the best for this fish.",
     "lethal temperature": "{name}: the water comes close to what the fish cannot live in.",
+    "no appetite": "{name}: the water is too cold or too warm for these fish to feed and grow; what is given "
+    "all the same fouls it.",
     "too slow": "{name} grows too slowly in this season to be ready in time: the plan gives it up when it is "
     "{share} % of its size.",
 }

@@ -154,7 +154,18 @@ class _Walk:
         shoal.fasting_days_left, shoal.feed_days_left = max(fasting - 1, 0), max(given - 1, 0)
         if shoal.count <= 0 or fasting > 0 or age in self._purge:
             return shoal.weight_g, 0.0, 0.0
+        if self._warmth[age] <= 0.0:
+            return self._without_appetite(given=given > 0)
         return self._grown_on(shoal.feed_given_g) if given > 0 else self._grows(age)
+
+    def _without_appetite(self, *, given: bool) -> _Grown:
+        """Return a day too cold or too warm to eat: a ration stops, what is given all the same is lost."""
+        shoal, feed_g = self.shoal, 0.0
+        if given:
+            feed_g = shoal.feed_given_g
+        elif self._group.feeding is Feeding.FIXED:
+            feed_g = self._group.feed_g_per_day or 0.0
+        return shoal.weight_g, feed_g, 0.0
 
     def _grown_by_warmth(self, age: int) -> _Grown:
         before_g, count = self.shoal.weight_g, self.shoal.count

@@ -9,9 +9,10 @@ from typing import Final
 import numpy as np
 
 from planner.catalogue.catalogue import Catalogue
-from planner.farm.farm import Farm, by_id
+from planner.farm.farm import DAYS_PER_WEEK, Farm, by_id
 from planner.farm.fields import Id
 from planner.farm.fish import Feeding
+from planner.farm.site import Tank
 from planner.farm.species import FishSpecies
 from planner.forecast.figures import BandFigures
 from planner.forecast.values import (
@@ -94,29 +95,70 @@ def _warmth_flags(
         )
 
 
+def appetite_flags(
+    farm: Farm, catalogue: Catalogue, loops: Sequence[LoopForecast], ruler: Ruler
+) -> Iterator[Flag]:
+    """Yield a flag for every week or more in which swimming fish are too cold or too warm to feed."""
+    species_of = {group.id: catalogue.fish[group.species] for group in farm.fish_groups}
+    for loop in loops:
+        for group in loop.groups if loop.water_c is not None else ():
+            species, water = species_of[group.group], np.asarray(loop.water_c)
+            listless = (group.count > 0) & ((water <= species.base_c) | (water >= species.ceiling_c))
+            for first, last in runs(listless):
+                if last - first + 1 >= DAYS_PER_WEEK:
+                    yield _listless_flag(group, species, water[first : last + 1], first, ruler)
+
+
+def _listless_flag(
+    group: GroupForecast, species: FishSpecies, water: Floats, first: int, ruler: Ruler
+) -> Flag:
+    return Flag(
+        kind=FlagKind.NO_APPETITE,
+        about=group.group,
+        name=group.name,
+        on=ruler.date_of(first),
+        until_on=ruler.date_of(first + water.size - 1),
+        values=(
+            ("lowest_c", float(water.min())),
+            ("highest_c", float(water.max())),
+            ("base_c", species.base_c),
+            ("ceiling_c", species.ceiling_c),
+        ),
+    )
+
+
 def runs(marked: np.ndarray) -> Iterator[tuple[int, int]]:
     """Yield first and last position of every unbroken run of true values."""
     edges = np.diff(np.asarray(marked, dtype=np.int8), prepend=0, append=0)
     yield from zip(np.flatnonzero(edges > 0).tolist(), (np.flatnonzero(edges < 0) - 1).tolist(), strict=True)
 
 
+def tank_density(
+    farm: Farm, catalogue: Catalogue, groups: Sequence[GroupForecast], tank: Tank, ruler: Ruler
+) -> tuple[Floats, float] | None:
+    """Return fish in a tank by day and the lowest limit of its species [kg/m³]; None for an empty tank."""
+    inside = [group for group in groups if group.tank == tank.id]
+    if not inside:
+        return None
+    entered = by_id(farm.fish_groups)
+    kinds = [catalogue.fish[entered[group.group].species] for group in inside]
+    small = tank.volume_l < SMALL_TANK_L
+    limit = min(
+        kind.density_limit_small_tank_kg_per_m3 if small else kind.density_limit_kg_per_m3 for kind in kinds
+    )
+    mass_kg = sum((group.biomass_g for group in inside), start=np.zeros(ruler.days)) / _G_PER_KG
+    return mass_kg / (tank.volume_l / _L_PER_M3), limit
+
+
 def density_flags(
     farm: Farm, catalogue: Catalogue, groups: Sequence[GroupForecast], ruler: Ruler
 ) -> Iterator[Flag]:
     """Yield a flag for every span in which a tank holds more fish than its species' limit."""
-    entered = by_id(farm.fish_groups)
     for tank in farm.tanks:
-        inside = [group for group in groups if group.tank == tank.id]
-        if not inside:
+        found = tank_density(farm, catalogue, groups, tank, ruler)
+        if found is None:
             continue
-        kinds = [catalogue.fish[entered[group.group].species] for group in inside]
-        small = tank.volume_l < SMALL_TANK_L
-        limit = min(
-            kind.density_limit_small_tank_kg_per_m3 if small else kind.density_limit_kg_per_m3
-            for kind in kinds
-        )
-        mass_kg = sum((group.biomass_g for group in inside), start=np.zeros(ruler.days)) / _G_PER_KG
-        density = mass_kg / (tank.volume_l / _L_PER_M3)
+        density, limit = found
         for first, last in runs(density > limit):
             yield Flag(
                 kind=FlagKind.DENSITY,

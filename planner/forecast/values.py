@@ -322,6 +322,7 @@ class FlagKind(Enum):
     SHORT_SUPPLY = "short supply"
     WATER_TEMPERATURE = "water temperature"
     LETHAL_TEMPERATURE = "lethal temperature"
+    NO_APPETITE = "no appetite"
     GIVEN_UP = "too slow"
 
 

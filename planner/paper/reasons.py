@@ -125,6 +125,7 @@ _NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
     NoteKind.NO_FISH: "no fish on that day",
     NoteKind.OFF_FEED: "off feed since {from}",
     NoteKind.PURGED: "purged for {days} days before the harvest on {harvest}",
+    NoteKind.NO_APPETITE: "the water has {water_c} °C; these fish feed between {base_c} and {ceiling_c} °C",
     NoteKind.FEED_GIVEN: "feed really given, entered from {from} on",
     NoteKind.NOTHING_PLANTED: "nothing is planted",
     NoteKind.NOTHING_WANTED: "nothing is wanted",

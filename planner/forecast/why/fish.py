@@ -92,9 +92,19 @@ def given_feed_note(ground: Ground, entry: FishGroup, group: GroupForecast, day:
                 kind=NoteKind.PURGED, values=(("harvest", event.on.isoformat()), ("days", float(purge)))
             )
     given = _latest(ground, events, FishEventKind.FEED_GIVEN, day)
-    if given is None:
+    if given is not None:
+        return Note(kind=NoteKind.FEED_GIVEN, values=(("from", given.on.isoformat()),))
+    return _appetite_note(ground, entry, day)
+
+
+def _appetite_note(ground: Ground, entry: FishGroup, day: int) -> Note | None:
+    """Return the note of a day on which a ration stops because of the water, else None."""
+    species, water_c = ground.catalogue.fish[entry.species], water_c_on(ground, entry, day)
+    rationed = entry.feeding in {Feeding.PERCENT, Feeding.TABLE}
+    if not rationed or species.base_c < water_c < species.ceiling_c:
         return None
-    return Note(kind=NoteKind.FEED_GIVEN, values=(("from", given.on.isoformat()),))
+    told = (("water_c", water_c), ("base_c", species.base_c), ("ceiling_c", species.ceiling_c))
+    return Note(kind=NoteKind.NO_APPETITE, values=told)
 
 
 def _latest(ground: Ground, events: list[FishEvent], kind: FishEventKind, day: int) -> FishEvent | None:

@@ -196,7 +196,7 @@ class _Shortage:
 
     def _off_feed(self, group: GroupForecast) -> Iterator[Reason]:
         entry: FishGroup = self.ground.groups[group.group]
-        kinds = (NoteKind.OFF_FEED, NoteKind.PURGED)
+        kinds = (NoteKind.OFF_FEED, NoteKind.PURGED, NoteKind.NO_APPETITE)
         span = range(self.days.start, self.days.stop)
         notes = {day: given_feed_note(self.ground, entry, group, day) for day in span}
         idle = [day for day, note in notes.items() if note is not None and note.kind in kinds]

@@ -91,6 +91,7 @@ class NoteKind(Enum):
     NO_FISH = "no fish"
     OFF_FEED = "off feed"
     PURGED = "purged"
+    NO_APPETITE = "no appetite"
     FEED_GIVEN = "feed given"
     NOTHING_PLANTED = "nothing planted"
     NOTHING_WANTED = "nothing wanted"
