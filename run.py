@@ -78,6 +78,7 @@ TEST_PARTS = (
     SystemPart("Xvfb", "xvfb", is_command=True),
     SystemPart("xvfb-run", "xvfb", is_command=True),
     SystemPart("xauth", "xauth", is_command=True),
+    SystemPart("pg_ctlcluster", "postgresql", is_command=True),
 )
 # Packages that were renamed when Debian 13 and Ubuntu 24.04 moved to 64-bit time.
 RENAMED_FOR_LONG_TIME = {"libglib2.0-0": "libglib2.0-0t64"}

@@ -115,6 +115,9 @@ def told(where: str) -> Iterator[None]:
         raise _of_database(error.orig, where) from error
     except sqlite3.Error as error:
         raise _of_database(error, where) from error
+    except UnicodeDecodeError as error:
+        # Even what SQLite says of a damaged file may quote letters that are none.
+        raise DamagedFarmError(f"{where} is damaged. Open the latest backup instead.") from error
     except SQLAlchemyError as error:
         raise StoreError(f"{where} could not be reached: {_first_line(error)}.") from error
     except OSError as error:
