@@ -32,6 +32,10 @@ _BANDS: Final = {
     Quantity.OXYGEN_MG_PER_L: ("loop/oxygen_low_mg_per_l", None),
     Quantity.ALKALINITY_MG_PER_L: (f"{_CARE}alkalinity_low_mg_per_l", None),
     Quantity.EC_MS_PER_CM: (f"{_CARE}ec_low_ms_per_cm", f"{_CARE}ec_high_ms_per_cm"),
+    Quantity.P_MG_PER_L: ("solution/leafy/p", None),
+    Quantity.K_MG_PER_L: ("solution/leafy/k", None),
+    Quantity.CA_MG_PER_L: ("solution/leafy/ca", None),
+    Quantity.MG_MG_PER_L: ("solution/leafy/mg", None),
     Quantity.FE_MG_PER_L: (f"{_CARE}fe_low_mg_per_l", f"{_CARE}fe_high_mg_per_l"),
 }
 _LEAST_METER_FACTOR: Final = 0.4

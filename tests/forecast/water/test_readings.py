@@ -141,6 +141,10 @@ def test_that_a_trend_moves_with_a_steady_change_added(catalogue, values, slope)
         (Quantity.OXYGEN_MG_PER_L, 4.5, Level.WATCH),
         (Quantity.OXYGEN_MG_PER_L, 3.0, Level.ACT),
         (Quantity.NITRITE_N_MG_PER_L, 1.1, Level.ACT),
+        (Quantity.P_MG_PER_L, 8.0, Level.SAFE),
+        (Quantity.K_MG_PER_L, 35.0, Level.WATCH),
+        (Quantity.CA_MG_PER_L, 5.0, Level.ACT),
+        (Quantity.MG_MG_PER_L, 400.0, Level.SAFE),
     ],
 )
 def test_that_a_value_is_held_against_the_bounds_and_their_spread(catalogue, quantity, value, level):
