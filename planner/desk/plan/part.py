@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import replace
+from datetime import date
 from functools import partial
 from threading import Event
 from typing import Any
@@ -22,10 +23,8 @@ from planner.desk.places.place import PlaceNeeds
 from planner.desk.plan.ask_form import AskForm
 from planner.desk.plan.kit import wear_words
 from planner.desk.theme import Theme
-from planner.desk.words import faults_words
 from planner.farm.changes import ChangeSet
 from planner.farm.farm import Farm
-from planner.farm.faults import FarmFaultError
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Forecast
 
@@ -157,8 +156,6 @@ class Part(Worker):
         return self.needs.conduct.act(change_set)
 
 
-def faults_of(fault: Exception) -> str:
-    """Return why something could not be worked out, in the words of the desk; raises what is no fault."""
-    if isinstance(fault, FarmFaultError):
-        return faults_words(fault.faults)
-    raise fault
+def first_day(today: date, farm: Farm) -> date:
+    """Return the first day that can still be planned: today, or the plan's first when that comes later."""
+    return max(today, farm.settings.plan_from)

@@ -74,10 +74,10 @@ class RemediesPart(Part):
         split = Beside(self.theme, self)
         split.addWidget(left)
         split.addWidget(self.list)
-        split.setStretchFactor(0, 2)
-        split.setStretchFactor(1, 3)
+        split.setStretchFactor(0, 4)
+        split.setStretchFactor(1, 5)
         unit = self.theme.metrics.field_width
-        split.setSizes([unit * 2, unit * 3])
+        split.setSizes([unit * 4, unit * 5])
         column(self, self.theme, margin=0).addWidget(split)
         self.table.selectionModel().currentRowChanged.connect(self._on_current)
         self.list.applied.connect(self._on_applied)

@@ -21,8 +21,9 @@ from planner.desk.plan.ask_form import AskForm
 from planner.desk.plan.asks import SeasonAsk, Weekday
 from planner.desk.plan.chart import WeekChart
 from planner.desk.plan.closed_days import ClosedDays
-from planner.desk.plan.kit import Beside, Table, Words, Working, button, column, heading, scrolled, stack
-from planner.desk.plan.part import Part
+from planner.desk.plan.kit import Table, Words, button, column, heading, scrolled, stack
+from planner.desk.plan.part import first_day
+from planner.desk.plan.proposal_part import ProposalPart
 from planner.desk.plan.season_rows import (
     adopt_words,
     amount_words,
@@ -75,26 +76,19 @@ def options_of(ask: SeasonAsk, ruler: Ruler, work: WorkDays) -> PlanOptions:
     )
 
 
-class SeasonPart(Part):
+class SeasonPart(ProposalPart):
     """Asks, works out, shows the proposal, adopts it as one act or drops it."""
 
     def __init__(self, needs: PlaceNeeds, parent: QWidget) -> None:
         super().__init__(needs, parent)
-        self._asked: Farm | None = None
         self._enough = Event()
+        self._begun = False
         self.found: SeasonFound | None = None
-        split = Beside(self.theme, self)
-        split.addWidget(self._asking())
-        split.addWidget(scrolled(self._finding(), self))
-        split.setStretchFactor(1, 1)
-        unit = self.theme.metrics.field_width
-        split.setSizes([round(unit * 1.8), unit * 4])
-        column(self, self.theme, margin=0).addWidget(split)
-        self._show_found()
+        self.lay_out(stop=tr("Stop, keep the best"))
 
     # What is asked.
 
-    def _asking(self) -> QWidget:
+    def asking(self) -> QWidget:
         theme, pane, inside = self.theme, QWidget(self), QWidget(self)
         columns = (
             Column(title=tr("Crop")),
@@ -144,42 +138,14 @@ class SeasonPart(Part):
         whole.addWidget(self.begin_it)
         self.targets.doubleClicked.connect(self._on_alter)
         self.begin_it.clicked.connect(self._on_begin)
-        self.form.show_value("from_on", self.needs.now().date())
         return pane
 
-    def _finding(self) -> QWidget:
-        theme, inside = self.theme, QWidget(self)
-        self.state = Words("", theme, inside, ink="muted")
-        self.stale = Words("", theme, inside, ink="notice").on_ground("notice_ground", theme)
-        self.head = heading("", theme, inside, large=True)
-        self.judged = Words("", theme, inside)
-        self.differs = Words("", theme, inside)
-        self.adopt = button(tr("Adopt"), inside, tip=tr("Make this the plan; one undo takes it back"))
-        self.drop = button(tr("Drop"), inside, tip=tr("Forget this proposal"))
-        head = QHBoxLayout()
-        head.addWidget(self.head, 1)
-        self.keep = button(tr("Keep to compare"), inside, tip=tr("Keep this as a scenario under What if"))
-        head.addWidget(self.adopt)
-        head.addWidget(self.keep)
-        head.addWidget(self.drop)
-        self.shown = QWidget(inside)
-        self.working = Working(theme, inside, stop=tr("Stop, keep the best"))
-        self.working.stopped.connect(self._on_enough)
-        lines = column(inside, theme)
-        lines.addWidget(self.working)
-        lines.addWidget(self.state)
-        lines.addWidget(self.shown, 1)
-        proposal = column(self.shown, theme, margin=0)
-        proposal.addLayout(head)
-        for part in (self.stale, self.judged, self.differs):
-            proposal.addWidget(part)
-        proposal.addLayout(self._charts())
-        proposal.addWidget(self._tables(), 1)
-        lines.addStretch(0)
-        self.adopt.clicked.connect(self._on_adopt)
-        self.keep.clicked.connect(self._on_keep)
-        self.drop.clicked.connect(self._on_drop)
-        return inside
+    def fill_shown(self, lines: QVBoxLayout) -> None:
+        self.judged = Words("", self.theme, self.shown)
+        self.differs = Words("", self.theme, self.shown)
+        stack(lines, self.judged, self.differs)
+        lines.addLayout(self._charts())
+        lines.addWidget(self._tables(), 1)
 
     def _charts(self) -> QVBoxLayout:
         self.crop, self.loop, self.element = (QComboBox(self.shown) for _ in range(3))
@@ -203,17 +169,12 @@ class SeasonPart(Part):
         return lines
 
     def _tables(self) -> QTabWidget:
-        tabs = self.tabs = QTabWidget(self.shown)
-        tabs.setAccessibleName(tr("The proposal in tables"))
-        tabs.tabBar().setAccessibleName(tr("The proposal in tables"))
+        tabs = self.tabs = self.tables()
         self.weeks = Table(week_columns(), tr("Week by week"), self.theme, tabs)
         self.differences = Table(difference_columns(), tr("What differs from today's plan"), self.theme, tabs)
-        self.notes = Words("", self.theme, tabs)
-        self.notes.setMargin(self.theme.metrics.margin)
         tabs.addTab(self.weeks, tr("Week by week"))
         tabs.addTab(self.differences, tr("What differs"))
-        tabs.addTab(scrolled(self.notes, tabs), tr("To know"))
-        tabs.setMinimumHeight(self.theme.metrics.row * 8)
+        self.notes = self.paragraph(tabs, tr("To know"))
         return tabs
 
     # What there is.
@@ -232,29 +193,21 @@ class SeasonPart(Part):
         self.room.say(room_words(outlook.farm))
         if rows and self.targets.current() is None:
             self.targets.selectRow(0)
-        self._show_stale()
+        if not self._begun:
+            self._begun = True
+            self.form.show_value("from_on", first_day(self.needs.now().date(), outlook.farm))
+        self.show_stale()
 
-    def _show_stale(self) -> None:
-        now = self.is_of_now(self._asked)
-        nothing = self.found is not None and self.found.plan.status in NOTHING_PLANNED
-        self.keep.setEnabled(now)
-        self.adopt.setEnabled(now and not nothing)
-        self.stale.say(
-            ""
-            if now
-            else tr("The farm has changed since this was worked out. Work it out again to adopt it.")
-        )
+    def waiting_words(self) -> str:
+        return tr("A proposal is shown here beside today's plan. Nothing changes until you adopt it.")
 
-    def _show_found(self) -> None:
+    def has_changes(self) -> bool:
+        return self.found is not None and self.found.plan.status not in NOTHING_PLANNED
+
+    def show_proposal(self) -> None:
         found = self.found
-        self.shown.setVisible(found is not None)
-        self.state.say(
-            ""
-            if found is not None
-            else tr("A proposal is shown here beside today's plan. Nothing changes until you adopt it.")
-        )
-        if found is None or self.behind is None:
-            return
+        assert found is not None
+        assert self.behind is not None
         outlook = self.behind.outlook
         self.head.setText(headline(found.plan))
         self.judged.say("\n".join(judged_lines(found.plan)))
@@ -266,7 +219,6 @@ class SeasonPart(Part):
         notes = tuple(note_lines(found, outlook.farm, outlook.catalogue))
         self.notes.setText("\n".join(notes) or tr("Nothing more is to be known of this proposal."))
         self.tabs.setTabText(2, tr("To know ({count})", count=len(notes)) if notes else tr("To know"))
-        self._show_stale()
         self._show_courses()
 
     def _fill(self, box: QComboBox, words: list[str]) -> None:
@@ -321,13 +273,12 @@ class SeasonPart(Part):
             self.form.show_faults(refused.faults)
             return
         self._enough = Event()
-        self._asked, self.found = self.behind.outlook.farm, None
-        self._show_found()
+        self.asked_of(self.behind.outlook.farm)
         self.begin(partial(season_steps, options, self._enough), self.behind, _JOB)
         self.begin_it.setEnabled(False)
         self.working.show_step(tr("Reading the season…"))
 
-    def _on_enough(self) -> None:
+    def on_stop(self) -> None:
         self._enough.set()
         self.working.show_step(tr("Keeping the best so far…"))
 
@@ -336,8 +287,7 @@ class SeasonPart(Part):
             if not self._enough.is_set():
                 self.working.show_step(step_words(found), done=found.done, total=found.total)
             return
-        self.found = found
-        self._show_found()
+        self.take_found(found)
 
     def on_ended(self) -> None:
         self.working.hide()
@@ -351,29 +301,19 @@ class SeasonPart(Part):
         self.form.show_faults(fault.faults)
         self.state.say(tr("No plan could be made: {why}", why=faults_words(fault.faults)))
 
-    def _on_adopt(self, _checked: bool) -> None:
-        found = self.found
-        if found is None or not self.is_of_now(self._asked):
-            return
-        act = ChangeSet(title=adopt_words(found), changes=found.proposed.change_set.changes)
-        if self.act(act):
-            self._forget()
-            self.told.emit(tr("The season plan is adopted. Undo brings the old one back."))
+    def act_found(self) -> ChangeSet:
+        assert self.found is not None
+        return ChangeSet(title=adopt_words(self.found), changes=self.found.proposed.change_set.changes)
 
-    def _on_keep(self, _checked: bool) -> None:
-        if self.found is not None and self.is_of_now(self._asked):
-            self.scenario_offered.emit(tr("Season plan"), self.found.proposed.change_set)
+    def scenario_name(self) -> str:
+        return tr("Season plan")
 
-    def _on_drop(self, _checked: bool) -> None:
-        self._forget()
-
-    def _forget(self) -> None:
-        self.found, self._asked = None, None
-        self._show_found()
+    def adopted_words(self) -> str:
+        return tr("The season plan is adopted. Undo brings the old one back.")
 
     def leave(self) -> None:
         super().leave()
-        self._forget()
+        self._begun = False
 
     def wear(self, theme: Theme) -> None:
         super().wear(theme)

@@ -27,7 +27,7 @@ from planner.desk.plan.kit import (
     scrolled,
     stack,
 )
-from planner.desk.plan.part import Part
+from planner.desk.plan.part import Part, first_day
 from planner.desk.plan.stocking_rows import (
     band_words,
     feed_chart,
@@ -52,7 +52,6 @@ from planner.desk.plan.stocking_rows import (
 from planner.desk.plan.stocking_work import (
     HarvestsFound,
     WaysFound,
-    first_day,
     harvest_steps,
     start_up_steps,
     ways_steps,
@@ -273,7 +272,7 @@ class StockingPart(Part):
     def _begin_with(self, farm: Farm) -> None:
         """Begin with fish like those stocked last."""
         like = max(farm.fish_groups, key=_stocked_on, default=None)
-        self.form.show_value("from_on", first_day(self.needs.now().date(), farm.settings.plan_from))
+        self.form.show_value("from_on", first_day(self.needs.now().date(), farm))
         if like is not None:
             self.form.show_value("species", like.species)
             self.form.show_value("feed", like.feed)

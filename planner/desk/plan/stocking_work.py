@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import timedelta
 from threading import Event
 from typing import Final
 
@@ -118,8 +118,3 @@ def harvest_steps(
 def start_up_steps(loop: Id, farm: Farm, forecaster: Forecaster, _stopped: Event) -> Iterator[StartUp]:
     """Yield when the crops of a loop may begin; the forecaster stops it."""
     yield start_up(farm, forecaster, loop)
-
-
-def first_day(today: date, plan_from: date) -> date:
-    """Return the first day on which fish can still be stocked within the plan."""
-    return max(today, plan_from)

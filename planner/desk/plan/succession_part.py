@@ -10,7 +10,7 @@ from threading import Event
 from typing import Any, Final
 
 from PySide6.QtCore import QModelIndex
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QTabWidget, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QTabWidget, QVBoxLayout, QWidget
 
 from planner.actions.plan import adopt
 from planner.desk.book import BookShelf
@@ -20,8 +20,9 @@ from planner.desk.plan.ask_form import AskForm
 from planner.desk.plan.asks import HowAsk, WantAsk, WantKind, Weekday
 from planner.desk.plan.chart import WeekChart
 from planner.desk.plan.closed_days import ClosedDays
-from planner.desk.plan.kit import Beside, Table, Words, Working, button, column, heading, scrolled, stack
-from planner.desk.plan.part import Part
+from planner.desk.plan.kit import Table, Words, button, column, heading, scrolled, stack
+from planner.desk.plan.part import first_day
+from planner.desk.plan.proposal_part import ProposalPart
 from planner.desk.plan.succession_rows import (
     headline,
     seed_lines,
@@ -65,33 +66,25 @@ def proposal_steps(
     yield propose(farm, forecaster, wants, wish=wish)
 
 
-class SuccessionPart(Part):
+class SuccessionPart(ProposalPart):
     """Wishes, limits, preview, adopt."""
 
     def __init__(self, needs: PlaceNeeds, parent: QWidget) -> None:
         super().__init__(needs, parent)
-        self._asked: Farm | None = None
+        self._begun = False
         self.wants: list[Want] = []
         self.found: Proposal | None = None
-        split = Beside(self.theme, self)
-        split.addWidget(self._asking())
-        split.addWidget(scrolled(self._finding(), self))
-        split.setStretchFactor(1, 1)
-        unit = self.theme.metrics.field_width
-        split.setSizes([round(unit * 1.8), unit * 4])
-        column(self, self.theme, margin=0).addWidget(split)
+        self.lay_out()
         self._on_kind(0)
         self._show_wants()
-        self._show_found()
 
     # What is asked.
 
-    def _asking(self) -> QWidget:
+    def asking(self) -> QWidget:
         theme, pane, inside = self.theme, QWidget(self), QWidget(self)
         self._make_want(inside)
         self._make_list(inside)
         self.how = AskForm(HowAsk, theme, self._today, inside)
-        self.how.show_value("sow_from", self._today)
         self.closed = ClosedDays(theme, inside)
         self.begin_it = button(tr("Work out"), pane, tip=tr("Work out what to sow for the list"))
         buttons = QHBoxLayout()
@@ -127,7 +120,6 @@ class SuccessionPart(Part):
             "ready_by": days,
         }
         self.want = AskForm(WantAsk, self.theme, self._today, inside, choices=choices)
-        self.want.show_value("from_on", self._today)
         self.add = button(tr("Add to the list"), inside)
         self.kind.currentIndexChanged.connect(self._on_kind)
         self.add.clicked.connect(self._on_add)
@@ -146,56 +138,24 @@ class SuccessionPart(Part):
         self.remove.clicked.connect(self._on_remove)
         self.take.clicked.connect(self._on_take)
 
-    def _finding(self) -> QWidget:
-        theme, inside = self.theme, QWidget(self)
-        self.working = Working(theme, inside)
-        self.working.stopped.connect(self._on_stop)
-        self.state = Words("", theme, inside, ink="muted")
-        self.stale = Words("", theme, inside, ink="notice").on_ground("notice_ground", theme)
-        self.head = heading("", theme, inside, large=True)
-        self.summary = Words("", theme, inside)
-        self.unfit = Words("", theme, inside, ink="wrong")
-        self.adopt = button(tr("Adopt"), inside, tip=tr("Make this the plan; one undo takes it back"))
-        self.drop = button(tr("Drop"), inside, tip=tr("Forget this proposal"))
-        head = QHBoxLayout()
-        head.addWidget(self.head, 1)
-        self.keep = button(tr("Keep to compare"), inside, tip=tr("Keep this as a scenario under What if"))
-        head.addWidget(self.adopt)
-        head.addWidget(self.keep)
-        head.addWidget(self.drop)
-        self.shown = QWidget(inside)
-        proposal = column(self.shown, theme, margin=0)
-        proposal.addLayout(head)
-        stack(proposal, self.stale, self.summary, self.unfit)
-        proposal.addWidget(self._tables(), 1)
-        lines = column(inside, theme)
-        stack(lines, self.working, self.state)
-        lines.addWidget(self.shown, 1)
-        lines.addStretch(0)
-        self.adopt.clicked.connect(self._on_adopt)
-        self.keep.clicked.connect(self._on_keep)
-        self.drop.clicked.connect(self._on_drop)
-        return inside
+    def fill_shown(self, lines: QVBoxLayout) -> None:
+        self.summary = Words("", self.theme, self.shown)
+        self.unfit = Words("", self.theme, self.shown, ink="wrong")
+        stack(lines, self.summary, self.unfit)
+        lines.addWidget(self._tables(), 1)
 
     def _tables(self) -> QTabWidget:
-        tabs = self.tabs = QTabWidget(self.shown)
-        tabs.setAccessibleName(tr("The proposal in tables"))
-        tabs.tabBar().setAccessibleName(tr("The proposal in tables"))
+        tabs = self.tabs = self.tables()
         self.sowings = Table(sowing_columns(), tr("Sowings"), self.theme, tabs)
         self.seeds = Words("", self.theme, tabs, ink="muted")
         sown = QWidget(tabs)
         lines = column(sown, self.theme, margin=0)
         lines.addWidget(self.sowings, 1)
         lines.addWidget(self.seeds)
-        self.rules = Words("", self.theme, tabs)
-        self.rules.setMargin(self.theme.metrics.margin)
         tabs.addTab(sown, tr("Sowings"))
         tabs.addTab(self._weeks(tabs), tr("Week by week"))
-        tabs.addTab(scrolled(self.rules, tabs), tr("Seeds"))
-        self.misfits = Words("", self.theme, tabs)
-        self.misfits.setMargin(self.theme.metrics.margin)
-        tabs.addTab(scrolled(self.misfits, tabs), tr("What fits"))
-        tabs.setMinimumHeight(self.theme.metrics.row * 10)
+        self.rules = self.paragraph(tabs, tr("Seeds"))
+        self.misfits = self.paragraph(tabs, tr("What fits"))
         self.sowings.selectionModel().currentRowChanged.connect(self._on_sowing)
         return tabs
 
@@ -224,8 +184,13 @@ class SuccessionPart(Part):
             "crop", tuple(replace(each, note=each.note.partition("\n")[0]) for each in crops)
         )
         self.take.setEnabled(bool(outlook.farm.targets))
+        if not self._begun:
+            self._begun = True
+            first_on = first_day(self._today, outlook.farm)
+            self.how.show_value("sow_from", first_on)
+            self.want.show_value("from_on", first_on)
         self._show_wants()
-        self._show_stale()
+        self.show_stale()
 
     def _show_wants(self) -> None:
         rows: list[Row] = []
@@ -239,26 +204,16 @@ class SuccessionPart(Part):
         self.remove.setVisible(bool(rows))
         self.begin_it.setEnabled(bool(rows) and not self.is_working)
 
-    def _show_stale(self) -> None:
-        now = self.is_of_now(self._asked)
-        self.keep.setEnabled(now)
-        self.adopt.setEnabled(now and self.found is not None and bool(self.found.batches))
-        self.stale.say(
-            ""
-            if now
-            else tr("The farm has changed since this was worked out. Work it out again to adopt it.")
-        )
+    def waiting_words(self) -> str:
+        return tr("The sowings for your list are shown here. Nothing changes until you adopt them.")
 
-    def _show_found(self) -> None:
+    def has_changes(self) -> bool:
+        return self.found is not None and bool(self.found.batches)
+
+    def show_proposal(self) -> None:
         found = self.found
-        self.shown.setVisible(found is not None)
-        self.state.say(
-            ""
-            if found is not None
-            else tr("The sowings for your list are shown here. Nothing changes until you adopt them.")
-        )
-        if found is None or self.behind is None:
-            return
+        assert found is not None
+        assert self.behind is not None
         outlook = self.behind.outlook
         ruler = outlook.forecast.ruler
         self.head.setText(headline(found))
@@ -280,7 +235,6 @@ class SuccessionPart(Part):
         for key in dict.fromkeys(week.crop for week in found.weeks):
             self.crop.addItem(outlook.crop_name(key), key)
         self.crop.blockSignals(blocked)
-        self._show_stale()
         self._show_course()
 
     def _show_course(self, *_at: int) -> None:
@@ -335,8 +289,7 @@ class SuccessionPart(Part):
         except FarmFaultError as refused:
             self.how.show_faults(refused.faults)
             return
-        self._asked, self.found = self.behind.outlook.farm, None
-        self._show_found()
+        self.asked_of(self.behind.outlook.farm)
         self.begin(partial(proposal_steps, tuple(self.wants), wish), self.behind, _JOB)
         self.begin_it.setEnabled(False)
         self.working.show_step(
@@ -347,8 +300,7 @@ class SuccessionPart(Part):
         )
 
     def on_told(self, found: Any) -> None:
-        self.found = found
-        self._show_found()
+        self.take_found(found)
 
     def on_ended(self) -> None:
         self.working.hide()
@@ -359,35 +311,23 @@ class SuccessionPart(Part):
             raise fault
         self.state.say(tr("No sowings could be worked out: {why}", why=faults_words(fault.faults)))
 
-    def _on_stop(self) -> None:
-        self.give_up()
-        self.state.say(tr("Stopped. Nothing of the farm has changed."))
-
-    def _on_adopt(self, _checked: bool) -> None:
-        if self.found is None or self.behind is None or not self.is_of_now(self._asked):
-            return
-        act = adopt(self.behind.outlook.farm, self.found)
+    def act_found(self) -> ChangeSet:
+        assert self.found is not None
+        assert self.behind is not None
         count = len(self.found.batches)
         title = tr("Adopt 1 sowing") if count == 1 else tr("Adopt {count} sowings", count=number_words(count))
-        if self.act(ChangeSet(title=title, changes=act.changes)):
-            self._forget()
-            self.told.emit(tr("The sowings are in the plan. Undo takes them out again."))
+        return ChangeSet(title=title, changes=adopt(self.behind.outlook.farm, self.found).changes)
 
-    def _on_keep(self, _checked: bool) -> None:
-        if self.found is not None and self.behind is not None and self.is_of_now(self._asked):
-            self.scenario_offered.emit(tr("Successions"), adopt(self.behind.outlook.farm, self.found))
+    def scenario_name(self) -> str:
+        return tr("Successions")
 
-    def _on_drop(self, _checked: bool) -> None:
-        self._forget()
-
-    def _forget(self) -> None:
-        self.found, self._asked = None, None
-        self._show_found()
+    def adopted_words(self) -> str:
+        return tr("The sowings are in the plan. Undo takes them out again.")
 
     def leave(self) -> None:
         super().leave()
+        self._begun = False
         self.wants.clear()
-        self._forget()
         self._show_wants()
 
     def wear(self, theme: Theme) -> None:

@@ -15,7 +15,7 @@ from planner.desk.plan.ask_form import AskForm
 from planner.desk.plan.asks import WhatAsk, WhatKind
 from planner.desk.plan.chart import WeekChart
 from planner.desk.plan.kit import Beside, Table, Words, Working, button, column, heading, scrolled, stack
-from planner.desk.plan.part import Part
+from planner.desk.plan.part import Part, first_day
 from planner.desk.plan.prices import PRICES, PriceTable, prices_of, prices_read, prices_text
 from planner.desk.plan.whatif_rows import (
     balance_chart,
@@ -57,6 +57,7 @@ class WhatIfPart(Part):
 
     def __init__(self, needs: PlaceNeeds, parent: QWidget) -> None:
         super().__init__(needs, parent)
+        self._begun = False
         self.kept = Scenarios()
         self.found: Compared | None = None
         self._later = QTimer(self)
@@ -84,7 +85,6 @@ class WhatIfPart(Part):
         none = (Choice(value="", words=tr("none")),)
         choices = {"group": none, "crop": none, "other_crop": none, "feed": none}
         self.form = AskForm(WhatAsk, theme, self.needs.now().date(), inside, choices=choices)
-        self.form.show_value("from_on", self.needs.now().date())
         self.form.show_value("scenario", tr("Scenario A"))
         self.add = button(
             tr("Add to the scenario"), inside, tip=tr("A scenario of that name goes on, another one begins")
@@ -171,6 +171,9 @@ class WhatIfPart(Part):
         others = tuple(Choice(value=each.value, words=each.words) for each in shelf("crop"))
         self.form.show_choices("other_crop", others)
         self.form.show_choices("feed", tuple(shelf("feed")))
+        if not self._begun:
+            self._begun = True
+            self.form.show_value("from_on", first_day(self.needs.now().date(), farm))
         self.prices.show_farm(farm, outlook.catalogue)
         self.prices.setVisible(self.prices.rowCount() > 0)
         self.no_prices.setVisible(self.prices.rowCount() == 0)
@@ -361,6 +364,7 @@ class WhatIfPart(Part):
     def leave(self) -> None:
         self._later.stop()
         super().leave()
+        self._begun = False
         self.kept, self.found = Scenarios(), None
         self._show_kept()
         self._show_found()

@@ -1,7 +1,6 @@
 """More beds: four verdicts with what limits, unknown where nothing was entered, cautions in sight."""
 
 import pytest
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel
 
 from planner.desk.plan.asks import ExpandAsk
@@ -20,19 +19,7 @@ from planner.desk.theme import DARK, LIGHT
 from planner.farm.faults import FarmFaultError
 from planner.planning.expansion.verdicts import Answer, Limit, Matter, Verdict
 from tests.desk.helpers import nameless_controls
-
-
-def click(qtbot, widget):
-    qtbot.mouseClick(widget, Qt.MouseButton.LeftButton)
-
-
-def typed(qtbot, form, field, text):
-    line = form.editor(field).focusProxy()
-    line.setFocus()
-    line.selectAll()
-    qtbot.keyClick(line, Qt.Key.Key_Delete)
-    qtbot.keyClicks(line, text)
-    return line
+from tests.desk.plan.hands import click, typed
 
 
 def shown_words(widget):

@@ -28,10 +28,7 @@ from planner.planning.season_plan.job import PlanStep
 from planner.planning.season_plan.plan import PlanStatus
 from planner.planning.season_plan.proposal import DifferenceKind
 from tests.desk.helpers import TODAY, nameless_controls, put_away
-
-
-def click(qtbot, widget):
-    qtbot.mouseClick(widget, Qt.MouseButton.LeftButton)
+from tests.desk.plan.hands import click
 
 
 @pytest.fixture

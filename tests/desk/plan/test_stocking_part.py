@@ -13,12 +13,9 @@ from planner.desk.rows import RowsModel
 from planner.desk.theme import DARK, LIGHT
 from planner.farm.fish import FishEventKind
 from tests.desk.helpers import nameless_controls
+from tests.desk.plan.hands import click
 
 WAYS = 12
-
-
-def click(qtbot, widget):
-    qtbot.mouseClick(widget, Qt.MouseButton.LeftButton)
 
 
 @pytest.fixture

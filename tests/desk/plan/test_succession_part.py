@@ -26,22 +26,10 @@ from planner.planning.proposal import Note, NoteKind
 from planner.planning.seeding import SeedRule, seeding_for
 from planner.planning.wanted import Order, Rhythm, RhythmOf, Steady
 from tests.desk.helpers import TODAY, nameless_controls
+from tests.desk.plan.hands import click, typed
 
 LETTUCE = "lettuce-butterhead"
 LAST = date(2027, 12, 31)
-
-
-def click(qtbot, widget):
-    qtbot.mouseClick(widget, Qt.MouseButton.LeftButton)
-
-
-def typed(qtbot, form, field, text):
-    line = form.editor(field).focusProxy()
-    line.setFocus()
-    line.selectAll()
-    qtbot.keyClick(line, Qt.Key.Key_Delete)
-    qtbot.keyClicks(line, text)
-    return line
 
 
 @pytest.fixture

@@ -22,12 +22,9 @@ from planner.forecast.engine import Forecaster
 from planner.planning.scenarios.compare import Money
 from planner.planning.scenarios.sets import Scenarios
 from tests.desk.helpers import TODAY, nameless_controls
+from tests.desk.plan.hands import click
 
 LETTUCE = "lettuce-butterhead"
-
-
-def click(qtbot, widget):
-    qtbot.mouseClick(widget, Qt.MouseButton.LeftButton)
 
 
 def cells(part, row):
