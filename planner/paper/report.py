@@ -177,11 +177,15 @@ class Table:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Paragraph:
-    """Running text, perhaps as one item of a list; STRONG is bold, MAIN bold and large."""
+    """Running text, perhaps as one item of a list; STRONG is bold, MAIN bold and large.
+
+    One that `leads` stays on the page of what follows it.
+    """
 
     text: str
     item: bool = False
     tone: Tone = Tone.DETAIL
+    leads: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -120,10 +120,7 @@ class Setter:
         )
 
     def paragraph(self, paragraph: Paragraph, *, room_mm: float) -> Iterator[Strip]:
-        """Yield a paragraph line by line; its first two and its last two lines stay together.
-
-        A bold one leads in what follows, and stays with it.
-        """
+        """Yield a paragraph line by line; its first two and its last two lines stay together."""
         indent = self.style.item_indent_mm if paragraph.item else 0.0
         face = Face.REGULAR if paragraph.tone is Tone.DETAIL else Face.BOLD
         pt = self.types.section_pt if paragraph.tone is Tone.MAIN else self.types.body_pt
@@ -143,7 +140,7 @@ class Setter:
             yield Strip(
                 height_mm=self.height(line) + (self.style.gap_mm if last else 0.0),
                 marks=tuple(marks),
-                keep=paragraph.tone is not Tone.DETAIL if last else number in (0, len(lines) - 2),
+                keep=paragraph.leads if last else number in (0, len(lines) - 2),
             )
 
     def caution(self, caution: Caution, *, room_mm: float) -> Strip:

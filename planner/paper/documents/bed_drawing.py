@@ -29,6 +29,8 @@ _BAR_MM: Final = 9.0
 _NUMBER_EM: Final = 1.55
 """Points of a letter for each millimetre of its cell."""
 _MOST_UNITS: Final = 200
+_MOST_DRAWN_EMPTY: Final = 12
+"""Of a bed with more units than this the empty ones are told in words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -54,9 +56,9 @@ def unit_drawings(bed: Bed, plans: Mapping[int, UnitPlan]) -> Iterator[Part]:
     A bed with too many places for cells is drawn as bars; empty units of a large bed are told in words.
     """
     units = list(range(1, bed.units + 1))
-    if bed.units > _MOST_UNITS:
+    if bed.units > _MOST_DRAWN_EMPTY:
         units = sorted(plans)[:_MOST_UNITS]
-        yield Paragraph(text=_others_words(bed, units))
+        yield Paragraph(text=_others_words(bed, plans, units))
     wide = _ACROSS_MM / bed.columns
     if wide < _LEAST_CELL_MM or len(units) * bed.places_per_unit > _MOST_CELLS:
         for unit in units:
@@ -75,11 +77,31 @@ def _cell_mm(bed: Bed) -> float:
     return max(min(_MOST_CELL_MM, room / bed.columns), min(_LEAST_CELL_MM, _ACROSS_MM / bed.columns))
 
 
-def _others_words(bed: Bed, drawn: Sequence[int]) -> str:
-    rest = bed.units - len(drawn)
-    one, many = UNIT_WORDS[bed.kind]
-    total = count_words(bed.units, one, many)
-    return f"Of {total}, {rest:,} are not drawn here; the list below names every batch."
+def _others_words(bed: Bed, plans: Mapping[int, UnitPlan], drawn: Sequence[int]) -> str:
+    """Return which units are all free, and how many that are not have no room here."""
+    many = UNIT_WORDS[bed.kind][1]
+    free = [unit for unit in range(1, bed.units + 1) if unit not in plans]
+    said = f"All free: {many} {', '.join(_unit_runs(free))}." if free else f"None of the {many} is all free."
+    left = len(plans) - len(drawn)
+    return f"{said} Not drawn: {left:,} more, which the list names." if left else said
+
+
+def _unit_runs(units: Sequence[int]) -> Iterator[str]:
+    """Yield runs of numbers.
+
+    >>> list(_unit_runs([1, 2, 3, 7]))
+    ['1–3', '7']
+    """
+    first = last = 0
+    for unit in units:
+        if last and unit == last + 1:
+            last = unit
+            continue
+        if last:
+            yield range_words(first, last)
+        first = last = unit
+    if last:
+        yield range_words(first, last)
 
 
 def _row(bed: Bed, units: Sequence[int], plans: Mapping[int, UnitPlan], cell: float) -> Drawing:

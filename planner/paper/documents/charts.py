@@ -129,7 +129,7 @@ def bar_chart(
             shapes.append(
                 DrawnRect(
                     x_mm=left, y_mm=top, width_mm=right - left, height_mm=frame.foot_mm - top, tint=_BAR_TINT,
-                    hatch=Hatch.SLANT, label=number_words(round(amount, 1)),
+                    hatch=Hatch.SLANT, label=number_words(round(amount, 1)), instead=" ",
                 )
             )  # fmt: skip
         if wanted[at] > 0:

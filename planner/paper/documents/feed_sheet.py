@@ -103,7 +103,7 @@ def _day(ask: Ask, groups: Sequence[GroupForecast], on: date) -> tuple[Cell, ...
 def _columns(ask: Ask) -> tuple[Column, ...]:
     meals = round(ask.catalogue.figure(_MEALS).value)
     return (
-        dated(mm=23.0),
+        dated(mm=25.5),
         told("planned", "Plan", unit="g a day", mm=16.0, share=0.1, main=BENCH_SIZE, right=True),
         told("meal", "A meal", unit=f"g, of {meals}", mm=14.0, share=0.1, right=True),
         written("scoops", "Scoops", share=0.3),

@@ -31,7 +31,7 @@ def harvest_record(ask: Ask) -> Report:
     """Return what is due to be picked, then lines to write on."""
     yes_no = "yes / no"
     columns = (
-        dated(mm=22.0),
+        dated(mm=25.5),
         written("time", "Time", share=0.2),
         told("batch", "Batch / lot", mm=26.0, share=1.5),
         told("crop", "Crop", mm=30.0, share=2.5),
@@ -98,7 +98,7 @@ def _care(ask: Ask, *keys: str) -> Section:
 def fish_sampling(ask: Ask) -> Report:
     """Return a sheet to weigh fish by: each group with what the plan says it weighs."""
     columns = (
-        dated(mm=22.0),
+        dated(mm=25.5),
         told("group", "Fish group", mm=32.0, share=2.0),
         told("plan", "By the plan", unit="g each", mm=17.0, share=0.2, right=True),
         written("count", "Weighed", unit="fish", share=0.4),

@@ -8,13 +8,14 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
+from itertools import groupby
 from typing import Final
 
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fish import FishEvent, FishEventKind
 from planner.farm.water import Quantity, Reading
 from planner.forecast.figures import band_figures
-from planner.forecast.values import Band
+from planner.forecast.values import Band, WeekVerdict
 from planner.forecast.verdicts import symbol_of, week_verdicts
 from planner.forecast.water.targets import Level, TargetBand, target_bands
 from planner.forecast.week import DueKind, DueTask, due_between
@@ -24,7 +25,16 @@ from planner.paper.documents.charts import band_chart, bar_chart, line_chart, si
 from planner.paper.documents.columns import WRITE, says, told, written
 from planner.paper.documents.quantities import QUANTITY_NAMES, band_words, unit_of
 from planner.paper.report import Drawing, DrawnRect, Paragraph, Part, Report, RowGroup, Section, Table, Tone
-from planner.paper.words import NO_BREAK, count_words, day_words, list_words, short_day_words, week_name
+from planner.paper.words import (
+    EN_DASH,
+    NO_BREAK,
+    count_words,
+    day_words,
+    list_words,
+    percent_words,
+    short_day_words,
+    week_name,
+)
 
 TITLE: Final = "Monthly report"
 _WIDTH_MM: Final = 174.0
@@ -114,7 +124,7 @@ class _Month:
         starts = list(self.ask.week_starts())
         weights = [self._week_kg(ruler.day_of(start)) for start in starts]
         names = [week_name(start, self.ask.starts) for start in starts]
-        yield Paragraph(text="Kilograms a week by the plan:", tone=Tone.STRONG)
+        yield Paragraph(text="Kilograms a week by the plan:", tone=Tone.STRONG, leads=True)
         if len(names) > _MOST_BARS:
             names = [name if at % 4 == 0 else "" for at, name in enumerate(names)]
         yield bar_chart(weights, names, wanted=[0.0] * len(weights), width_mm=_WIDTH_MM, height_mm=_CHART_MM)
@@ -146,7 +156,7 @@ class _Month:
             yield Paragraph(text="These weeks lie outside the plan.")
             return
         line = [(float(day), self._stock(day)[1] / _G_PER_KG) for day in range(days.start, days.stop)]
-        yield Paragraph(text="Kilograms of fish by the plan:", tone=Tone.STRONG)
+        yield Paragraph(text="Kilograms of fish by the plan:", tone=Tone.STRONG, leads=True)
         yield line_chart(
             line, (), self._dates(days.start, days.stop - 1), width_mm=_WIDTH_MM, height_mm=_CHART_MM
         )
@@ -181,7 +191,7 @@ class _Month:
         since = self.ask.last - timedelta(days=_WATER_WEEKS * DAYS_PER_WEEK)
         for loop in self.ask.farm.loops:
             readings = [one for one in self._readings(since, self.ask.last) if one.loop == loop.id]
-            yield Paragraph(text=f"{loop.name}, the last {_WATER_WEEKS} weeks:", tone=Tone.STRONG)
+            yield Paragraph(text=f"{loop.name}, the last {_WATER_WEEKS} weeks:", tone=Tone.STRONG, leads=True)
             if not readings:
                 yield Paragraph(text="No test of the water was recorded.")
                 continue
@@ -227,21 +237,24 @@ class _Month:
         yield from found or ["None is known from the plan and from what was recorded."]
 
     def _short_weeks(self) -> Iterator[str]:
+        """Yield runs of weeks in which an element is short, with how little there is at worst."""
         figures = band_figures(self.ask.catalogue)
         first = max(self.ask.first_day, 0) // DAYS_PER_WEEK
         for loop in self.ask.forecast.loops:
-            for verdict in week_verdicts(loop, self.ask.forecast.ruler, figures)[
-                first : first + self.ask.weeks
-            ]:
-                scarce = verdict.limiting
-                if scarce is not None and verdict.band[scarce] is Band.SHORT:
-                    start = self.ask.forecast.ruler.week_start(verdict.week)
-                    ratio = verdict.ratio[scarce] or 0.0
-                    yield (
-                        f"{loop.name}, {week_name(start, self.ask.starts)}: {symbol_of(scarce)} is "
-                        f"short, the fish "
-                        f"supply about {ratio * 100:.0f}{NO_BREAK}% of what plants want."
-                    )
+            weeks = week_verdicts(loop, self.ask.forecast.ruler, figures)[first : first + self.ask.weeks]
+            for is_short, run in groupby(weeks, key=_is_short):
+                if is_short:
+                    yield self._short_words(loop.name, tuple(run))
+
+    def _short_words(self, loop: str, run: tuple[WeekVerdict, ...]) -> str:
+        starts = (self.ask.forecast.ruler.week_start(verdict.week) for verdict in (run[0], run[-1]))
+        names = EN_DASH.join(dict.fromkeys(week_name(start, self.ask.starts) for start in starts))
+        scarce = dict.fromkeys(symbol_of(v.limiting) for v in run if v.limiting is not None)
+        least = min(min(ratio for ratio in verdict.ratio if ratio is not None) for verdict in run)
+        return (
+            f"{loop}, {names}: {list_words(scarce)} short; at worst the fish supply about "
+            f"{percent_words(least)} of what plants want."
+        )
 
     def _deaths(self) -> Iterator[str]:
         for event in self.ask.farm.fish_events:
@@ -264,6 +277,10 @@ class _Month:
 
 
 _MOST_BARS: Final = 13
+
+
+def _is_short(verdict: WeekVerdict) -> bool:
+    return verdict.limiting is not None and verdict.band[verdict.limiting] is Band.SHORT
 
 
 def _bounds(band: TargetBand | None) -> tuple[float | None, float | None]:

@@ -112,11 +112,13 @@ def _charts(ask: Ask, frame: WeekFrame, numbers: dict[int, int], *, new_page: bo
     first = ask.forecast.ruler.day_of(frame.start)
     groups = (*_balance(ask, frame, first), *_harvest(ask, frame, first))
     yield Section(
-        parts=(Paragraph(text=_BALANCE_KEY), _chart("Balance and harvest", frame, groups)), new_page=new_page
+        parts=(Paragraph(text=_BALANCE_KEY, leads=True), _chart("Balance and harvest", frame, groups)),
+        new_page=new_page,
     )
     lives = tuple(_lives(ask, frame, first, numbers))
     yield Section(
-        heading="Sowings by week", parts=(Paragraph(text=_LIVES_KEY), _chart("Sowings by week", frame, lives))
+        heading="Sowings by week",
+        parts=(Paragraph(text=_LIVES_KEY, leads=True), _chart("Sowings by week", frame, lives)),
     )
 
 

@@ -138,6 +138,7 @@ def bars(
         if amount <= 0:
             continue
         high = room * amount / most
+        left, right = frame.clipped(week * DAYS_PER_WEEK - 1, (week + 1) * DAYS_PER_WEEK + 1)
         x = week * DAYS_PER_WEEK
         shapes.append(
             DrawnRect(
@@ -147,7 +148,7 @@ def bars(
         )  # fmt: skip
         shapes.append(
             DrawnRect(
-                x_mm=x - 0.5, y_mm=_BARS_MM - high - _BARS_HEAD_MM, width_mm=DAYS_PER_WEEK + 1.0,
+                x_mm=left, y_mm=_BARS_MM - high - _BARS_HEAD_MM, width_mm=right - left,
                 height_mm=_BARS_HEAD_MM, rule_pt=0.0, label=number_words(round(amount, digits)),
                 instead=_NOTHING, label_pt=_SMALL_PT,
             )
