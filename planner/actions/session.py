@@ -30,7 +30,7 @@ HoldsOf = Callable[[Farm], tuple[Hold, ...]]
 FaultsOf = Callable[[Farm], tuple[Fault, ...]]
 LaidOver = Callable[[Any, tuple[OwnEntry, ...]], Any]
 Clock = Callable[[], datetime]
-_TURNS: Final = 5
+_TURNS: Final = 20
 """How often an act is brought up to what others did, before it is said that they are in the way."""
 
 
