@@ -31,6 +31,8 @@ from planner.desk.theme import Theme
 
 _LARGER: Final = 1.25
 _WIDEST_SHARE: Final = 1.5
+_ROWS_MEASURED: Final = 60
+"""A column is made as wide as what stands in so many rows; more would take long in a large table."""
 
 
 class Words(QLabel):
@@ -156,6 +158,7 @@ class Table(QTableView):
         self.verticalHeader().hide()
         self.verticalHeader().setDefaultSectionSize(theme.metrics.row)
         head = self.horizontalHeader()
+        head.setResizeContentsPrecision(_ROWS_MEASURED)
         head.setStretchLastSection(not columns[-1].numeric)
         head.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         self.setSortingEnabled(True)

@@ -2,22 +2,36 @@
 
 from __future__ import annotations
 
-from typing import Final
+from collections.abc import Iterator
+from functools import partial
+from threading import Event
+from typing import Any, Final
 
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
 
+from planner.desk.outlook import Outlook
 from planner.desk.places.place import PlaceNeeds
 from planner.desk.plan.expansion_words import month_words
-from planner.desk.plan.kit import Table, Words, button, column
+from planner.desk.plan.kit import Table, Words, Working, button, column, stack
 from planner.desk.plan.orders_rows import months_of, order_columns, order_rows, rows_text
 from planner.desk.plan.part import Part
 from planner.desk.say import tr
 from planner.desk.words import number_words
+from planner.farm.farm import Farm
+from planner.forecast.engine import Forecaster
 from planner.planning.orders import OrderLine, order_list
 
 _AHEAD, _ALL = "ahead", "all"
 _PAPER: Final = "shopping"
+_JOB: Final = "orders"
+
+
+def order_steps(
+    outlook: Outlook, _farm: Farm, _forecaster: Forecaster, _stopped: Event
+) -> Iterator[tuple[OrderLine, ...]]:
+    """Yield the order list of an outlook; nothing is forecast for it."""
+    yield order_list(outlook.farm, outlook.forecast, outlook.catalogue)
 
 
 class OrdersPart(Part):
@@ -35,6 +49,8 @@ class OrdersPart(Part):
         self.print = button(tr("Print…"), self, tip=tr("Print the shopping list"))
         self.table = Table(order_columns(), tr("Order list"), self.theme, self)
         self.empty = Words("", self.theme, self, ink="muted")
+        self.working = Working(self.theme, self)
+        self.working.stopped.connect(self.give_up)
         top = QHBoxLayout()
         top.addWidget(self.months)
         top.addWidget(self.count, 1)
@@ -42,9 +58,11 @@ class OrdersPart(Part):
         top.addWidget(self.print)
         lines = column(self, self.theme, margin=0)
         lines.addLayout(top)
-        lines.addWidget(self.empty)
+        stack(lines, self.working, self.empty)
         lines.addWidget(self.table, 1)
         lines.addStretch(0)
+        for each in (self.copy, self.print):
+            each.setEnabled(False)
         self.months.currentIndexChanged.connect(self._show)
         self.copy.clicked.connect(self._on_copy)
         self.print.clicked.connect(self._on_print)
@@ -54,10 +72,17 @@ class OrdersPart(Part):
 
     def refresh(self) -> None:
         assert self.behind is not None
-        outlook = self.behind.outlook
-        self._lines = order_list(outlook.farm, outlook.forecast, outlook.catalogue)
+        self.begin(partial(order_steps, self.behind.outlook), self.behind, _JOB)
+        if not self._lines:
+            self.working.show_step(tr("Counting what the plan uses…"))
+
+    def on_told(self, found: Any) -> None:
+        self._lines = found
         self._fill_months()
         self._show()
+
+    def on_ended(self) -> None:
+        self.working.hide()
 
     def _fill_months(self) -> None:
         chosen = self.months.currentData() or _AHEAD

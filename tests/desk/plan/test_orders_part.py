@@ -31,8 +31,10 @@ def lines(behind_of, kitchen):
 
 
 @pytest.fixture
-def orders(stage, kitchen):
-    return stage(OrdersPart, kitchen)
+def orders(stage, kitchen, rest):
+    found = stage(OrdersPart, kitchen)
+    rest(found.part)
+    return found
 
 
 def test_that_every_kind_and_unit_has_words():
@@ -105,16 +107,24 @@ def test_that_printing_opens_the_shopping_list(qtbot, window):
     plan = window.workspace.shelf.place("plan")
     plan.go_to("orders")
     part = plan.part("orders")
+    qtbot.waitUntil(part.print.isEnabled)
     qtbot.mouseClick(part.print, Qt.MouseButton.LeftButton)
     (dialog,) = window.findChildren(PrintDialog)
     assert dialog.form.documents.currentItem().text() == "Shopping list"
     dialog.reject()
 
 
-def test_that_a_bare_farm_needs_nothing(stage, bare):
+def test_that_a_bare_farm_needs_nothing(stage, bare, rest):
     part = stage(OrdersPart, bare).part
+    rest(part)
     assert part.table.isHidden()
     assert "Nothing is needed" in part.empty.text()
+    assert not part.copy.isEnabled()
+
+
+def test_that_it_says_that_it_is_counting(stage, kitchen):
+    part = stage(OrdersPart, kitchen).part
+    assert part.working.isVisible()
     assert not part.copy.isEnabled()
 
 
