@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import math
 import sys
 from collections.abc import Iterator, Mapping
 from datetime import date, timedelta
@@ -38,9 +39,12 @@ _SHARES: Final = (1.0, 0.5, 0.3)
 def number_of(word: str) -> float:
     """Return the number that a word of the command line says."""
     try:
-        return float(word)
+        value = float(word)
     except ValueError:
-        raise argparse.ArgumentTypeError(f'"{word}" is not a number such as 2.5') from None
+        value = math.nan
+    if not math.isfinite(value):
+        raise argparse.ArgumentTypeError(f'"{word}" is not a number such as 2.5')
+    return value
 
 
 def loop_named(farm: Farm, name: str | None) -> Id:

@@ -209,3 +209,10 @@ def test_that_what_makes_no_sense_is_refused_in_a_sentence(run, kitchen, words, 
     said = run(command, kitchen, *rest)
     assert said.code == code
     assert sentence in said.err
+
+
+@pytest.mark.parametrize("word", ["nan", "inf", "-inf", "much"])
+def test_that_a_number_that_is_none_is_refused(run, kitchen, word):
+    said = run("stock", kitchen, f"--area={word}")
+    assert said.code == 2
+    assert f'"{word}" is not a number such as 2.5' in said.err
