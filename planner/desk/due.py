@@ -30,7 +30,7 @@ from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.words import day_words, number_words, short_day_words, week_span_words
 from planner.farm.farm import DAYS_PER_WEEK
-from planner.forecast.week import DueKind, DueTask, DueUnit, DueWhere, due_in_week
+from planner.forecast.week import OF_SOLIDS, DueKind, DueTask, DueUnit, DueWhere, due_in_week
 
 PAYLOAD_ROLE: Final = Qt.ItemDataRole.UserRole + 2
 _VERBS: Final = {
@@ -43,6 +43,9 @@ _VERBS: Final = {
     DueKind.HARVEST_FISH: "Catch",
     DueKind.FEED: "Feed",
     DueKind.DOSE: "Dose",
+    DueKind.SIPHON: "Siphon",
+    DueKind.FILL_MINERALISER: "Fill",
+    DueKind.RETURN_LIQUOR: "Return",
 }
 _COUNTED: Final = {
     DueUnit.SEEDS: "{many} seeds",
@@ -50,6 +53,7 @@ _COUNTED: Final = {
     DueUnit.FISH: "{many} fish",
     DueUnit.G_PER_DAY: "{many} g a day",
     DueUnit.G: "{many} g",
+    DueUnit.DAYS: "{many} days",
 }
 _TINT: Final = {
     DueKind.SOW: 0,
@@ -61,6 +65,9 @@ _TINT: Final = {
     DueKind.HARVEST_FISH: 5,
     DueKind.FEED: 5,
     DueKind.DOSE: 3,
+    DueKind.SIPHON: 3,
+    DueKind.FILL_MINERALISER: 3,
+    DueKind.RETURN_LIQUOR: 3,
 }
 _FEED_STEP_G: Final = 5
 _SMALL: Final = 0.88
@@ -103,8 +110,15 @@ def _line(task: DueTask, outlook: Outlook, *, new_day: bool) -> DueLine:
         verb=tr(_VERBS[task.kind]),
         tint=_TINT[task.kind],
         main=f"{_counted(task)} · {_what(task, outlook)}",
-        where=" · ".join(part for part in (where_words(task.where), task.what if task.crop else "") if part),
+        where=_where_or_care(task),
     )
+
+
+def _where_or_care(task: DueTask) -> str:
+    """Return where to do a task; of solids, which have no place, how to handle them."""
+    if task.kind in OF_SOLIDS:
+        return tr("as manure: below the leaf, not on a harvest day, own tools")
+    return " · ".join(part for part in (where_words(task.where), task.what if task.crop else "") if part)
 
 
 def _counted(task: DueTask) -> str:

@@ -32,6 +32,9 @@ class DueKind(Enum):
     HARVEST_FISH = "harvest fish"
     FEED = "feed"
     DOSE = "dose"
+    SIPHON = "siphon"
+    FILL_MINERALISER = "fill mineraliser"
+    RETURN_LIQUOR = "return liquor"
 
 
 class DueUnit(Enum):
@@ -42,6 +45,7 @@ class DueUnit(Enum):
     FISH = "fish"
     G_PER_DAY = "g/d"
     G = "g"
+    DAYS = "d"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -58,7 +62,8 @@ class DueWhere:
 class DueTask:
     """One thing to do: when, what, to what, how many, where.
 
-    `about` is the id of the batch, group or dose; `what` its code or name; `crop` the crop's key.
+    `about` is the id of the batch, group, dose, loop or solids batch; `what` its code or name; `crop` the
+    crop's key. Of solids `many` is days: between siphonings, gathered in a batch, rotted until it goes back.
     """
 
     on: date
@@ -72,18 +77,23 @@ class DueTask:
 
 
 def due_in_week(farm: Farm, forecast: Forecast, week: int) -> tuple[DueTask, ...]:
-    """Return what is due in one week of the ruler, by date, then by kind of task."""
+    """Return what is due in one week of the ruler, solids too, by date, then by kind of task."""
     first = week * DAYS_PER_WEEK
-    return due_between(farm, forecast, first_day=first, last_day=first + DAYS_PER_WEEK)
+    days = {"first_day": first, "last_day": first + DAYS_PER_WEEK}
+    return _in_order((*due_between(farm, forecast, **days), *solids_due(farm, forecast, **days)))
 
 
 def due_between(farm: Farm, forecast: Forecast, *, first_day: int, last_day: int) -> tuple[DueTask, ...]:
-    """Return what is due from `first_day` up to the day before `last_day`."""
-    tasks = [
+    """Return what is due from `first_day` up to the day before `last_day`, but for solids."""
+    tasks = (
         *_batch_tasks(farm, forecast, first_day, last_day),
         *_fish_tasks(farm, forecast, first_day, last_day),
         *_dose_tasks(farm, forecast, first_day, last_day),
-    ]
+    )
+    return _in_order(tasks)
+
+
+def _in_order(tasks: tuple[DueTask, ...]) -> tuple[DueTask, ...]:
     order = {kind: number for number, kind in enumerate(DueKind)}
     return tuple(sorted(tasks, key=lambda task: (task.on, order[task.kind], task.what)))
 
@@ -203,6 +213,36 @@ def _dose_tasks(farm: Farm, forecast: Forecast, first: int, last: int) -> Iterat
                     many=dose.grams,
                     unit=DueUnit.G,
                 )
+
+
+def solids_due(farm: Farm, forecast: Forecast, *, first_day: int, last_day: int) -> Iterator[DueTask]:
+    """Yield siphonings, and mineralisers to fill and to give back, from one day to the day before another.
+
+    Siphonings are counted from the first day of the plan, as in the forecast.
+    """
+    date_of, day_of = forecast.ruler.date_of, forecast.ruler.day_of
+    for loop in farm.loops:
+        every = loop.solids_settled_siphoned_every_days
+        for day in range(every, forecast.ruler.days, every) if every else ():
+            if first_day <= day < last_day:
+                yield _of_solids(DueKind.SIPHON, date_of(day), loop.id, loop.name, every or 0)
+    for batch in farm.solids_batches:
+        if first_day <= day_of(batch.siphoned_on) < last_day:
+            yield _of_solids(DueKind.FILL_MINERALISER, batch.siphoned_on, batch.id, batch.code, batch.days)
+        back = batch.returned_on
+        if back is not None and first_day <= day_of(back) < last_day:
+            rotted = (back - batch.siphoned_on).days
+            yield _of_solids(DueKind.RETURN_LIQUOR, back, batch.id, batch.code, rotted)
+
+
+def _of_solids(kind: DueKind, on: date, about: Id, what: str, days: int) -> DueTask:
+    return DueTask(on=on, kind=kind, about=about, what=what, many=float(days), unit=DueUnit.DAYS)
+
+
+SOLIDS_CAUTION: Final = "solids-as-manure"
+"""The caution of the catalogue that stands beside every one of `OF_SOLIDS`."""
+
+OF_SOLIDS: Final = frozenset({DueKind.SIPHON, DueKind.FILL_MINERALISER, DueKind.RETURN_LIQUOR})
 
 
 def task_data(task: DueTask) -> dict[str, Any]:

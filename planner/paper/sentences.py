@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from typing import Any, Final
 
-from planner.forecast.week import DueKind, DueTask, DueUnit, DueWhere
+from planner.forecast.week import OF_SOLIDS, DueKind, DueTask, DueUnit, DueWhere
 from planner.paper.chances import chances_lines
 from planner.paper.ranges import ranges_lines
 from planner.paper.words import day_words, list_words, range_words
@@ -23,7 +23,18 @@ _DUE_WORDS: Final[dict[DueKind, str]] = {
     DueKind.HARVEST_FISH: "harvest fish of",
     DueKind.FEED: "feed",
     DueKind.DOSE: "dose",
+    DueKind.SIPHON: "siphon solids from under the rafts of",
+    DueKind.FILL_MINERALISER: "fill the mineraliser with",
+    DueKind.RETURN_LIQUOR: "give back the liquor of",
 }
+_OF_DAYS: Final = {
+    DueKind.SIPHON: "every {many:.0f} days",
+    DueKind.FILL_MINERALISER: "solids of {many:.0f} days",
+    DueKind.RETURN_LIQUOR: "after {many:.0f} days",
+}
+_OF_SOLIDS: Final = (
+    "as manure: below the leaf, not on a harvest day, own tools; liquor only if aired and without smell"
+)
 _COLUMNS: Final = (
     "week",
     "from",
@@ -117,13 +128,16 @@ def task_sentence(task: DueTask, *, crop_names: Mapping[str, str]) -> str:
     """Return one task in words: what to do, to what, how many, where."""
     crop = f" ({crop_names.get(task.crop, task.crop)})" if task.crop else ""
     where = f", {list_words(wheres_words(task.where))}" if task.where else ""
-    return f"{_DUE_WORDS[task.kind]} {task.what}{crop}: {amount_words(task)}{where}"
+    care = f" ({_OF_SOLIDS})" if task.kind in OF_SOLIDS else ""
+    return f"{_DUE_WORDS[task.kind]} {task.what}{crop}: {amount_words(task)}{where}{care}"
 
 
 def amount_words(task: DueTask) -> str:
     """Return how many of what."""
     if task.unit is DueUnit.G_PER_DAY:
         return f"{task.many:.0f} g a day"
+    if task.kind in _OF_DAYS:
+        return _OF_DAYS[task.kind].format(many=task.many)
     return f"{task.many:,.0f} {task.unit.value}"
 
 

@@ -13,10 +13,9 @@ from typing import Final
 from planner.farm.crops import Batch, Phase
 from planner.farm.farm import DAYS_PER_WEEK, by_id
 from planner.farm.fields import Id
-from planner.farm.water import SolidsBatch
 from planner.forecast.values import GroupForecast
 from planner.forecast.water.readings import reading_figures
-from planner.forecast.week import DueKind, DueTask, DueUnit, due_between
+from planner.forecast.week import SOLIDS_CAUTION, DueKind, DueTask, DueUnit, due_between, solids_due
 from planner.paper.documents.amounts import ration_words
 from planner.paper.documents.ask import Ask
 from planner.paper.documents.columns import BENCH_SIZE, TICK, WRITE, says, ticked, told, written
@@ -36,6 +35,11 @@ _VERBS: Final = {
     DueKind.STOCK_FISH: "Stock fish",
     DueKind.HARVEST_FISH: "Harvest fish",
     DueKind.DOSE: "Give to the water",
+}
+_SOLIDS_VERBS: Final = {
+    DueKind.SIPHON: "Siphon solids",
+    DueKind.FILL_MINERALISER: "Take out solids",
+    DueKind.RETURN_LIQUOR: "Give liquor back",
 }
 _PHASES: Final = {
     DueKind.SPACE: Phase.SPACING,
@@ -84,7 +88,11 @@ class _Sheet:
         table = Table(name=f"{_TABLE} {name}", columns=_columns(), groups=tuple(self._groups(start)))
         heading = f"{name}, {days}" if self._ask.weeks > 1 else ""
         yield Section(heading=heading, parts=(table,), new_page=number > 0)
-        yield Section(parts=self._ask.cautions(*_CAUTIONS), columns=2)
+        first = self._ask.forecast.ruler.day_of(start)
+        days = {"first_day": first, "last_day": first + DAYS_PER_WEEK}
+        solids = any(True for _ in solids_due(self._ask.farm, self._ask.forecast, **days))
+        keys = (*_CAUTIONS, SOLIDS_CAUTION) if solids else _CAUTIONS
+        yield Section(parts=self._ask.cautions(*keys), columns=2)
 
     def _groups(self, start: date) -> Iterator[RowGroup]:
         yield RowGroup(heading="Every day", detail=_LEAVINGS, rows=tuple(self._daily(start)))
@@ -176,15 +184,16 @@ class _Sheet:
             )
 
     def _solids(self, on: date) -> Iterator[tuple[Cell, ...]]:
-        for batch in self._ask.farm.solids_batches:
-            if batch.siphoned_on == on:
-                yield _solids_row("Take out solids", batch)
-            if batch.returned_on == on:
-                yield _solids_row("Give liquor back", batch)
-
-
-def _solids_row(verb: str, batch: SolidsBatch) -> tuple[Cell, ...]:
-    return (TICK, says(verb, batch.code, tone=Tone.MAIN), WRITE, says("not on leaves"), WRITE, WRITE)
+        day = self._ask.forecast.ruler.day_of(on)
+        for task in solids_due(self._ask.farm, self._ask.forecast, first_day=day, last_day=day + 1):
+            yield (
+                TICK,
+                says(_SOLIDS_VERBS[task.kind], task.what, tone=Tone.MAIN),
+                WRITE,
+                says("not on leaves"),
+                WRITE,
+                WRITE,
+            )
 
 
 def _on(task: DueTask) -> date:
