@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Iterator, Sequence
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
@@ -16,11 +17,13 @@ from planner.commands_advice import add_file, loop_named, number_of, print_json
 
 if TYPE_CHECKING:
     from planner.catalogue.catalogue import Catalogue
+    from planner.farm.farm import Farm
+    from planner.farm.fields import Id
     from planner.forecast.values import Ruler
     from planner.planning.expansion.pump import PumpCurve
     from planner.planning.expansion.verdicts import Expansion, Question
     from planner.planning.scenarios.compare import Column, Comparison, Money, Prices
-    from planner.planning.scenarios.sets import Difference
+    from planner.planning.scenarios.sets import Difference, Scenario
 
 _GOOD: Final = 0
 _G_PER_KG: Final = 1000.0
@@ -48,7 +51,15 @@ def add_compare(commands: Any) -> None:
         "price that is not given leaves a sum unknown.",
     )
     add_file(parser)
-    parser.add_argument("others", nargs="+", type=Path, metavar="OTHER", help="a farm made of it")
+    parser.add_argument("others", nargs="*", type=Path, metavar="OTHER", help="a farm made of it")
+    parser.add_argument(
+        "--lose",
+        action="append",
+        default=[],
+        metavar="GROUP@DATE",
+        help="a group of fish that is dead or gone from a day on, as one more farm beside it; says which "
+        "plantings to hold back",
+    )
     parser.add_argument(
         "--price",
         nargs="+",
@@ -62,25 +73,62 @@ def add_compare(commands: Any) -> None:
 
 def run_compare(parsed: argparse.Namespace) -> int:
     """Print the farms beside each other."""
-    from planner.planning.scenarios.compare import compare
+    from planner.planning.scenarios.compare import compare, plantings_to_hold
     from planner.planning.scenarios.plain import FORMAT, comparison_data
     from planner.planning.scenarios.sets import MOST, scenario_of
 
-    if len(parsed.others) > MOST:
+    many = len(parsed.others) + len(parsed.lose)
+    if not 1 <= many <= MOST:
         raise WrongUsageError(
-            f"at most {MOST} farms are held against one, but {len(parsed.others)} were named."
+            f"at least 1 and at most {MOST} farms are held against one, by OTHER or --lose, "
+            f"but {many} were named."
         )
     prices = _prices(parsed.price)
     means = Means()
     base = means.read(parsed.file).farm
+    losses = [_loss(word, base) for word in parsed.lose]
     scenarios = [scenario_of(str(path), base, means.read(path).farm) for path in parsed.others]
+    scenarios += [scenario for scenario, _ in losses]
+    held = {one.name: plantings_to_hold(base, one, means.forecaster, loop=loop) for one, loop in losses}
     found = compare(base, scenarios, means.forecaster, prices=prices)
     ruler = means.forecaster.preview(base).ruler
     if parsed.json:
-        print_json({"format": FORMAT, "farm": base.settings.name, **comparison_data(found, ruler)})
+        data = comparison_data(found, ruler)
+        for column in data["columns"]:
+            column["hold_back"] = list(held.get(column["name"], ()))
+        print_json({"format": FORMAT, "farm": base.settings.name, **data})
     else:
         print("\n".join(_comparison_lines(found, ruler)))
+        for name, codes in held.items():
+            print(f"{name}: hold back {', '.join(codes) or 'no planting'}")
     return _GOOD
+
+
+def _loss(word: str, farm: Farm) -> tuple[Scenario, Id]:
+    """Return the farm without a group of fish from a day on, and the loop that loses its feed."""
+    from planner.farm.farm import by_id
+    from planner.planning.scenarios.sets import Scenario, group_lost
+
+    name, _, day = word.rpartition("@")
+    try:
+        on = date.fromisoformat(day)
+    except ValueError:
+        raise WrongUsageError(
+            f'--lose "{word}" cannot be read; say GROUP@DATE with a date such as 2027-06-01.'
+        ) from None
+    groups = {group.name: group for group in farm.fish_groups}
+    if name not in groups:
+        raise WrongUsageError(
+            f'--lose "{word}": no group is called "{name}". Groups are: {", ".join(groups)}.'
+        )
+    if not max(groups[name].stocked_on, farm.settings.plan_from) <= on < farm.plan_until:
+        raise WrongUsageError(
+            f'--lose "{word}": the day must lie within the plan and not before {groups[name].stocked_on}, '
+            "when the group is stocked."
+        )
+    change_set = group_lost(farm, groups[name].id, on=on)
+    loop = by_id(farm.tanks)[groups[name].tank].loop
+    return Scenario(name=change_set.title, change_sets=(change_set,)), loop
 
 
 def _prices(words: Sequence[str]) -> Prices:

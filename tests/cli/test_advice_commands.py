@@ -216,3 +216,35 @@ def test_that_a_number_that_is_none_is_refused(run, kitchen, word):
     said = run("stock", kitchen, f"--area={word}")
     assert said.code == 2
     assert f'"{word}" is not a number such as 2.5' in said.err
+
+
+def test_that_a_lost_group_takes_its_feed_away_and_names_what_to_hold_back(run, kitchen):
+    data = json.loads(run("compare", kitchen, "--lose", "Spring fish@2027-06-01", "--json").out)
+    base, lost = data["columns"]
+    assert lost["feed_kg"] < base["feed_kg"]
+    assert lost["weeks_short"] >= base["weeks_short"]
+    assert base["hold_back"] == []
+    assert lost["hold_back"]
+    text = run("compare", kitchen, "--lose", "Spring fish@2027-06-01").out
+    assert f"hold back {', '.join(lost['hold_back'])}" in text
+
+
+@pytest.mark.parametrize(
+    ("word", "told"),
+    [
+        ("Spring fish", "cannot be read"),
+        ("Spring fish@soon", "cannot be read"),
+        ("Sharks@2027-06-01", "Groups are"),
+        ("Spring fish@2040-01-01", "within the plan"),
+    ],
+)
+def test_that_a_loss_that_makes_no_sense_is_refused(run, kitchen, word, told):
+    said = run("compare", kitchen, "--lose", word)
+    assert said.code == 2
+    assert told in said.err
+
+
+def test_that_a_comparison_with_nothing_is_refused(run, kitchen):
+    said = run("compare", kitchen)
+    assert said.code == 2
+    assert "but 0 were named" in said.err
