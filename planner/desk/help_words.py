@@ -28,8 +28,12 @@ GLOSSARY: Final[tuple[tuple[str, str], ...]] = (
     ("Picking", "From the first harvest of a batch to the last."),
     ("Place", "A hole of a raft, a spot of a gravel bed or a cell of a tray; it holds one plant at a time."),
     ("Plan mark", "Eight letters that change whenever anything in the plan changes; printed on every sheet."),
+    ("Proposal", "Something worked out that changes nothing until you adopt it, in one act."),
     ("Raft", "A floating board with holes for plants."),
+    ("Repair", "A change of the plan that makes a flagged week better, tried on a forecast first."),
+    ("Scenario", "The farm with some changes, held beside it to compare; the farm stays as it is."),
     ("Seed lot", "One packet or delivery of seed, with its own share that germinates."),
+    ("Succession", "Sowings one after the other, so that there is something to pick every week."),
     ("Week", "ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday."),
     ("Weekly target", "So much of a crop wanted each week, from one date to another."),
 )

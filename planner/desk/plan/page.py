@@ -24,7 +24,7 @@ from PySide6.QtWidgets import (
 
 from planner.desk.behind import Behind
 from planner.desk.places.place import Place, PlaceNeeds
-from planner.desk.plan.kit import Words, heading, scrolled, wear_words
+from planner.desk.plan.kit import Words, button, heading, scrolled, wear_words
 from planner.desk.plan.part import Part
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -150,9 +150,21 @@ class _Held(QWidget):
         self.lines = QVBoxLayout(self)
         self.lines.setContentsMargins(metrics.margin, metrics.gap, metrics.margin, metrics.gap)
         self.lines.setSpacing(metrics.tight)
+        self.theme = theme
         self.title = heading(tr(section.title), theme, self, large=True)
-        self.lines.addWidget(self.title)
+        self.help = button(tr("Help"), self, tip=tr("What this section does, and how to read it"))
+        self.help.setAccessibleName(tr("Help: {title}", title=tr(section.title)))
+        head = QHBoxLayout()
+        head.addWidget(self.title, 1)
+        head.addWidget(self.help)
+        self.lines.addLayout(head)
+        self.help.clicked.connect(self._on_help)
         self.lines.addWidget(Words(tr(section.about), theme, self, ink="muted"))
+
+    def _on_help(self, _checked: bool) -> None:
+        from planner.desk.plan.help_pages import HelpPage
+
+        HelpPage(self.section.key, tr(self.section.title), self.theme, self).open()
 
     def hold(self, part: Part) -> None:
         """Hold a section from now on."""
@@ -280,5 +292,6 @@ class PlanPlace(Place):
         super().wear(theme)
         wear_words(self, theme)
         for held in self.held.values():
+            held.theme = theme
             if held.part is not None:
                 held.part.wear(theme)

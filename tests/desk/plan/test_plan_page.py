@@ -3,8 +3,9 @@
 import pytest
 from PySide6.QtCore import Qt
 
+from planner.desk.plan.help_pages import HelpPage, help_of
 from planner.desk.plan.page import SECTIONS
-from tests.desk.helpers import nameless_controls
+from tests.desk.helpers import nameless_controls, put_away
 
 
 @pytest.fixture
@@ -65,3 +66,16 @@ def test_that_leaving_gives_up_what_runs(qtbot, plan):
     assert season.is_working
     plan.leave()
     assert not season.is_working
+
+
+def test_that_every_section_has_a_page_of_help(qtbot, plan):
+    for section in SECTIONS:
+        plan.go_to(section.key)
+        held = plan.held[section.key]
+        held.help.setFocus()
+        qtbot.keyClick(held.help, Qt.Key.Key_Space)
+        (dialog,) = held.findChildren(HelpPage)
+        assert help_of(section.key)[0][0] in dialog.text.toPlainText()
+        assert nameless_controls(dialog) == []
+        dialog.reject()
+        put_away(dialog)
