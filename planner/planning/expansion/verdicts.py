@@ -66,11 +66,11 @@ class Limit(Enum):
     NO_OXYGEN = "oxygen supply not entered"
     LIGHT = "light"
     LAMPS = "lamps for what light is missing"
-    NO_LIGHT = "light not entered"
+    NO_LIGHT = "light there, or the crop that wants it, not entered"
     POWER = "power"
     NO_POWER = "power not entered"
     STRUCTURE = "load on the structure"
-    NO_STRUCTURE = "allowed load not entered"
+    NO_STRUCTURE = "allowed load, or that of frame and rafts, not entered"
     NO_DEPTH = "depth of water not entered"
 
 
