@@ -74,13 +74,13 @@ def _found(farm: Path) -> Iterator[Backup]:
 
 
 def back_up(farm: Path, copy: Callable[[Path], None], now: datetime) -> Path | None:
-    """Make a backup by `copy` unless the latest one holds all that the farm does; return where it is.
+    """Make a backup by `copy` unless there is one of the very same state; return where it is.
 
     Raises `StoreError` when it cannot be written; the farm itself is not touched either way.
     """
     with told(farm.name):
-        latest = next(iter(backups_of(farm)), None)
-        if latest is not None and _revision(latest.path) == _revision(farm):
+        state = _state(farm)
+        if state is not None and any(_state(each.path) == state for each in backups_of(farm)):
             return None
         folder = folder_of(farm)
         folder.mkdir(exist_ok=True)
@@ -96,15 +96,15 @@ def _free_name(folder: Path, stem: str, now: datetime) -> Path:
     return path
 
 
-def _revision(path: Path) -> tuple[int, int] | None:
-    """Return what grows with every act, and the last act's number; None for a file that cannot be read."""
+def _state(path: Path) -> tuple[object, ...] | None:
+    """Return what is another after every act: revision and last act; None for a file that cannot be read."""
     try:
         with closing(sqlite3.connect(f"{path.absolute().as_uri()}?mode=ro", uri=True)) as connection:
             (revision,) = connection.execute("SELECT revision FROM meta").fetchone()
-            (last,) = connection.execute("SELECT coalesce(max(seq), 0) FROM act").fetchone()
+            last = connection.execute("SELECT seq, at, title, state FROM act ORDER BY seq DESC").fetchone()
     except (sqlite3.Error, TypeError):
         return None
-    return int(revision), int(last)
+    return revision, last
 
 
 def thin(farm: Path, now: datetime) -> None:
