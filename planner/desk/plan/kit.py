@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
-from PySide6.QtCore import QSize, QSortFilterProxyModel, Qt, Signal
+from PySide6.QtCore import QEvent, QSize, QSortFilterProxyModel, Qt, Signal
 from PySide6.QtGui import QPalette, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -124,6 +124,31 @@ class ScrolledColumn(QScrollArea):
             return found
         bar = self.verticalScrollBar().sizeHint().width()
         return QSize(inside.minimumSizeHint().width() + bar, found.height())
+
+
+class Filled(QWidget):
+    """Fills itself with one widget, and asks for no more than the least that it can be shrunk to.
+
+    In an area that can be scrolled a column of paragraphs asks for all the height it likes; what stands in
+    this one is shrunk first, for it can be scrolled in its own parts.
+    """
+
+    def __init__(self, inside: QWidget, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._inside = inside
+        inside.setParent(self)
+
+    def minimumSizeHint(self) -> QSize:
+        return self._inside.minimumSizeHint()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._inside.setGeometry(self.rect())
+
+    def event(self, event: QEvent) -> bool:
+        if event.type() is QEvent.Type.LayoutRequest:
+            self.updateGeometry()
+        return super().event(event)
 
 
 def stack(lines: QVBoxLayout, *parts: QWidget) -> None:

@@ -24,7 +24,7 @@ from PySide6.QtWidgets import (
 
 from planner.desk.behind import Behind
 from planner.desk.places.place import Place, PlaceNeeds
-from planner.desk.plan.kit import Words, button, heading, scrolled, wear_words
+from planner.desk.plan.kit import Filled, Words, button, heading, scrolled, wear_words
 from planner.desk.plan.part import Part
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -187,7 +187,7 @@ class PlanPlace(Place):
         for section in SECTIONS:
             held = _Held(section, self.theme, self)
             self.held[section.key] = held
-            self.stack.addWidget(scrolled(held, self))
+            self.stack.addWidget(scrolled(Filled(held, self), self))
         inside = QVBoxLayout()
         inside.setContentsMargins(0, 0, 0, 0)
         inside.setSpacing(0)

@@ -71,6 +71,7 @@ class RemediesPart(Part):
         lines = column(left, self.theme, margin=0)
         lines.addWidget(self.count)
         lines.addWidget(self.table, 1)
+        lines.addStretch(0)
         split = Beside(self.theme, self)
         split.addWidget(left)
         split.addWidget(self.list)
