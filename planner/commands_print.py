@@ -94,7 +94,7 @@ def run_print(parsed: argparse.Namespace) -> int:
 
 
 def _list(*, as_json: bool) -> int:
-    from planner.paper.registry import DOCUMENTS
+    from planner.paper.registry import BY_OTHER_COMMANDS, DOCUMENTS
 
     if as_json:
         json.dump([_data(document) for document in DOCUMENTS], sys.stdout, indent=2, ensure_ascii=False)
@@ -104,6 +104,8 @@ def _list(*, as_json: bool) -> int:
     for document in DOCUMENTS:
         weeks = f"{document.weeks} week{'' if document.weeks == 1 else 's'}"
         print(f"{document.key:<{wide}}  {document.paper.name:<3} {weeks:>8}  {document.says}")
+    for key, command, says in BY_OTHER_COMMANDS:
+        print(f"{key:<{wide}}  {says}: {command}")
     return _GOOD
 
 

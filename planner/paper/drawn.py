@@ -25,7 +25,9 @@ from planner.paper.shapes import (
 )
 
 _WHITE = 1.0
-_PAD_EM = 0.2
+_PAD_EM = 0.15
+_LETTERS_SHARE = 0.8
+"""Height of letters and a little white over that of their line."""
 """White room left and right of a label that stands on a pattern, over its size."""
 
 
@@ -135,11 +137,12 @@ class _Scaled:
         if rect.hatch is not Hatch.NONE:
             pad = _PAD_EM * self.setter.height(line)
             back = min(self._width(line) + 2 * pad, width - pad)
+            high = self.setter.height(line) * _LETTERS_SHARE
             yield Fill(
                 x_mm=x + (width - back) / 2,
-                y_mm=y + (height - self.setter.height(line)) / 2,
+                y_mm=y + (height - high) / 2,
                 width_mm=back,
-                height_mm=self.setter.height(line),
+                height_mm=high,
                 grey=_WHITE,
             )
         yield words

@@ -46,6 +46,9 @@ class Face(Enum):
     NARROW = "narrow"
     NARROW_BOLD = "narrow bold"
 
+    # Every width is looked up by it: the members are single objects, so the quick hash will do.
+    __hash__ = object.__hash__
+
 
 class FontMetrics(Protocol):
     """Widths and heights of type, as multiples of its size."""

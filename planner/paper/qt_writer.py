@@ -75,23 +75,31 @@ class QtFontMetrics:
     def __init__(self) -> None:
         self._fonts = {face: _font(face, _MEASURED_PX) for face in Face}
         self._metrics = {face: QFontMetricsF(font) for face, font in self._fonts.items()}
-        self._widths: dict[tuple[str, Face], float] = {}
+        self._ascents = {face: found.ascent() / _MEASURED_PX for face, found in self._metrics.items()}
+        self._descents = {face: found.descent() / _MEASURED_PX for face, found in self._metrics.items()}
+        if len(_WIDTHS) > _MOST_WIDTHS:
+            _WIDTHS.clear()
 
     def width_em(self, text: str, face: Face) -> float:
         """Return the width of one line of text over the size of its type."""
-        known = self._widths.get((text, face))
+        known = _WIDTHS.get((text, face))
         if known is None:
             known = self._metrics[face].horizontalAdvance(text) / _MEASURED_PX
-            self._widths[text, face] = known
+            _WIDTHS[text, face] = known
         return known
 
     def ascent_em(self, face: Face) -> float:
         """Return the height of type above its line, over its size."""
-        return self._metrics[face].ascent() / _MEASURED_PX
+        return self._ascents[face]
 
     def descent_em(self, face: Face) -> float:
         """Return the depth of type below its line, over its size."""
-        return self._metrics[face].descent() / _MEASURED_PX
+        return self._descents[face]
+
+
+_MOST_WIDTHS: Final = 100_000
+_WIDTHS: Final[dict[tuple[str, Face], float]] = {}
+"""Widths that were measured already: the typeface is always the shipped one, so they hold for every sheet."""
 
 
 def _font(face: Face, pixels: int) -> QFont:
@@ -122,16 +130,23 @@ class _Pen:
     def __init__(self, painter: QPainter) -> None:
         self._painter = painter
         self._fonts: dict[tuple[Face, float], QFont] = {}
+        self._pens: dict[float, QPen] = {}
+
+    def _pen(self, pt: float) -> QPen:
+        pen = self._pens.get(pt)
+        if pen is None:
+            pen = self._pens[pt] = _line(pt)
+        return pen
 
     def put(self, mark: Mark) -> None:
         """Draw one mark."""
         if isinstance(mark, Words):
             self._words(mark)
         elif isinstance(mark, Rule):
-            self._painter.setPen(_line(mark.pt))
+            self._painter.setPen(self._pen(mark.pt))
             self._painter.drawLine(_point(mark.x_mm, mark.y_mm), _point(mark.x2_mm, mark.y2_mm))
         elif isinstance(mark, Frame):
-            self._painter.setPen(_line(mark.pt))
+            self._painter.setPen(self._pen(mark.pt))
             self._painter.setBrush(Qt.BrushStyle.NoBrush)
             self._painter.drawRect(_rect(mark))
         elif isinstance(mark, Fill):
@@ -162,7 +177,7 @@ class _Pen:
             font = _font(words.face, round(words.pt * MM_PER_PT * _UNITS_PER_MM))
             self._fonts[words.face, words.pt] = font
         self._painter.setFont(font)
-        self._painter.setPen(_line(STYLE.rule_pt))
+        self._painter.setPen(self._pen(STYLE.rule_pt))
         self._painter.drawText(_point(words.x_mm, words.y_mm), words.text)
 
     def _pattern(self, pattern: Pattern) -> None:

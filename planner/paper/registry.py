@@ -216,6 +216,12 @@ DOCUMENTS: Final = (
 )
 """All documents, in the order of the guide."""
 
+BY_OTHER_COMMANDS: Final = (
+    ("tray-labels", "raftweek labels FILE --kind tray --out OUT", "labels for trays and pots, by the sheet"),
+    ("raft-tags", "raftweek labels FILE --kind raft --out OUT", "tags for rafts, by the sheet"),
+)
+"""What is printed label by label and not page by page: key, command, what it is for."""
+
 PAPER_NAMES: Final = tuple(paper.name for paper in ALL_PAPERS)
 
 
@@ -228,5 +234,8 @@ def document_named(key: str) -> Document:
     for document in DOCUMENTS:
         if document.key == key:
             return document
+    for other, command, _ in BY_OTHER_COMMANDS:
+        if other == key:
+            raise UnknownDocumentError(f'{key} are printed by "{command}".')
     known = ", ".join(document.key for document in DOCUMENTS)
     raise UnknownDocumentError(f'there is no document "{key}". There are: {known}.')

@@ -15,6 +15,7 @@ from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.farm.mark import plan_mark
 from planner.farm.site import WeekStart
 from planner.forecast.values import Forecast
+from planner.forecast.week import DueTask, due_between
 from planner.paper.report import Caution, Report, Section
 from planner.paper.words import EN_DASH, day_words, span_words, week_name, week_start
 
@@ -78,6 +79,16 @@ class Ask:
         first, last = week_name(self.first, self.starts), week_name(self.last, self.starts)
         names = first if self.weeks == 1 else f"{first}{EN_DASH}{last}"
         return f"{names}, {span_words(self.first, self.last)}"
+
+    def due_by_week(self) -> dict[date, tuple[DueTask, ...]]:
+        """Return what is due in the span, by the first day of its week."""
+        tasks = due_between(
+            self.farm, self.forecast, first_day=max(self.first_day, 0), last_day=max(self.end_day, 0)
+        )
+        found: dict[date, list[DueTask]] = {}
+        for task in tasks:
+            found.setdefault(week_start(task.on, self.starts), []).append(task)
+        return {start: tuple(many) for start, many in found.items()}
 
     def week_starts(self) -> Iterator[date]:
         """Yield the first day of every week."""

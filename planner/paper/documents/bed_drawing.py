@@ -21,8 +21,10 @@ _MOST_CELL_MM: Final = 11.0
 _LEAST_CELL_MM: Final = 4.2
 _HEAD_MM: Final = 6.5
 _GAP_MM: Final = 6.0
-_HEAVY_PT: Final = 2.2
+_HEAVY_PT: Final = 1.8
 _LIGHT_PT: Final = 0.5
+_LIGHT_MM: Final = 0.1
+"""Half of a light rule: what is filled leaves the edges to be seen."""
 _HEAD_PT: Final = 11.0
 _MOST_CELLS: Final = 6000
 _BAR_MM: Final = 9.0
@@ -121,21 +123,27 @@ def _unit(bed: Bed, unit: int, plan: UnitPlan, left: float, cell: float) -> Iter
     one, _ = UNIT_WORDS[bed.kind]
     free = bed.places_per_unit - len(plan.all)
     yield DrawnText(x_mm=left, y_mm=_HEAD_MM - 1.8, text=f"{one} {unit}: {free} free", pt=_HEAD_PT, bold=True)
-    shown = plan.all
-    for place in range(1, bed.places_per_unit + 1):
+    for place, number in plan.all.items():
         row, column = divmod(place - 1, bed.columns)
         x, y = left + column * cell, _HEAD_MM + row * cell
-        number = shown.get(place)
-        if number is None:
-            yield DrawnRect(x_mm=x, y_mm=y, width_mm=cell, height_mm=cell, rule_pt=_LIGHT_PT)
-        else:
-            yield from _held(number, x, y, cell, comes=place in plan.coming, goes=place in plan.going)
-    high = bed.rows * cell
-    yield DrawnRect(x_mm=left, y_mm=_HEAD_MM, width_mm=bed.columns * cell, height_mm=high, rule_pt=1.25)
+        yield from _held(number, x, y, cell, comes=place in plan.coming, goes=place in plan.going)
+    yield from _grid(bed, left, cell)
+
+
+def _grid(bed: Bed, left: float, cell: float) -> Iterator[Shape]:
+    """Yield the edges of all holes; a free one is nothing but its edges."""
+    wide, high = bed.columns * cell, bed.rows * cell
+    for row in range(1, bed.rows):
+        y = _HEAD_MM + row * cell
+        yield DrawnLine(x1_mm=left, y1_mm=y, x2_mm=left + wide, y2_mm=y, rule_pt=_LIGHT_PT)
+    for column in range(1, bed.columns):
+        x = left + column * cell
+        yield DrawnLine(x1_mm=x, y1_mm=_HEAD_MM, x2_mm=x, y2_mm=_HEAD_MM + high, rule_pt=_LIGHT_PT)
+    yield DrawnRect(x_mm=left, y_mm=_HEAD_MM, width_mm=wide, height_mm=high, rule_pt=1.25)
 
 
 def _held(number: int, x: float, y: float, cell: float, *, comes: bool, goes: bool) -> Iterator[Shape]:
-    inset = 0.5 if comes else 0.0
+    inset = 0.75 if comes else _LIGHT_MM
     shown = look(number)
     yield DrawnRect(
         x_mm=x + inset,
@@ -144,7 +152,7 @@ def _held(number: int, x: float, y: float, cell: float, *, comes: bool, goes: bo
         height_mm=cell - 2 * inset,
         tint=shown.tint,
         hatch=shown.hatch,
-        rule_pt=_HEAVY_PT if comes else _LIGHT_PT,
+        rule_pt=_HEAVY_PT if comes else 0.0,
         label=letters(number),
         label_pt=cell * _NUMBER_EM * (0.7 if len(letters(number)) > 1 else 1.0),
     )

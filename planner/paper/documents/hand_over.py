@@ -14,7 +14,7 @@ from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
 from planner.farm.site import Bed, FilterKind
 from planner.farm.species import BedKind
-from planner.forecast.week import DueKind, DueTask, DueUnit, due_between
+from planner.forecast.week import DueKind, DueTask, DueUnit
 from planner.paper.documents.amounts import number_words, ration_words
 from planner.paper.documents.ask import Ask
 from planner.paper.documents.columns import BENCH_SIZE, WRITE, says, told, written
@@ -227,20 +227,19 @@ def _weeks(ask: Ask) -> Table:
         told("pick", "Pick", mm=40.0, share=1.0),
         told("feed", "Feed a day", mm=24.0, share=0.2, right=True),
     )
+    due = ask.due_by_week()
     return Table(
         name="First weeks",
         columns=columns,
-        groups=(RowGroup(rows=tuple(_week(ask, start) for start in ask.week_starts())),),
+        groups=(RowGroup(rows=tuple(_week(ask, start, due.get(start, ())) for start in ask.week_starts())),),
     )
 
 
-def _week(ask: Ask, start: date) -> tuple[Cell, ...]:
-    first = ask.forecast.ruler.day_of(start)
-    tasks = due_between(
-        ask.farm, ask.forecast, first_day=max(first, 0), last_day=max(first + DAYS_PER_WEEK, 0)
-    )
+def _week(ask: Ask, start: date, tasks: Sequence[DueTask]) -> tuple[Cell, ...]:
+    first = max(ask.forecast.ruler.day_of(start), 0)
+    fed = [loop.feed_g[first : first + DAYS_PER_WEEK] for loop in ask.forecast.loops]
+    feed = sum(float(days.mean()) for days in fed if days.size)
     name, days = ask.week_head(start)
-    feed = sum(task.many for task in tasks if task.kind is DueKind.FEED)
     return (
         says(name, days, tone=Tone.MAIN),
         *(says(*_sums(ask, tasks, kind)) for kind in (DueKind.SOW, DueKind.MOVE, DueKind.PICK)),

@@ -10,9 +10,8 @@ from datetime import date, timedelta
 from typing import Final
 
 from planner.farm.crops import Phase
-from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fish import FishEvent, FishEventKind
-from planner.forecast.week import DueKind, due_between
+from planner.forecast.week import DueKind
 from planner.paper.documents.ask import Ask
 from planner.paper.documents.columns import WRITE, dated, says, told, written
 from planner.paper.places import PlaceBook
@@ -59,13 +58,10 @@ def harvest_record(ask: Ask) -> Report:
 def _due_picks(ask: Ask) -> Iterator[RowGroup]:
     places = PlaceBook(ask.farm)
     batches = {batch.id: batch for batch in ask.farm.batches}
+    due = ask.due_by_week()
     for start in ask.week_starts():
-        first = ask.forecast.ruler.day_of(start)
-        tasks = due_between(
-            ask.farm, ask.forecast, first_day=max(first, 0), last_day=max(first + DAYS_PER_WEEK, 0)
-        )
         rows = []
-        for task in tasks:
+        for task in due.get(start, ()):
             if task.kind is DueKind.PICK:
                 batch = batches[task.about]
                 many = whole_words(round(task.many))
