@@ -89,8 +89,10 @@ class _Sheet:
         heading = f"{name}, {days}" if self._ask.weeks > 1 else ""
         yield Section(heading=heading, parts=(table,), new_page=number > 0)
         first = self._ask.forecast.ruler.day_of(start)
-        days = {"first_day": first, "last_day": first + DAYS_PER_WEEK}
-        solids = any(True for _ in solids_due(self._ask.farm, self._ask.forecast, **days))
+        found = solids_due(
+            self._ask.farm, self._ask.forecast, first_day=first, last_day=first + DAYS_PER_WEEK
+        )
+        solids = any(True for _ in found)
         keys = (*_CAUTIONS, SOLIDS_CAUTION) if solids else _CAUTIONS
         yield Section(parts=self._ask.cautions(*keys), columns=2)
 
