@@ -1,97 +1,110 @@
-"""Keeps glances of farms in the folder of things that may be thrown away, and finds the one that still holds.
+"""Keeps pictures of the window in the folder of things that may be thrown away, and finds the one that holds.
 
-A glance belongs to one file in one state: path, size and time of its last change, and the same of the
-journal beside it. It is plain text of numbers and words, and anything odd about it means that there is none.
+A picture is of one farm file in one state (path, size and time of its last change, and the same of the
+journal beside it), by one state of the figures, on one day, in one look, by one version of the program. All
+of that is in the name of its file, so that a picture of anything else is simply not found.
 """
 
 from __future__ import annotations
 
-import json
 import os
 from contextlib import suppress
 from datetime import date
 from hashlib import sha256
 from pathlib import Path
-from typing import TYPE_CHECKING, Final
+from typing import Final
 
-if TYPE_CHECKING:
-    from planner.desk.glance import Glance
+from PySide6.QtGui import QPixmap
 
-_FORMAT: Final = 1
-_SUFFIX: Final = ".glance"
-_MOST_BYTES: Final = 8_000_000
-_MOST_KEPT: Final = 8
-_NAME_LETTERS: Final = 32
+from planner.shipped import shipped_path
+
+_FORMAT: Final = 2
+_SUFFIX: Final = ".png"
+_OLDER_SUFFIX: Final = ".glance"
+_QUALITY: Final = 80
+"""Packed lightly: it is read at every start, and written when nobody waits."""
+
+_MOST_BYTES: Final = 30_000_000
+_MOST_KEPT: Final = 32
+_NAME_LETTERS: Final = 40
+_SAID_BY_SYSTEM: Final = ("LC_ALL", "LC_TIME", "LC_NUMERIC", "LANGUAGE", "LANG")
 
 
 class GlanceShelf:
-    """The glances in one folder, written by one version of the program."""
+    """The pictures in one folder, taken by one version of the program."""
 
     def __init__(self, folder: Path, version: str) -> None:
         """Keep where they lie; nothing is read yet."""
         self._folder, self._version = folder, version
 
-    def find(self, farm: Path, today: date) -> Glance | None:
-        """Return the glance of a farm file as it is now, None when there is none that still holds."""
-        from planner.desk.glance import GOOD_FOR_DAYS, GlanceError, from_plain  # noqa: PLC0415 - after the first paint
-
-        state = self._state(farm)
-        plain = self._read(self._place(farm))
-        if state is None or not isinstance(plain, list) or len(plain) != 2 or plain[0] != state:
+    def find(self, farm: Path, day: date, looks: str) -> QPixmap | None:
+        """Return the picture of a farm file as it is now; None when there is none that holds."""
+        place = self._place(farm, day, looks)
+        if place is None or not _is_small(place):
             return None
-        try:
-            glance = from_plain(plain[1])
-        except GlanceError:
-            return None
-        return glance if 0 <= (today - glance.taken_on).days <= GOOD_FOR_DAYS else None
+        picture = QPixmap()
+        # Told the format, or Qt would try every reader of pictures on a broken file.
+        return picture if picture.load(str(place), "PNG") else None
 
-    def keep(self, farm: Path, glance: Glance) -> None:
-        """Keep a glance of a farm file as it is now; does nothing when the disk will not have it."""
-        from planner.desk.glance import to_plain  # noqa: PLC0415 - after the first paint
-
-        state = self._state(farm)
-        if state is None:
-            return
-        place = self._place(farm)
-        text = json.dumps([state, to_plain(glance)], separators=(",", ":"), allow_nan=False)
-        if len(text) > _MOST_BYTES:
+    def keep(self, farm: Path, day: date, looks: str, picture: QPixmap) -> None:
+        """Keep a picture of a farm file as it is now; does nothing when the disk will not have it."""
+        place = self._place(farm, day, looks)
+        if place is None:
             return
         with suppress(OSError):
             self._folder.mkdir(parents=True, exist_ok=True)
             draft = place.with_suffix(f".{os.getpid()}")
-            draft.write_text(text, encoding="utf-8")
-            draft.replace(place)
+            if picture.save(str(draft), "PNG", _QUALITY):
+                draft.replace(place)
             self._thin_out()
 
     def _thin_out(self) -> None:
-        """Leave only the latest glances."""
+        """Leave only the latest pictures, and nothing of older versions."""
+        for each in self._folder.glob(f"*{_OLDER_SUFFIX}"):
+            each.unlink(missing_ok=True)
         kept = sorted(self._folder.glob(f"*{_SUFFIX}"), key=lambda each: each.stat().st_mtime_ns)
         for each in kept[:-_MOST_KEPT]:
             each.unlink(missing_ok=True)
 
-    def _place(self, farm: Path) -> Path:
-        name = sha256(str(farm.absolute()).encode("utf-8", "surrogateescape")).hexdigest()
-        return self._folder / f"{name[:_NAME_LETTERS]}{_SUFFIX}"
-
-    def _state(self, farm: Path) -> list[object] | None:
-        """Return what a glance must have been taken of to hold; None for a file that is not there."""
-        try:
-            one = farm.stat()
-        except OSError:
+    def _place(self, farm: Path, day: date, looks: str) -> Path | None:
+        """Return where the picture lies, or would; None for a farm file that is not there."""
+        state = _state(farm)
+        if state is None:
             return None
-        journal = farm.with_name(f"{farm.name}-wal")
-        found: list[object] = [_FORMAT, self._version, str(farm.absolute()), one.st_size, one.st_mtime_ns]
-        with suppress(OSError):
-            beside = journal.stat()
-            if beside.st_size:
-                found += [beside.st_size, beside.st_mtime_ns]
-        return found
+        figures = _latest_change(shipped_path("resources", "catalogue"))
+        said = [os.environ.get(name) for name in _SAID_BY_SYSTEM]
+        what = repr((_FORMAT, self._version, state, figures, day.toordinal(), looks, said))
+        name = sha256(what.encode("utf-8", "surrogateescape")).hexdigest()[:_NAME_LETTERS]
+        return self._folder / f"{name}{_SUFFIX}"
 
-    @staticmethod
-    def _read(place: Path) -> object:
-        try:
-            if place.stat().st_size > _MOST_BYTES:
-                return None
-            return json.loads(place.read_text(encoding="utf-8"))
-        except (OSError, ValueError, RecursionError):
-            return None
+
+def _is_small(place: Path) -> bool:
+    try:
+        return place.stat().st_size <= _MOST_BYTES
+    except OSError:
+        return False
+
+
+def _latest_change(folder: str | Path) -> int:
+    """Return when anything in a folder was changed last: the figures can be mended in place."""
+    latest = 0
+    with suppress(OSError):
+        for each in os.scandir(folder):
+            changed = _latest_change(each.path) if each.is_dir() else each.stat().st_mtime_ns
+            latest = max(latest, changed)
+    return latest
+
+
+def _state(farm: Path) -> tuple[object, ...] | None:
+    """Return what a picture must have been taken of to hold; None for a file that is not there."""
+    path = farm.absolute()
+    try:
+        one = path.stat()
+    except OSError:
+        return None
+    found: tuple[object, ...] = (str(path), one.st_size, one.st_mtime_ns)
+    with suppress(OSError):
+        beside = path.with_name(f"{path.name}-wal").stat()
+        if beside.st_size:
+            found += (beside.st_size, beside.st_mtime_ns)
+    return found

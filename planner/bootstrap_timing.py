@@ -29,32 +29,27 @@ class _Watch(QObject):
         super().__init__(window)
         self._window = window
         self._seen: set[str] = set()
-        window.conduct.opened.connect(self._on_opened)
-        self._open = False
-
-    def _on_opened(self, _session: object) -> None:
-        self._open = True
+        self._covered = False
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's own name
         """Look at paint events and let all pass."""
         if event.type() is QEvent.Type.Paint and isinstance(watched, QWidget):
             if watched is self._window:
                 QTimer.singleShot(0, self, self._on_first)
-            elif self._is_glance(watched):
-                QTimer.singleShot(0, self, self._on_glance)
-            elif self._open and self._window.isAncestorOf(watched):
+            elif watched is self._window.cover:
+                self._covered = True
+            elif self._is_open() and self._window.isAncestorOf(watched):
                 QTimer.singleShot(0, self, self._on_farm)
         return False
 
+    def _is_open(self) -> bool:
+        return self._window.rooms is not None and self._window.conduct.session is not None
+
     def _on_first(self) -> None:
+        # Both are on the screen by now: a window and what lies over it are painted in one go.
         self._say(FIRST_PAINT)
-
-    def _is_glance(self, watched: QWidget) -> bool:
-        view = self._window.glance_view
-        return not self._open and view is not None and view.isAncestorOf(watched)
-
-    def _on_glance(self) -> None:
-        self._say(GLANCE_PAINTED)
+        if self._covered:
+            self._say(GLANCE_PAINTED)
 
     def _on_farm(self) -> None:
         self._say(FARM_PAINTED)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 from collections.abc import Callable
@@ -14,14 +15,16 @@ from planner.platform_guard import screen_refusal, this_refusal
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from datetime import date
 
     from PySide6.QtCore import QSettings
+    from PySide6.QtGui import QPixmap
     from PySide6.QtWidgets import QApplication, QWidget
 
     from planner.actions.session import Session
     from planner.bootstrap_glance import GlanceShelf
-    from planner.desk.glance import Glance
     from planner.desk.messages import Question
+    from planner.desk.keeping.backup_dialog import BackupLine
     from planner.desk.services import CheckStep, DeskServices, Rooms, WorkspaceNeeds
     from planner.desk.window import MainWindow
     from planner.desk.workspace import Workspace
@@ -32,6 +35,7 @@ if TYPE_CHECKING:
 ORGANISATION: Final = "Raftweek"
 SAMPLE: Final = ("sample_data", "school-kitchen.toml")
 SAMPLE_FILE: Final = f"Sample farm{FARM_SUFFIX}"
+STYLE: Final = "Fusion"
 GLANCES: Final = "glances"
 TIMING_ASKED_BY: Final = "RAFTWEEK_TIMING"
 _WINDOW_REFUSED: Final = 1
@@ -46,9 +50,10 @@ def open_window(path: Path | None) -> int:
     if refusal is not None:
         print(refusal, file=sys.stderr)
         return _WINDOW_REFUSED
+    gc.disable()  # nothing of what is read in goes away again, so looking for it only takes time
+    _read_in_toolkit()
     from PySide6.QtWidgets import QApplication
 
-    from planner.desk.theme import STYLE
     from planner.desk.window import MainWindow
 
     # Asked for like this, the style is made without its many enums being read into Python first.
@@ -56,9 +61,29 @@ def open_window(path: Path | None) -> int:
     application.setOrganizationName(ORGANISATION)
     application.setApplicationName(ORGANISATION)
     window = MainWindow(_services(path))
+    window.ready.connect(_collect_again)
     _watch_when_asked(application, window)
     window.show()
     return application.exec()
+
+
+def _read_in_toolkit() -> None:
+    """Read in the toolkit, without the look that it takes at the source of every module read in after it.
+
+    It looks whether a module asks for other names of its functions, which none of ours does.
+    """
+    import builtins
+
+    import PySide6.QtCore  # noqa: F401 - puts its own way to import in place
+
+    plain = getattr(builtins, "__orig_import__", None)
+    if plain is not None:
+        builtins.__import__ = plain
+
+
+def _collect_again() -> None:
+    gc.freeze()
+    gc.enable()
 
 
 def _watch_when_asked(application: QApplication, window: MainWindow) -> None:
@@ -101,12 +126,12 @@ def _shelf() -> GlanceShelf:
     return GlanceShelf(Path(cache) / GLANCES, __version__)
 
 
-def _find_glance(farm: Path) -> Glance | None:
-    return _shelf().find(farm, local_now().date())
+def _find_glance(farm: Path, day: date, looks: str) -> QPixmap | None:
+    return _shelf().find(farm, day, looks)
 
 
-def _keep_glance(farm: Path, glance: Glance) -> None:
-    _shelf().keep(farm, glance)
+def _keep_glance(farm: Path, day: date, looks: str, picture: QPixmap) -> None:
+    _shelf().keep(farm, day, looks, picture)
 
 
 def _settings() -> QSettings:
@@ -149,27 +174,33 @@ class Wiring:
             troubles=(StoreError, PaperError, OSError),
             make_workspace=self.make_workspace,
             check=self.check,
+            backups=self.backups,
+            put_back=self.put_back,
         )
 
     def open_farm(self, path: Path) -> Session:
         """Open a farm file; a farm text becomes a farm file of the same name beside it."""
+        from planner.bootstrap_server import place_of
         from planner.store.store import FarmStore
 
         if not is_text(path):
-            return self._session(FarmStore.open(path))
+            return self._session(FarmStore.open(place_of(path)))
         return self._created(path.with_suffix(FARM_SUFFIX), self._means.read(path).farm)
 
     def _created(self, path: Path, farm: Farm) -> Session:
         return self._session(self._means.create_store(path, farm))
 
     def _session(self, store: FarmStore) -> Session:
-        """Return a session that is let go together with its store."""
+        """Return a session that is let go together with its store; a backup is made of what is new."""
+        from planner.bootstrap_backups import backed_up
+
         try:
             session = self._means.session(store)
         except BaseException:
             store.close()
             raise
         self._stores[id(session)] = store
+        backed_up(store)
         return session
 
     def new_farm(self, path: Path, answers: Answers) -> Session:
@@ -199,8 +230,24 @@ class Wiring:
         path.write_text(write_farm_text(session.farm), encoding="utf-8")
 
     def close(self, session: Session) -> None:
-        """Let go of the farm's file."""
-        self._stores.pop(id(session)).close()
+        """Make a backup of what is new, and let go of the farm's file."""
+        from planner.bootstrap_backups import backed_up
+
+        store = self._stores.pop(id(session))
+        backed_up(store)
+        store.close()
+
+    def backups(self, path: Path) -> tuple[BackupLine, ...]:
+        """Return the backups of a farm file, the latest first."""
+        from planner.bootstrap_backups import backup_lines
+
+        return backup_lines(path)
+
+    def put_back(self, backup: Path, path: Path) -> None:
+        """Put a backup in the place of a farm file that is closed."""
+        from planner.bootstrap_backups import put_back
+
+        put_back(backup, path)
 
     def where(self, session: Session) -> Path | None:
         """Return the file a farm is kept in."""

@@ -40,7 +40,7 @@ class Asking(QObject):
         self._job: Job | None = None
         self._later = QTimer(self)
         self._later.setSingleShot(True)
-        self._later.timeout.connect(self._end_waiting)
+        self._later.timeout.connect(self.settle)
         self._begin: Callable[[Answers], None] | None = None
 
     def show(self, behind: Behind) -> None:
@@ -50,8 +50,9 @@ class Asking(QObject):
         self._later.start()
         self._give_up()
 
-    def _end_waiting(self) -> None:
+    def settle(self) -> None:
         """Let pages tell what takes time, now that the rest has been painted."""
+        self._later.stop()
         if self._behind is not None:
             self._behind.waits = False
             self.more_known.emit()

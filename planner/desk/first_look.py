@@ -1,47 +1,58 @@
-"""Finds what was last seen of the farm that is about to be opened, and keeps it when the window closes.
+"""Shows the window as it will look once the farm is read in: a picture taken when it was closed last.
 
-Read in before the first paint, so nothing of the lanes may be read in here before there is a glance.
+The picture covers the whole window until everything behind it is there. It is only shown when it is of
+this very farm file in this very state, of this day, and of a window as large as this one; so it is never
+of something else. Read in before the first paint: nothing that takes time may be read in here.
 """
 
 from __future__ import annotations
 
-from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QLabel
 
-from planner.desk import settings
-from planner.desk.services import DeskServices
-from planner.desk.settings import Memory
-from planner.desk.theme import Theme
+from planner.desk.say import tr
 
 if TYPE_CHECKING:
-    from planner.desk.glance_view import GlanceView
-    from planner.desk.workspace import Workspace
+    from PySide6.QtGui import QPixmap
+    from PySide6.QtWidgets import QWidget
+
+    from planner.desk.services import DeskServices
+    from planner.desk.settings import Memory
 
 
-def first_look(services: DeskServices, memory: Memory, theme: Theme, parent: QWidget) -> GlanceView | None:
-    """Return a view of the glance of the farm that will be opened; None when there is none that holds."""
+class Cover(QLabel):
+    """A picture over the whole window; hidden while the window is of another size."""
+
+    def __init__(self, picture: QPixmap, window: QWidget) -> None:
+        super().__init__(window)
+        self.setPixmap(picture)
+        self.setAccessibleName(tr("Opening the farm…"))
+        self.fit()
+
+    def fit(self) -> None:
+        """Lie over the window again after its size has changed."""
+        window = self.parentWidget()
+        self.setGeometry(window.rect())
+        self.setVisible(self.fits)
+
+    @property
+    def fits(self) -> bool:
+        """Tell whether picture and window are of the same size."""
+        window = self.parentWidget()
+        return self.pixmap().size() == window.size() * window.devicePixelRatioF()
+
+
+def looks_of(window: QWidget, memory: Memory) -> str:
+    """Return in a word how the window looks, apart from its size and what is in it."""
+    # The language shows in the words of any entry; asking for the language itself would take longer.
+    return f"{memory.shade.value} {window.devicePixelRatioF()} {window.logicalDpiX()} {tr('&Change')}"
+
+
+def first_look(services: DeskServices, memory: Memory, window: QWidget) -> Cover | None:
+    """Return a cover with the picture of the farm that will be opened; None when there is none that holds."""
     path = services.start_with or memory.latest
-    glance = services.find_glance(path) if services.find_glance and path else None
-    if glance is None:
+    if services.find_glance is None or path is None:
         return None
-    from planner.desk.glance_view import GlanceView
-
-    return GlanceView(
-        glance,
-        theme,
-        today=services.now().date(),
-        arrangement=memory.get(settings.ARRANGEMENT),
-        parent=parent,
-    )
-
-
-def keep_look(services: DeskServices, workspace: Workspace, path: Path) -> None:
-    """Keep what the lanes show of a farm file that has been closed: so it is found at the next start."""
-    if services.keep_glance is None or workspace.outlook is None:
-        return
-    from planner.desk.glance import glance_of
-
-    name = workspace.outlook.farm.settings.name
-    services.keep_glance(path, glance_of(name, workspace.lanes.scene, services.now().date()))
+    picture = services.find_glance(path, services.now().date(), looks_of(window, memory))
+    return Cover(picture, window) if picture is not None else None

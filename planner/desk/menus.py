@@ -14,7 +14,8 @@ from PySide6.QtWidgets import QMainWindow, QMenu, QSizePolicy, QToolBar, QWidget
 
 from planner.desk.places.listed import LISTED
 from planner.desk.say import tr
-from planner.desk.theme import ICON_SIZES, ShadeChoice, Theme, icon
+from planner.desk.shade import ShadeChoice
+from planner.desk.theme import ICON_SIZES, Theme, icon
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,6 +43,7 @@ _FARM: Final = (
     _LINE,
     Entry(key="farm.copy", text="Save a &copy…", keys="Ctrl+Shift+S", picture="save-copy"),
     Entry(key="farm.text", text="&Export as text…"),
+    Entry(key="farm.backups", text="Go back to a &backup…", tip="Put the farm back as it was on a day"),
     _LINE,
     Entry(
         key="farm.print",

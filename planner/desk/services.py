@@ -7,23 +7,24 @@ window is painted before they are read.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QSettings
-from PySide6.QtWidgets import QWidget
-
-from planner.desk.conduct import Conduct
-from planner.desk.session import Session
-from planner.desk.settings import Memory
-from planner.desk.theme import Theme
-
 if TYPE_CHECKING:
-    from planner.desk.glance import Glance
+    # Names for the reader and the type checker: the first paint waits for whatever is read in here.
+    from PySide6.QtCore import QSettings
+    from PySide6.QtGui import QPixmap
+    from PySide6.QtWidgets import QWidget
+
+    from planner.desk.conduct import Conduct
+    from planner.desk.keeping.backup_dialog import BackupLine
     from planner.desk.messages import Ask
+    from planner.desk.session import Session
+    from planner.desk.settings import Memory
+    from planner.desk.theme import Theme
     from planner.desk.workspace import Workspace
     from planner.forecast.verify.run import CaseResult
     from planner.planning.answers import Answers
@@ -71,11 +72,17 @@ class Rooms:
     troubles: tuple[type[Exception], ...]
     make_workspace: Callable[[WorkspaceNeeds], Workspace]
     check: Callable[[], Iterator[CheckStep]]
+    backups: Callable[[Path], Sequence[BackupLine]]
+    put_back: Callable[[Path, Path], None]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DeskServices:
-    """All that the window is given before anything heavy is there."""
+    """All that the window is given before anything heavy is there.
+
+    `find_glance` returns the picture of the window as it shows a farm file on a day, in looks that go by a
+    name; None when there is none, or the file has changed since. `keep_glance` keeps one.
+    """
 
     load: Callable[[], Rooms]
     settings: QSettings
@@ -83,6 +90,6 @@ class DeskServices:
     ask: Ask
     home: Path
     version: str = ""
-    find_glance: Callable[[Path], Glance | None] | None = None
-    keep_glance: Callable[[Path, Glance], None] | None = None
+    find_glance: Callable[[Path, date, str], QPixmap | None] | None = None
+    keep_glance: Callable[[Path, date, str, QPixmap], None] | None = None
     start_with: Path | None = None

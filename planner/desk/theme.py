@@ -31,10 +31,10 @@ from PySide6.QtGui import (
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QApplication
 
+from planner.desk.shade import ShadeChoice
 from planner.shipped import shipped_path
 
 LEAST_CONTRAST: Final = 4.5
-STYLE: Final = "Fusion"
 FAMILY: Final = "DejaVu Sans"
 FONT_POINTS: Final = 10
 _FONT_FILE: Final = "DejaVuSans.ttf"
@@ -95,14 +95,6 @@ _FLARE: Final = 0.05
 class Shade(Enum):
     """Which of the two looks is drawn."""
 
-    LIGHT = "light"
-    DARK = "dark"
-
-
-class ShadeChoice(Enum):
-    """What the user asks for: one look for good, or that of the system."""
-
-    SYSTEM = "system"
     LIGHT = "light"
     DARK = "dark"
 

@@ -1,62 +1,55 @@
 """The window: puts its parts together and passes wishes on, nothing more.
 
-It paints before anything heavy is read in; the workspace with lanes, lists and figures comes with the
-first moment after that, through the loader that was handed in. Must know nothing of how a farm is kept.
+It paints before anything heavy is read in: a picture of the farm taken when it was closed last, if that
+still holds, else itself. The workspace with lanes, lists and figures comes with the first moment after that,
+through the loader that was handed in. Must know nothing of how a farm is kept.
+
+What the first paint can do without is read in where it is used: every name taken from the toolkit costs the
+making of its classes, and `Qt` alone has a hundred.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import date, datetime
 from functools import cached_property
-from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
 
-from PySide6.QtCore import QSize, Qt, QTimer
-from PySide6.QtGui import QAction, QCloseEvent, QKeyEvent, QPaintEvent
-from PySide6.QtWidgets import QApplication, QLabel, QMainWindow, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QVBoxLayout, QWidget
 
 from planner.desk import settings
-from planner.desk.conduct import Conduct
-from planner.desk.first_look import first_look, keep_look
-from planner.desk.menus import Menus
+from planner.desk.front import FrontWindow
 from planner.desk.say import tr
-from planner.desk.services import DeskServices, Rooms, WorkspaceNeeds
-from planner.desk.session import Session
-from planner.desk.theme import ShadeChoice, dress, load_bold, load_font, theme_of
+from planner.desk.shade import ShadeChoice
 
 if TYPE_CHECKING:
+    from PySide6.QtCore import Qt
+    from PySide6.QtGui import QCloseEvent, QKeyEvent, QPixmap
+
+    from planner.desk.conduct import Conduct
     from planner.desk.crash import CrashWatch
     from planner.desk.files import Files
-    from planner.desk.glance_view import GlanceView
     from planner.desk.messages import MessageBar
+    from planner.desk.services import Rooms
+    from planner.desk.session import Session
     from planner.desk.workspace import Workspace
 
-_WIDTH, _HEIGHT = 1280, 720
 W = TypeVar("W", bound=QWidget)
-_LISTED = 25
-"""How many things of a kind a submenu lists, the latest ones."""
 
 
-class MainWindow(QMainWindow):
+class MainWindow(FrontWindow):
     """Menu bar, tool bar, workspace, message bar and status bar around one open farm."""
 
-    def __init__(self, services: DeskServices) -> None:
-        super().__init__()
-        self._services = services
-        self.memory = settings.Memory(services.settings)
-        load_font()
-        self.theme = theme_of(self.memory.shade)
-        self._dress()
-        self.conduct = Conduct(self)
-        self.menus = Menus(self, self.theme)
-        self.rooms: Rooms | None = None
-        self.files: Files | None = None
-        self.workspace: Workspace | None = None
-        self.glance_view: GlanceView | None = None
-        self._painted = False
-        self._build()
-        self._connect()
-        self._restore()
+    rooms: Rooms | None = None
+    files: Files | None = None
+    workspace: Workspace | None = None
+
+    @cached_property
+    def conduct(self) -> Conduct:
+        """What keeps the open farm; made when first somebody listens to it."""
+        from planner.desk.conduct import Conduct
+
+        return Conduct(self)
 
     @cached_property
     def messages(self) -> MessageBar:
@@ -77,16 +70,28 @@ class MainWindow(QMainWindow):
 
         return CrashWatch(self.theme, self._services.version, self)
 
+    def _furnish(self) -> None:
+        """Put in menus, tool bar and status bar, in the look that was asked for."""
+        from planner.desk.menus import Menus
+        from planner.desk.theme import load_font, theme_of
+
+        load_font()
+        self.theme = theme_of(self.memory.shade)
+        self._dress()
+        self.menus = Menus(self, self.theme)
+        self._build()
+        self._connect()
+
     def _build(self) -> None:
-        self.setWindowTitle("Raftweek")
-        self.setObjectName("raftweek")
+        from PySide6.QtCore import Qt
+
         self._middle = QWidget(self)
         column = QVBoxLayout(self._middle)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         waiting = QLabel(tr("Opening the farm…"), self._middle)
         waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self._waiting: QWidget = waiting
+        self._held: QWidget = waiting
         column.addWidget(waiting, 1)
         self.setCentralWidget(self._middle)
         self._name, self._saved, self._mark = QLabel(self), QLabel(self), QLabel(self)
@@ -101,6 +106,8 @@ class MainWindow(QMainWindow):
         self.menus.show_shade(self.memory.shade)
 
     def _connect(self) -> None:
+        from planner.desk.submenus import Submenus
+
         self.conduct.opened.connect(self._on_opened)
         self.conduct.changed.connect(self._on_changed)
         self.conduct.acted.connect(self._on_acted)
@@ -108,42 +115,16 @@ class MainWindow(QMainWindow):
         self.conduct.closed.connect(self._on_closed)
         for action in self.menus.actions.values():
             action.triggered.connect(self._on_entry)
-        for submenu in self.menus.submenus.values():
-            submenu.aboutToShow.connect(self._on_submenu)
-            submenu.triggered.connect(self._on_submenu_entry)
+        Submenus(self)
         QApplication.styleHints().colorSchemeChanged.connect(self._on_system_shade)
-
-    def _restore(self) -> None:
-        self.resize(QSize(_WIDTH, _HEIGHT).boundedTo(self.screen().availableSize()))
-        self.restoreGeometry(self.memory.get(settings.GEOMETRY))
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        super().paintEvent(event)
-        if not self._painted:
-            self._painted = True
-            QTimer.singleShot(0, self, self._look_and_load)
-
-    def _look_and_load(self) -> None:
-        """Show what was last seen of the farm, if that still holds, and read in everything behind it."""
-        load_bold()
-        try:
-            view = first_look(self._services, self.memory, self.theme, self._middle)
-            if view is not None:
-                self._name.setText(view.name)
-                self._saved.setText(tr("Opening…"))
-                self._waiting = self.glance_view = self._put(view)
-                view.show()
-                QApplication.sendPostedEvents()  # laid out, and painted: reading in leaves no time for it
-                view.repaint()
-        finally:
-            QTimer.singleShot(0, self, self.load)
 
     def _put(self, widget: W) -> W:
         """Put a widget in the middle, in the place of what stands there till now."""
-        layout, self.glance_view = self._middle.layout(), None
+        layout = self._middle.layout()
         assert layout is not None
-        layout.replaceWidget(self._waiting, widget)
-        self._waiting.deleteLater()
+        layout.replaceWidget(self._held, widget)
+        self._held.deleteLater()
+        self._held = widget
         layout.activate()
         return widget
 
@@ -152,11 +133,14 @@ class MainWindow(QMainWindow):
         if self.rooms is not None:
             return
         from planner.desk.files import Files
+        from planner.desk.theme import load_bold
 
+        self.see_furnished()
+        load_bold()
         self.crash.begin()
         self.menus.sharpen()
         self.rooms = self._services.load()
-        workspace = self._put_workspace(self.rooms)
+        workspace = self._put_workspace(self.rooms, self._services.now)
         self.conduct.expect(self.rooms.troubles, workspace.words_for)
         self.files = Files(
             rooms=self.rooms,
@@ -164,6 +148,7 @@ class MainWindow(QMainWindow):
             memory=self.memory,
             ask=self._services.ask,
             home=self._services.home,
+            now=self._services.now,
             trouble_with=workspace.trouble_with,
             window=self,
         )
@@ -171,11 +156,13 @@ class MainWindow(QMainWindow):
         self.files.told.connect(self.tell)
         self.files.open_first(self._services.start_with)
 
-    def _put_workspace(self, rooms: Rooms) -> Workspace:
+    def _put_workspace(self, rooms: Rooms, now: Callable[[], datetime]) -> Workspace:
+        from planner.desk.services import WorkspaceNeeds
+
         needs = WorkspaceNeeds(
             theme=self.theme,
             conduct=self.conduct,
-            now=self._services.now,
+            now=now,
             ask=self._services.ask,
             memory=self.memory,
             home=self._services.home,
@@ -201,6 +188,7 @@ class MainWindow(QMainWindow):
         self._show_chosen()
 
     def _on_changed(self, notice: Any) -> None:
+        self._look_holds = False
         if self.workspace is not None:
             self.workspace.on_notice(notice)
         self._show_state()
@@ -250,6 +238,8 @@ class MainWindow(QMainWindow):
     # Wishes.
 
     def _on_entry(self, _checked: bool = False) -> None:
+        from PySide6.QtGui import QAction
+
         action = self.sender()
         key = action.data() if isinstance(action, QAction) else None
         if not isinstance(key, str):
@@ -275,6 +265,7 @@ class MainWindow(QMainWindow):
         if self.files is not None:
             entries["farm.open"] = self.files.ask_open
             entries["farm.copy"] = self.files.ask_copy
+            entries["farm.backups"] = self.files.ask_backup
             entries["farm.text"] = self.files.ask_text
             entries["farm.new"] = self.show_new_farm
             entries["farm.print"] = self.show_print
@@ -310,53 +301,20 @@ class MainWindow(QMainWindow):
 
             CheckDialog(self.rooms.check, self.theme, self).open()
 
-    def _on_submenu(self) -> None:
-        for key, submenu in self.menus.submenus.items():
-            if submenu is not self.sender():
-                continue
-            submenu.clear()
-            if key == "farm.recent":
-                self._fill_recent()
-            else:
-                self._fill_things(key.partition(".")[2])
-
-    def _fill_recent(self) -> None:
-        submenu = self.menus.submenus["farm.recent"]
-        for path in self.memory.recent:
-            submenu.addAction(path.name).setData(path)
-            submenu.actions()[-1].setToolTip(str(path))
-        submenu.addSeparator()
-        submenu.addAction(tr("Empty this list…")).setData("forget")
-
-    def _fill_things(self, word: str) -> None:
-        submenu = self.menus.submenus[f"setup.{word}"]
-        if self.workspace is None:
-            return
-        for thing in self.workspace.things(word)[-_LISTED:]:
-            submenu.addAction(tr("{name}…", name=self.workspace.name_of(thing))).setData(thing)
-        submenu.addSeparator()
-        submenu.addAction(tr("New…")).setData(f"new.{word}")
-
-    def _on_submenu_entry(self, action: QAction) -> None:
-        wish = action.data()
-        if isinstance(wish, Path) and self.files is not None:
-            self.files.open(wish)
-        elif wish == "forget" and self.files is not None:
-            self.files.ask_forget()
-        elif isinstance(wish, str) and wish.startswith("new.") and self.workspace is not None:
-            self.workspace.run(wish)
-        elif wish is not None and self.workspace is not None and hasattr(wish, "id"):
-            self.workspace.alter(wish)
-
     # Looks.
 
     def _dress(self) -> None:
+        from planner.desk.theme import dress
+
         application = QApplication.instance()
         if isinstance(application, QApplication):
             dress(application, self.theme)
 
     def set_shade(self, choice: ShadeChoice) -> None:
         """Draw everything light, dark, or as the system is."""
+        from planner.desk.theme import theme_of
+
+        self._look_holds = False
         self.memory.put(settings.SHADE, choice.value)
         self.menus.show_shade(choice)
         theme = theme_of(choice)
@@ -380,6 +338,8 @@ class MainWindow(QMainWindow):
             self.menus.actions["view.side"].setChecked(side)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        from PySide6.QtCore import Qt
+
         if event.key() == Qt.Key.Key_Escape and self.messages.words:
             self.messages.clear()
             return
@@ -390,11 +350,29 @@ class MainWindow(QMainWindow):
         if self.workspace is not None:
             self.memory.put(settings.ARRANGEMENT, self.workspace.arrangement())
         self.memory.save()
-        self.crash.end()
+        if self.rooms is not None:
+            self.crash.end()
+        pictures = self._pictures() if self._wants_pictures else {}
         session = self.conduct.let_go()
         if session is not None and self.rooms is not None:
             path = self.rooms.where(session)
             self.rooms.close(session)
-            if path is not None and self.workspace is not None:
-                keep_look(self._services, self.workspace, path)
+            if path is not None:
+                self._keep(path, pictures)
         super().closeEvent(event)
+
+    def _pictures(self) -> dict[date, QPixmap]:
+        if self.rooms is None or self.conduct.session is None:
+            return {}
+        from planner.desk.rehearsal import rehearse
+
+        return rehearse(self, self._services.now())
+
+    def act_start(self, moment: datetime) -> None:
+        """Look as a start at that moment would, with the farm that is open; for pictures, not for hands."""
+        assert self.rooms is not None
+        assert self.conduct.session is not None
+        workspace = self._put_workspace(self.rooms, lambda: moment)
+        self._on_opened(self.conduct.session)
+        workspace.settle()
+        self._saved.setText(tr("Opening…"))

@@ -132,6 +132,10 @@ class Workspace(QWidget):
         self._refresh()
         self._go_to_today()
 
+    def settle(self) -> None:
+        """Show at once what would be worked out a moment later."""
+        self.asking.settle()
+
     def on_notice(self, _notice: Any) -> None:
         """Show the farm as it is after an act."""
         self._refresh()

@@ -7,15 +7,18 @@ from PySide6.QtCore import QByteArray
 
 from planner.desk import settings
 from planner.desk.settings import MOST_RECENT, Memory, settings_file
-from planner.desk.theme import ShadeChoice
+from planner.desk.shade import ShadeChoice
 
 SAMPLES = {
     settings.SHADE.key: "dark",
     settings.RECENT.key: ["one"],
+    settings.COPIES.key: "{}",
     settings.GEOMETRY.key: QByteArray(b"\x00\x01"),
     settings.ARRANGEMENT.key: QByteArray(b"\x02"),
     settings.PAPER.key: "A3",
     settings.CALENDAR_WEEKS.key: 13,
+    settings.MEALS.key: 3,
+    settings.SCOOP_G.key: 20.0,
 }
 
 

@@ -8,7 +8,8 @@ from PySide6.QtGui import QColor, QImage, QPainter, QPalette
 
 from planner.desk import theme as themes
 from planner.desk.hatches import hatch
-from planner.desk.theme import DARK, LEAST_CONTRAST, LIGHT, OKABE_ITO, ShadeChoice, contrast
+from planner.desk.shade import ShadeChoice
+from planner.desk.theme import DARK, LEAST_CONTRAST, LIGHT, OKABE_ITO, contrast
 from planner.farm.crops import Stage
 from planner.farm.species import ELEMENTS
 

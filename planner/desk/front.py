@@ -1,0 +1,101 @@
+"""The window before anything is in it: its place on the screen, its cover, and what comes after the paint.
+
+Read in before the first paint: nothing that takes time may be read in here. Must know nothing of what the
+window holds once it is furnished.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QSize, QTimer, Signal
+from PySide6.QtWidgets import QMainWindow
+
+from planner.desk import settings
+from planner.desk.first_look import Cover, first_look, looks_of
+
+if TYPE_CHECKING:
+    from datetime import date
+
+    from PySide6.QtGui import QPaintEvent, QPixmap, QResizeEvent
+
+    from planner.desk.services import DeskServices
+
+_WIDTH, _HEIGHT = 1280, 720
+
+
+class FrontWindow(QMainWindow):
+    """A window under a picture of what will be in it, or furnished at once when there is no picture."""
+
+    ready = Signal()
+
+    def __init__(self, services: DeskServices) -> None:
+        super().__init__()
+        self._services = services
+        self.memory = settings.Memory(services.settings)
+        self.cover: Cover | None = None
+        self._painted = self._furnished = False
+        self.setWindowTitle("Raftweek")
+        self.setObjectName("raftweek")
+        self.resize(QSize(_WIDTH, _HEIGHT).boundedTo(self.screen().availableSize()))
+        self.restoreGeometry(self.memory.get(settings.GEOMETRY))
+        self.cover = first_look(services, self.memory, self)
+        self._look_holds = self.cover is not None
+        if self.cover is None:
+            self.see_furnished()
+
+    def see_furnished(self) -> None:
+        """Put in menus and bars, unless they are in."""
+        if not self._furnished:
+            self._furnished = True
+            self._furnish()
+            if self.cover is not None:
+                self.cover.raise_()
+
+    def _furnish(self) -> None:
+        """Put in menus and bars."""
+
+    def load(self) -> None:
+        """Read in what is heavy, and open a farm."""
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        if not self._painted:
+            self._painted = True
+            QTimer.singleShot(0, self, self._load_behind)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if self.cover is not None:
+            self.cover.fit()
+
+    def _load_behind(self) -> None:
+        """Read everything in behind the cover, if there is one, and take it away when all is there."""
+        if self.cover is not None:
+            self._look_holds = self.cover.fits
+            self.setUpdatesEnabled(not self._look_holds)
+        try:
+            self.load()
+        finally:
+            # A moment later than the timers that let the pages tell everything.
+            QTimer.singleShot(1, self, self._uncover)
+
+    def _uncover(self) -> None:
+        if self.cover is not None:
+            self.cover.hide()
+            self.cover.deleteLater()
+            self.cover = None
+            self.setUpdatesEnabled(True)
+        self.ready.emit()
+
+    @property
+    def _wants_pictures(self) -> bool:
+        """Tell whether there is a place for pictures, and what is there holds no longer."""
+        return self._services.keep_glance is not None and not self._look_holds
+
+    def _keep(self, path: Path, pictures: dict[date, QPixmap]) -> None:
+        """Keep pictures by day of a farm file that has been closed."""
+        if self._services.keep_glance is not None:
+            for day, picture in pictures.items():
+                self._services.keep_glance(path, day, looks_of(self, self.memory), picture)

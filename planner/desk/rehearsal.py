@@ -1,0 +1,37 @@
+"""Takes pictures of the window as it will look at its next start, on this day and on the days after it.
+
+Done when the window closes, with a fresh workspace for each day, so that a picture shows what a start
+shows: nothing chosen, first page, first zoom, that day's list. Must know nothing of where pictures are kept.
+"""
+
+from __future__ import annotations
+
+import time
+from datetime import date, datetime, timedelta
+from typing import TYPE_CHECKING, Final
+
+from PySide6.QtGui import QPixmap
+from PySide6.QtWidgets import QApplication
+
+if TYPE_CHECKING:
+    from planner.desk.window import MainWindow
+
+DAYS: Final = 4
+"""Today, and so many days less one after it: from a Friday to the Monday."""
+
+_ENOUGH_S: Final = 0.5
+"""No further day is begun after so many seconds: nobody should wait for a window to close."""
+
+
+def rehearse(window: MainWindow, now: datetime) -> dict[date, QPixmap]:
+    """Return a picture by day, of now and the days after it. The window is of no use afterwards."""
+    found: dict[date, QPixmap] = {}
+    begin = time.monotonic()
+    while len(found) < DAYS and (not found or time.monotonic() - begin < _ENOUGH_S):
+        moment = now + timedelta(days=len(found))
+        window.act_start(moment)
+        # Twice: what is laid out first asks for what is laid out next.
+        QApplication.sendPostedEvents()
+        QApplication.sendPostedEvents()
+        found[moment.date()] = window.grab()
+    return found
