@@ -29,6 +29,7 @@ COMMANDS: Final = (
     "week",
     "calendar",
     "import",
+    "import-csv",
     "export",
     "advise",
     "compare",

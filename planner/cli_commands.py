@@ -26,6 +26,7 @@ from planner.cli_shared import (
     write_farm,
 )
 from planner.commands_advice import add_advise, add_stock
+from planner.commands_csv import add_import_csv
 from planner.commands_exchange import add_labels, add_phone_options, write_phone_calendar
 from planner.commands_length import add_length
 from planner.commands_plan import add_plan
@@ -100,6 +101,7 @@ def parser() -> argparse.ArgumentParser:
     _add_week(commands)
     _add_calendar(commands)
     _add_import(commands)
+    add_import_csv(commands)
     _add_export(commands)
     add_advise(commands)
     add_compare(commands)

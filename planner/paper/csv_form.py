@@ -9,10 +9,12 @@ import csv
 import io
 from typing import Final
 
+from planner.farm.cells import harmless
 from planner.paper.report import Report, Table
 from planner.paper.words import NO_BREAK
 
-_FORMULA_STARTS: Final = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
+__all__ = ["csv_text", "harmless"]
+
 _GROUP: Final = "Group"
 
 
@@ -50,19 +52,3 @@ def _chosen(report: Report, name: str | None) -> Table:
         known = ", ".join(table.name for table in report.tables) or "none"
         raise ValueError(f"table: {name!r} is not in this report, which has {known}")
     return tables[0]
-
-
-def harmless(text: str) -> str:
-    """Return a text that no spreadsheet takes for a formula.
-
-    >>> harmless("=1+1"), harmless("Basil"), harmless("-3")
-    ("'=1+1", 'Basil', '-3')
-    """
-    if text.lstrip(" ").startswith(_FORMULA_STARTS) and not _is_number(text):
-        return f"'{text}"
-    return text
-
-
-def _is_number(text: str) -> bool:
-    digits = text.strip().lstrip("+-").replace(".", "", 1)
-    return digits.isascii() and digits.isdigit()

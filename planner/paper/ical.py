@@ -6,7 +6,7 @@ read, what is the same keeps its number, what is gone is told as cancelled. Read
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, time, timedelta
 from hashlib import blake2b
@@ -181,7 +181,7 @@ def _cancelled(gone: Iterable[_Known], head: CalendarHead) -> Iterator[Event]:
         yield entry
 
 
-def _known(text: bytes, head: CalendarHead) -> Mapping[str, _Known]:
+def _known(text: bytes, head: CalendarHead) -> dict[str, _Known]:
     """Return the events of an earlier calendar by their UID."""
     if len(text) > MOST_BYTES:
         raise CalendarError(f"it is larger than {MOST_BYTES} bytes, which no calendar of this program is.")
