@@ -6,6 +6,7 @@ What really happens to a file is in the callables of `Rooms`; this only carries 
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import datetime
 from pathlib import Path
 from typing import Any
 
@@ -13,11 +14,13 @@ from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from planner.desk.conduct import Conduct
+from planner.desk.keeping.copies import Copies
 from planner.desk.messages import Ask, Question
 from planner.desk.say import tr
 from planner.desk.services import Rooms
 from planner.desk.session import Session
 from planner.desk.settings import Memory
+from planner.desk.theme import theme_of
 from planner.desk.together import Together
 from planner.farm.faults import FarmFaultError
 
@@ -40,16 +43,18 @@ class Files(QObject):
         memory: Memory,
         ask: Ask,
         home: Path,
+        now: Callable[[], datetime],
         trouble_with: Callable[[Session], str],
         window: QWidget,
     ) -> None:
         super().__init__(window)
         self._rooms, self._conduct, self._memory, self._ask = rooms, conduct, memory, ask
-        self._window, self._trouble_with = window, trouble_with
+        self._window, self._trouble_with, self._now = window, trouble_with, now
         self._folder = home
         self._expected: tuple[type[Exception], ...] = (OSError, *rooms.troubles)
         self._answers: Any = None
         self._last_trouble = ""
+        self.copies = Copies(conduct, memory, rooms.where, self)
         self.together = Together(conduct, ask, self.told.emit, self.troubled.emit, window)
 
     def open_first(self, path: Path | None) -> None:
@@ -107,6 +112,9 @@ class Files(QObject):
             self._memory.remember(path)
             self._folder = path.parent
         self.recent_changed.emit()
+        differing = self.copies.warning(session)
+        if differing:
+            self.troubled.emit(differing)
 
     def ask_open(self) -> None:
         """Let the user choose a farm to open."""
@@ -154,6 +162,33 @@ class Files(QObject):
             self._complain(words)
         else:
             self.told.emit(said)
+
+    def ask_backup(self) -> None:
+        """Let the user choose a backup to go back to."""
+        session = self._conduct.session
+        path = None if session is None else self._rooms.where(session)
+        lines = () if path is None else self._rooms.backups(path)
+        if not lines:
+            self.told.emit(tr("There is no backup yet; one is made when the farm is opened or closed."))
+            return
+        from planner.desk.keeping.backup_dialog import BackupDialog
+
+        dialog = BackupDialog(lines, self._now(), theme_of(self._memory.shade), self._window)
+        dialog.wanted.connect(self._on_backup)
+        dialog.open()
+
+    def _on_backup(self, backup: Path) -> None:
+        session = self._conduct.let_go()
+        path = None if session is None else self._rooms.where(session)
+        if session is None or path is None:
+            return
+        self._rooms.close(session)
+        try:
+            self._rooms.put_back(backup, path)
+        except self._expected as trouble:
+            self._complain(str(trouble))
+        if self.open(path):
+            self.told.emit(tr("The farm is as it was in {name}.", name=backup.name))
 
     def ask_begin(self, answers: Any) -> None:
         """Let the user choose where a new farm is kept."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING, Any, Protocol
 
 if TYPE_CHECKING:
@@ -32,6 +32,10 @@ class Session(Protocol):
     @property
     def catalogue(self) -> Any:
         """The figures, with the grower's own entries laid over them."""
+
+    @property
+    def history(self) -> Sequence[Any]:
+        """Every act that is kept, the latest first: each with title, moment `at`, `done` and `who`."""
 
     @property
     def undo_title(self) -> str | None:

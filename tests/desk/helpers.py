@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication, QCalendarWidget, QComboBox, QLineEdi
 from planner.actions.memory import MemoryKeeper
 from planner.actions.session import Session
 from planner.bootstrap import Means
+from planner.bootstrap_backups import backup_lines
 from planner.bootstrap_checks import check_steps
 from planner.desk.messages import Question
 from planner.desk.services import DeskServices, Rooms
@@ -76,6 +77,8 @@ class FakeRooms:
             troubles=(StoreError,),
             make_workspace=self.make_workspace,
             check=self.check,
+            backups=self.backups,
+            put_back=self.put_back,
         )
 
     def _called(self, name, *about):
@@ -109,6 +112,12 @@ class FakeRooms:
 
     def make_workspace(self, needs):
         return Workspace(needs, forecaster=self.means.forecaster)
+
+    def backups(self, path):
+        return backup_lines(path)
+
+    def put_back(self, backup, path):
+        self._called("put back", backup, path)
 
     def check(self):
         return check_steps(self.means)
