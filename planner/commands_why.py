@@ -31,6 +31,7 @@ subjects, in words:
   week WEEK ELEMENT                     supply over demand of N, P, K, Ca, Mg or Fe, and why it is short
   week WEEK ELEMENT supply|demand       one of the two
   week WEEK least|feed|feed-ratio|area  the least supplied element, feed, feed per m², area the fish feed
+  week WEEK ammonia|filter|oxygen       what fish ask of filter and air: ammonia, biofilm surface, oxygen
   week WEEK crop KEY [plants|kg]        harvest of a crop, such as lettuce-leaf
   fish NAME DATE                        feed of a fish group on a day
   tank NAME DATE                        density of a tank on a day
@@ -247,6 +248,9 @@ _OF_WEEK: Final = {
     "feed": "mean feed",
     "feed-ratio": "feed-rate ratio",
     "area": "area fed",
+    "ammonia": "ammonia",
+    "filter": "filter need",
+    "oxygen": "oxygen",
 }
 _SIDES: Final = {"": "ratio", "supply": "supply", "demand": "demand"}
 

@@ -13,6 +13,7 @@ from planner.forecast.why.ground import Ground, NoSuchFigureError
 from planner.forecast.why.plants import why_demand, why_harvest
 from planner.forecast.why.supply import why_supply
 from planner.forecast.why.values import Explanation, Subject, SubjectKind
+from planner.forecast.why.water import why_ammonia, why_filter_need, why_oxygen
 
 _OF_BATCH = frozenset({SubjectKind.SEEDS, SubjectKind.STAGE_DAYS, SubjectKind.FIRST_PICK})
 _OF_CROP = frozenset({SubjectKind.HARVEST_PLANTS, SubjectKind.HARVEST_G})
@@ -70,5 +71,8 @@ def _of_loop(ground: Ground, subject: Subject) -> Explanation:
         SubjectKind.FEED_MEAN: lambda: why_feed_mean(ground, loop, week),
         SubjectKind.FEED_RATIO: lambda: why_feed_ratio(ground, loop, week),
         SubjectKind.AREA_FED: lambda: why_area_fed(ground, loop, week),
+        SubjectKind.AMMONIA: lambda: why_ammonia(ground, loop, week),
+        SubjectKind.FILTER_NEED: lambda: why_filter_need(ground, loop, week),
+        SubjectKind.OXYGEN: lambda: why_oxygen(ground, loop, week),
     }
     return answers[subject.kind]()

@@ -21,6 +21,7 @@ _PER_THOUSAND: Final = 1000.0
 _PER_MILLION: Final = 1_000_000.0
 _PERCENT: Final = 100.0
 _FLOAT_NOISE: Final = 1e-9
+_HOURS_PER_DAY: Final = 24.0
 
 
 class Formula(Enum):
@@ -68,6 +69,9 @@ class Formula(Enum):
     PLANTED_AREA = "leafy_m2 + fruiting_m2"
     AREA_FED = "feed_g_per_day / ratio_g_per_m2_d"
     MIXED_BAND = "(leafy_share × leafy + (1 - leafy_share) × fruiting) × reference_protein / protein_share"
+    AMMONIA = "feed_g_per_day × protein_share × ammonia_per_protein"
+    FILTER_NEED = "ammonia_g_per_day / rate_g_per_m2_day"
+    OXYGEN = "(feed_g_per_day × oxygen_per_feed + ammonia_g_per_day × oxygen_per_nitrogen) / 24"
     DENSITY = "mass_kg / (volume_l / 1000)"
     GROUP_MASS = "count × weight_g / 1000"
 
@@ -114,6 +118,12 @@ def _batch_plants(of: _Values) -> float:
 
 _ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.AS_ENTERED: lambda of: of["value"],
+    Formula.AMMONIA: lambda of: of["feed_g_per_day"] * of["protein_share"] * of["ammonia_per_protein"],
+    Formula.FILTER_NEED: lambda of: of["ammonia_g_per_day"] / of["rate_g_per_m2_day"],
+    Formula.OXYGEN: lambda of: (
+        (of["feed_g_per_day"] * of["oxygen_per_feed"] + of["ammonia_g_per_day"] * of["oxygen_per_nitrogen"])
+        / _HOURS_PER_DAY
+    ),
     Formula.NOTHING: lambda of: 0.0 * len(of),
     Formula.SEEDS: _seeds,
     Formula.STAND_LINE: _stand,

@@ -28,6 +28,9 @@ class SubjectKind(Enum):
     FEED_RATIO = "feed-rate ratio"  # loop, week
     AREA_FED = "area fed"  # loop, week
     DENSITY = "density"  # tank, day
+    AMMONIA = "ammonia"  # loop, week
+    FILTER_NEED = "filter need"  # loop, week
+    OXYGEN = "oxygen"  # loop, week
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -15,6 +15,8 @@ from planner.farm.species import ELEMENTS
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import STAGES
 from planner.forecast.verdicts import week_verdicts
+from planner.forecast.water.filters import filter_figures
+from planner.forecast.water.load import load_forecast, week_loads
 from planner.forecast.why.ask import why
 from planner.forecast.why.formulas import Formula, recomputed
 from planner.forecast.why.ground import NoSuchFigureError
@@ -91,7 +93,27 @@ def figure_of(subject, forecast, forecaster, farm):
         SubjectKind.FEED_RATIO: verdict.feed_ratio_g_per_m2_d,
         SubjectKind.AREA_FED: verdict.area_fed_m2[0],
         SubjectKind.DENSITY: grams / farm.tanks[0].volume_l,
+        **water_figures(subject.week, loop, farm, forecast, catalogue=shipped_catalogue()),
     }[subject.kind]
+
+
+def water_figures(week, loop, farm, forecast, *, catalogue):
+    """Return what the water page says of filter and air, by kind."""
+    load = load_forecast(
+        loop,
+        loop=next(one for one in farm.loops if one.id == loop.loop),
+        altitude_m=farm.sites[0].altitude_m,
+        filters=farm.filters,
+        beds=farm.beds,
+        ruler=forecast.ruler,
+        catalogue=catalogue,
+    )
+    seen = week_loads(load, ruler=forecast.ruler, figures=filter_figures(catalogue))[week]
+    return {
+        SubjectKind.AMMONIA: seen.tan_g_per_day.likely,
+        SubjectKind.FILTER_NEED: seen.need_m2.likely,
+        SubjectKind.OXYGEN: seen.hourly_oxygen_g.likely,
+    }
 
 
 @given(subjects())
