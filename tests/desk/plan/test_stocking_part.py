@@ -7,8 +7,9 @@ import pytest
 from PySide6.QtCore import Qt
 
 from planner.desk.plan.asks import NeedBasis
-from planner.desk.plan.stocking_part import StockingPart, whole_harvests
+from planner.desk.plan.stocking_part import StockingPart
 from planner.desk.plan.stocking_rows import hole_words, share_words, way_columns, way_rows, way_words
+from planner.desk.plan.stocking_tabs import whole_harvests
 from planner.desk.rows import RowsModel
 from planner.desk.theme import DARK, LIGHT
 from planner.farm.fish import FishEventKind
@@ -33,7 +34,7 @@ def compared(qtbot, stocking, rest):
 @pytest.fixture
 def harvested(qtbot, stocking, rest):
     stocking.part.tabs.setCurrentIndex(1)
-    click(qtbot, stocking.part.compare)
+    click(qtbot, stocking.part.harvest_tab.compare)
     rest(stocking.part)
     return stocking
 
@@ -57,7 +58,9 @@ def test_that_the_licence_stands_beside_the_species_and_care_beside_adopting(sto
     part = stocking.part
     species = means.catalogue.fish[part.form.editor("species").read()]
     shown = [
-        layout.itemAt(at).widget().text() for layout in (part.law, part.care) for at in range(layout.count())
+        layout.itemAt(at).widget().text()
+        for layout in (part.law, part.ways_tab.care)
+        for at in range(layout.count())
     ]
     assert len(shown) == len(species.cautions)
     assert "permit" in part.law.itemAt(0).widget().text()
@@ -67,13 +70,13 @@ def test_that_every_way_is_a_row_and_the_best_is_chosen(compared):
     part = compared.part
     table = part.ways.table
     assert len(table.options) + len(table.impossible) == WAYS
-    assert len(part.ways_table.model_of_rows.rows) == WAYS
-    assert part._option() is table.best
-    starred = [row for row in part.ways_table.model_of_rows.rows if row.texts[0].startswith("★")]
+    assert len(part.ways_tab.table.model_of_rows.rows) == WAYS
+    assert part.ways_tab.option is table.best
+    starred = [row for row in part.ways_tab.table.model_of_rows.rows if row.texts[0].startswith("★")]
     assert len(starred) == 1
-    assert part.way.text() == way_words(table.best, best=True)
-    assert part.holes.model_of_rows.rows
-    assert part.feed.chart.weeks
+    assert part.ways_tab.way.text() == way_words(table.best, best=True)
+    assert part.ways_tab.holes.model_of_rows.rows
+    assert part.ways_tab.feed.chart.weeks
 
 
 def test_that_the_model_of_ways_behaves(qtmodeltester, compared):
@@ -84,28 +87,28 @@ def test_that_the_model_of_ways_behaves(qtmodeltester, compared):
 
 def test_that_another_way_is_chosen_by_keys_and_tells_its_own_groups(qtbot, compared):
     part = compared.part
-    part.ways_table.selectRow(0)
-    first = part.way.text()
-    part.ways_table.setFocus()
-    qtbot.keyClick(part.ways_table, Qt.Key.Key_Down)
-    assert part.way.text() != first
+    part.ways_tab.table.selectRow(0)
+    first = part.ways_tab.way.text()
+    part.ways_tab.table.setFocus()
+    qtbot.keyClick(part.ways_tab.table, Qt.Key.Key_Down)
+    assert part.ways_tab.way.text() != first
 
 
 def test_that_adopting_stocks_the_groups_as_one_act(qtbot, compared, kitchen):
     part = compared.part
-    option = part._option()
-    part.adopt_way.setFocus()
-    qtbot.keyClick(part.adopt_way, Qt.Key.Key_Space)
+    option = part.ways_tab.option
+    part.ways_tab.adopt.setFocus()
+    qtbot.keyClick(part.ways_tab.adopt, Qt.Key.Key_Space)
     farm = compared.session.farm
     new = [group for group in farm.fish_groups if group not in kitchen.fish_groups]
     assert {group.stocked_on for group in new} == {
         one.on for one in option.stocked if one.on < kitchen.plan_until
     }
     assert compared.session.undo_title.startswith("Stock in ")
-    assert not part.adopt_way.isEnabled()
+    assert not part.ways_tab.adopt.isEnabled()
     compared.session.undo()
     assert compared.session.farm == kitchen
-    assert part.adopt_way.isEnabled()
+    assert part.ways_tab.adopt.isEnabled()
 
 
 def test_that_an_area_has_to_be_said_when_it_is_judged_by_one(qtbot, stocking):
@@ -148,7 +151,7 @@ def test_that_stopping_leaves_the_farm_as_it_is(qtbot, stocking, kitchen):
 
 def test_that_only_whole_harvests_within_the_plan_are_offered(stocking, kitchen):
     part = stocking.part
-    offered = [part.harvest.itemData(at) for at in range(part.harvest.count())]
+    offered = [part.harvest_tab.harvest.itemData(at) for at in range(part.harvest_tab.harvest.count())]
     assert offered == [event.id for event in whole_harvests(kitchen)]
     late = dataclasses.replace(
         kitchen,
@@ -163,50 +166,60 @@ def test_that_only_whole_harvests_within_the_plan_are_offered(stocking, kitchen)
 
 def test_that_a_harvest_in_parts_is_plotted_beside_all_at_once(harvested):
     part = harvested.part
-    rows = part.harvest_table.model_of_rows.rows
+    rows = part.harvest_tab.table.model_of_rows.rows
     assert [row.texts[0] for row in rows] == ["all at once", "50 % at a time", "30 % at a time"]
-    assert len(part.harvest_feed.chart.strands) == 3
+    assert len(part.harvest_tab.feed.chart.strands) == 3
     depths = [one.hole.depth_share for one in part.harvests.options]
     assert depths[0] == max(depths)
-    assert not part.adopt_harvest.isEnabled()
+    assert not part.harvest_tab.adopt.isEnabled()
 
 
 def test_that_a_harvest_in_parts_is_adopted_as_one_act(qtbot, harvested, kitchen):
     part = harvested.part
-    part.harvest_table.setFocus()
-    qtbot.keyClick(part.harvest_table, Qt.Key.Key_Down)
-    assert part.adopt_harvest.isEnabled()
-    click(qtbot, part.adopt_harvest)
+    part.harvest_tab.table.setFocus()
+    qtbot.keyClick(part.harvest_tab.table, Qt.Key.Key_Down)
+    assert part.harvest_tab.adopt.isEnabled()
+    click(qtbot, part.harvest_tab.adopt)
     assert len(harvested.session.farm.fish_events) == len(kitchen.fish_events) + 1
     assert harvested.session.undo_title == "Harvest 50 % at a time"
     harvested.session.undo()
     assert harvested.session.farm == kitchen
 
 
+def test_that_a_chosen_way_stays_while_a_harvest_is_compared(qtbot, compared, rest):
+    part = compared.part
+    part.ways_tab.table.selectRow(0)
+    chosen = part.ways_tab.option
+    part.tabs.setCurrentIndex(1)
+    click(qtbot, part.harvest_tab.compare)
+    rest(part)
+    assert part.ways_tab.option is chosen
+
+
 def test_that_a_start_up_tells_when_crops_may_begin(qtbot, stocking, rest):
     part = stocking.part
     part.tabs.setCurrentIndex(2)
-    click(qtbot, part.start_it)
+    click(qtbot, part.start_tab.begin_it)
     rest(part)
-    assert "First fish on" in part.start_words.text()
-    assert len(part.start_table.model_of_rows.rows) == len(part.start.batches)
+    assert "First fish on" in part.start_tab.words.text()
+    assert len(part.start_tab.table.model_of_rows.rows) == len(part.start.batches)
 
 
 def test_that_a_bare_farm_is_told_what_lacks(qtbot, stage, bare, rest):
     part = stage(StockingPart, bare).part
-    assert "No harvest of a whole group" in part.no_harvest.text()
+    assert "No harvest of a whole group" in part.harvest_tab.none.text()
     part.form.show_value("fingerling_g", 20)
     click(qtbot, part.begin_it)
     rest(part)
     assert "no tank" in part.state.text()
     part.tabs.setCurrentIndex(2)
-    click(qtbot, part.start_it)
+    click(qtbot, part.start_tab.begin_it)
     rest(part)
-    assert "No fish are stocked" in part.start_words.text()
+    assert "No fish are stocked" in part.start_tab.words.text()
 
 
 def test_that_every_control_has_a_spoken_name_and_both_looks_can_be_worn(compared):
     assert nameless_controls(compared.part) == []
     compared.part.wear(DARK)
-    assert compared.part.feed.theme is DARK
+    assert compared.part.ways_tab.feed.theme is DARK
     compared.part.wear(LIGHT)
