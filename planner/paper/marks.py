@@ -109,33 +109,26 @@ Mark = Words | Rule | Frame | Fill | Pattern | Tint | Stroke | Oval
 
 
 def moved(mark: Mark, *, by_x_mm: float, by_y_mm: float) -> Mark:
-    """Return a mark moved to the right and down; the commonest by hand, which is three times as quick."""
+    """Return a mark moved to the right and down; a page has thousands, so the commonest are made by hand."""
+    x, y = mark.x_mm + by_x_mm, mark.y_mm + by_y_mm
     if isinstance(mark, Words):
-        return Words(
-            x_mm=mark.x_mm + by_x_mm,
-            y_mm=mark.y_mm + by_y_mm,
-            text=mark.text,
-            face=mark.face,
-            pt=mark.pt,
-            room_mm=mark.room_mm,
-        )
+        return Words(x_mm=x, y_mm=y, text=mark.text, face=mark.face, pt=mark.pt, room_mm=mark.room_mm)
     if isinstance(mark, Rule):
-        return Rule(
-            x_mm=mark.x_mm + by_x_mm,
-            y_mm=mark.y_mm + by_y_mm,
-            x2_mm=mark.x2_mm + by_x_mm,
-            y2_mm=mark.y2_mm + by_y_mm,
-            pt=mark.pt,
-        )
+        return Rule(x_mm=x, y_mm=y, x2_mm=mark.x2_mm + by_x_mm, y2_mm=mark.y2_mm + by_y_mm, pt=mark.pt)
+    if isinstance(mark, Frame | Fill | Pattern | Tint):
+        return _moved_rect(mark, x, y)
+    return dataclasses.replace(mark, x_mm=x, y_mm=y)
+
+
+def _moved_rect(mark: Frame | Fill | Pattern | Tint, x: float, y: float) -> Mark:
+    width, height = mark.width_mm, mark.height_mm
     if isinstance(mark, Frame):
-        return Frame(
-            x_mm=mark.x_mm + by_x_mm,
-            y_mm=mark.y_mm + by_y_mm,
-            width_mm=mark.width_mm,
-            height_mm=mark.height_mm,
-            pt=mark.pt,
-        )
-    return dataclasses.replace(mark, x_mm=mark.x_mm + by_x_mm, y_mm=mark.y_mm + by_y_mm)
+        return Frame(x_mm=x, y_mm=y, width_mm=width, height_mm=height, pt=mark.pt)
+    if isinstance(mark, Fill):
+        return Fill(x_mm=x, y_mm=y, width_mm=width, height_mm=height, grey=mark.grey)
+    if isinstance(mark, Tint):
+        return Tint(x_mm=x, y_mm=y, width_mm=width, height_mm=height, colour=mark.colour)
+    return Pattern(x_mm=x, y_mm=y, width_mm=width, height_mm=height, hatch=mark.hatch)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -491,3 +491,11 @@ def test_that_hostile_names_make_no_difference_to_numbers():
     ask: Ask = hostile().ask(weeks=1)
     assert ask.span_words.startswith("W14")
     assert len(made("week-tasks", farm=hostile()).tables[0].rows) > 8
+
+
+def test_that_the_page_on_paper_lists_every_document(root):
+    page = (root / "docs" / "paper.md").read_text(encoding="utf-8")
+    told = [line.split("`")[1] for line in page.splitlines() if line.startswith("| `") and "| A" in line]
+    assert told == [document.key for document in DOCUMENTS]
+    for document in DOCUMENTS:
+        assert f"| {document.weeks} | {document.says} |" in page
