@@ -12,7 +12,7 @@ from planner.desk.plan.remedy_words import percent_words
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.words import NONE, number_words
-from planner.paper.csv_form import harmless
+from planner.farm.cells import harmless
 from planner.planning.orders import OrderKind, OrderLine, OrderUnit
 
 _DAYS_PER_YEAR: Final = 365
