@@ -12,10 +12,11 @@ from typing import TYPE_CHECKING
 
 from planner.desk.outlook import Outlook
 from planner.farm.fields import Id
+from planner.farm.fish import FishGroup
 from planner.forecast.delays import Delay, StageDelay, stage_delays
 from planner.forecast.engine import Forecaster
 from planner.forecast.paces import PaceBook
-from planner.forecast.values import Forecast, LoopForecast
+from planner.forecast.values import Forecast, GroupForecast, LoopForecast
 
 if TYPE_CHECKING:
     from planner.desk.sureness import Sureness
@@ -40,6 +41,7 @@ class Behind:
         self._forecast = outlook.forecast
         self._asked = self._state()
         self._waters: dict[Id, LoopWater] = {}
+        self._spans: dict[Id, tuple[GroupForecast, GroupForecast] | None] = {}
 
     def _state(self) -> tuple[PaceBook, int]:
         return self._forecaster.paces, self._forecaster.paces.version
@@ -86,6 +88,16 @@ class Behind:
                 today=self.today,
             )
         return found
+
+    def growth_span(self, group: FishGroup) -> tuple[GroupForecast, GroupForecast] | None:
+        """Return a group growing slowly and quickly; None where the grower's own figure rules."""
+        from planner.forecast.growth_span import growth_span
+
+        if group.id not in self._spans:
+            self._current()
+            farm, ruler = self.outlook.farm, self.outlook.forecast.ruler
+            self._spans[group.id] = growth_span(group, farm, self._forecaster, ruler)
+        return self._spans[group.id]
 
     def reasons(self, loop: Id, week: int) -> tuple[Reason, ...]:
         """Return why the limiting element is short in a week; empty when none is."""

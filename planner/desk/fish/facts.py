@@ -1,0 +1,227 @@
+"""What the fish page says of a group: density, pellets, harvests, holes in the supply, and its cautions.
+
+Pure: must know nothing of widgets.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Final
+
+from planner.catalogue.catalogue import Catalogue
+from planner.desk.behind import Behind
+from planner.desk.facts import week_label
+from planner.desk.fish.course import GroupCourse, harvests
+from planner.desk.fish.ration import suits, week_rations
+from planner.desk.pages import Fact, Page, Section
+from planner.desk.say import tr
+from planner.desk.water_words import caution_texts
+from planner.desk.week_facts import flag_words
+from planner.desk.words import choice_words, day_words, number_words, with_unit
+from planner.farm.fish import FishEventKind
+from planner.forecast.values import FlagKind
+from planner.forecast.why.values import Subject, SubjectKind
+
+_SAMPLE_EVERY: Final = "coefficient/sheets/sample_every_days"
+_SAMPLE_FEWEST: Final = "coefficient/sheets/sample_fewest_fish"
+_G_PER_KG: Final = 1000.0
+_PERCENT: Final = 100.0
+_LAW: Final = ("species-law", "fish-welfare")
+_MEDICINE: Final = ("fish-medicine",)
+_FOOD: Final = ("fish-as-food",)
+
+
+def fish_page(behind: Behind, course: GroupCourse) -> Page:
+    """Return what is to be known of a group besides its tables and charts."""
+    catalogue = behind.outlook.catalogue
+    return Page(
+        title=course.group.name,
+        subtitle=tr("{fish}, on {day}", fish=course.species.name, day=day_words(course.today)),
+        sections=(
+            *_notes(behind, course),
+            _now(behind, course),
+            _pellet(behind, course),
+            _harvest(course, catalogue),
+            *_holes(course),
+        ),
+    )
+
+
+def _notes(behind: Behind, course: GroupCourse) -> Iterator[Section]:
+    about = (*behind.outlook.flags.get(course.group.id, ()), *behind.outlook.flags.get(course.tank.id, ()))
+    words = tuple(flag_words(flag) for flag in about if flag.kind is not FlagKind.FEED_FALLS)
+    late = sample_words(course, behind.outlook.catalogue)
+    if words or late:
+        yield Section(title=tr("Take note"), warnings=(*words, *((late,) if late else ())))
+
+
+def sample_words(course: GroupCourse, catalogue: Catalogue) -> str:
+    """Return that the fish should be weighed, empty when they were of late or are not there yet."""
+    if course.today < course.group.stocked_on or course.likely.count[course.day] <= 0:
+        return ""
+    weighed = [
+        event.on for event in course.events if event.kind is FishEventKind.SAMPLE and event.on <= course.today
+    ]
+    last = max(weighed, default=course.group.stocked_on)
+    days = (course.today - last).days
+    if days <= catalogue.figure(_SAMPLE_EVERY).high:
+        return ""
+    fewest = catalogue.figure(_SAMPLE_FEWEST)
+    return tr(
+        "Not weighed for {days} days: weight and feed are a guess that grows with each. Weigh {low} to "
+        "{high} fish and enter the sample.",
+        days=days,
+        low=number_words(fewest.low, digits=0),
+        high=number_words(fewest.high, digits=0),
+    )
+
+
+def _now(behind: Behind, course: GroupCourse) -> Section:
+    day = course.day
+    density = float(course.density[day])
+    count, weight_g = float(course.likely.count[day]), float(course.likely.weight_g[day])
+    facts = [
+        Fact(
+            label=tr("Feed"),
+            value=with_unit(float(course.likely.feed_g[day]), "g/d", digits=0),
+            note=tr("by {way}; never more than is eaten", way=choice_words(course.group.feeding)),
+            ask=Subject(kind=SubjectKind.FEED, about=course.group.id, day=day),
+        ),
+        Fact(
+            label=tr("Live weight"),
+            value=with_unit(count * weight_g / _G_PER_KG, "kg", digits=1),
+            note=_span_note(course, day),
+        ),
+        Fact(
+            label=course.tank.name,
+            value=with_unit(density, "kg/m³", digits=1),
+            note=_density_note(course),
+            ask=Subject(kind=SubjectKind.DENSITY, about=course.tank.id, day=day),
+        ),
+    ]
+    keys = (*(key for key in _LAW if key in course.species.cautions), *_MEDICINE)
+    return Section(
+        title=tr("Today"),
+        facts=tuple(facts),
+        cautions=caution_texts(keys, behind.outlook.catalogue),
+    )
+
+
+def _span_note(course: GroupCourse, day: int) -> str:
+    if course.slow is None or course.quick is None:
+        return tr("growth by your own figure")
+    low, high = float(course.slow.weight_g[day]), float(course.quick.weight_g[day])
+    return tr(
+        "{likely} g each, {low} to {high} g by slow or quick growth",
+        likely=number_words(float(course.likely.weight_g[day]), digits=0),
+        low=number_words(min(low, high), digits=0),
+        high=number_words(max(low, high), digits=0),
+    )
+
+
+def _density_note(course: GroupCourse) -> str:
+    limit = number_words(course.density_limit)
+    over = [each for each in week_rations(course) if each.density > course.density_limit]
+    if not over:
+        return tr("limit {limit} kg/m³, kept as far as the plan goes", limit=limit)
+    first = course.ruler.week_start(over[0].week)
+    return tr(
+        "limit {limit} kg/m³, passed from {week} on: harvest, move or do without some fish by then",
+        limit=limit,
+        week=week_label(first),
+    )
+
+
+def _pellet(behind: Behind, course: GroupCourse) -> Section:
+    facts = [
+        Fact(
+            label=course.feed.name,
+            value=tr("pellet {size} mm", size=course.feed.pellet_mm),
+            note=tr(
+                "for fish of {low} to {high} g",
+                low=number_words(course.feed.for_fish_from_g),
+                high=number_words(course.feed.for_fish_to_g),
+            ),
+        )
+    ]
+    change = next((each for each in week_rations(course) if not suits(course.feed, each.weight_g)), None)
+    if change is not None:
+        others = [feed for feed in behind.outlook.catalogue.feeds.values() if suits(feed, change.weight_g)]
+        facts.append(
+            Fact(
+                label=week_label(course.ruler.week_start(change.week)),
+                value=tr("change the feed at {grams} g", grams=number_words(change.weight_g, digits=0)),
+                note="\n".join(
+                    tr("{name}: pellet {size} mm", name=feed.name, size=feed.pellet_mm) for feed in others
+                )
+                or tr("no feed of the book is made for fish of this weight"),
+            )
+        )
+    return Section(title=tr("Feed and pellet"), facts=tuple(facts))
+
+
+def _harvest(course: GroupCourse, catalogue: Catalogue) -> Section:
+    facts = [*_planned(course)]
+    if course.species.ornamental:
+        facts.append(Fact(label="", value=tr("An ornamental fish: not for the table.")))
+    elif not any(event.on >= course.today and event.count is None for event in harvests(course)):
+        facts.append(_ready(course))
+    keys = () if course.species.ornamental else _FOOD
+    return Section(title=tr("Harvest of fish"), facts=tuple(facts), cautions=caution_texts(keys, catalogue))
+
+
+def _ready(course: GroupCourse) -> Fact:
+    weight = with_unit(course.species.harvest_weight_g, "g")
+    likely = course.ready_on(course.likely)
+    quick, slow = course.ready_on(course.quick), course.ready_on(course.slow)
+    note = ""
+    if quick is not None and (likely is None or quick < likely):
+        note = tr("{quick} at the earliest", quick=day_words(quick))
+        note += tr(", {slow} when slow", slow=day_words(slow)) if slow else tr(", past the plan when slow")
+    return Fact(
+        label=tr("Ready at {weight}", weight=weight),
+        value=day_words(likely) if likely else tr("not within the plan"),
+        note=note,
+    )
+
+
+def _planned(course: GroupCourse) -> Iterator[Fact]:
+    for event in harvests(course):
+        if not course.ruler.start_on <= event.on < course.ruler.date_of(course.ruler.days):
+            continue
+        day = course.ruler.day_of(event.on)
+        grams, fish = float(course.likely.harvest_g[day]), float(course.likely.harvest_count[day])
+        notes = [tr("{fish} fish", fish=number_words(fish, digits=0))]
+        if fish > 0:
+            notes.append(tr("{grams} g each", grams=number_words(grams / fish, digits=0)))
+        if event.count is None and course.species.purge_days > 0:
+            notes.append(
+                tr("no feed for {days} d before", days=number_words(course.species.purge_days, digits=0))
+            )
+        yield Fact(
+            label=day_words(event.on),
+            value=with_unit(grams / _G_PER_KG, "kg", digits=1),
+            note=", ".join(notes),
+        )
+
+
+def _holes(course: GroupCourse) -> Iterator[Section]:
+    facts = []
+    for flag in course.falls:
+        values = dict(flag.values)
+        share = float(values.get("fall_share", 0.0)) * _PERCENT
+        back = (
+            tr("back on {day}", day=day_words(flag.until_on))
+            if flag.until_on
+            else tr("not back within the plan")
+        )
+        assert flag.on is not None
+        facts.append(
+            Fact(
+                label=day_words(flag.on),
+                value=tr("feed of the loop falls by {share} %", share=number_words(share, digits=0)),
+                note=tr("against the four weeks before; {back}", back=back),
+            )
+        )
+    if facts:
+        yield Section(title=tr("Holes in the plants' food"), facts=tuple(facts))

@@ -1,0 +1,103 @@
+"""Fish groups and what happens to them as ready rows. Pure: must know nothing of widgets."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from planner.desk.behind import Behind
+from planner.desk.rows import Column, Row
+from planner.desk.say import tr
+from planner.desk.words import NONE, choice_words, day_words, number_words
+from planner.farm.farm import by_id, label_of
+from planner.farm.fields import Id
+from planner.farm.fish import FishEvent, FishGroup
+
+_G_PER_KG = 1000.0
+_TEN = 10.0
+
+
+def group_columns() -> tuple[Column, ...]:
+    """Return the columns of the table of groups."""
+    return (
+        Column(title=tr("Group")),
+        Column(title=tr("Fish")),
+        Column(title=tr("Tank")),
+        Column(title=tr("Number"), numeric=True, tip=tr("Fish foreseen today")),
+        Column(title=tr("Each [g]"), numeric=True, tip=tr("Mean weight foreseen today")),
+        Column(title=tr("All [kg]"), numeric=True),
+        Column(title=tr("Feed today [g]"), numeric=True),
+    )
+
+
+def group_rows(behind: Behind) -> tuple[Row, ...]:
+    """Return one row for each group of the farm, as it is today."""
+    tanks = by_id(behind.outlook.farm.tanks)
+    return tuple(_group_row(behind, group, tanks) for group in behind.outlook.farm.fish_groups)
+
+
+def _group_row(behind: Behind, group: FishGroup, tanks: dict[Id, object]) -> Row:
+    outlook = behind.outlook
+    species = outlook.catalogue.fish[group.species].name
+    tank = label_of(tanks[group.tank])  # type: ignore[arg-type]
+    count, weight_g, feed_g = _today(behind, group)
+    if behind.today < group.stocked_on:
+        said = (tr("to come"), NONE, NONE, NONE)
+    elif count <= 0:
+        said = (tr("none left"), NONE, NONE, NONE)
+    else:
+        said = (
+            number_words(count, digits=0),
+            number_words(weight_g, digits=0 if weight_g >= _TEN else 1),
+            number_words(count * weight_g / _G_PER_KG, digits=1),
+            number_words(feed_g, digits=0 if feed_g >= _TEN else 1),
+        )
+    texts = (group.name, species, tank, *said)
+    titles = [column.title for column in group_columns()]
+    return Row(
+        id=group.id,
+        texts=texts,
+        sort=(group.name, species, tank, count, weight_g, count * weight_g, feed_g),
+        spoken=", ".join(f"{title} {text}" for title, text in zip(titles, texts, strict=True)),
+    )
+
+
+def _today(behind: Behind, group: FishGroup) -> tuple[float, float, float]:
+    found = behind.outlook.group(group.id)
+    ruler = behind.outlook.forecast.ruler
+    at = min(max(ruler.day_of(behind.today), 0), ruler.days - 1)
+    if found is None:
+        return 0.0, 0.0, 0.0
+    forecast = found[1]
+    return float(forecast.count[at]), float(forecast.weight_g[at]), float(forecast.feed_g[at])
+
+
+def event_columns() -> tuple[Column, ...]:
+    """Return the columns of the table of events."""
+    return (Column(title=tr("Date")), Column(title=tr("What happens")), Column(title=tr("How much")))
+
+
+def event_rows(events: tuple[FishEvent, ...]) -> tuple[Row, ...]:
+    """Return one row for each event, the latest first."""
+    return tuple(_event_row(event) for event in reversed(events))
+
+
+def _event_row(event: FishEvent) -> Row:
+    texts = (day_words(event.on), choice_words(event.kind), ", ".join(event_amounts(event)) or tr("all fish"))
+    return Row(
+        id=event.id,
+        texts=texts,
+        sort=(event.on.toordinal(), texts[1], texts[2]),
+        spoken=", ".join(texts),
+    )
+
+
+def event_amounts(event: FishEvent) -> Iterator[str]:
+    """Yield what an event says by numbers."""
+    if event.count is not None:
+        yield tr("{count} fish", count=number_words(event.count, digits=0))
+    if event.mean_weight_g is not None:
+        yield tr("{grams} g each", grams=number_words(event.mean_weight_g))
+    if event.feed_g_per_day is not None:
+        yield tr("{grams} g a day", grams=number_words(event.feed_g_per_day))
+    if event.days is not None:
+        yield tr("{days} d", days=event.days)
