@@ -5,17 +5,19 @@ Nothing about a farm is kept here. Must know nothing of widgets.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from pathlib import Path
-from typing import Any, Final, NamedTuple
+from typing import Any, Final
 
 from PySide6.QtCore import QByteArray, QSettings
 
-from planner.desk.shade import ShadeChoice
+from planner.desk.theme import ShadeChoice
 
 MOST_RECENT: Final = 8
 
 
-class Setting(NamedTuple):
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Setting:
     """One remembered value: its key in the file, its type, and what holds before it is set."""
 
     key: str
@@ -25,14 +27,14 @@ class Setting(NamedTuple):
 
 SHADE: Final = Setting(key="look/shade", kind=str, default=ShadeChoice.SYSTEM.value)
 RECENT: Final = Setting(key="files/recent", kind=list, default=[])
-COPIES: Final = Setting(key="files/copies", kind=str, default="")
 GEOMETRY: Final = Setting(key="window/geometry", kind=QByteArray, default=QByteArray())
 ARRANGEMENT: Final = Setting(key="window/arrangement", kind=QByteArray, default=QByteArray())
 PAPER: Final = Setting(key="print/paper", kind=str, default="A4")
 CALENDAR_WEEKS: Final = Setting(key="print/weeks", kind=int, default=8)
 MEALS: Final = Setting(key="fish/meals", kind=int, default=0)
 SCOOP_G: Final = Setting(key="fish/scoop_g", kind=float, default=0.0)
-ALL: Final = (SHADE, RECENT, COPIES, GEOMETRY, ARRANGEMENT, PAPER, CALENDAR_WEEKS, MEALS, SCOOP_G)
+
+ALL: Final = (SHADE, RECENT, GEOMETRY, ARRANGEMENT, PAPER, CALENDAR_WEEKS, MEALS, SCOOP_G)
 
 
 def settings_file(path: Path) -> QSettings:

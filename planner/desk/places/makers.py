@@ -10,6 +10,12 @@ from PySide6.QtWidgets import QWidget
 from planner.desk.places.place import Place, PlaceNeeds
 
 
+def _fish(needs: PlaceNeeds, parent: QWidget) -> Place:
+    from planner.desk.fish.place import FishPlace
+
+    return FishPlace(needs, parent)
+
+
 def _water(needs: PlaceNeeds, parent: QWidget) -> Place:
     from planner.desk.water.place import WaterPlace
 
@@ -23,6 +29,7 @@ def _plan(needs: PlaceNeeds, parent: QWidget) -> Place:
 
 
 MAKERS: Final[dict[str, Callable[[PlaceNeeds, QWidget], Place]]] = {
+    "fish": _fish,
     "water": _water,
     "plan": _plan,
 }
