@@ -42,6 +42,7 @@ COMMANDS: Final = (
     "print",
     "stock",
     "successions",
+    "tables",
     "verify",
     "water",
     "why",

@@ -32,6 +32,7 @@ from planner.commands_length import add_length
 from planner.commands_plan import add_plan
 from planner.commands_print import add_print
 from planner.commands_successions import add_orders, add_successions
+from planner.commands_tables import add_tables
 from planner.commands_uncertainty import add_uncertainty_options, uncertainty_asked
 from planner.commands_verify import add_verify
 from planner.commands_water import add_water
@@ -113,6 +114,7 @@ def parser() -> argparse.ArgumentParser:
     add_plan(commands, day=read_day, weeks=read_weeks)
     add_print(commands)
     add_successions(commands, day=read_day, weeks=read_weeks)
+    add_tables(commands)
     add_verify(commands)
     add_water(commands, day=read_day)
     add_why(commands)
