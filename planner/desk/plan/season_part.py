@@ -212,7 +212,8 @@ class SeasonPart(ProposalPart):
         self.head.setText(headline(found.plan))
         self.judged.say("\n".join(judged_lines(found.plan)))
         self.differs.say(difference_words(found))
-        self._fill(self.crop, [outlook.crop_name(course.crop) for course in found.crops])
+        crops = [outlook.crop_name(course.crop) for course in found.crops]
+        self._fill(self.crop, [tr("All crops"), *crops])
         self._fill(self.loop, [course.name for course in found.loops])
         self.loop.setVisible(len(found.loops) > 1)
         self.differences.show_rows(difference_rows(found.proposed.differences, outlook.catalogue))
@@ -232,9 +233,10 @@ class SeasonPart(ProposalPart):
         found = self.found
         if found is None or self.behind is None:
             return
-        catalogue, crop = self.behind.outlook.catalogue, self.crop.currentIndex()
-        if 0 <= crop < len(found.crops):
-            self.charts[0].show_chart(crop_chart(found, crop, catalogue))
+        # The first entry stands for all crops: the table has them all, the chart shows the first.
+        catalogue, crop = self.behind.outlook.catalogue, self.crop.currentIndex() - 1
+        if found.crops and crop < len(found.crops):
+            self.charts[0].show_chart(crop_chart(found, max(crop, 0), catalogue))
             self.weeks.show_rows(week_rows(found, crop, catalogue))
         if 0 <= self.loop.currentIndex() < len(found.loops):
             self.charts[1].show_chart(

@@ -97,9 +97,12 @@ def test_that_a_proposal_is_shown_and_the_farm_stays_as_it_is(worked_out, kitche
 def test_that_another_crop_and_element_are_shown_by_keys(qtbot, worked_out):
     part = worked_out.part
     first = [chart.chart for chart in part.charts]
-    for box in (part.crop, part.element):
+    every = part.weeks.model_of_rows.rows
+    assert len({row.texts[1] for row in every}) == len(part.found.crops)
+    for box in (part.crop, part.crop, part.element):
         box.setFocus()
         qtbot.keyClick(box, Qt.Key.Key_Down)
+    assert {row.texts[1] for row in part.weeks.model_of_rows.rows} == {part.crop.currentText()}
     assert [chart.chart for chart in part.charts] != first
     assert part.charts[0].chart.title != first[0].title
 
