@@ -6,8 +6,10 @@ layout.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
@@ -18,16 +20,30 @@ from planner.desk.print_form import DocumentChoice, FormNeeds, PrintWish
 from planner.desk.printing import PrintDialog, PrintNeeds
 from planner.desk.say import tr
 from planner.desk.services import WorkspaceNeeds
-from planner.desk.sheets import CHOICES, LONGEST_WEEKS, Sheets, document_sheets, paper_named
+from planner.desk.sheets import (
+    CHOICES,
+    LABEL_TITLES,
+    LONGEST_WEEKS,
+    Sheets,
+    document_sheets,
+    label_pages,
+    paper_named,
+)
 from planner.paper.documents.ask import Ask
 from planner.paper.errors import PaperError
+from planner.paper.labels import LabelKind
+from planner.paper.labels_grid import GridError
+from planner.paper.labels_setting import NoRoomOnLabelError
 from planner.paper.registry import DOCUMENTS, document_named
 from planner.paper.style import style_for
 
 if TYPE_CHECKING:
     from planner.desk.places.place import PlaceNeeds
 
-CALENDAR = DOCUMENTS[0].key
+CALENDAR: Final = DOCUMENTS[0].key
+LABELS: Final = {"tray-labels": LabelKind.TRAY, "raft-tags": LabelKind.RAFT}
+_LABEL_WEEKS: Final = 4
+TROUBLES: Final = (PaperError, GridError, NoRoomOnLabelError, OSError)
 
 
 class PrintAsking(QObject):
@@ -50,7 +66,10 @@ class PrintAsking(QObject):
             today=self._needs.now().date(),
         )
         needs = PrintNeeds(
-            make=self._sheets, form=form, troubles=(PaperError, OSError), folder=self._needs.home
+            make=self._sheets,
+            form=form,
+            troubles=TROUBLES,
+            folder=self._needs.home,
         )
         dialog = PrintDialog(needs, self._needs.theme, self._window)
         dialog.printed.connect(self._on_printed)
@@ -59,7 +78,7 @@ class PrintAsking(QObject):
 
     def _choices(self, day: date) -> tuple[DocumentChoice, ...]:
         kept = self._remembered(day)
-        return tuple(
+        pages = tuple(
             DocumentChoice(
                 key=document.key,
                 title=document.title,
@@ -70,6 +89,7 @@ class PrintAsking(QObject):
             )
             for document in DOCUMENTS
         )
+        return (*pages, *self._label_choices(day, kept.paper))
 
     def _begun(self, day: date, key: str) -> PrintWish:
         """Return what the dialog begins with."""
@@ -79,6 +99,18 @@ class PrintAsking(QObject):
         begins_on = document.begins_on(day, document.weeks)
         return PrintWish(document=key, paper=document.paper.name, from_on=begins_on, weeks=document.weeks)
 
+    def _label_choices(self, day: date, paper: str) -> Iterator[DocumentChoice]:
+        says = tr("on plain paper, to be cut along the lines; for sheets of labels there is raftweek labels")
+        for key, kind in LABELS.items():
+            yield DocumentChoice(
+                key=key,
+                title=LABEL_TITLES[kind],
+                says=says,
+                paper=paper,
+                from_on=day,
+                weeks=_LABEL_WEEKS,
+            )
+
     def _remembered(self, day: date) -> PrintWish:
         memory = self._needs.memory
         paper = paper_named(memory.get(settings.PAPER)) or CHOICES[0]
@@ -86,7 +118,7 @@ class PrintAsking(QObject):
         return PrintWish(document=CALENDAR, paper=paper.name, from_on=day, weeks=weeks)
 
     def _sheets(self, wish: PrintWish) -> Sheets:
-        document, paper = document_named(wish.document), paper_named(wish.paper) or CHOICES[0]
+        paper = paper_named(wish.paper) or CHOICES[0]
         ask = Ask(
             farm=self._outlook.farm,
             forecast=self._outlook.forecast,
@@ -94,8 +126,11 @@ class PrintAsking(QObject):
             from_on=wish.from_on,
             weeks=wish.weeks,
             printed_on=self._needs.now(),
-            large=document.is_large_on(paper),
         )
+        if wish.document in LABELS:
+            return label_pages(LABELS[wish.document], ask, paper)
+        document = document_named(wish.document)
+        ask = replace(ask, large=document.is_large_on(paper))
         style = style_for(
             large_type=wish.large_type, black_and_white=wish.black_and_white, ink_saving=wish.ink_saving
         )

@@ -142,6 +142,8 @@ class PrintDialog(QDialog):
             pictures = self._sheets.pictures(dpi=PREVIEW_DPI * self.devicePixelRatioF(), most=MOST_SHOWN)
         except self._needs.troubles as trouble:
             self.count.setText(f"⚠ {trouble}")
+            for button in (self.pdf, self.print):
+                button.setEnabled(False)
             return
         if wish.document != self._wish.document:
             self.area.verticalScrollBar().setValue(0)

@@ -13,22 +13,31 @@ from PySide6.QtGui import QImage, QPagedPaintDevice
 
 from planner.paper.bilingual import in_two_languages
 from planner.paper.documents.ask import MOST_WEEKS, Ask
+from planner.paper.errors import PaperError
+from planner.paper.labels import LabelKind, labels_of, rows_asked
+from planner.paper.labels_grid import CUT_EDGE_MM, CUT_GAP_MM, fitted_grid
+from planner.paper.labels_sheet import USUAL_SIZE_MM, SheetWish, label_sheets
 from planner.paper.marks import Page
-from planner.paper.qt_writer import laid_out, page_image, paint_pages, write_pages
+from planner.paper.qt_writer import QtFontMetrics, laid_out, page_image, paint_pages, write_pages
 from planner.paper.registry import Document
-from planner.paper.report import Report
 from planner.paper.sheet_files import second_language
 from planner.paper.style import ALL_PAPERS, STYLE, Paper, PaperStyle
 
 CHOICES: Final = ALL_PAPERS
 LONGEST_WEEKS: Final = MOST_WEEKS
+LABEL_TITLES: Final = {LabelKind.TRAY: "Tray and pot labels", LabelKind.RAFT: "Raft tags"}
+NOTHING_TO_LABEL: Final = {
+    LabelKind.TRAY: "Nothing is sown in these weeks, so there is no label to print.",
+    LabelKind.RAFT: "Nothing is moved to a bed in these weeks, so there is no tag to print.",
+}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sheets:
-    """A report laid out on its paper: screen, printer and file get these pages and no others."""
+    """Pages on their paper: screen, printer and file get these and no others."""
 
-    report: Report
+    title: str
+    author: str
     paper: Paper
     pages: tuple[Page, ...]
 
@@ -47,8 +56,7 @@ class Sheets:
 
     def write_pdf(self, path: Path) -> int:
         """Write all pages as PDF; return how many. Raises `PaperError`."""
-        title = " – ".join(part for part in (self.report.title, self.report.subtitle) if part)
-        return write_pages(self.pages, path, self.paper, title=title, author=self.report.farm_name)
+        return write_pages(self.pages, path, self.paper, title=self.title, author=self.author)
 
 
 def paper_named(name: str) -> Paper | None:
@@ -67,4 +75,25 @@ def document_sheets(
     if second:
         report = in_two_languages(report, second_language(second))
     lying = document.lies_on(paper)
-    return Sheets(report=report, paper=lying, pages=laid_out(report, lying, style=style))
+    return Sheets(
+        title=" – ".join(part for part in (report.title, report.subtitle) if part),
+        author=report.farm_name,
+        paper=lying,
+        pages=laid_out(report, lying, style=style),
+    )
+
+
+def label_pages(kind: LabelKind, ask: Ask, paper: Paper) -> Sheets:
+    """Return the labels of what is sown, or moved to beds, in the weeks asked for, on paper to be cut.
+
+    Raises `PaperError` when there is nothing to label, and `GridError` or `NoRoomOnLabelError` as labels do.
+    """
+    rows = rows_asked(kind, ask.farm, ask.forecast, first_day=ask.first_day, last_day=ask.end_day)
+    labels = labels_of(kind, ask.farm, ask.forecast, rows=rows)
+    if not labels:
+        raise PaperError(NOTHING_TO_LABEL[kind])
+    width, height = USUAL_SIZE_MM[kind]
+    grid = fitted_grid(paper, width_mm=width, height_mm=height, edge_mm=CUT_EDGE_MM, gap_mm=CUT_GAP_MM)
+    wish = SheetWish(grid=grid, paper=paper, outlined=True)
+    pages = label_sheets(labels, wish, QtFontMetrics()).pages
+    return Sheets(title=LABEL_TITLES[kind], author=ask.farm.settings.name, paper=paper, pages=pages)

@@ -200,7 +200,8 @@ def test_that_every_document_there_is_can_be_looked_at_in_the_window(window):
     window.menus.actions["farm.print"].trigger()
     (dialog,) = window.findChildren(PrintDialog)
     listed = dialog.form.documents
-    assert [choice.key for choice in dialog._needs.form.documents] == [each.key for each in DOCUMENTS]
+    keys = [choice.key for choice in dialog._needs.form.documents]
+    assert keys == [*(each.key for each in DOCUMENTS), "tray-labels", "raft-tags"]
     for row in range(listed.count()):
         listed.setCurrentRow(row)
         assert dialog.pages, listed.item(row).text()
@@ -219,4 +220,16 @@ def test_that_the_pages_shown_are_the_pages_in_the_file(window, tmp_path, key):
         ["pdfinfo", tmp_path / "sheet.pdf"], capture_output=True, text=True, check=True
     ).stdout
     assert int(re.search(r"Pages:\s+(\d+)", written).group(1)) == sheets.count >= shown
-    assert sheets.report.title in written
+    assert sheets.title in written
+
+
+def test_that_labels_of_weeks_without_sowing_are_told_and_nothing_is_written(window, tmp_path):
+    window.menus.actions["farm.print"].trigger()
+    (dialog,) = window.findChildren(PrintDialog)
+    dialog.form.documents.setCurrentRow(dialog.form.documents.count() - 2)
+    assert dialog.pages
+    dialog.form.from_on.editor.show_value(date(2035, 1, 1))
+    dialog.form.from_on.editor.touched.emit()
+    assert "no label to print" in dialog.count.text()
+    assert not dialog.pdf.isEnabled()
+    dialog.reject()

@@ -84,10 +84,10 @@ class Frame:
 
 
 def ticks_of(low: float, high: float) -> tuple[float, ...]:
-    """Return three to six round numbers from at or below `low` to at or above `high`.
+    """Return two to seven round numbers from at or below `low` to at or above `high`.
 
     >>> ticks_of(0, 23), ticks_of(6.4, 7.2)
-    ((0.0, 10.0, 20.0, 30.0), (6.0, 6.5, 7.0, 7.5))
+    ((0.0, 10.0, 20.0, 30.0), (6.4, 6.6, 6.8, 7.0, 7.2))
     """
     span = max(high - low, abs(high) * 0.05, 1e-6)
     size = 10.0 ** _exponent(span / 4)
