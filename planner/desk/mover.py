@@ -77,13 +77,15 @@ class DeskMover:
             self._colours = crop_colours(outlook.farm)
             self._settler = Settler(outlook.farm, forecaster, batch_id)
 
-    def preview(self, batch_id: Id, run: Id, days: int, bed: Id, unit: int) -> Preview:
-        """Return what moving it so many days, and a run to another unit, would do."""
+    def preview(
+        self, batch_id: Id, run: Id, days: int, bed: Id, unit: int, first: int | None = None
+    ) -> Preview:
+        """Return what moving it so many days, and a run to another unit or place, would do."""
         self._change_set = None
         outlook, forecaster, settler = self._outlook, self._forecaster, self._settler
         if outlook is None or forecaster is None or settler is None or settler.batch.id != batch_id:
             return Preview(allowed=False)
-        found = settler.move(Step(batch=batch_id, run=run, days=days, bed=bed, unit=unit))
+        found = settler.move(Step(batch=batch_id, run=run, days=days, bed=bed, unit=unit, first=first))
         if isinstance(found, Refusal):
             return Preview(allowed=False, reason=refusal_sentence(found, codes_of(outlook.farm)))
         self._change_set = ChangeSet(title=self._title(settler.batch, days, bed), changes=found)
@@ -93,6 +95,7 @@ class DeskMover:
             allowed=True,
             balance=self._balance(forecast, settler.batch, bed),
             bars=self._bars(farm, forecast, batch_id),
+            runs=tuple(run for run in farm.placements if run.batch == batch_id),
         )
 
     def commit(self) -> None:

@@ -42,13 +42,17 @@ _SHAPING: Final = (
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Step:
-    """One wish to move: the batch, the run that is held (none: all), by how many days, where to."""
+    """One wish to move: the batch, the run that is held (none: all), by how many days, where to.
+
+    `first` is the place of the unit where the held run is to begin; it begins as near to it as it can.
+    """
 
     batch: Id
     run: Id = NO_ID
     days: int = 0
     bed: Id = NO_ID
     unit: int = 0
+    first: int | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,8 +87,9 @@ class Settler:
         changes: list[Change] = []
         kept: list[Placement] = []
         for run in self.runs:
-            bed, unit = (step.bed, step.unit) if step.bed and run.id == step.run else (run.bed, run.unit)
-            found = self._settled(run, bed, unit, kept)
+            held = bool(step.bed) and run.id == step.run
+            bed, unit = (step.bed, step.unit) if held else (run.bed, run.unit)
+            found = self._settled(run, bed, unit, kept, step.first if held else None)
             if isinstance(found, Refusal) and run.phase is Phase.NURSERY and run.id != step.run:
                 found = self._other_tray(run, kept)
             if isinstance(found, Refusal):
@@ -206,11 +211,18 @@ class Settler:
         return None
 
     def _settled(
-        self, run: Placement, bed: Id, unit: int, kept: list[Placement]
+        self, run: Placement, bed: Id, unit: int, kept: list[Placement], wanted: int | None = None
     ) -> tuple[Placement, ...] | Refusal:
-        """Return one run or several in place of `run`: where it is if it can, else on the same unit."""
+        """Return one run or several in place of `run`: where it is if it can, else on the same unit.
+
+        With a place that is `wanted` it begins as near to that as there is room for all of it.
+        """
         free = self._free(bed, unit, run.phase, kept)
-        if (bed, unit) == (run.bed, run.unit) and _fits(free, run.first, run.count):
+        if wanted is not None:
+            near = _near(free, run.count, wanted)
+            if near is not None:
+                return (dataclasses.replace(run, bed=bed, unit=unit, first=near),)
+        elif (bed, unit) == (run.bed, run.unit) and _fits(free, run.first, run.count):
             return (run,)
         if sum(size for _, size in free) < run.count:
             return self._full(run.phase, bed, unit, run.count)
@@ -304,6 +316,12 @@ def _cut(runs: tuple[Placement, ...], wanted: int) -> tuple[tuple[Placement, int
         cut.append((run, take))
         wanted -= take
     return tuple(cut)
+
+
+def _near(free: tuple[tuple[int, int], ...], count: int, wanted: int) -> int | None:
+    """Return the first place nearest to a wanted one that has `count` free places from it on."""
+    starts = [min(max(wanted, start), start + size - count) for start, size in free if size >= count]
+    return min(starts, key=lambda start: (abs(start - wanted), start)) if starts else None
 
 
 def _fits(free: tuple[tuple[int, int], ...], first: int, count: int) -> bool:

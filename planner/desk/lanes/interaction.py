@@ -11,6 +11,7 @@ from enum import Enum
 from typing import Final, Protocol
 
 from planner.desk.lanes.scene import NO_UNIT, BalanceScene, Bar, RowKey
+from planner.farm.crops import Placement
 from planner.farm.fields import NO_ID, Id
 
 DRAG_PX: Final = 5.0
@@ -19,12 +20,16 @@ DRAG_PX: Final = 5.0
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Preview:
-    """What a move would do: whether it may be, else why not in words, and what would then be seen."""
+    """What a move would do: whether it may be, else why not in words, and what would then be seen.
+
+    `runs` are all the runs of places that the batch would hold.
+    """
 
     allowed: bool
     reason: str = ""
     balance: BalanceScene | None = None
     bars: tuple[Bar, ...] = ()
+    runs: tuple[Placement, ...] = ()
 
 
 class Mover(Protocol):

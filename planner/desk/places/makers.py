@@ -16,6 +16,12 @@ def _fish(needs: PlaceNeeds, parent: QWidget) -> Place:
     return FishPlace(needs, parent)
 
 
+def _beds(needs: PlaceNeeds, parent: QWidget) -> Place:
+    from planner.desk.beds.place import BedsPlace
+
+    return BedsPlace(needs, parent)
+
+
 def _water(needs: PlaceNeeds, parent: QWidget) -> Place:
     from planner.desk.water.place import WaterPlace
 
@@ -30,6 +36,7 @@ def _plan(needs: PlaceNeeds, parent: QWidget) -> Place:
 
 MAKERS: Final[dict[str, Callable[[PlaceNeeds, QWidget], Place]]] = {
     "fish": _fish,
+    "beds": _beds,
     "water": _water,
     "plan": _plan,
 }
