@@ -43,6 +43,7 @@ COMMANDS: Final = (
     "stock",
     "successions",
     "tables",
+    "trace",
     "verify",
     "water",
     "why",

@@ -27,7 +27,7 @@ from planner.cli_shared import (
 )
 from planner.commands_advice import add_advise, add_stock
 from planner.commands_csv import add_import_csv
-from planner.commands_exchange import add_labels, add_phone_options, write_phone_calendar
+from planner.commands_exchange import add_labels, add_phone_options, add_trace, write_phone_calendar
 from planner.commands_length import add_length
 from planner.commands_plan import add_plan
 from planner.commands_print import add_print
@@ -115,6 +115,7 @@ def parser() -> argparse.ArgumentParser:
     add_print(commands)
     add_successions(commands, day=read_day, weeks=read_weeks)
     add_tables(commands)
+    add_trace(commands)
     add_verify(commands)
     add_water(commands, day=read_day)
     add_why(commands)

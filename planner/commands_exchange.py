@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import json
 from collections.abc import Sequence
 from datetime import datetime, time
 from pathlib import Path
@@ -190,7 +191,7 @@ def _no_batch(code: str, known: Any) -> str:
 
     near = get_close_matches(code, list(known), n=1)
     hint = f' Did you mean "{near[0]}"?' if near else ""
-    return f'no batch has the code "{code[:60]}".{hint}'
+    return f'no batch or seed lot has the code "{code[:60]}".{hint}'
 
 
 def _counted(number: int, thing: str) -> str:
@@ -277,3 +278,46 @@ def write_phone_calendar(parsed: argparse.Namespace, means: Means, farm: Farm, f
         f"{parsed.ics}: {_counted(made.events, 'event')}, {made.new} new, {made.changed} changed, "
         f"{made.cancelled} cancelled"
     )
+
+
+# --- trace -------------------------------------------------------------------------------------------
+
+
+def add_trace(commands: Any) -> None:
+    """Add the command that follows a batch or lot back and forward."""
+    parser = commands.add_parser(
+        "trace",
+        help="follow a batch or seed lot",
+        description="Follows a batch back to its seed lot and forward to its places, its harvest and the "
+        "readings of its water; or a seed lot to every batch sown of it.",
+    )
+    _add_file(parser)
+    parser.add_argument("code", metavar="CODE", help="code of a batch or a seed lot")
+    parser.add_argument("--json", action="store_true", help="as JSON, with every reading")
+    parser.add_argument("--pdf", type=Path, metavar="OUT", help="write it as a page")
+    parser.add_argument("--paper", default="A4", choices=_PAPERS, help="default: A4")
+    parser.set_defaults(run=_trace)
+
+
+def _trace(parsed: argparse.Namespace) -> int:
+    from planner.paper.trace import NothingTracedError, trace_data, trace_lines, trace_of, trace_report
+
+    means = Means()
+    farm = means.read(parsed.file).farm
+    try:
+        trace = trace_of(farm, means.forecaster.preview(farm), parsed.code)
+    except NothingTracedError as error:
+        raise WrongUsageError(_no_batch(error.code, error.codes)) from None
+    if parsed.json:
+        print(json.dumps(trace_data(trace), indent=2, ensure_ascii=False))
+    elif parsed.pdf is None:
+        print("\n".join(trace_lines(trace)))
+    if parsed.pdf is not None:
+        from planner.bootstrap_paper import write_report
+        from planner.paper.style import paper_named
+
+        check_name(parsed.pdf, PDF_SUFFIX)
+        report = trace_report(trace, farm, means.forecaster.catalogue, printed_on=local_now())
+        count = write_report(report, parsed.pdf, paper_named(parsed.paper, landscape=False))
+        print(f"{parsed.pdf}: {_counted(count, 'page')}")
+    return GOOD

@@ -42,7 +42,7 @@ def test_that_the_calibration_page_needs_no_batches(run, tmp_path, kitchen):
         (("--shift", "90x0"), "shift: 90 mm must lie within -20 to 20 mm"),
         (("--copies", "0"), "--copies: 0 must lie within 1 to 500"),
         (("--batch", "LTL-27W1-A"), "Did you mean"),
-        (("--batch", "../../etc/passwd"), "no batch has the code"),
+        (("--batch", "../../etc/passwd"), "no batch or seed lot has the code"),
         (("--from", "2026-01-01"), "reaches outside the plan"),
     ],
 )
