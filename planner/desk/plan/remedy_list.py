@@ -196,6 +196,10 @@ class RemedyList(Worker):
         sender = self.sender()
         if self._behind is None or sender not in self.buttons:
             return
+        session = self._conduct.session
+        if session is None or session.farm != self._behind.outlook.farm:
+            self.clear(tr("The farm has changed since these repairs were tried. Choose the week again."))
+            return
         change_set = act_of(self._offered[self.buttons.index(sender)], self._behind.outlook.catalogue)
         if self._conduct.act(change_set):
             self.applied.emit(change_set.title)

@@ -11,7 +11,7 @@ from PySide6.QtCore import QModelIndex, Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 
 from planner.desk.outlook import Outlook
-from planner.desk.plan.chart import WeekChart
+from planner.desk.plan.chart import EMPTY, WeekChart
 from planner.desk.plan.kit import Table, Words, button, column, stack
 from planner.desk.plan.stocking_rows import (
     band_words,
@@ -136,6 +136,7 @@ class WaysTab(QWidget):
             return
         if option is None:
             self.way.setText(row.spoken)
+            self.feed.show_chart(EMPTY)
             self.stocked.show_rows(())
             self.holes.show_rows(())
             return

@@ -10,7 +10,8 @@ from planner.desk.plan.remedy_words import _WORDS, SIDE_EFFECT_WORDS, act_of, re
 from planner.desk.rows import RowsModel
 from planner.desk.theme import DARK, LIGHT
 from planner.planning.remedies.values import RemedyKind, SideEffect
-from tests.desk.helpers import TODAY, nameless_controls
+from tests.desk.helpers import TODAY, nameless_controls, put_away
+from tests.desk.plan.hands import click
 
 
 def shown_words(widget):
@@ -73,6 +74,21 @@ def test_that_applying_a_repair_is_one_act_that_one_undo_takes_back(qtbot, repai
     assert words in told[0]
     repairs.session.undo()
     assert repairs.session.farm == kitchen
+
+
+def test_that_a_repair_for_another_farm_is_not_applied(qtbot, repairs, kitchen, rest):
+    from planner.actions.plan import rename_farm
+
+    behind, conduct = repairs.part.behind, repairs.part.needs.conduct
+    found = RemedyList(LIGHT, conduct, None)
+    found.ask_flags(behind, repairable_flags(behind)[:1])
+    rest(found)
+    repairs.session.act(rename_farm(kitchen, "Other"))
+    changed = repairs.session.farm
+    click(qtbot, found.buttons[0])
+    assert repairs.session.farm is changed
+    assert "has changed since" in found.state.text()
+    put_away(found)
 
 
 def test_that_another_week_can_be_chosen_by_keys(qtbot, repairs, rest):
