@@ -58,6 +58,7 @@ _FARM: Final = (
 _CHANGE: Final = (
     Entry(key="change.undo", text="&Undo", keys="Ctrl+Z", picture="undo"),
     Entry(key="change.redo", text="&Redo", keys="Ctrl+Shift+Z", picture="redo"),
+    Entry(key="change.history", text="&History…", keys="Ctrl+H", tip="Every act, and a way back to it"),
     _LINE,
     Entry(
         key="new.batch", text="&Sow a batch…", keys="Ctrl+B", picture="sow", tip="Plan a new batch of plants"
@@ -94,6 +95,7 @@ _SETUP: Final = (
     Entry(key="setup.solids batch", text="Sol&ids batches", submenu=True),
 )
 _VIEW: Final = (
+    Entry(key="view.search", text="S&earch everything…", keys="Ctrl+K", tip="Find anything by its name"),
     Entry(key="view.today", text="Go to &today", keys="Ctrl+T", picture="today"),
     Entry(key="view.previous", text="&Previous week", keys="Ctrl+PgUp"),
     Entry(key="view.next", text="&Next week", keys="Ctrl+PgDown"),

@@ -6,6 +6,8 @@ from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING, Any, Protocol
 
 if TYPE_CHECKING:
+    from datetime import datetime
+
     from planner.farm.changes import ChangeSet
     from planner.farm.farm import Farm
 
@@ -22,6 +24,26 @@ class Notice(Protocol):
         """Who began it."""
 
 
+class ActLine(Protocol):
+    """One act as it is listed."""
+
+    @property
+    def title(self) -> str:
+        """What was done."""
+
+    @property
+    def at(self) -> datetime:
+        """When, with its time zone."""
+
+    @property
+    def done(self) -> bool:
+        """Whether it stands; False when it was taken back."""
+
+    @property
+    def who(self) -> str:
+        """Who did it; empty on a farm of one's own."""
+
+
 class Session(Protocol):
     """An open farm: every act is kept at once and can be taken back."""
 
@@ -34,7 +56,7 @@ class Session(Protocol):
         """The figures, with the grower's own entries laid over them."""
 
     @property
-    def history(self) -> Sequence[Any]:
+    def history(self) -> Sequence[ActLine]:
         """Every act that is kept, the latest first: each with title, moment `at`, `done` and `who`."""
 
     @property

@@ -36,6 +36,7 @@ from planner.desk.side import SidePanel
 from planner.desk.theme import Theme
 from planner.desk.thing_words import thing_words
 from planner.desk.troubles import trouble_with_farm
+from planner.desk.ways import Ways
 from planner.desk.words import faults_words
 from planner.farm.crops import Batch
 from planner.farm.farm import DAYS_PER_WEEK, Thing, kind_of, things
@@ -71,6 +72,7 @@ class Workspace(QWidget):
         self.mover = DeskMover(needs.conduct)
         self.editing = Editing(needs.conduct, needs.ask, needs.theme, self)
         self.asking = Asking(needs, self)
+        self.ways = Ways(needs, self)
         self._build()
         self._connect()
         self._entries = self._make_entries()
@@ -283,6 +285,8 @@ class Workspace(QWidget):
             "view.batches": self._show_batches,
             "view.due": self._toggle_due,
             "view.side": self._toggle_side,
+            "view.search": self.ways.ask_search,
+            "change.history": self.ways.ask_history,
             "view.why": self.side.ask_why,
             "view.sure": self._ask_sure,
         }

@@ -1,0 +1,157 @@
+"""Every act with its time, where one stands, and a way back or forth to any of them, step by step.
+
+Must know nothing of how acts are kept.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import QDateTime, QLocale, QModelIndex, Qt
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
+
+from planner.desk.conduct import Conduct
+from planner.desk.help import close_box
+from planner.desk.plan.kit import Table, Words, button
+from planner.desk.rows import Column, Row
+from planner.desk.say import tr
+from planner.desk.theme import Theme
+
+if TYPE_CHECKING:
+    from planner.desk.session import ActLine
+
+
+def time_words(at: datetime) -> str:
+    """Return a moment in the user's own time, such as "Wed 10 Mar 2027 09:00"."""
+    moment = QDateTime.fromSecsSinceEpoch(int(at.timestamp()))
+    return QLocale().toString(moment, "ddd d MMM yyyy HH:mm")
+
+
+def history_rows(lines: Sequence[ActLine]) -> tuple[Row, ...]:
+    """Return acts as rows, newest first, and last of all the farm before the first of them."""
+    here = next((at for at, line in enumerate(lines) if line.done), len(lines))
+    rows = [_row(line, at, here) for at, line in enumerate(lines)]
+    start = (tr("▶ you are here") if here == len(lines) else "", "", tr("Before all of these"), "")
+    rows.append(Row(id=str(len(lines)), texts=start, sort=start, spoken=" ".join(filter(None, start))))
+    return tuple(rows)
+
+
+def _row(line: ActLine, at: int, here: int) -> Row:
+    stands = tr("▶ you are here") if at == here else "" if line.done else tr("taken back")
+    texts = (stands, time_words(line.at), line.title, line.who)
+    return Row(id=str(at), texts=texts, sort=texts, spoken=", ".join(filter(None, texts)), payload=line)
+
+
+def steps_to(lines: Sequence[ActLine], at: int) -> int:
+    """Return how many acts to take back, or, below 0, to do again, so that the act at a row is the last.
+
+    >>> steps_to((), 0)
+    0
+    """
+    if at < len(lines) and not lines[at].done:
+        return -sum(1 for line in lines[at:] if not line.done)
+    return sum(1 for line in lines[:at] if line.done)
+
+
+class HistoryDialog(QDialog):
+    """The list, kept up to date while it is open."""
+
+    def __init__(self, conduct: Conduct, theme: Theme, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.setWindowTitle(tr("History"))
+        self._conduct = conduct
+        columns = (
+            Column(title=tr("Where one stands")),
+            Column(title=tr("When")),
+            Column(title=tr("What was done")),
+            Column(title=tr("By whom")),
+        )
+        self.table = Table(columns, tr("Acts, newest first"), theme, self)
+        self.table.setSortingEnabled(False)
+        self.words = Words("", theme, self, ink="muted")
+        self.go = button(tr("Go to the chosen act"), self)
+        self.back = button(tr("One step back"), self)
+        self.forth = button(tr("One step forth"), self)
+        foot = QHBoxLayout()
+        for each in (self.go, self.back, self.forth):
+            foot.addWidget(each)
+        foot.addStretch(1)
+        foot.addWidget(close_box(self))
+        column = QVBoxLayout(self)
+        column.setContentsMargins(*(theme.metrics.margin,) * 4)
+        column.setSpacing(theme.metrics.gap)
+        column.addWidget(self.table, 1)
+        column.addWidget(self.words)
+        column.addLayout(foot)
+        self.table.selectionModel().currentRowChanged.connect(self._on_row)
+        self.table.activated.connect(self._on_go)
+        self.go.clicked.connect(self._on_go)
+        self.back.clicked.connect(self._on_back)
+        self.forth.clicked.connect(self._on_forth)
+        conduct.changed.connect(self._on_changed)
+        conduct.closed.connect(self.reject)
+        self._show()
+        self.resize(theme.metrics.side_width * 2, theme.metrics.row * 16)
+
+    @property
+    def lines(self) -> tuple[ActLine, ...]:
+        """All acts, newest first."""
+        session = self._conduct.session
+        return () if session is None else tuple(session.history)
+
+    def _on_changed(self, _notice: Any) -> None:
+        self._show()
+
+    def _show(self) -> None:
+        lines = self.lines
+        self.table.show_rows(history_rows(lines))
+        here = next((at for at, line in enumerate(lines) if line.done), len(lines))
+        self.table.choose(str(here))
+        self.back.setEnabled(bool(self._conduct.undo_title))
+        self.forth.setEnabled(bool(self._conduct.redo_title))
+        self._tell()
+
+    def _on_row(self, _now: QModelIndex, _before: QModelIndex) -> None:
+        self._tell()
+
+    def _steps(self) -> int:
+        row = self.table.current()
+        return 0 if row is None else steps_to(self.lines, int(row.id))
+
+    def _tell(self) -> None:
+        several = len({line.who for line in self.lines}) > 1
+        steps = self._steps()
+        self.go.setEnabled(steps != 0 and not several)
+        if several:
+            said = tr(
+                "Several people have worked on this farm: each takes back only their own acts, by steps."
+            )
+        elif steps > 0:
+            said = tr(
+                "Takes {count} acts back; they can be done again until you do something new.", count=steps
+            )
+        elif steps < 0:
+            said = tr("Does {count} acts again.", count=-steps)
+        else:
+            said = tr("Every act is saved when it is done, and can be taken back after closing, too.")
+        self.words.say(said)
+
+    def _on_go(self, *_anything: object) -> None:
+        steps = self._steps() if self.go.isEnabled() else 0
+        for _ in range(abs(steps)):
+            before = self.lines
+            if steps > 0:
+                self._conduct.undo()
+            else:
+                self._conduct.redo()
+            if self.lines == before:
+                return
+
+    def _on_back(self, _checked: bool) -> None:
+        self._conduct.undo()
+
+    def _on_forth(self, _checked: bool) -> None:
+        self._conduct.redo()
