@@ -33,8 +33,10 @@ PAPER: Final = Setting(key="print/paper", kind=str, default="A4")
 CALENDAR_WEEKS: Final = Setting(key="print/weeks", kind=int, default=8)
 MEALS: Final = Setting(key="fish/meals", kind=int, default=0)
 SCOOP_G: Final = Setting(key="fish/scoop_g", kind=float, default=0.0)
+OPEN: Final = Setting(key="files/open", kind=list, default=[])
+"""Farms that are open; one that is still named at a start was not closed properly."""
 
-ALL: Final = (SHADE, RECENT, GEOMETRY, ARRANGEMENT, PAPER, CALENDAR_WEEKS, MEALS, SCOOP_G)
+ALL: Final = (SHADE, RECENT, GEOMETRY, ARRANGEMENT, PAPER, CALENDAR_WEEKS, MEALS, SCOOP_G, OPEN)
 
 
 def settings_file(path: Path) -> QSettings:
