@@ -177,6 +177,14 @@ def test_that_the_water_log_has_the_bands_of_the_catalogue_in_its_heading():
     assert {"time", "initials", "kh", "do", "top_up", "base", "iron"} <= set(columns)
 
 
+def test_that_ions_are_turned_into_nitrogen_by_the_atomic_masses():
+    # 62.0 and 46.0 g of ion hold 14.0 g of nitrogen: 4.43 and 3.28, as water chemists print it.
+    said = text_of(made("water-log"))
+    nitrite, nitrate = re.search(r"by ([\d.]+) and by ([\d.]+)\.", said).groups()
+    assert float(nitrate) == pytest.approx(4.43, abs=0.05)
+    assert float(nitrite) == pytest.approx(3.28, abs=0.05)
+
+
 def test_that_the_bed_map_letters_as_many_holes_as_are_held():
     farm = sample()
     report = made("bed-map", from_on=MONDAY)

@@ -32,9 +32,15 @@ _TESTS: Final = (
     ("kh", "KH", Quantity.ALKALINITY_MG_PER_L),
     ("do", "Oxygen", Quantity.OXYGEN_MG_PER_L),
 )
+_MASSES: Final = (
+    "coefficient/atomic_masses/atomic_mass_n",
+    "coefficient/atomic_masses/atomic_mass_o",
+)
+_OXYGENS: Final = {"nitrite": 2, "nitrate": 3}
 _HOW_TO: Final = (
     "Test before feeding and write the time. The figures in bold are where values should be. Repeat an odd "
-    "value before acting on it. NO₂ and NO₃ are as nitrogen: divide a reading as the ion by 3.3 and by 4.4. "
+    "value before acting on it. NO₂ and NO₃ are as nitrogen: divide a reading as the ion by "
+    "{nitrite:.1f} and by {nitrate:.1f}. "
     "Base: write K for potassium or Ca for calcium beside the grams, and take them in turn."
 )
 
@@ -57,9 +63,15 @@ def _log_of(ask: Ask, loop: Loop, number: int) -> Iterator[Section]:
         name=f"Water {loop.name}", columns=tuple(_columns(target_bands(ask.catalogue))), groups=groups
     )
     heading = f"{loop.name}, {loop.water_l:,.0f}{NO_BREAK}L"
-    yield Section(heading=heading, parts=(Paragraph(text=_HOW_TO),), new_page=number > 0)
+    yield Section(heading=heading, parts=(Paragraph(text=_how_to(ask)),), new_page=number > 0)
     yield Section(parts=ask.cautions(*_CAUTIONS), columns=2)
     yield Section(parts=(table,))
+
+
+def _how_to(ask: Ask) -> str:
+    """Return what to do; an ion is heavier than its nitrogen by the oxygen it holds."""
+    nitrogen, oxygen = (ask.catalogue.figure(path).value for path in _MASSES)
+    return _HOW_TO.format(**{ion: 1 + many * oxygen / nitrogen for ion, many in _OXYGENS.items()})
 
 
 def _week(start: date, *, many: int) -> tuple[tuple[Cell, ...], ...]:
