@@ -23,8 +23,8 @@ if TYPE_CHECKING:
 
     from planner.actions.session import Session
     from planner.bootstrap_glance import GlanceShelf
-    from planner.desk.messages import Question
     from planner.desk.keeping.backup_dialog import BackupLine
+    from planner.desk.messages import Question
     from planner.desk.services import CheckStep, DeskServices, Rooms, WorkspaceNeeds
     from planner.desk.window import MainWindow
     from planner.desk.workspace import Workspace
@@ -39,6 +39,8 @@ STYLE: Final = "Fusion"
 GLANCES: Final = "glances"
 TIMING_ASKED_BY: Final = "RAFTWEEK_TIMING"
 _WINDOW_REFUSED: Final = 1
+_LANGUAGE_CODES: Final = {"es": "es", "fil": "fil", "tl": "fil"}
+"""Codes of languages besides English; some systems still use the older one of Filipino."""
 
 
 def open_window(path: Path | None) -> int:
@@ -60,7 +62,9 @@ def open_window(path: Path | None) -> int:
     application = QApplication([*sys.argv[:1], "-style", STYLE])
     application.setOrganizationName(ORGANISATION)
     application.setApplicationName(ORGANISATION)
-    window = MainWindow(_services(path))
+    services = _services(path)
+    _speak(services, application)
+    window = MainWindow(services)
     window.ready.connect(_collect_again)
     _watch_when_asked(application, window)
     window.show()
@@ -79,6 +83,18 @@ def _read_in_toolkit() -> None:
     plain = getattr(builtins, "__orig_import__", None)
     if plain is not None:
         builtins.__import__ = plain
+
+
+def _speak(services: DeskServices, application: QApplication) -> None:
+    """Say everything in the language that was chosen, or else in that of the system where we have it."""
+    from PySide6.QtCore import QLocale
+
+    chosen = services.settings.value("look/language", "", type=str) or QLocale.system().name()
+    code = _LANGUAGE_CODES.get(str(chosen).partition("_")[0])
+    if code is not None:
+        from planner.desk.languages import speak
+
+        speak(code, application)
 
 
 def _collect_again() -> None:

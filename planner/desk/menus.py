@@ -124,6 +124,10 @@ _VIEW: Final = (
     Entry(key="shade.light", text="&Light", ticks=True),
     Entry(key="shade.dark", text="Dar&k", ticks=True),
     Entry(key="shade.system", text="Like the &system", ticks=True),
+    _LINE,
+    Entry(key="language.en", text="English"),
+    Entry(key="language.fil", text="Filipino"),
+    Entry(key="language.es", text="Español"),
 )
 _HELP: Final = (
     Entry(key="help.glossary", text="&Words used here", keys="F1", picture="info"),
@@ -169,7 +173,7 @@ NEEDS_FARM: Final = frozenset(
     for entry in entries
     if entry is not None
     and entry.key not in {"farm.new", "farm.open", "farm.recent", "farm.quit"}
-    and not entry.key.startswith(("shade.", "help."))
+    and not entry.key.startswith(("shade.", "language.", "help."))
 )
 
 

@@ -5,19 +5,17 @@ Nothing about a farm is kept here. Must know nothing of widgets.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from PySide6.QtCore import QByteArray, QSettings
 
-from planner.desk.theme import ShadeChoice
+from planner.desk.shade import ShadeChoice
 
 MOST_RECENT: Final = 8
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Setting:
+class Setting(NamedTuple):
     """One remembered value: its key in the file, its type, and what holds before it is set."""
 
     key: str
@@ -27,6 +25,8 @@ class Setting:
 
 SHADE: Final = Setting(key="look/shade", kind=str, default=ShadeChoice.SYSTEM.value)
 RECENT: Final = Setting(key="files/recent", kind=list, default=[])
+LANGUAGE: Final = Setting(key="look/language", kind=str, default="")
+COPIES: Final = Setting(key="files/copies", kind=str, default="")
 GEOMETRY: Final = Setting(key="window/geometry", kind=QByteArray, default=QByteArray())
 ARRANGEMENT: Final = Setting(key="window/arrangement", kind=QByteArray, default=QByteArray())
 PAPER: Final = Setting(key="print/paper", kind=str, default="A4")
@@ -36,7 +36,19 @@ SCOOP_G: Final = Setting(key="fish/scoop_g", kind=float, default=0.0)
 OPEN: Final = Setting(key="files/open", kind=list, default=[])
 """Farms that are open; one that is still named at a start was not closed properly."""
 
-ALL: Final = (SHADE, RECENT, GEOMETRY, ARRANGEMENT, PAPER, CALENDAR_WEEKS, MEALS, SCOOP_G, OPEN)
+ALL: Final = (
+    SHADE,
+    LANGUAGE,
+    RECENT,
+    COPIES,
+    GEOMETRY,
+    ARRANGEMENT,
+    PAPER,
+    CALENDAR_WEEKS,
+    MEALS,
+    SCOOP_G,
+    OPEN,
+)
 
 
 def settings_file(path: Path) -> QSettings:

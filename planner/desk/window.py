@@ -247,6 +247,9 @@ class MainWindow(FrontWindow):
         own = self._own_entries().get(key)
         if own is not None:
             own()
+        elif key.startswith("language."):
+            self.memory.put(settings.LANGUAGE, key.partition(".")[2])
+            self.tell(tr("The language changes when the program is started again."))
         elif key.startswith("shade."):
             self.set_shade(ShadeChoice(key.partition(".")[2]))
         elif self.workspace is not None:

@@ -1,0 +1,90 @@
+"""Collects every text of the desk into the files that Qt Linguist opens: python .ci/collect_words.py
+
+The usual collector looks for calls of a method of each class; ours are calls of one function, `tr`, and
+tables of texts that are translated when they are shown. Translations that are there stay, with their mark of
+whether a person reviewed them; a text that is new is marked unfinished, one that is gone is dropped.
+"""
+
+from __future__ import annotations
+
+import ast
+import re
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Final
+from xml.sax.saxutils import escape, quoteattr
+
+ROOT: Final = Path(__file__).resolve().parent.parent
+sys.path.insert(0, str(ROOT))
+
+from planner.desk.languages import LANGUAGES, messages, read_ts, ts_path  # noqa: E402 - found from the root only
+from planner.desk.say import CONTEXT  # noqa: E402
+
+DESK: Final = ROOT / "planner" / "desk"
+_TEXT: Final = re.compile(r"^&?[A-ZÁÉÍÓÚ¿¡{][^_]*$")
+"""What in a table is a text for people: it begins with a capital letter and holds no underscore."""
+_KEYS: Final = re.compile(r"^(Ctrl|Shift|Alt|Meta|F\d+|[A-Z]+$)")
+
+
+def said_in(tree: ast.Module) -> Iterator[str]:
+    """Yield the texts of a module: what `tr` is called with, and what stands in its tables."""
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "tr" and node.args:
+            yield from _constants(node.args[0])
+    for node in tree.body:
+        if isinstance(node, ast.Assign | ast.AnnAssign) and node.value is not None:
+            yield from (text for text in _constants(node.value) if _is_text(text))
+
+
+def _constants(node: ast.AST) -> Iterator[str]:
+    for each in ast.walk(node):
+        if isinstance(each, ast.Constant) and isinstance(each.value, str):
+            yield each.value
+
+
+def _is_text(text: str) -> bool:
+    return bool(_TEXT.match(text)) and not _KEYS.match(text) and any(letter.islower() for letter in text)
+
+
+def collected() -> tuple[str, ...]:
+    """Return every text of the desk once, sorted."""
+    found: set[str] = set()
+    for path in sorted(DESK.rglob("*.py")):
+        found.update(said_in(ast.parse(path.read_text(encoding="utf-8"))))
+    return tuple(sorted(text for text in found if text.strip()))
+
+
+def ts_text(language: str, texts: tuple[str, ...]) -> str:
+    """Return the file of a language with all texts in it, translations kept."""
+    known = messages(ts_path(language))
+    lines = ['<?xml version="1.0" encoding="utf-8"?>', "<!DOCTYPE TS>"]
+    lines.append(f'<TS version="2.1" language={quoteattr(language)} sourcelanguage="en">')
+    lines += ["<context>", f"    <name>{CONTEXT}</name>"]
+    for text in texts:
+        said, reviewed = known.get(text, ("", False))
+        mark = "" if reviewed else ' type="unfinished"'
+        lines.append("    <message>")
+        lines.append(f"        <source>{escape(text)}</source>")
+        lines.append(f"        <translation{mark}>{escape(said)}</translation>")
+        lines.append("    </message>")
+    return "\n".join([*lines, "</context>", "</TS>", ""])
+
+
+def main() -> int:
+    """Write the files, and say how much of each is translated."""
+    texts = collected()
+    for language in LANGUAGES:
+        if language == "en":
+            continue
+        path = ts_path(language)
+        content = ts_text(language, texts)
+        path.write_text(content, encoding="utf-8")
+        done = sum(1 for text in texts if read_ts(path).get(text))
+        reviewed = sum(1 for _, by_person in messages(path).values() if by_person)
+        print(f"{path.name}: {done} of {len(texts)} texts translated, {reviewed} reviewed")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

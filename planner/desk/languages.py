@@ -1,0 +1,73 @@
+"""The languages of the desk, and the translator that reads the files of Qt Linguist as they are.
+
+Read in only when another language than English is wanted, and before the window is built: every text is
+looked up once, when it is first shown. A text without a translation is shown in English, never blank.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Final
+from xml.etree import ElementTree as ET
+
+from PySide6.QtCore import QCoreApplication, QLocale, QTranslator
+
+from planner.desk.say import CONTEXT
+from planner.shipped import shipped_path
+
+LANGUAGES: Final = {"en": "English", "fil": "Filipino", "es": "Español"}
+"""By their code in ISO 639; each named in itself."""
+
+
+def ts_path(language: str) -> Path:
+    """Return the file that holds the translations into a language."""
+    return shipped_path("resources", "words", f"desk_{language}.ts")
+
+
+def read_ts(path: Path) -> dict[str, str]:
+    """Return translation by text; empty when the file is not there or is none. Empty ones are left out."""
+    return {source: said for source, (said, _) in messages(path).items() if said}
+
+
+def messages(path: Path) -> dict[str, tuple[str, bool]]:
+    """Return translation by text, each with whether a person has reviewed it."""
+    try:
+        root = ET.parse(path).getroot()
+    except (OSError, ET.ParseError):
+        return {}
+    found = {}
+    for message in root.iter("message"):
+        source, translation = message.findtext("source"), message.find("translation")
+        if source and translation is not None:
+            found[source] = (translation.text or "", translation.get("type") != "unfinished")
+    return found
+
+
+class Words(QTranslator):
+    """Looks texts of the desk up in one language."""
+
+    def __init__(self, language: str, parent: QCoreApplication) -> None:
+        super().__init__(parent)
+        self._said = read_ts(ts_path(language))
+
+    def isEmpty(self) -> bool:
+        """Tell whether there is nothing to look up."""
+        return not self._said
+
+    def translate(
+        self,
+        context: str,
+        sourceText: str,
+        disambiguation: str | None = None,  # noqa: ARG002 - the signature is Qt's
+        n: int = -1,  # noqa: ARG002
+    ) -> str:
+        """Return a text in the language; empty, which means as it is, when there is no translation."""
+        return self._said.get(sourceText, "") if context == CONTEXT else ""
+
+
+def speak(language: str, application: QCoreApplication) -> None:
+    """Say everything in a language from now on, with its numbers and dates; English needs nothing."""
+    if language not in LANGUAGES or language == "en":
+        return
+    QLocale.setDefault(QLocale(language))
+    application.installTranslator(Words(language, application))

@@ -1,0 +1,5387 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fil" sourcelanguage="en">
+<context>
+    <name>Desk</name>
+    <message>
+        <source> ({low} to {high})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> · locked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;About and cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Beds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Black and white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Check the arithmetic…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Doses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Dose…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Due this week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Export as text…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Farm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Filters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Fit the whole plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;History…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Larger type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Lock the chosen batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Loops of water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Meals a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Next week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Plan and name…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Previous week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Sites</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Sow a batch…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Water reading…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Words used here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, past the plan when slow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, {slow} when slow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 batch has to wait.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 page on {paper}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 thing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 thing differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 thing to note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 thing to repair, from today on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; brings along {ions}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; dissolves slowly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; doses of the plan bring {eq}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; from {value} on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; the first {shown} are shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A batch that no plan may move.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A batch, bed, fish, crop, week, page or word</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bed of stones that holds roots, bacteria and some solids.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A change of the plan that makes a flagged week better, tried on a forecast first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A copy was saved as {name}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A distance between the nursery and the final one, so that less bed stands empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A floating board with holes for plants.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hole of a raft, a spot of a gravel bed or a cell of a tray; it holds one plant at a time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A level s&amp;coop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A meal [g]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new loop begins with leafy crops; fruiting ones wait until the feed carries them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A proposal is shown here beside today's plan. Nothing changes until you adopt it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A scenario of that name goes on, another one begins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sowing is drafted for each week of a year; you can change all of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A weighed sample, harvest, deaths, days off feed, feed given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A {kind} needs a {missing} first. Add one in the menu Set-up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About and cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About the chosen case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About the group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acid by the log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acid made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acts, newest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a dose…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a reading…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add an event…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add to the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add to the scenario</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adopt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adopt 1 sowing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adopt the season plan from {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adopt {count} sowings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adopt {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Aerated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After rounding up to whole pots and trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air at the beds, by month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air at the nursery, by month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air temperature [°C]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alkalinity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alkalinity [mg/L CaCO₃]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alkalinity of the make-up water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All [kg]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All crops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All fish of the tank when the week ends, groups together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All lanes on one ruler of weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All layers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All of {batch} has its places already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All the water that goes round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All ways are judged over the same weeks, from {a} to {b}, once every group has been harvested. A fall is against the month before. ★ marks the best.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alter the chosen target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alter the event…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alter the group…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alter…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ammonia from feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ammonia is high: give no base until it has fallen, for at a higher pH more of it is poison.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ammonia turned to nitrite and nitrate by bacteria; it makes acid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An order by a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An ornamental fish: not for the table.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another copy of this farm was worked on later ({day}): {path}. From here on the two differ; open that one to go on there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Apply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Apply: {words}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Aquaponics</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arrow keys go from hole to hole, Page Up and Page Down a week back and on, Alt with left or right a day. Space takes up the plants of a hole; arrow keys choose where to, Enter puts them there, Escape leaves them. Plus and minus zoom.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask whether the loop can carry these beds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the high end of the feed-rate band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the low end of the feed-rate band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to what this is part of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backups, the latest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Balance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches of a loop that starts up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches without places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>BedKind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beds planted, on average and at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beds to be added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before all of these</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin a new farm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best of these: {words}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best water temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bought on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Breakdown of fish solids that sets plant food free.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By whom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calcium [mg/L]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calcium in the make-up water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can this loop carry another bed or layer? Nothing is guessed: what was not entered makes a verdict unknown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cases worked out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Catch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance that targets are met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changed by others: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changed by two</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changes whenever anything in the farm changes; printed on every sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a case to see its inputs, figures and source.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a flagged week to see what would repair it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a planned harvest: it is compared all at once and in parts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a sowing to see how its seeds are counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose from a month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the message</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the message (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coefficient of variation of the feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compare taking it all at once and in parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compare ways of stocking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compared are 1, 2, 4 and 6 groups, harvested whole or in parts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comparison</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Computation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Conductivity [mS/cm]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy as CSV</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy the report</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counting back from {count} wishes, and placing the sowings…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counting what the plan uses…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crop whose harvest is shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CropGroup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Curve of the pump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dar&amp;k</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day of sowing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days at the middle spacing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days for clearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days for clearing and cleaning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days for taking out roots and cleaning; the place is held until they are over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days in the bed until the first pick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days in the nursery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days of germination</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days of picking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days off feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deaths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Degassing tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>DejaVu Sans</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>DejaVuSans-Bold.ttf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>DejaVuSans.ttf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>DelayCause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dissolved oxygen [mg/L]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dissolved solids by meter [mg/L]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not sow {batches}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do this; one undo takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Document</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does {count} acts again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done again: {title}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done: {title}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done: {title}. Undo takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done: {words}. Undo takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw larger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw smaller</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw so that holes can be read and all fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due in the week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due this week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each [g]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each dose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Eight letters that change whenever anything in the plan changes; printed on every sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Element</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Element whose balance is shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty the list of recent farms? The farms themselves stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty this list…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>English</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter on a week asks why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Español</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every act is saved when it is done, and can be taken back after closing, too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every act, and a way back to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every batch in a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every batch may go to its bed on the day it is meant to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every hole of every bed on any day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every so many weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything since the moment you choose is put aside, not lost: the farm as it is now becomes a backup first, and stays in this list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything that is wanted has its sowing and its room.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Export as text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Extra area that the feed carries, by month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>FAO band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>FAO {a} to {b}, UVI {c} to {d}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Falls of the feed at each harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Farm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Farms (*.{suffix})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Farms as text (*.{suffix})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed [g/d]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed [kg]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed and pellet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed around the harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed by body weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed by week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed conversion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed conversion (FCR)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed each day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed falls by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed is judged by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed really given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed today [g]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed within the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed {group} what it eats, no more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed, at most {grams} g a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed-rate ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed-rate ratio [g/m²/d]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feeding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feeding table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures of the catalogue used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filipino</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill every tray with seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filled on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filter and oxygen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>FilterKind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find anything by its name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First fish on {day}. Leafy crops come first; fruiting ones wait.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First pick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish &amp;event…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish &amp;groups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish &amp;tanks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish and plants raised on the same water; bacteria turn fish waste into plant food.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish e&amp;vents</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish event</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish foreseen today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish groups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish harvested [kg]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish in the tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish in {tank}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish in {tank}, at most {most} kg/m³, limit {limit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish stocked together in one tank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish stocking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish tanks, filters and beds that share one body of water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish to be stocked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>FishEventKind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flagged weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow at the new head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For how many days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forecasting each way…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forecasting the farm and its scenarios…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Foreseen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forget this proposal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forget this scenario</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Four verdicts are given: nutrients; flow; filter and oxygen; light, power and structure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Free {since}. {then}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From sowing until most seedlings are up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the first harvest of a batch to the last.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the nursery to the last place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From this month on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fullest tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fullest tank [kg/m³]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Germination</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give a group another feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give length and width, or the number of holes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give {what} every day from {on}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give {what} every week from {on}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back to a &amp;backup…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back to a backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back to this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go into it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to &amp;today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to the chosen act</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grams of feed a day for each square metre of planted bed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grams of feed given for each gram the fish gain.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gravel bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Groups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Groups of this way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Groups, growth, feed by week and meal, density, harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grow another crop in its place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Growing area</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grown in its place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grown there are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grows in: {beds}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Growth coefficient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Growth coefficient (TGC)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest foreseen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest in the chosen way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest of fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest of {crop}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest of {crop} [kg]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest {fish} of {group} first, the rest on {on}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest {fish} of {group} on {on}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest {group} {weeks} earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest {share}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest, deaths, a weighed sample, days off feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head lost in pipes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Height of the lift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help: {title}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold crops of the start-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold {batches} in the nursery {weeks} longer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holes in the plants' food</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holidays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How fast a fish grows for the warmth of its water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many groups, when and how many fish, so that the feed stays within what the beds can use: how deep and how long it falls at each harvest. Fish are never fed above what they eat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How s&amp;ure is the week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How supply stands to demand in a week: short, thin, met or ample.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a rhythm of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In place of {batches}, which make way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the week from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In which way it is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Income</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Iron</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Iron [mg/L]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Iron due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Iron in the make-up water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It could not be kept; see the message in the window.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It could not be worked out: {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the new farm as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep this as a scenario under What if</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep to compare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keeping the best so far…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept as the scenario {name}: see What if.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L/h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last pick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Latitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Layer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Layer of beds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Layer {layer}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least supply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least supply against demand; weeks without demand stand at the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least supply of an element</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave empty what you do not know: the verdict says what it lacks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left and right go by a day, Page Up and Page Down by a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length of the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level scoops for one meal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light at the new beds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light from lamps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light let through by the roof</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light that the layers above let through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light, power and structure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Like the &amp;system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limiting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limiting element</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line {number}: give length and width, or the number of holes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line {number}: {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Liquor goes back on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Live weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load of frame and rafts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load that may be carried</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Locked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Locked: no plan may move it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look out: {said}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loop of water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loop whose balance is shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lose all fish of a group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Magnesium [mg/L]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Magnesium in the make-up water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the farm what the scenario is; one undo takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the farm…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make this the plan; one undo takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make-up water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make-up water added [L]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May go from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Meals a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean weight foreseen today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean weight of one fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean weight of one fish today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Meant for its bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Media plugs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Meets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Meter factor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Metric</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Middle spacing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mineralisation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mineraliser</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More beds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More, where it is known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most fish in the tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move to bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move {code} to {bed}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move {code} to {bed}, {moved}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move {code} {moved}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moving-bed biofilter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of the farm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of the scenario</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NeedBasis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Net pots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never tested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New farm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New: {kind}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: {what}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nitrate as N [mg/L]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nitrification</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nitrite as N [mg/L]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nitrogen in the fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nitrogen in the make-up water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No base is at hand: the plan has no doses of one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch differs from today's plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch of this crop is sown from that day on that is not locked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No beds yet. Add one in the menu Set-up, and every hole of it is drawn here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No change of the plan was found that helps. Look at it in the lanes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No climate is entered for {name}; book durations apply.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No fish are stocked in this loop yet: stock fish first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No fish of {group} within the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No fish yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No harvest of a whole group is planned. Plan one on the page of the fish.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No loop of water yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No loop of water yet. What its fish supply and its plants want is weighed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No plan can be better: this is proven.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No plan could be made: {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No room in {bed}: {needed} places needed, {free} free.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No scenario yet. Try a change on the left, or keep a proposal of another section to compare. The farm stays as it is until you adopt one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No sowings could be worked out: {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No target asks for anything in these weeks, so there is nothing to plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No way keeps within the band of feed that the beds need: there is more fish than the beds use.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No way reaches the band of feed that the beds need: the tanks hold too few fish for them. A larger tank, fewer beds or a supplement would close the gap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No week from today on is flagged: what the plan asks for is supplied, and fits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No work on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No work on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No: this loop cannot carry {area} m² more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not weighed for {days} days: weight and feed are a guess that grows with each. Weigh {low} to {high} fish and enter the sample.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing brings {element} to {loop}, so it is left out of the balance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing differs from today's plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing here is called “{typed}”. Try fewer letters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing in this week asks for a repair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is due.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is moved to a bed in these weeks, so there is no tag to print.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is needed: nothing is sown, fed or dosed in these months.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is planned after that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is sown in these weeks, so there is no label to print.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is to be sown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is wanted yet. Add a target: so much of a crop each week.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing more is to be known of this proposal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing on the farm has a price yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing that is wanted can be sown in these weeks and be picked before they end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number of fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nursery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nursery trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nursery: at least {free} of {cells} cells stay free, in {week}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nutrients</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of all that is wanted {missed} % is missed, {wasted} % is more than wanted, and balance costs {balance} %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of any element, against demand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the feed at a harvest, against before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On is empty; an order needs its day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One fish of {group} weighs {start} g on {first} and {last} g on {end}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One packet or delivery of seed, with its own share that germinates.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One step back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One step forth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a farm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a farm file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opening the farm…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opening…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Or by a rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outside the tolerance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oxygen asked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oxygen given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page {at} of {count}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pages as they will be printed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pellet [mm]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pelleted seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Phase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Phosphorus [mg/L]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Phosphorus in the feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Phosphorus in the make-up water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place {batches} in {bed}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Places along a row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Places of the beds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Placing the sowings…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan a new batch of plants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan a new fish group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan begins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan these crops anew from then on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan {mark}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants in the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants over germination and survival, rounded up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plants sown together, from the seed to the cleared place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Potassium [mg/L]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Potassium in the feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Potassium in the make-up water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power of new lamps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power of new pumps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power to spare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Price of {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print a map of the beds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print or save as PDF: calendars, task sheets, maps, logs, cards, reports</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print the shopping list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proposal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Protein in the feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proving how good a plan can be at most…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Published cases</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put mine in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the farm back as it was on a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the farm's targets on the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the rows on the clipboard, for a spreadsheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raft tags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raft, block or tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rafts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rafts, a gravel bed or nursery trays that lie together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rafts, blocks or trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raftweek plans small coupled aquaponic loops: what to sow, move and pick each week, so that the harvest is steady and what the crops take up stays matched to what the fish are fed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ration set by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Re&amp;move what is chosen…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading the cases…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading the season…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings of the water, and what it asks for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready at {weight}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recent farms</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoning the loop with these beds…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove the chosen target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove the target for {crop}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repairs, a season worked out, stocking, what if, orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeat every</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Return the liquor of solids batch {solids} on {on}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>RhythmOf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows of places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S&amp;earch everything…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S&amp;tock fish…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sa&amp;ve ink</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a &amp;copy…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as P&amp;DF…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say what you want and when; sowings are counted back from there through a season in which a crop does not take the same days all year, and get their places.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scenario</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scenario A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scenarios compared</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scoops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search batches: code, crop, bed, month…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search cases</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search cases: area, source, words…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search everything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search for at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search the words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Searching exactly…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Searching for a better plan…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second lan&amp;guage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second language</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sections of the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed l&amp;ots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed of {name}, a thousand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seeds left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seeds to sow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Select all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settler</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Several people have worked on this farm: each takes back only their own acts, by steps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share [%]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share dying each day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of the feed's nitrogen lost as gas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of the liquor that goes back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of the solids it takes out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of weeks whose feed the beds can use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share that can be sold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share that germinates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share that lives in the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share that lives in the nursery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the beds as they are today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Siphon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So much every week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So much of a crop wanted each week, from one date to another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sol&amp;ids batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sol&amp;ids batch…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solids batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solids batches of {loop}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solids batch…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solids kept apart until their liquor goes back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solids under the rafts siphoned every</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody else changed the same thing meanwhile:
+
+{what}
+
+Theirs stands. Put yours in its place? Both can be found in the history.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something went wrong in the program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something worked out that changes nothing until you adopt it, in one act.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow a batch…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow a crop later or earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow in multiples of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow more or fewer of a crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow so many weeks later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow so much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow what has to wait so much later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow {batches} {weeks} earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow {batches} {weeks} later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow {plants} plants fewer of {batches}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sowings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sowings one after the other, so that there is something to pick every week.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spanish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standing there on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stands in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Static filter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock [mg/L]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock a group and its growth, feed by week and meal, density and harvest stand here. Fish need a tank: add one in the menu Set-up if there is none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock fish…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock in this way; one undo takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock in {groups}, {share}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock {fish} fish fewer in {group}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock {fish} more fish like {like} on {on}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock {group} {weeks} earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock {group} {weeks} later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stocked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stocked on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stocking limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop, keep the best</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped before a repair was found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped before there was a plan. Nothing of the farm has changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing of the farm has changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Succession</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Successions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sunshine outside, by month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supplement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supplied [g]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supply and demand by week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supply and demand of each element, and what helps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Surface of the media</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table of batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the chosen one off the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the targets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken back: {title}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes {count} acts back; they can be done again until you do something new.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taking batch after batch…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tank [kg/m³]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>TargetUnit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test the alkalinity first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test the ammonia first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test the pH first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tests of {loop}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tests overdue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text (*.{suffix})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That cannot be done here ({code}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is the same crop; choose another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The arithmetic, checked against print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The element of which least is supplied for what is wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The farm can be reached again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The farm has changed since these repairs were tried. Choose the week again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The farm has changed since this was worked out. Work it out again to adopt it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The farm has changed since. Ask again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The farm has changed so that these can no longer be made of it: {names}. Drop them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The farm has changed so that this scenario no longer fits. Drop it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The farm is as it was in {name}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The farm was written to {name}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The farm with some changes, held beside it to compare; the farm stays as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The list is empty. Add what you want, or take the farm's targets.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The most to give; never more than is eaten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The numbers are planning aids. Test the water, look at the fish. No yield is promised, and nothing here is medical, legal or engineering advice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plants cannot go here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The proposal against what is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The proposal in tables</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rhythm is that of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rule falls on no day between {a} and {b}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The season plan is adopted. Undo brings the old one back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sowings are in the plan. Undo takes them out again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sowings for your list are shown here. Nothing changes until you adopt them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tanks have no room for any of these ways.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The weeks of one element as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The whole plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then search exactly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no backup yet; one is made when the farm is opened or closed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no bed to grow in, so nothing can be planned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no bed yet. Add one in the menu Set-up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no loop of water yet. Add one in the menu Set-up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This farm names what the catalogue does not have: {names}. Mend its text form, then open that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This farm was not closed properly last time, or is open elsewhere. Everything is kept up to “{title}” of {time}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This farm was not closed properly last time, or is open elsewhere. Nothing is lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file is older than when it was last worked on here ({day}): another program may have put an older copy in its place. Farm, Go back to a backup, has the later ones.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a fault of the program, not of your farm. Every act was kept when you did it, so nothing is lost. You can go on; if it comes again, close the window and open it anew. Please send the report below to whoever looks after the program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a sample farm to look around in. Begin your own with Farm, New.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is taken out or let go along with it: {names}. Undo brings all of it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This week lies outside the plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To buy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To know</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To know ({count})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today's plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tolerance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Total ammonia nitrogen [mg/L]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tray and pot labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trickling filter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try a change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trying 12 ways, and bettering each…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trying repairs; each one is forecast before it is offered…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type a few letters; arrows choose, Enter goes there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>US customary</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>UVI band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Un-ionised ammonia</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Uneven</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unknown whether this loop can carry {area} m² more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unplaced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until is {until}, before it begins on {begins}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until the feed is back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Up to three scenarios beside today's plan: balance, harvest, occupancy, feed and cost. The farm stays as it is until you adopt one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Variety</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted [g]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted each week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water &amp;readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water added for what evaporates, splashes or is drained.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water in the fish tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water of {loop}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water read on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water temperature [°C]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water, by month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ways of stocking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ways to take the harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week begins on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week by week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week {week}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>WeekStart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weekday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weekly t&amp;argets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weekly t&amp;arget…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weekly target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weeks are {value}; they must lie within {low} to {high}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weeks between two groups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weeks from here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weeks of the balance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weeks short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weeks that are planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weigh a level scoop of your feed; weigh it again with every new bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weighed sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight at harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight of a fingerling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight of one fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wh&amp;y these figures…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a level scoop holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What differs from today's plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What does not fit ({count})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What goes in next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What goes wrong from today on, and changes that repair it. Each is worked out on a forecast of the changed farm; the cheapest stands first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happens to the group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is &amp;chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is left when the month begins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is tried</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it means</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stands there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the fish feed supplies of an element, set against what the crops take up, by week.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the holes show</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the plan uses, month by month, in the month of its use: seed by lot, plugs, pots, feed by pellet size, base, iron and salts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the proposal brings, fit for sale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the water asks for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What this rests on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What this section does, and how to read it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to give {loop} this week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to sow in which week so that the targets are met, little is wasted and plants take up what the fish supply. It says how near that is to the best possible.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What today's plan brings, fit for sale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What went in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you enter stays on this computer, in the file you see in the status bar. What the weeks showed last is kept beside it in the folder for temporary files of your user, so that the next start is quick.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it comes from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where one stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where seedlings stand until they are moved to a bed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which months are shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which verdicts are shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why is the chosen part what it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why the figures of what is chosen are what they are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why the figures shown here are what they are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why the week is as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why {element} is short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With a margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Within 0.1 % of the best possible.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Within these limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Within {percent} % of the best possible.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Word</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words used here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work a season out from what is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work each week, at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work out low and high of every week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work out low and high values, and the chance that each target is met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work out the start-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work out what to sow for the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work published figures out again and see how far the program is from print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worst fall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worth {plan} of 100; the same amount sown every week is worth {hand}, and no plan more than {bound}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes, under conditions: {area} m² more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes, with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes: this loop can carry {area} m² more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yield of one plant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You stopped the search; this is the best so far.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own figures. Leave a field empty to go by the catalogue.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a week, beyond what is supplied; nothing the plan has doses of fills it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about {kg} kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>aerated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after feeding {peak}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>against the four weeks before; {back}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>alkalinity falls by {fall} unless base is given; {agreement}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any day of the week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as manure: below the leaf, not on a harvest day, own tools</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as nitrogen, for the filter to take up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as nitrogen; from {tan} mg/L ammonia, pH {ph}, {warmth} °C; at most {limit} for these fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least {amount} {unit}; of {draws} draws</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band, high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band, low</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between {first} and {last}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>beyond the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>book days, no climate entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by {way}; never more than is eaten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change the feed at {grams} g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comes back: {elements}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crop of the book: sow it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>demand, proposal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>demand, today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not fit into the doses of one week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>eases it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entered for {about}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>eq a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>eq a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>factor not noted, {factor} taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>factor of the meter {factor}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of the loop falls by {share} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed {before} → {after} g/m²/d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>filled {day}, {days} d of solids, {air}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for fish of {low} to {high} g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for the acid of the week{planned}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for {element}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>foreseen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fullest tank {before} → {after} kg/m³</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>g a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>g a day on average</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>g a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>growth by your own figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>harvest of crops unchanged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kg/m³</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kg/m³, and the limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last given {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>least supply {before} of {was} → {after} of {now}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit {limit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit {limit} kg/m³, kept as far as the plan goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit {limit} kg/m³, passed from {week} on: harvest, move or do without some fish by then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>liquor goes back: {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>little light alone {light} d, warmth alone {warmth} d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost as gas: {elements}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot 1 day old</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot {days} days old</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot {years} years old</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made for fish of {a} to {b} g, eaten by fish of {c} to {d} g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>menu {title}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never planted yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no feed for {days} d before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no feed of the book is made for fish of this weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no fish within the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no later than the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no places yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no reading yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not aerated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not back within the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not before {day}, perhaps not within the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known: {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not tested lately; careful values are taken for the largest dose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not within the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing to show</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on plain paper, to be cut along the lines; for sheets of labels there is raftweek labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>or {tds} dissolved solids; {how} (mg/L per µS/cm); read on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ours {ours}, published {published}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over {percent}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over {percent} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pellet {size} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants lack {grams} g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants without a place {before} → {after}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>proposal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>raft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reached already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repairs it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>saturation not known: no water temperature by month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>since {since}, 1 day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>since {since}, {days} days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sow {plants} plants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sown {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stands alone: repeat the test before acting on it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stock to {top} mg/L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stock {level} mg/L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stock {level} mg/L, assumed: no test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supplied {span}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>takes away {share} of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>test again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the depth of the gravel is assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the feed falls by {before} → {after}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the week that holds this day comes first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this feed carries {low} to {high} m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to {top} g a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to {top} g/m²/d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unknown: 1 price missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unknown: {count} prices missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wanted {span}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water of {warmth} holds {most}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weeks short {before} → {after}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weight at harvest, {weight}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>went in: {elements}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what alkalinity and base given show from {first} to {last}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>when it falls to {limit}, no base given{start}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with gravel ({gravel}): {verdict}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with it {share}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worked out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worked out from these figures of the catalogue and what is entered for the farm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>your own value, for this batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{added} new sowings, {changed} changed, {removed} go, {same} stay as they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{area} m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{area} m², {places} places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{area} of {need} needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{area}: {done} of {cases}…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{band} · test again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{band} · {share}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{batch} cannot stand in {bed}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{batch} cannot stand in {bed}: that is no bed for this crop, or not for this stage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{batch} is locked. Unlock it first, then move it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{batch}: {short} places too few in {bed} ({needed} needed, {free} free), tightest on {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{bed} has no number {unit}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{bed} {unit}: {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{bed} {unit}: {first}–{last}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside; {memory} more are held from memory and only shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code} ({places} places, leaves {day})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code} on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code}, {crop}: {along}, held until {until}. {then}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} are moved up to {days} days earlier, to keep to days of work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} are sown up to {days} days earlier, to keep to days of work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} batches have to wait.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} fish of {weight} g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} found, the best first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} holes in rafts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} nursery cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} pages were sent to the printer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} pages were written to {name}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} places in gravel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} rows are on the clipboard as CSV.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} scenarios are kept already. Adopt or drop one of them under What if.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} scenarios are kept already: adopt or drop one first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} sowings of {plants} plants in all lack room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} sowings, {seeds} seeds for {plants} plants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} still to be given places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} things</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} things differ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} things to note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} things to repair, from today on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop} would not be ready in time in {kind} when sown in {weeks} of the weeks; it is not sown then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}, {amount} {unit} a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}: not carried by the feed within the plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}: of {wanted} plants for {week}, {sown} have room and are sown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}: there is no bed of a kind it grows in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}: to its bed from {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}: what is wanted in {week} is ready {days} days before that week.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}: {amount} by {on}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}: {amount} every week from {begins}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}: {amount} every {day} from {begins}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}: {amount} wanted in {week} cannot be sown in time any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}: {amount} wanted in {week} finds no sowing day that suits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}: {share} of {weeks} weeks lie within {even} of what is wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}: {what} on {rule}, {begins} to {ends}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{crop}: {words}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{days} d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{days} days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{days} days ago</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{density} ■ over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{direction}, {change} a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{element} in {loop}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{feed} g feed a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{field}: {before} → {after}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{first} and others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{fish} fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{fish}, on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{grams} g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{grams} g a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{grams} g each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{grams} g of {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{grams} g {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{grams} g/d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{groups} groups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{groups}, {share}: the feed falls by {fall} at most, for {weeks}; it varies by {uneven} and lies in the band for {inside} of the weeks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{groups}, {share}: the tanks have no room for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{group}, {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{held} of {all} places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{kg} kg less of crops over the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{kg} kg more of crops over the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{kind} · {places} places · {area} m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{kind}; at most {cap} at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{label} from {low} to {high}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{label} has {value}; at most {limit}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{label} is empty; it must be given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{label} is {value}; it must lie within {limit}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{label} “{value}” is taken; give another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{label}: “{value}” is no date; write it as {example}, or a week as W02 2027.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{label}: “{value}” is no number; give {limit}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{label}: “{value}” is no whole number; give {limit}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{last}; every {days} d, to {target}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{likely} ({low} to {high})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{likely} ({low}–{high})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{likely} g each, {low} to {high} g by slow or quick growth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{low} to {high} {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{many} days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{many} earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{many} fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{many} g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{many} g a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{many} later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{many} plants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{many} seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{moment}  ({ago}, {size})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{named} and {rest} more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} could not be written: {why} Choose another folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} grows too slowly in this season to be ready in time: the plan gives it up when it is {share} % of its size.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} has fewer places than plants.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} has no places yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} is the plan now. Undo brings the old one back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} stands in a bed that does not suit it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}, a kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}, pellets of {size} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: less is supplied than the crops take up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: more fish in the tank than the limit for its size.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: no reading yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: no warmth of the water is entered for its loop; growth is worked out at {assumed} °C, the best for this fish.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: pellet {size} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: take a closer look.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: the feed falls, and the plants' food with it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: the water comes close to what the fish cannot live in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: the water is too cold or too warm for these fish to feed and grow; what is given all the same fouls it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: {count} readings from {low} to {high}, the last {value} on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{need} of filter surface are needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{now} ▲ better {other}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{now} ▲ none suits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} pages on {paper}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{peak} of {limit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{percent} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{plants} plants × {allowance} ÷ {germination} that come up = {needed} seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{plants} plants × {living} live × {grams} g × {sold} can be sold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{plants} plants ÷ {germination} that come up ÷ {survival} that live = {needed} seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{plants} plants, {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{plants} ÷ ({germination} germinate × {stand} of them at this warmth × {survival} live), rounded up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{plants} ÷ ({germination} germinate × {survival} live), rounded up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{quantity}, {days} d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{quick} at the earliest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{scenario}: hold back {codes}, for weeks become short there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{share} at a time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{share} come up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{share} of {element}, {week}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{shown} of {count} batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sign} Yes, but: {said}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sign} {answer}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sign} {answer}: {said}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sow}, {crop}, {code}: {seeds} seeds for {plants} plants, first pick {pick}, {where}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{spoken}; Enter goes into it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{stage}, day {day} of {days}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{supply} g supplied, {demand} g wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} [{unit}]: {said}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} – saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}: nothing to show</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{trouble} Looking for it again every moment.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{units} × {rows} rows of {columns}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{unit} a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{value} · limiting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{weeks} weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{week}. {element}: {supply} g supplied, {demand} g wanted, {share} %, {band}; stock {stock} mg/L.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what}: “{given}” is no price; give a number from 0 to 1000000.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{where}, place {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{where}, places {first}–{last}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{why} The sample farm is shown instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{words} Room would come from {freed}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{words} What decides: {matter}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{words} to {ends}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{words}, and {moved} runs of places.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{words}, locked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{words}, {days} d off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{words}; in {pots} pots: {seeds} seeds, trays of {cells}: {trays}, cells left empty: {spare}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{word}” is no point; write head and flow as 1.5:2400.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>‹ Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>▶ you are here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>★ {groups}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚠ All seven days are ticked; leave at least one for work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚠ It could not be worked out: {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚠ {parts}: see below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚠ {why} Choose another folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚠ {why} See that the printer is on and has paper, or save as PDF.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚠ {why}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,69 @@
+"""The desk in other languages: files that can be read, every blank in place, English where a word lacks."""
+
+import re
+
+import pytest
+from PySide6.QtCore import QCoreApplication, QLocale
+
+from planner.desk.languages import LANGUAGES, Words, messages, read_ts, speak, ts_path
+from planner.desk.say import CONTEXT, tr
+
+OTHERS = [language for language in LANGUAGES if language != "en"]
+BLANK = re.compile(r"{\w+[^}]*}")
+LEAST_SHARE = 0.5
+"""Of the texts of the desk at least so many are translated; the rest is shown in English."""
+
+
+@pytest.fixture(params=OTHERS)
+def language(request):
+    return request.param
+
+
+def test_that_every_translation_keeps_the_blanks_of_its_text(language):
+    found = read_ts(ts_path(language))
+    assert found
+    wrong = [
+        text for text, said in found.items() if sorted(BLANK.findall(text)) != sorted(BLANK.findall(said))
+    ]
+    assert wrong == []
+
+
+def test_that_a_translation_has_a_key_to_press_where_its_text_has_one(language):
+    found = read_ts(ts_path(language))
+    wrong = [text for text, said in found.items() if text.count("&") != said.count("&")]
+    assert wrong == []
+
+
+def test_that_most_of_the_desk_is_translated(language):
+    found = messages(ts_path(language))
+    assert sum(bool(said) for said, _ in found.values()) >= LEAST_SHARE * len(found)
+
+
+def test_that_words_nobody_reviewed_are_marked(language):
+    assert all(not reviewed for said, reviewed in messages(ts_path(language)).values() if not said)
+
+
+def test_that_the_desk_speaks_another_language_and_english_where_a_word_is_missing(qapp, language):
+    words = Words(language, qapp)
+    text, said = next(iter(read_ts(ts_path(language)).items()))
+    qapp.installTranslator(words)
+    try:
+        assert QCoreApplication.translate(CONTEXT, text) == said
+        assert tr("no such text {n}", n=1) == "no such text 1"
+    finally:
+        qapp.removeTranslator(words)
+
+
+def test_that_english_and_unknown_languages_change_nothing(qapp):
+    before = QLocale()
+    speak("en", qapp)
+    speak("xx", qapp)
+    assert QLocale() == before
+    assert tr("Weeks") == "Weeks"
+
+
+def test_that_a_file_that_is_none_leaves_everything_in_english(tmp_path):
+    broken = tmp_path / "desk_xx.ts"
+    broken.write_text("<TS", encoding="utf-8")
+    assert read_ts(broken) == {}
+    assert read_ts(tmp_path / "none.ts") == {}
