@@ -35,7 +35,8 @@ from planner.farm.crops import Batch
 from planner.farm.fields import NO_ID, Id
 from planner.farm.site import Bed
 
-_PRINT: Final = "print.bed map"
+_PRINT: Final = "bed-map"
+"""Key of the document."""
 
 
 class BedsPlace(Place):
@@ -246,7 +247,13 @@ class BedsPlace(Place):
         self._show_day()
 
     def _on_print(self, _checked: bool) -> None:
-        self.run_wanted.emit(_PRINT)
+        if self._behind is None or self._on is None:
+            return
+        from planner.desk.print_asking import PrintAsking
+
+        asking = PrintAsking(self.needs, self._behind.outlook, self)
+        asking.told.connect(self.told)
+        asking.open(self._on, _PRINT)
 
     def _on_row(self, _index: QModelIndex, _before: QModelIndex) -> None:
         row = self.table.current()

@@ -24,6 +24,7 @@ LISTED: Final = (
     Listed("weeks", "Weeks", "Ctrl+1", "All lanes on one ruler of weeks", late=False),
     Listed("batches", "Batches", "Ctrl+2", "Every batch in a table", late=False),
     Listed("beds", "Bed map", "Ctrl+3", "Every hole of every bed on any day"),
+    Listed("balance", "Balance", "Ctrl+4", "Supply and demand of each element, and what helps", wide=True),
     Listed("fish", "Fish", "Ctrl+5", "Groups, growth, feed by week and meal, density, harvest", wide=True),
     Listed("water", "Water", "Ctrl+6", "Readings of the water, and what it asks for"),
     Listed("plan", "Plan", "Ctrl+7", "Repairs, a season worked out, stocking, what if, orders", wide=True),

@@ -22,6 +22,12 @@ def _beds(needs: PlaceNeeds, parent: QWidget) -> Place:
     return BedsPlace(needs, parent)
 
 
+def _balance(needs: PlaceNeeds, parent: QWidget) -> Place:
+    from planner.desk.balance.place import BalancePlace
+
+    return BalancePlace(needs, parent)
+
+
 def _water(needs: PlaceNeeds, parent: QWidget) -> Place:
     from planner.desk.water.place import WaterPlace
 
@@ -37,6 +43,7 @@ def _plan(needs: PlaceNeeds, parent: QWidget) -> Place:
 MAKERS: Final[dict[str, Callable[[PlaceNeeds, QWidget], Place]]] = {
     "fish": _fish,
     "beds": _beds,
+    "balance": _balance,
     "water": _water,
     "plan": _plan,
 }
