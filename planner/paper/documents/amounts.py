@@ -22,8 +22,23 @@ def ration_g(grams: float) -> int:
     >>> ration_g(318.9), ration_g(42.7), ration_g(0.0)
     (320, 43, 0)
     """
-    step = _STEP_G if grams >= _FINE_BELOW_G else 1
+    step = _step_g(grams)
     return round(grams / step) * step
+
+
+def meal_g(grams_a_day: float, meals: float) -> int:
+    """Return one of so many meals, rounded down: together they never come to more than the day's feed.
+
+    >>> meal_g(220.0, 3.0)
+    70
+    """
+    meal = grams_a_day / meals
+    step = _step_g(meal)
+    return int(meal // step) * step
+
+
+def _step_g(grams: float) -> int:
+    return _STEP_G if grams >= _FINE_BELOW_G else 1
 
 
 def ration_words(grams: float) -> str:

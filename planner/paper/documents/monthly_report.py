@@ -124,10 +124,15 @@ class _Month:
         starts = list(self.ask.week_starts())
         weights = [self._week_kg(ruler.day_of(start)) for start in starts]
         names = [week_name(start, self.ask.starts) for start in starts]
-        yield Paragraph(text="Kilograms a week by the plan:", tone=Tone.STRONG, leads=True)
-        if len(names) > _MOST_BARS:
-            names = [name if at % 4 == 0 else "" for at, name in enumerate(names)]
-        yield bar_chart(weights, names, wanted=[0.0] * len(weights), width_mm=_WIDTH_MM, height_mm=_CHART_MM)
+        if any(weights):
+            yield Paragraph(text="Kilograms a week by the plan:", tone=Tone.STRONG, leads=True)
+            if len(names) > _MOST_BARS:
+                names = [name if at % 4 == 0 else "" for at, name in enumerate(names)]
+            yield bar_chart(
+                weights, names, wanted=[0.0] * len(weights), width_mm=_WIDTH_MM, height_mm=_CHART_MM
+            )
+        else:
+            yield Paragraph(text="The plan has nothing to pick in this time.")
         yield Paragraph(
             text="What was really picked is not recorded in the program; it stands on the harvest records."
         )
