@@ -91,6 +91,7 @@ class ProposalPart(Part):
         proposal.addLayout(self._heading())
         proposal.addWidget(self.stale)
         self.fill_shown(proposal)
+        proposal.addStretch(0)
         lines = column(inside, theme)
         stack(lines, self.working, self.state)
         lines.addWidget(self.shown, 1)

@@ -215,7 +215,10 @@ class SeasonPart(ProposalPart):
         crops = [outlook.crop_name(course.crop) for course in found.crops]
         self._fill(self.crop, [tr("All crops"), *crops])
         self._fill(self.loop, [course.name for course in found.loops])
-        self.loop.setVisible(len(found.loops) > 1)
+        planned = self.has_changes()
+        for part in (self.crop, self.element, *self.charts, self.tabs, self.differs):
+            part.setVisible(planned)
+        self.loop.setVisible(planned and len(found.loops) > 1)
         self.differences.show_rows(difference_rows(found.proposed.differences, outlook.catalogue))
         notes = tuple(note_lines(found, outlook.farm, outlook.catalogue))
         self.notes.setText("\n".join(notes) or tr("Nothing more is to be known of this proposal."))

@@ -238,6 +238,7 @@ def test_that_a_farm_without_targets_is_told_to_add_one(qtbot, stage, bare, rest
     click(qtbot, part.begin_it)
     rest(part)
     assert "nothing to plan" in part.head.text()
+    assert part.tabs.isHidden()
     assert not part.adopt.isEnabled()
 
 
