@@ -12,12 +12,12 @@ from typing import Final
 from planner.farm.water import SolidsBatch
 from planner.paper.documents.ask import Ask
 from planner.paper.documents.columns import WRITE, says, told, written
+from planner.paper.documents.photos import photo_frames
 from planner.paper.pictograms import pictogram
 from planner.paper.report import (
     Box,
     Cell,
     Drawing,
-    DrawnRect,
     Line,
     Report,
     RowGroup,
@@ -87,15 +87,7 @@ def _lines(name: str, what: str, where: str, rows: tuple[str, ...]) -> Table:
 
 def _photos() -> Drawing:
     wide, high = _PHOTO_MM
-    frames = tuple(
-        DrawnRect(x_mm=at * (wide + 6.0), y_mm=0.5, width_mm=wide, height_mm=high) for at in range(2)
-    )
-    return Drawing(
-        width_mm=2 * wide + 7.0,
-        height_mm=high + 2.0,
-        shapes=frames,
-        says="two frames for photos: the switch, the battery air",
-    )
+    return photo_frames(wide_mm=wide, high_mm=high, says="two frames for photos: the switch, the battery air")
 
 
 def solids_card(ask: Ask) -> Report:

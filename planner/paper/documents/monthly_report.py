@@ -23,8 +23,9 @@ from planner.paper.documents.amounts import kg_words, number_words
 from planner.paper.documents.ask import Ask
 from planner.paper.documents.charts import band_chart, bar_chart, line_chart, side_by_side
 from planner.paper.documents.columns import WRITE, says, told, written
+from planner.paper.documents.photos import photo_frames
 from planner.paper.documents.quantities import QUANTITY_NAMES, band_words, unit_of
-from planner.paper.report import Drawing, DrawnRect, Paragraph, Part, Report, RowGroup, Section, Table, Tone
+from planner.paper.report import Drawing, Paragraph, Part, Report, RowGroup, Section, Table, Tone
 from planner.paper.words import (
     EN_DASH,
     NO_BREAK,
@@ -343,10 +344,7 @@ def _reading_day(reading: Reading) -> date:
 
 def _photos() -> Drawing:
     wide, high = _PHOTO_MM
-    frames = tuple(
-        DrawnRect(x_mm=at * (wide + 6.0), y_mm=0.5, width_mm=wide, height_mm=high) for at in range(2)
-    )
-    return Drawing(width_mm=2 * wide + 6.0, height_mm=high + 2.0, shapes=frames, says="two frames for photos")
+    return photo_frames(wide_mm=wide, high_mm=high, says="two frames for photos")
 
 
 def _signed() -> Table:
