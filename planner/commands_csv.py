@@ -12,14 +12,12 @@ from planner.bootstrap import FARM_SUFFIX, Means
 from planner.cli_shared import WrongUsageError, check_name
 
 if TYPE_CHECKING:
-    from planner.farm.changes import ChangeSet
-    from planner.farm.crops import Batch, Placement
-    from planner.farm.farm import Farm
-    from planner.store.csv_in.readings import RowFault
-    from planner.store.csv_in.sheet import Sheet
+    from planner.bootstrap_csv import TableIn
+    from planner.desk.csv_in.values import TableWish
 
 GOOD: Final = 0
 FAULTY: Final = 1
+_METER_FACTORS: Final = (0.3, 1.0)
 _DECIMALS: Final = ("point", "comma")
 _ORDERS: Final = ("day-first", "month-first")
 
@@ -52,116 +50,64 @@ def add_import_csv(commands: Any) -> None:
 
 
 def _import_csv(parsed: argparse.Namespace) -> int:
-    from planner.store.csv_in.readings import MappingError
-    from planner.store.csv_in.sheet import SheetError, read_sheet
+    from planner.store.csv_in.sheet import SheetError
 
     check_name(parsed.file, FARM_SUFFIX)
+    low, high = _METER_FACTORS
+    if parsed.meter_factor is not None and not low <= parsed.meter_factor <= high:
+        raise WrongUsageError(
+            f"--meter-factor: {parsed.meter_factor:g} must lie within {low:g} to {high:g} ppm per µS/cm."
+        )
     try:
-        sheet = read_sheet(parsed.csv.read_bytes())
-        return _brought_in(parsed, sheet)
-    except (SheetError, MappingError) as error:
+        return _brought_in(parsed)
+    except SheetError as error:
         raise WrongUsageError(f"{parsed.csv}: {error}") from None
 
 
-def _brought_in(parsed: argparse.Namespace, sheet: Sheet) -> int:
+def _brought_in(parsed: argparse.Namespace) -> int:
+    from planner.bootstrap_csv import TableIn
     from planner.store.store import FarmStore
 
     means = Means()
     with FarmStore.open(parsed.file) as store:
         session = means.session(store)
-        read = _readings if parsed.what == "readings" else _batches
-        change_set, count, faults, said = read(parsed, means, session.farm, sheet)
-        for fault in faults:
-            print(f"{parsed.csv}: {fault.sentence()}", file=sys.stderr)
-        if faults and not parsed.only_good:
-            print(
-                f"{_rows(len({f.line for f in faults}))} cannot be taken; nothing was brought in.",
-                file=sys.stderr,
-            )
+        table = TableIn.read(means, lambda: session.farm, parsed.csv)
+        found = table.look(_wish(parsed, table))
+        if found.trouble:
+            raise WrongUsageError(f"{parsed.csv}: {found.trouble}")
+        for line, column, _, reason in found.faults:
+            where = f"line {line}, {column}" if column else f"line {line}"
+            print(f"{parsed.csv}: {where}: {reason}", file=sys.stderr)
+        if found.faults and not parsed.only_good:
+            rows = _rows(len({line for line, *_ in found.faults}))
+            print(f"{rows} cannot be taken; nothing was brought in.", file=sys.stderr)
             return FAULTY
-        if not parsed.dry_run and count:
-            session.act(change_set)
+        if found.change_set is not None and found.count and not parsed.dry_run:
+            session.act(found.change_set)
     verb = "would be brought in" if parsed.dry_run else "brought in"
-    print(f"{parsed.file}: {count} {parsed.what} {verb}{said}")
+    known = f"; {found.known} were there already" if found.known else ""
+    print(f"{parsed.file}: {found.count} {parsed.what} {verb}{known}")
+    for note in found.notes:
+        print(f"note: {note}")
     return GOOD
+
+
+def _wish(parsed: argparse.Namespace, table: TableIn) -> TableWish:
+    from planner.desk.csv_in.values import TableWish
+
+    return TableWish(
+        what=parsed.what,
+        roles=_with_guesses(table.guessed(parsed.what), pairs_of(parsed.map, option="--map")),
+        units=pairs_of(parsed.units, option="--units"),
+        loop=parsed.loop or "",
+        meter_factor=parsed.meter_factor,
+        decimal=parsed.decimal or "",
+        day_order=parsed.dates or "",
+    )
 
 
 def _rows(number: int) -> str:
     return f"{number} row{'' if number == 1 else 's'}"
-
-
-def _readings(
-    parsed: argparse.Namespace, means: Means, farm: Farm, sheet: Sheet
-) -> tuple[ChangeSet, int, tuple[RowFault, ...], str]:
-    from planner.actions.water import add_readings
-    from planner.store.csv_in.cells import DayOrder, Decimal
-    from planner.store.csv_in.readings import ReadingWish, guessed_roles, read_readings
-    from planner.store.csv_in.units import unit_table
-
-    loops = {loop.name: loop.id for loop in farm.loops}
-    name = parsed.loop or (next(iter(loops)) if len(loops) == 1 else None)
-    if name not in loops:
-        known = ", ".join(loops)[:300]
-        raise WrongUsageError(f"--loop: say which loop the readings are of. There are: {known or 'none'}.")
-    if parsed.meter_factor is not None and not 0.3 <= parsed.meter_factor <= 1:
-        raise WrongUsageError(
-            f"--meter-factor: {parsed.meter_factor:g} must lie within 0.3 to 1 ppm per µS/cm."
-        )
-    said = pairs_of(parsed.map, option="--map")
-    wish = ReadingWish(
-        roles=_with_guesses(guessed_roles(sheet.headings), said),
-        units=pairs_of(parsed.units, option="--units"),
-        loop=loops[name],
-        loops=loops,
-        meter_factor=parsed.meter_factor,
-        decimal=None if parsed.decimal is None else Decimal(parsed.decimal),
-        day_order=None if parsed.dates is None else DayOrder(parsed.dates),
-    )
-    catalogue = means.catalogue
-    units = unit_table(lambda path: catalogue.figure(path).value)
-    found = read_readings(sheet, wish, units=units, known=farm.readings)
-    doubles = f"; {found.known} were there already" if found.known else ""
-    return add_readings(found.readings), len(found.readings), found.faults, doubles
-
-
-def _batches(
-    parsed: argparse.Namespace, means: Means, farm: Farm, sheet: Sheet
-) -> tuple[ChangeSet, int, tuple[RowFault, ...], str]:
-    from planner.actions.changing import addition
-    from planner.farm.codes import Codes
-    from planner.store.csv_in.batches import BatchWish, guessed_fields, read_batches
-    from planner.store.csv_in.cells import DayOrder, Decimal
-
-    catalogue = means.forecaster.catalogue_for(farm)
-    codes = Codes(batch.code for batch in farm.batches)
-    wish = BatchWish(
-        roles=_with_guesses(guessed_fields(sheet.headings), pairs_of(parsed.map, option="--map")),
-        crops={word.lower(): key for key, crop in catalogue.crops.items() for word in (crop.name, key)},
-        give_code=lambda crop, on: codes.give(catalogue.crops[crop].code, on),
-        decimal=None if parsed.decimal is None else Decimal(parsed.decimal),
-        day_order=None if parsed.dates is None else DayOrder(parsed.dates),
-    )
-    found = read_batches(sheet, wish, farm)
-    placements, unplaced = _placed(means, farm, found.batches)
-    change_set = addition(f"Bring in {len(found.batches)} batches", *found.batches, *placements)
-    notes = "".join(f"\nnote: {sentence}" for sentence in unplaced)
-    return change_set, len(found.batches), found.faults, notes
-
-
-def _placed(
-    means: Means, farm: Farm, batches: tuple[Batch, ...]
-) -> tuple[tuple[Placement, ...], tuple[str, ...]]:
-    """Return places for batches in the beds they name, and a sentence for each that found none."""
-    from planner.farm.farm import replace_things
-    from planner.farm.ids import ManyIds
-    from planner.paper.sentences import refusal_sentence
-    from planner.planning.many import Rules, place_many
-
-    after = replace_things(farm, "batch", (*farm.batches, *batches))
-    forecast = means.forecaster.preview(after)
-    found = place_many(batches, after, forecast, rules=Rules(keep_together=True), make_id=ManyIds())
-    codes = {batch.id: batch.code for batch in batches}
-    return found.placements, tuple(refusal_sentence(one, codes[one.batch]) for one in found.refusals)
 
 
 def _with_guesses(guessed: Mapping[str, str], said: Mapping[str, str]) -> dict[str, str]:
