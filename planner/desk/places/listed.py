@@ -28,4 +28,5 @@ LISTED: Final = (
     Listed("fish", "Fish", "Ctrl+5", "Groups, growth, feed by week and meal, density, harvest", wide=True),
     Listed("water", "Water", "Ctrl+6", "Readings of the water, and what it asks for"),
     Listed("plan", "Plan", "Ctrl+7", "Repairs, a season worked out, stocking, what if, orders", wide=True),
+    Listed("book", "Catalogue", "Ctrl+9", "Every figure with its source, and your own over it", wide=True),
 )

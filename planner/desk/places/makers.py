@@ -40,11 +40,18 @@ def _plan(needs: PlaceNeeds, parent: QWidget) -> Place:
     return PlanPlace(needs, parent)
 
 
+def _book(needs: PlaceNeeds, parent: QWidget) -> Place:
+    from planner.desk.book_page.place import BookPlace
+
+    return BookPlace(needs, parent)
+
+
 MAKERS: Final[dict[str, Callable[[PlaceNeeds, QWidget], Place]]] = {
     "fish": _fish,
     "beds": _beds,
     "balance": _balance,
     "water": _water,
     "plan": _plan,
+    "book": _book,
 }
 """By the key of the page in the table of pages."""

@@ -1,0 +1,257 @@
+"""The page of the catalogue: choose an entry and a figure, type an own value, see what moves, keep it.
+
+Must know nothing of how own entries are laid over the book.
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QLocale, QModelIndex, Qt
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QSplitter, QVBoxLayout, QWidget
+
+from planner.desk.behind import Behind
+from planner.desk.book_page.own_values import Place as FigurePlace
+from planner.desk.book_page.own_values import has_own_value, laid, taken_off, what_moves
+from planner.desk.book_page.rows import (
+    SHELVES,
+    entries_of,
+    entry_columns,
+    entry_rows,
+    field_label,
+    figure_columns,
+    figure_rows,
+)
+from planner.desk.places.place import Place, PlaceNeeds
+from planner.desk.plan.kit import Table, Words, button, heading
+from planner.desk.say import tr
+from planner.desk.theme import Theme
+from planner.desk.words import faults_words, limit_words, number_words
+from planner.farm.changes import ChangeSet
+from planner.farm.farm import Shelf
+from planner.farm.faults import FarmFaultError
+
+
+class BookPlace(Place):
+    """Shelves, entries and figures, with a line to lay an own value over the book's."""
+
+    def __init__(self, needs: PlaceNeeds, parent: QWidget) -> None:
+        super().__init__(needs, parent)
+        self._behind: Behind | None = None
+        theme = self.theme
+        self.shelf = QComboBox(self)
+        self.shelf.setAccessibleName(tr("Shelf of the catalogue"))
+        for shelf, words, _ in SHELVES:
+            self.shelf.addItem(tr(words), shelf.value)
+        self.lots = button(tr("Seed lot…"), self, tip=tr("Add a packet or delivery of seed"))
+        self.entries = Table(entry_columns(), tr("Entries"), theme, self)
+        self.figures = Table(figure_columns(), tr("Figures"), theme, self)
+        self.title = heading("", theme, self, large=True)
+        self.about = Words("", theme, self, ink="muted")
+        self.name = QLabel(self)
+        self.value = QLineEdit(self)
+        self.value.setAccessibleName(tr("Your own value"))
+        self.limits = Words("", theme, self, ink="muted")
+        self.trouble = Words("", theme, self, ink="wrong")
+        self.moves = Words("", theme, self)
+        self.ask = button(
+            tr("What would move?"), self, tip=tr("Works the plan out with your value, keeps nothing")
+        )
+        self.keep = button(tr("Keep my value"), self)
+        self.back = button(tr("Back to the book's value"), self)
+        self._lay_out()
+        self.shelf.currentIndexChanged.connect(self._on_shelf)
+        self.entries.selectionModel().currentRowChanged.connect(self._on_entry)
+        self.figures.selectionModel().currentRowChanged.connect(self._on_figure)
+        self.figures.activated.connect(self._on_activated)
+        self.value.textEdited.connect(self._on_typed)
+        self.value.returnPressed.connect(self._on_ask)
+        self.ask.clicked.connect(self._on_ask)
+        self.keep.clicked.connect(self._on_keep)
+        self.back.clicked.connect(self._on_back)
+        self.lots.clicked.connect(self._on_lot)
+
+    def _lay_out(self) -> None:
+        metrics = self.theme.metrics
+        split = QSplitter(Qt.Orientation.Horizontal, self)
+        split.setChildrenCollapsible(False)
+        split.setHandleWidth(metrics.hair)
+        left, right = QWidget(self), QWidget(self)
+        lines = self._column(left)
+        head = QHBoxLayout()
+        head.addWidget(self.shelf, 1)
+        head.addWidget(self.lots)
+        lines.addLayout(head)
+        lines.addWidget(self.entries, 1)
+        lines = self._column(right)
+        for part in (self.title, self.about):
+            lines.addWidget(part)
+        lines.addWidget(self.figures, 1)
+        row = QHBoxLayout()
+        row.setSpacing(metrics.gap)
+        self.name.setBuddy(self.value)
+        self.value.setMaximumWidth(metrics.field_width)
+        for part in (self.name, self.value, self.ask, self.keep, self.back):
+            row.addWidget(part)
+        row.addStretch(1)
+        lines.addLayout(row)
+        for part in (self.limits, self.trouble, self.moves):
+            lines.addWidget(part)
+        split.addWidget(left)
+        split.addWidget(right)
+        split.setStretchFactor(1, 1)
+        split.setSizes([metrics.side_width, metrics.side_width * 3])
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(split)
+
+    def _column(self, part: QWidget) -> QVBoxLayout:
+        column = QVBoxLayout(part)
+        column.setContentsMargins(*(self.theme.metrics.gap,) * 4)
+        column.setSpacing(self.theme.metrics.tight)
+        return column
+
+    # What is shown.
+
+    @property
+    def shelf_shown(self) -> Shelf:
+        """The shelf that is shown."""
+        return Shelf(self.shelf.currentData())
+
+    def show_behind(self, behind: Behind) -> None:
+        """Show the catalogue as it stands; entry and figure that were chosen stay so."""
+        self._behind = behind
+        self._show_entries()
+
+    def take_focus(self) -> None:
+        """Give the keyboard to the entries."""
+        self.entries.setFocus()
+
+    def _show_entries(self) -> None:
+        if self._behind is None:
+            return
+        outlook = self._behind.outlook
+        chosen = self.entries.current()
+        rows = entry_rows(outlook.farm, outlook.catalogue, self.shelf_shown)
+        self.entries.show_rows(rows)
+        if rows and not (chosen is not None and self.entries.choose(chosen.id)):
+            self.entries.choose(rows[0].id)
+        self._show_figures()
+
+    def _show_figures(self) -> None:
+        row = self.entries.current()
+        if self._behind is None or row is None:
+            return
+        catalogue = self._behind.outlook.catalogue
+        chosen = self.figures.current()
+        entry = entries_of(catalogue, self.shelf_shown)[row.id]
+        self.title.say(entry.name)
+        more = (getattr(entry, "botanical", "") or getattr(entry, "formula", ""), entry.notes)
+        self.about.say(". ".join(each for each in more if each))
+        self.figures.show_rows(figure_rows(catalogue, self.shelf_shown, row.id, self.theme))
+        if chosen is None or not self.figures.choose(chosen.id):
+            self.figures.selectRow(0)
+        self._show_figure()
+
+    def _show_figure(self) -> None:
+        row = self.figures.current()
+        place = self._place()
+        there = row is not None and place is not None
+        for part in (self.value, self.ask, self.keep, self.back):
+            part.setEnabled(there)
+        self.trouble.say("")
+        self.moves.say("")
+        if row is None or place is None or self._behind is None:
+            self.name.clear()
+            self.value.clear()
+            self.limits.say("")
+            return
+        figure, spec = row.payload
+        self.name.setText(tr("{figure}, your value:", figure=row.texts[0]))
+        self.value.setText(number_words(figure.value))
+        self.value.setAccessibleDescription(row.texts[0])
+        self.limits.say(tr("{limits}; the range the program takes", limits=limit_words(spec)))
+        self.back.setEnabled(has_own_value(self._behind.outlook.farm, place))
+
+    def _place(self) -> FigurePlace | None:
+        entry, figure = self.entries.current(), self.figures.current()
+        if entry is None or figure is None:
+            return None
+        return FigurePlace(shelf=self.shelf_shown, key=entry.id, name=entry.texts[0], field=figure.id)
+
+    def wear(self, theme: Theme) -> None:
+        """Wear the colours of a theme."""
+        super().wear(theme)
+        for words in (self.title, self.about, self.limits, self.trouble, self.moves):
+            words.wear(theme)
+        self._show_figures()
+
+    # What is wished.
+
+    def _on_shelf(self, _at: int) -> None:
+        self._show_entries()
+
+    def _on_entry(self, _now: QModelIndex, _before: QModelIndex) -> None:
+        self._show_figures()
+
+    def _on_figure(self, _now: QModelIndex, _before: QModelIndex) -> None:
+        self._show_figure()
+
+    def _on_activated(self, _index: QModelIndex) -> None:
+        self.value.setFocus()
+        self.value.selectAll()
+
+    def _on_typed(self, _text: str) -> None:
+        self.trouble.say("")
+        self.moves.say("")
+
+    def _wanted(self) -> ChangeSet | None:
+        """Return the act that is asked for by what is typed; None, with the reason said, without one."""
+        place = self._place()
+        if place is None or self._behind is None:
+            return None
+        value, is_number = QLocale().toDouble(self.value.text().strip())
+        label = field_label(place.field)
+        if not is_number:
+            typed = self.value.text().strip()
+            self.trouble.say(tr("{label} is “{typed}”; it must be a number.", label=label, typed=typed))
+            return None
+        return laid(self._behind.outlook.farm, place, value, label)
+
+    def _on_ask(self, *_anything: object) -> None:
+        wanted = self._wanted()
+        if wanted is not None:
+            self._tell_moves(wanted)
+
+    def _tell_moves(self, wanted: ChangeSet) -> bool:
+        assert self._behind is not None
+        outlook = self._behind.outlook
+        try:
+            moves = what_moves(outlook.farm, outlook.forecast, wanted, self.needs.forecaster)
+        except FarmFaultError as refused:
+            self.trouble.say(faults_words(refused.faults))
+            return False
+        self.trouble.say("")
+        self.moves.say("\n".join(moves))
+        return True
+
+    def _on_keep(self, _checked: bool) -> None:
+        wanted = self._wanted()
+        if wanted is not None and self._tell_moves(wanted):
+            self._act(wanted)
+
+    def _on_back(self, _checked: bool) -> None:
+        place = self._place()
+        if place is not None and self._behind is not None:
+            self._act(taken_off(self._behind.outlook.farm, place, field_label(place.field)))
+
+    def _act(self, wanted: ChangeSet) -> None:
+        if not self.needs.conduct.act(wanted, quietly=True) and self.needs.conduct.faults:
+            self.trouble.say(
+                tr(
+                    "Not kept, for the plan as it stands does not allow it. Move or shorten what is named, "
+                    "then keep the value.\n{faults}",
+                    faults=faults_words(self.needs.conduct.faults),
+                )
+            )
+
+    def _on_lot(self, _checked: bool) -> None:
+        self.run_wanted.emit("new.seed lot")

@@ -1,0 +1,110 @@
+"""Entries of the catalogue and their figures as ready rows. Pure: must know nothing of widgets."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any, Final
+
+from planner.catalogue.catalogue import Catalogue
+from planner.catalogue.figure import Confidence, Figure
+from planner.catalogue.own import fields_of
+from planner.desk.book import figure_label, source_words, value_words
+from planner.desk.rows import Column, Row
+from planner.desk.say import tr
+from planner.desk.theme import Theme
+from planner.farm.farm import Farm, Shelf
+from planner.farm.fields import FieldKind, FieldSpec
+
+SHELVES: Final = (
+    (Shelf.CROP, "Crops", "crops"),
+    (Shelf.FISH, "Fish", "fish"),
+    (Shelf.FEED, "Feeds", "feeds"),
+    (Shelf.SUPPLEMENT, "Supplements", "supplements"),
+)
+
+
+def entries_of(catalogue: Catalogue, shelf: Shelf) -> dict[str, Any]:
+    """Return the entries of a shelf by key."""
+    place = next(place for each, _, place in SHELVES if each is shelf)
+    return dict(getattr(catalogue, place))
+
+
+def entry_columns() -> tuple[Column, ...]:
+    """Return the columns of the list of entries."""
+    return (Column(title=tr("Entry")), Column(title=tr("Own values")))
+
+
+def entry_rows(farm: Farm, catalogue: Catalogue, shelf: Shelf) -> tuple[Row, ...]:
+    """Return one row for each entry of a shelf, by name."""
+    own = {each.key: len(each.values) for each in farm.own_entries if each.shelf is shelf}
+    found = entries_of(catalogue, shelf).items()
+    return tuple(
+        _entry_row(key, entry, own.get(key, 0))
+        for key, entry in sorted(found, key=lambda pair: pair[1].name.casefold())
+    )
+
+
+def _entry_row(key: str, entry: Any, own: int) -> Row:
+    said = tr("1 own") if own == 1 else tr("{count} own", count=own) if own else ""
+    botanical = getattr(entry, "botanical", "") or getattr(entry, "formula", "")
+    spoken = ", ".join(each for each in (entry.name, botanical, said) if each)
+    return Row(id=key, texts=(entry.name, said), sort=(entry.name.casefold(), own), spoken=spoken)
+
+
+def figure_columns() -> tuple[Column, ...]:
+    """Return the columns of the table of figures."""
+    return (
+        Column(title=tr("Figure")),
+        Column(title=tr("In use, with its range")),
+        Column(title=tr("Where it comes from, and how sure")),
+        Column(title=tr("Holds for")),
+    )
+
+
+def figure_rows(catalogue: Catalogue, shelf: Shelf, key: str, theme: Theme) -> tuple[Row, ...]:
+    """Return one row for each figure of an entry; the payload is the figure and what limits it."""
+    return tuple(_figures(catalogue, shelf, key, theme))
+
+
+def _figures(catalogue: Catalogue, shelf: Shelf, key: str, theme: Theme) -> Iterator[Row]:
+    entry = entries_of(catalogue, shelf).get(key)
+    for field, spec in fields_of(entry).items() if entry is not None else ():
+        path = f"{shelf.value}/{key}/{path_name(field)}"
+        figure = catalogue.figures.get(path)
+        if spec.kind is FieldKind.NUMBER and figure is not None:
+            yield _figure_row(catalogue, field, figure, spec, theme)
+
+
+def path_name(field: str) -> str:
+    """Return how the catalogue names a field: stages of fish stand under their number.
+
+    >>> path_name("stage_2_tgc"), path_name("bed_days")
+    ('stage/2/tgc', 'bed_days')
+    """
+    return field.replace("_", "/", 2) if field.startswith("stage_") else field
+
+
+def field_label(field: str) -> str:
+    """Return what a field is called, a stage of a fish by its number."""
+    if not field.startswith("stage_"):
+        return figure_label(field)
+    _, number, name = field.split("_", 2)
+    words = {"tgc": tr("growth coefficient"), "fcr": tr("feed conversion")}.get(name, figure_label(name))
+    return tr("Size {number}: {words}", number=number, words=words)
+
+
+def _figure_row(catalogue: Catalogue, field: str, figure: Figure, spec: FieldSpec, theme: Theme) -> Row:
+    own = figure.confidence is Confidence.GROWERS_VALUE
+    source = source_words(figure, catalogue)
+    if own and figure.note:
+        source = f"{source}, {figure.note}"
+    label = field_label(field)
+    texts = (label[:1].upper() + label[1:], value_words(figure), source, figure.conditions)
+    return Row(
+        id=field,
+        texts=texts,
+        sort=(texts[0], figure.value, source, figure.conditions),
+        spoken=", ".join(text for text in texts if text),
+        payload=(figure, spec),
+        ink=theme.link if own else None,
+    )
