@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication, QWidget
 
     from planner.actions.session import Session
+    from planner.bootstrap_csv import TableIn
     from planner.bootstrap_glance import GlanceShelf
     from planner.desk.keeping.backup_dialog import BackupLine
     from planner.desk.messages import Question
@@ -190,6 +191,7 @@ class Wiring:
             troubles=(StoreError, PaperError, OSError),
             make_workspace=self.make_workspace,
             check=self.check,
+            read_table=self.read_table,
             backups=self.backups,
             put_back=self.put_back,
         )
@@ -274,6 +276,12 @@ class Wiring:
         from planner.desk.workspace import Workspace
 
         return Workspace(needs, forecaster=self._means.forecaster)
+
+    def read_table(self, session: Session, path: Path) -> TableIn:
+        """Return the table in a file; raises `ValueError` when it is none."""
+        from planner.bootstrap_csv import TableIn
+
+        return TableIn.read(self._means, lambda: session.farm, path)
 
     def check(self) -> Iterator[CheckStep]:
         """Work the published cases out, a few at a time."""

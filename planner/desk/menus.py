@@ -43,6 +43,7 @@ _FARM: Final = (
     _LINE,
     Entry(key="farm.copy", text="Save a &copy…", keys="Ctrl+Shift+S", picture="save-copy"),
     Entry(key="farm.text", text="&Export as text…"),
+    Entry(key="farm.table", text="Bring &in a table…", tip="Readings or batches from a table (CSV)"),
     Entry(key="farm.backups", text="Go back to a &backup…", tip="Put the farm back as it was on a day"),
     _LINE,
     Entry(

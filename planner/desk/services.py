@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from planner.desk.csv_in.values import TableLike
     # Names for the reader and the type checker: the first paint waits for whatever is read in here.
     from PySide6.QtCore import QSettings
     from PySide6.QtGui import QPixmap
@@ -72,6 +73,7 @@ class Rooms:
     troubles: tuple[type[Exception], ...]
     make_workspace: Callable[[WorkspaceNeeds], Workspace]
     check: Callable[[], Iterator[CheckStep]]
+    read_table: Callable[[Any, Path], TableLike] | None = None
     backups: Callable[[Path], Sequence[BackupLine]]
     put_back: Callable[[Path, Path], None]
 

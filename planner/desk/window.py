@@ -270,6 +270,7 @@ class MainWindow(FrontWindow):
             entries["farm.copy"] = self.files.ask_copy
             entries["farm.backups"] = self.files.ask_backup
             entries["farm.text"] = self.files.ask_text
+            entries["farm.table"] = self.show_table_in
             entries["farm.new"] = self.show_new_farm
             entries["farm.print"] = self.show_print
         return entries
@@ -278,6 +279,15 @@ class MainWindow(FrontWindow):
         """Ask what a new farm begins with."""
         if self.workspace is not None and self.files is not None:
             self.workspace.ask_new_farm(self.files.ask_begin)
+
+    def show_table_in(self) -> None:
+        """Let the user choose a table to bring in."""
+        if self.rooms is not None and self.rooms.read_table is not None:
+            from planner.desk.csv_in.opening import TableOpening
+
+            opening = TableOpening(self.rooms.read_table, self.conduct, self.theme, self)
+            opening.troubled.connect(self.trouble)
+            opening.ask(self._services.home)
 
     def show_print(self) -> None:
         """Show the seeding calendar as it will be printed."""

@@ -1,0 +1,82 @@
+"""The dialog that brings a table in: guesses, units that are asked for, faults listed, one step."""
+
+import pytest
+from shiboken6 import isValid
+
+from planner.bootstrap_csv import TableIn
+from planner.desk.csv_in.dialog import TableDialog
+from planner.desk.theme import ShadeChoice, theme_of
+from planner.store.csv_in.sheet import read_sheet
+from tests.desk.helpers import put_away
+
+GOOD = "Date,pH,Temp (°C)\n2027-01-05,6.8,24.5\n2027-01-06,6.9,24\n"
+BAD = GOOD + "2027-01-07,19,24\nsoon,7,24\n"
+
+
+@pytest.fixture
+def shown(qtbot, means, session):
+    made = []
+
+    def show(text):
+        table = TableIn(means, lambda: session.farm, read_sheet(text.encode()))
+        acts = []
+
+        def act(change_set):
+            acts.append(change_set)
+            session.act(change_set)
+            return True
+
+        dialog = TableDialog(table, act, theme_of(ShadeChoice.LIGHT))
+        made.append(dialog)
+        dialog.show()
+        return dialog, acts
+
+    yield show
+    for dialog in made:
+        if isValid(dialog):
+            put_away(dialog)
+
+
+def test_that_a_clear_table_comes_in_as_one_step(shown, session):
+    before = session.farm
+    dialog, acts = shown(GOOD)
+    assert "4 would come in" in dialog.said.text()
+    assert dialog.go.isEnabled()
+    dialog.go.click()
+    assert len(acts) == 1
+    assert len(session.farm.readings) == len(before.readings) + 4
+    session.undo()
+    assert session.farm == before
+
+
+def test_that_faults_are_listed_and_hold_everything_back_until_left_out(shown, session):
+    dialog, acts = shown(BAD)
+    assert [row.texts[:2] for row in dialog.model.rows] == [("4", "pH"), ("5", "Date")]
+    assert not dialog.go.isEnabled()
+    dialog.only_good.setChecked(True)
+    assert dialog.go.isEnabled()
+    dialog.go.click()
+    assert len(acts[0].changes) == 4
+
+
+def test_that_a_unit_in_doubt_is_asked_for(shown):
+    dialog, _ = shown("Date,Temp\n2027-01-05,68.0\n")
+    assert "has no unit" in dialog.said.text()
+    assert not dialog.go.isEnabled()
+    unit = dialog.columns[1].unit
+    unit.setCurrentIndex(unit.findData("°F"))
+    assert dialog.go.isEnabled()
+    assert dialog.found.change_set.changes[0].after.value == pytest.approx(20)
+
+
+def test_that_a_table_of_batches_is_known_as_one(shown, session):
+    dialog, _ = shown("Crop,Sow on,Plants,Variety\nbasil,2027-05-03,4,=evil\n")
+    assert dialog.what.currentData() == "batches"
+    dialog.go.click()
+    assert session.farm.batches[-1].variety == "=evil"
+
+
+def test_that_every_control_has_a_spoken_name(shown):
+    dialog, _ = shown(GOOD)
+    assert all(column.role.accessibleName() and column.unit.accessibleName() for column in dialog.columns)
+    assert dialog.faults.accessibleName()
