@@ -14,13 +14,13 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from planner.desk.csv_in.values import TableLike
     # Names for the reader and the type checker: the first paint waits for whatever is read in here.
     from PySide6.QtCore import QSettings
     from PySide6.QtGui import QPixmap
     from PySide6.QtWidgets import QWidget
 
     from planner.desk.conduct import Conduct
+    from planner.desk.csv_in.values import TableLike
     from planner.desk.keeping.backup_dialog import BackupLine
     from planner.desk.messages import Ask
     from planner.desk.session import Session

@@ -37,7 +37,7 @@ _NOTHING: Final = ""
 _SHARE_OF_SCREEN: Final = 0.9
 _HEADING_LETTERS: Final = 22
 _TIP_LETTERS: Final = 300
-_SHARES: Final = (2, 4, 4)
+_SHARES: Final = (2, 4)
 
 
 class ColumnChoice(QWidget):
@@ -71,7 +71,7 @@ class ColumnChoice(QWidget):
     def offer_units(self, units: tuple[str, ...], said: str) -> None:
         """Offer units; what was chosen stays, else what the heading says, else nothing is taken on trust."""
         known = tuple(self.unit.itemData(at) for at in range(self.unit.count()) if self.unit.itemData(at))
-        if known == units:
+        if units and known == units:
             return
         self.unit.blockSignals(True)
         self.unit.clear()
@@ -138,7 +138,7 @@ class TableDialog(QDialog):
         self.said = QLabel(self)
         self.said.setWordWrap(True)
         self.said.setTextFormat(Qt.TextFormat.PlainText)
-        headings = (tr("Line"), tr("Column"), tr("Value"), tr("Why it cannot be taken"))
+        headings = (tr("Line"), tr("Column"), tr("Why it cannot be taken"))
         columns = tuple(Column(title=title, numeric=at == 0) for at, title in enumerate(headings))
         self.model = RowsModel(columns, self)
         view = self.faults = QTableView(self)
@@ -233,8 +233,8 @@ class TableDialog(QDialog):
         self.found = self._table.look(self.wish)
         self.model.set_rows(
             tuple(
-                Row(id=str(at), texts=(str(line), column, value, reason), sort=(line, column, value, reason))
-                for at, (line, column, value, reason) in enumerate(self.found.faults)
+                Row(id=str(at), texts=(str(line), column, reason), sort=(line, column, reason))
+                for at, (line, column, _, reason) in enumerate(self.found.faults)
             )
         )
         self._show_found()
