@@ -9,20 +9,21 @@ from planner.farm.crops import Phase, Placement
 from planner.farm.farm import Farm, by_id
 from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.farm.fields import Id
+from planner.farm.species import UNIT_WORDS
 from planner.planning.placement import Refusal, RefusalKind
 
 _MESSAGES: Final = {
     RefusalKind.NO_FREE_PLACES: "{needed} places are needed in {where} from {from_on} to {until_on}, "
     "but {free} are free{blocking}.",
     RefusalKind.WRONG_BED: 'it cannot stand in "{bed}", which is not a bed for that phase.',
-    RefusalKind.NO_SUCH_UNIT: '"{bed}" has no unit {unit}.',
+    RefusalKind.NO_SUCH_UNIT: '"{bed}" has no {word} {unit}.',
     RefusalKind.LOCKED: "it is locked and is not moved.",
     RefusalKind.NOTHING_TO_PLACE: "there is nothing to place.",
 }
 _REMEDIES: Final = {
     RefusalKind.NO_FREE_PLACES: "Choose another bed or other days, or move what stands there first.",
     RefusalKind.WRONG_BED: "Choose another bed.",
-    RefusalKind.NO_SUCH_UNIT: "Choose another unit.",
+    RefusalKind.NO_SUCH_UNIT: "Choose another {word}.",
     RefusalKind.LOCKED: "Unlock it first.",
     RefusalKind.NOTHING_TO_PLACE: "Give it plants first.",
 }
@@ -55,13 +56,15 @@ class NoRoomError(FarmFaultError):
 
 def refusal_fault(farm: Farm, refusal: Refusal) -> Fault:
     """Return the fault that says in words why a batch cannot stand somewhere."""
-    unit = f" unit {refusal.unit} of" if refusal.unit else ""
+    word = UNIT_WORDS[refusal.bed_kind] if refusal.bed_kind else "unit"
+    unit = f" {word} {refusal.unit} of" if refusal.unit else ""
     blocking = ", ".join(f'"{code}"' for code in refusal.blocking)
     words = {
         "needed": refusal.needed,
         "free": refusal.free,
         "bed": refusal.bed,
         "unit": refusal.unit,
+        "word": word,
         "where": f'{unit} "{refusal.bed}"'.strip(),
         "from_on": refusal.from_on,
         "until_on": refusal.until_on,
@@ -75,5 +78,5 @@ def refusal_fault(farm: Farm, refusal: Refusal) -> Fault:
         value=refusal.bed,
         limit=f"{refusal.free} free places" if room_is_short else "",
         message=_MESSAGES[refusal.kind].format(**words),
-        remedy=_REMEDIES[refusal.kind],
+        remedy=_REMEDIES[refusal.kind].format(**words),
     )

@@ -18,7 +18,7 @@ from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.farm.fields import NO_ID, FieldKind, FieldSpec, Id, specs_of
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
 from planner.farm.site import Bed
-from planner.farm.species import BedKind
+from planner.farm.species import UNIT_WORDS, BedKind
 from planner.farm.water import READING_LIMITS, Dose, Reading, SolidsBatch
 
 _NEEDED_OF_EVENT: dict[FishEventKind, tuple[str, ...]] = {
@@ -267,11 +267,11 @@ def placement_faults(placement: Placement, *, batch: Batch, bed: Bed) -> Iterato
     """Yield a fault where a run of places is not on its bed, or not on that kind of bed."""
     where = where_of(batch)
     if placement.unit > bed.units:
-        yield _no_place(where, f'"{bed.name}" has {bed.units} units, not {placement.unit}', "unit")
+        yield _no_place(where, f'"{bed.name}" has {_counted_units(bed)}, not {placement.unit}', "unit")
     elif placement.last > bed.places_per_unit:
         yield _no_place(
             where,
-            f'"{bed.name}" has places 1 to {bed.places_per_unit} on each unit, '
+            f'"{bed.name}" has places 1 to {bed.places_per_unit} on each {UNIT_WORDS[bed.kind]}, '
             f"not {placement.first} to {placement.last}",
             "first",
         )
@@ -293,6 +293,11 @@ def _no_place(where: str, message: str, field: str) -> Fault:
 
 
 def _group_faults(farm: Farm) -> Iterator[Fault]:
+def _counted_units(bed: Bed) -> str:
+    word = UNIT_WORDS[bed.kind]
+    return f"1 {word}" if bed.units == 1 else f"{bed.units} {word}s"
+
+
     groups: dict[Id, FishGroup] = by_id(farm.fish_groups)
     for event in farm.fish_events:
         group = groups[event.group]

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import Enum
+from typing import Final
 
 from planner.farm import fields
 
@@ -36,6 +37,10 @@ class BedKind(Enum):
     NURSERY = "nursery"
     RAFT = "raft"
     MEDIA = "media"
+
+
+UNIT_WORDS: Final = {BedKind.NURSERY: "tray", BedKind.RAFT: "raft", BedKind.MEDIA: "block"}
+"""What one unit of a bed is called, in texts and in messages."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -11,6 +11,7 @@ from planner.farm.faults import Fault, FaultKind
 from planner.farm.fields import Id
 from planner.farm.holds import Hold
 from planner.farm.site import Bed
+from planner.farm.species import UNIT_WORDS
 from planner.forecast.values import Forecast
 
 
@@ -79,6 +80,7 @@ def clash_fault(clash: Clash, *, batches: dict[Id, Batch], beds: dict[Id, Bed]) 
         max(clash.one.from_on, clash.other.from_on),
         min(clash.one.until_on, clash.other.until_on),
     )
+    unit = f"{UNIT_WORDS[bed.kind]} {clash.one.unit}"
     places = f"place {first}" if first == last else f"places {first} to {last}"
     return Fault(
         kind=FaultKind.HELD_PLACE,
@@ -86,7 +88,7 @@ def clash_fault(clash: Clash, *, batches: dict[Id, Batch], beds: dict[Id, Bed]) 
         field="places",
         value=f"{first}-{last}",
         limit="one plant in a place",
-        message=f'{places} of unit {clash.one.unit} in "{bed.name}" are held by "{one.code}" '
+        message=f'{places} of {unit} in "{bed.name}" are held by "{one.code}" '
         f"from {from_on.isoformat()} until {until_on.isoformat()}, so they cannot hold "
         f'"{other.code}" as well.',
         remedy="Choose other places or another date.",

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from typing import Any, Final
 
+from planner.farm.species import UNIT_WORDS
 from planner.forecast.week import OF_SOLIDS, DueKind, DueTask, DueUnit, DueWhere
 from planner.paper.chances import chances_lines
 from planner.paper.ranges import ranges_lines
@@ -51,7 +52,8 @@ _WIDTHS: Final = (10, 12, 10, 9, 7, 8, 10, 6, 14)
 
 def refusal_sentence(refusal: Refusal, code: str) -> str:
     """Return why a batch has no place, in one sentence."""
-    where = f'unit {refusal.unit} of "{refusal.bed}"' if refusal.unit else f'"{refusal.bed}"'
+    word = UNIT_WORDS[refusal.bed_kind] if refusal.bed_kind else "unit"
+    where = f'{word} {refusal.unit} of "{refusal.bed}"' if refusal.unit else f'"{refusal.bed}"'
     match refusal.kind:
         case RefusalKind.NO_FREE_PLACES:
             assert refusal.from_on is not None
@@ -64,7 +66,7 @@ def refusal_sentence(refusal: Refusal, code: str) -> str:
         case RefusalKind.WRONG_BED:
             return f"{code} cannot stand in {where}: it is another kind of bed."
         case RefusalKind.NO_SUCH_UNIT:
-            return f'{code} cannot stand there: "{refusal.bed}" has no unit {refusal.unit}.'
+            return f'{code} cannot stand there: "{refusal.bed}" has no {word} {refusal.unit}.'
         case RefusalKind.LOCKED:
             return f"{code} is locked and stays where it is."
         case RefusalKind.NOTHING_TO_PLACE:

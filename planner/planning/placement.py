@@ -47,14 +47,16 @@ class Freeing:
 class Refusal:
     """Why it does not fit: places needed and free, where, when, and which batches stand there.
 
-    `unit` 0 means the whole bed. Where many were placed at once, `tight_on` is the day on which most places
-    are held and `freeing` what would make room, soonest first. Words are made from this by whoever shows it.
+    `unit` 0 means the whole bed; `bed_kind` tells what its units are called. Where many were placed at once,
+    `tight_on` is the day on which most places are held and `freeing` what would make room, soonest first.
+    Words are made from this by whoever shows it.
     """
 
     kind: RefusalKind
     batch: Id
     bed: str
     unit: int = 0
+    bed_kind: BedKind | None = None
     needed: int = 0
     free: int = 0
     from_on: date | None = None
@@ -249,7 +251,7 @@ class Places:
             kind = RefusalKind.NO_SUCH_UNIT
         if kind is None:
             return None
-        return Refusal(kind=kind, batch=batch, bed=bed.name, unit=unit or 0, needed=count)
+        return Refusal(kind=kind, batch=batch, bed=bed.name, unit=unit or 0, bed_kind=bed.kind, needed=count)
 
     def _full(
         self, batch: Id, bed: Bed, *, unit: int | None, needed: int, free: int, days: tuple[int, int]
@@ -263,6 +265,7 @@ class Places:
             batch=batch,
             bed=bed.name,
             unit=unit or 0,
+            bed_kind=bed.kind,
             needed=needed,
             free=free,
             from_on=ruler.date_of(start),

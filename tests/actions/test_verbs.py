@@ -171,7 +171,7 @@ def test_that_a_move_to_where_no_room_is_says_why():
 
 
 def test_that_a_move_to_a_unit_that_is_not_there_says_so():
-    with pytest.raises(NoRoomError, match='"Rafts" has no unit 9'):
+    with pytest.raises(NoRoomError, match='"Rafts" has no raft 9'):
         batches.move_batch(sample_farm(), places_of(sample_farm()), FIRST.id, unit=9)
 
 

@@ -80,7 +80,7 @@ stage_6_tgc = 1
     ("part", "line", "words"),
     [
         (FISH, 3, 'species "Nile tilapia" is not in the catalogue. Did you mean nile-tilapia?'),
-        (ONE_HOLE, 10, 'places 10 to 20 of unit 1 in "Raft" are held by "A"'),
+        (ONE_HOLE, 10, 'places 10 to 20 of raft 1 in "Raft" are held by "A"'),
         (DOSES, 6, 'supplement "table salt" is not in the catalogue'),
         (OWN, 5, "stage_6_tgc = 1.0 is no figure of a fish"),
         ('[[target]]\ncrop = "weed"\namount_per_week = 3\nfrom_on = 2026-05-01\n', 2, 'crop "weed" is not'),

@@ -13,13 +13,14 @@ from planner.farm.faults import FaultKind
 from planner.farm.fields import NO_ID, Id
 from planner.farm.fish import FishEvent, FishEventKind, FishGroup
 from planner.farm.site import Bed
+from planner.farm.species import UNIT_WORDS
 from planner.store.text.beds import BedError, grid_of
 from planner.store.text.derived import Numbering
 from planner.store.text.draft import Draft
 from planner.store.text.entries import Entry
 from planner.store.text.fill import Filled, Filler
 from planner.store.text.findings import Findings
-from planner.store.text.forms import ORDER, UNIT_WORDS
+from planner.store.text.forms import ORDER
 from planner.store.text.repeats import BatchCodes, later, repeat_of
 from planner.store.text.values import Runs
 

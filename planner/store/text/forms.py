@@ -17,12 +17,10 @@ from typing import Any, Final, get_args, get_origin, get_type_hints
 from planner.farm import fields, species
 from planner.farm.farm import SETTINGS_KIND, Kind, Shelf, kind_named
 from planner.farm.fields import SPEC, FieldKind, FieldSpec, specs_of
-from planner.farm.species import BedKind
+from planner.farm.species import UNIT_WORDS, BedKind
 from planner.store.text import limits
 
 ORDER: Final = "order"
-UNIT_WORDS: Final = {BedKind.NURSERY: "tray", BedKind.RAFT: "raft", BedKind.MEDIA: "block"}
-"""What growers call one unit of a bed."""
 
 
 def _many(refers_to: str, *, meaning: str) -> Any:

@@ -8,6 +8,8 @@ from __future__ import annotations
 from planner.farm.crops import Phase, Placement
 from planner.farm.faults import FaultKind
 from planner.farm.fields import Id
+from planner.farm.site import Bed
+from planner.farm.species import UNIT_WORDS
 from planner.store.text.draft import Draft
 from planner.store.text.findings import Findings
 
@@ -21,13 +23,15 @@ def refuse_overlaps(draft: Draft, findings: Findings) -> None:
     for many in runs.values():
         many.sort(key=_first)
         last = 0
+        bed: Bed | None = draft.thing("bed", many[0].bed)
+        word = UNIT_WORDS[bed.kind] if bed is not None else "unit"
         for placement in many:
             if placement.first <= last:
                 end = min(last, placement.last)
                 findings.say(
                     draft.source_of("placement", placement.id),
                     FaultKind.HELD_PLACE,
-                    f"{_named(placement.first, end)} given twice on unit {placement.unit} "
+                    f"{_named(placement.first, end)} given twice on {word} {placement.unit} "
                     f"for the {placement.phase.value} phase.",
                     field="places",
                     value=f"{placement.first}-{placement.last}",

@@ -13,9 +13,10 @@ from planner.farm.faults import FarmFaultError
 from planner.farm.fields import NO_ID, FieldKind, Id
 from planner.farm.fish import FishGroup
 from planner.farm.site import Bed
+from planner.farm.species import UNIT_WORDS
 from planner.store.text import limits
 from planner.store.text.derived import Numbering
-from planner.store.text.forms import FORMS, ORDER, TOP_FORMS, UNIT_WORDS, Form, Key, nested_in
+from planner.store.text.forms import FORMS, ORDER, TOP_FORMS, Form, Key, nested_in
 from planner.store.text.ordering import orders
 from planner.store.text.toml_out import toml_value
 
