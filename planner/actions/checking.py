@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping
-from typing import Any, Protocol
+from typing import Any, Final, Protocol
 
 from planner.actions.changing import users_of
 from planner.actions.holding import Pair
@@ -18,7 +18,7 @@ from planner.farm.farm import KINDS, Farm, OwnEntry, Shelf, Thing, by_id, kind_n
 from planner.farm.faults import Fault, FaultKind
 from planner.farm.fields import NO_ID, FieldKind, Id, specs_of
 from planner.farm.fish import FishEvent
-from planner.farm.species import UNIT_WORDS
+from planner.farm.species import BedKind
 
 
 class Shelves(Protocol):
@@ -154,7 +154,8 @@ def _dangling(thing: Thing, field: str, word: str) -> Fault:
 
 def _keys(farm: Farm, change_set: ChangeSet, shelves: Shelves) -> Iterator[Fault]:
     """Yield a fault for every key that no shelf of the catalogue has."""
-    known = _known_keys(farm, shelves)
+    book = _book_keys(shelves)
+    known = _known_keys(farm, book)
     own_changed = kind_named("own entry").word in change_set.words
     looked_at = _everything(farm) if own_changed else _put_in(change_set)
     for thing in looked_at:
@@ -163,8 +164,9 @@ def _keys(farm: Farm, change_set: ChangeSet, shelves: Shelves) -> Iterator[Fault
             if spec.kind is not FieldKind.KEY or spec.catalogue == "own":
                 continue
             key = getattr(thing, field)
+            # What takes the place of an entry of the book is like that very entry, so the book must have it.
             like_itself = isinstance(thing, OwnEntry) and key == thing.key
-            if (key not in known[shelf] or like_itself) and (key or spec.needed):
+            if key not in (book if like_itself else known)[shelf] and (key or spec.needed):
                 yield Fault(
                     kind=FaultKind.UNKNOWN_NAME,
                     where=where_of(thing),
@@ -181,19 +183,23 @@ def _everything(farm: Farm) -> Iterator[Thing]:
             yield from things(farm, kind.word)
 
 
-def _known_keys(farm: Farm, shelves: Shelves) -> dict[str, frozenset[str]]:
-    """Return for every shelf the keys of the book and the grower together."""
-    book = {
-        Shelf.CROP.value: shelves.crops,
-        Shelf.FISH.value: shelves.fish,
-        Shelf.FEED.value: shelves.feeds,
-        Shelf.SUPPLEMENT.value: shelves.supplements,
-        "feeding table": shelves.feeding_tables,
+def _book_keys(shelves: Shelves) -> dict[str, frozenset[str]]:
+    """Return for every shelf the keys of the book."""
+    return {
+        Shelf.CROP.value: frozenset(shelves.crops),
+        Shelf.FISH.value: frozenset(shelves.fish),
+        Shelf.FEED.value: frozenset(shelves.feeds),
+        Shelf.SUPPLEMENT.value: frozenset(shelves.supplements),
+        "feeding table": frozenset(shelves.feeding_tables),
     }
+
+
+def _known_keys(farm: Farm, book: dict[str, frozenset[str]]) -> dict[str, frozenset[str]]:
+    """Return for every shelf the keys of the book and the grower together."""
     own: dict[str, set[str]] = {shelf: set() for shelf in book}
     for entry in farm.own_entries:
         own[entry.shelf.value].add(entry.key)
-    return {shelf: frozenset(keys) | own[shelf] for shelf, keys in book.items()}
+    return {shelf: keys | own[shelf] for shelf, keys in book.items()}
 
 
 def _placements(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
@@ -257,6 +263,9 @@ def _too_early(event: FishEvent, stocked_on: Any, name: str) -> Iterator[Fault]:
         )
 
 
+_UNIT_WORDS: Final = {BedKind.RAFT: "raft", BedKind.MEDIA: "block", BedKind.NURSERY: "tray"}
+
+
 def clash_fault(farm: Farm, pair: Pair, touched: frozenset[Id]) -> Fault:
     """Return the fault that tells which batches would share which places, where and when.
 
@@ -270,7 +279,7 @@ def clash_fault(farm: Farm, pair: Pair, touched: frozenset[Id]) -> Fault:
     low, high = max(first.first, second.first), min(first.last, second.last)
     from_on, until_on = max(first.from_on, second.from_on), min(first.until_on, second.until_on)
     places = f"place {low}" if low == high else f"places {low} to {high}"
-    unit = f"{UNIT_WORDS[bed.kind]} {second.unit}"
+    unit = f"{_UNIT_WORDS[bed.kind]} {second.unit}"
     return Fault(
         kind=FaultKind.HELD_PLACE,
         where=where_of(coming),
