@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping
-from typing import Any, Final, Protocol
+from typing import Any, Protocol
 
 from planner.actions.changing import users_of
 from planner.actions.holding import Pair
@@ -18,7 +18,7 @@ from planner.farm.farm import KINDS, Farm, OwnEntry, Shelf, Thing, by_id, kind_n
 from planner.farm.faults import Fault, FaultKind
 from planner.farm.fields import NO_ID, FieldKind, Id, specs_of
 from planner.farm.fish import FishEvent
-from planner.farm.species import BedKind
+from planner.farm.species import UNIT_WORDS
 
 
 class Shelves(Protocol):
@@ -263,9 +263,6 @@ def _too_early(event: FishEvent, stocked_on: Any, name: str) -> Iterator[Fault]:
         )
 
 
-_UNIT_WORDS: Final = {BedKind.RAFT: "raft", BedKind.MEDIA: "block", BedKind.NURSERY: "tray"}
-
-
 def clash_fault(farm: Farm, pair: Pair, touched: frozenset[Id]) -> Fault:
     """Return the fault that tells which batches would share which places, where and when.
 
@@ -279,7 +276,7 @@ def clash_fault(farm: Farm, pair: Pair, touched: frozenset[Id]) -> Fault:
     low, high = max(first.first, second.first), min(first.last, second.last)
     from_on, until_on = max(first.from_on, second.from_on), min(first.until_on, second.until_on)
     places = f"place {low}" if low == high else f"places {low} to {high}"
-    unit = f"{_UNIT_WORDS[bed.kind]} {second.unit}"
+    unit = f"{UNIT_WORDS[bed.kind]} {second.unit}"
     return Fault(
         kind=FaultKind.HELD_PLACE,
         where=where_of(coming),
