@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from itertools import pairwise
 from typing import Final
 
@@ -139,20 +140,21 @@ class _Drawing:
         for value in self._ends():
             box = QRectF(0, self._y(value) - self._line / 2, plot.left() - theme.metrics.tight, self._line)
             painter.drawText(box, right, self._number(value))
-        points = self._course.points
+        days = self._days()
         foot = QRectF(plot.left(), plot.bottom() + theme.metrics.tight, plot.width(), self._line)
-        if not points:
+        if not days:
             painter.drawText(plot, Qt.AlignmentFlag.AlignCenter, tr("no reading yet"))
             return
-        painter.drawText(foot, Qt.AlignmentFlag.AlignLeft, short_day_words(points[0].on))
-        if points[-1].on != points[0].on:
-            painter.drawText(foot, Qt.AlignmentFlag.AlignRight, short_day_words(points[-1].on))
+        painter.drawText(foot, Qt.AlignmentFlag.AlignLeft, short_day_words(days[0]))
+        if days[-1] != days[0]:
+            painter.drawText(foot, Qt.AlignmentFlag.AlignRight, short_day_words(days[-1]))
 
     def _draw_points(self) -> None:
         points = self._course.points
-        if not points:
+        if not self._days():
             return
-        first, last = points[0].on.toordinal(), points[-1].on.toordinal()
+        first, last = self._days()[0].toordinal(), self._days()[-1].toordinal()
+        self._draw_foreseen(first, last)
         places = [
             QPointF(self._x(point.on.toordinal(), first, last), self._y(point.value)) for point in points
         ]
@@ -164,6 +166,20 @@ class _Drawing:
         for place, point in zip(places, points, strict=True):
             self._painter.setBrush(self._theme.field if point.odd else colour)
             self._painter.drawEllipse(place, _DOT, _DOT)
+
+    def _draw_foreseen(self, first: int, last: int) -> None:
+        """Draw what the forecast says, dashed: it was not measured."""
+        pen = QPen(self._ink(), 2 * self._theme.metrics.hair, Qt.PenStyle.DashLine)
+        self._painter.setPen(pen)
+        places = [
+            QPointF(self._x(on.toordinal(), first, last), self._y(value))
+            for on, value in self._course.foreseen
+        ]
+        for one, other in pairwise(places):
+            self._painter.drawLine(one, other)
+
+    def _days(self) -> list[date]:
+        return sorted([point.on for point in self._course.points] + [on for on, _ in self._course.foreseen])
 
     def _x(self, day: int, first: int, last: int) -> float:
         if first == last:
@@ -178,7 +194,7 @@ class _Drawing:
 
 def _bounds(course: Course) -> tuple[float, float]:
     """Return the least and the most the chart shows: all readings, and the band as far as it is near."""
-    values = [point.value for point in course.points]
+    values = [point.value for point in course.points] + [value for _, value in course.foreseen]
     inner = [bound for bound in (course.low and course.low[1], course.high and course.high[0]) if bound]
     every = [*values, *inner]
     if not every:

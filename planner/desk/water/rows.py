@@ -16,12 +16,13 @@ from planner.desk.theme import Theme
 from planner.desk.water_words import (
     caution_texts,
     level_words,
+    quantity_unit,
     quantity_value,
     quantity_words,
     rough_words,
 )
 from planner.desk.words import NONE, day_words
-from planner.farm.farm import Farm
+from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.farm.fields import Id
 from planner.farm.species import ELEMENTS
 from planner.farm.water import Quantity, Reading, SolidsBatch
@@ -29,6 +30,18 @@ from planner.forecast.values import LoopForecast, SolidsBatchForecast
 from planner.forecast.water.readings import ReadingFigures, odd_readings, reading_figures, series
 from planner.forecast.water.targets import Level, TargetBand, target_bands
 
+Foreseen = tuple[tuple[date, float], ...]
+"""What is foreseen: values by date."""
+
+_FORESEEN_WEEKS: Final = 12
+_ELEMENT_OF: Final = {
+    Quantity.NITRATE_N_MG_PER_L: "n",
+    Quantity.P_MG_PER_L: "p",
+    Quantity.K_MG_PER_L: "k",
+    Quantity.CA_MG_PER_L: "ca",
+    Quantity.MG_MG_PER_L: "mg",
+    Quantity.FE_MG_PER_L: "fe",
+}
 _SOLIDS_CAUTION: Final = "solids-as-manure"
 
 
@@ -43,12 +56,16 @@ class Point:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Course:
-    """A quantity over time, with the band it should lie in: bounds, and where watching turns to acting."""
+    """A quantity over time, with the band it should lie in: bounds, and where watching turns to acting.
+
+    `foreseen` is what the forecast says from today on, a value a week.
+    """
 
     quantity: Quantity
     points: tuple[Point, ...]
     low: tuple[float, float] | None
     high: tuple[float, float] | None
+    foreseen: tuple[tuple[date, float], ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -138,11 +155,23 @@ def course_of(book: ReadingBook, quantity: Quantity) -> Course:
     )
 
 
+def foreseen_course(outlook: Outlook, loop: LoopForecast, quantity: Quantity, today: date) -> Foreseen:
+    """Return what is foreseen of a dissolved element, week by week from today; empty for others."""
+    element = _ELEMENT_OF.get(quantity)
+    ruler = outlook.forecast.ruler
+    if element is None:
+        return ()
+    first = max(ruler.day_of(today), 0)
+    levels = loop.pool_mg_per_l[ELEMENTS.index(element)]
+    days = range(first, min(first + _FORESEEN_WEEKS * DAYS_PER_WEEK + 1, ruler.days), DAYS_PER_WEEK)
+    return tuple((ruler.date_of(day), float(levels[day])) for day in days)
+
+
 def course_words(course: Course) -> str:
     """Return a course in one sentence, for those who do not see the chart."""
     name = quantity_words(course.quantity)
     if not course.points:
-        return tr("{name}: no reading yet", name=name)
+        return tr("{name}: no reading yet", name=name) + _foreseen_words(course)
     last = course.points[-1]
     values = [point.value for point in course.points]
     return tr(
@@ -153,7 +182,15 @@ def course_words(course: Course) -> str:
         high=quantity_value(course.quantity, max(values)),
         value=quantity_value(course.quantity, last.value),
         day=day_words(last.on),
-    )
+    ) + _foreseen_words(course)
+
+
+def _foreseen_words(course: Course) -> str:
+    if not course.foreseen:
+        return ""
+    on, value = course.foreseen[-1]
+    words = rough_words(value, quantity_unit(course.quantity))
+    return tr("; foreseen {value} on {day}", value=words, day=day_words(on))
 
 
 def solids_sections(outlook: Outlook, loop: LoopForecast) -> tuple[Section, ...]:

@@ -6,6 +6,7 @@ Filled only when it is seen. Must know nothing of how the water side is worked o
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Final
 
 from PySide6.QtCore import QModelIndex, QSortFilterProxyModel, Qt, QUrl, Signal
@@ -32,6 +33,7 @@ from planner.desk.theme import Theme
 from planner.desk.water.chart import WaterChart
 from planner.desk.water.rows import (
     course_of,
+    foreseen_course,
     reading_book,
     reading_columns,
     reading_rows,
@@ -168,7 +170,9 @@ class WaterTab(QWidget):
         book = reading_book(outlook.farm, found.loop, outlook.catalogue)
         self._show_rows(reading_rows(book, self._theme))
         for chart in self.charts:
-            chart.show_course(course_of(book, chart.course.quantity))
+            quantity = chart.course.quantity
+            foreseen = foreseen_course(outlook, found, quantity, self._behind.today)
+            chart.show_course(replace(course_of(book, quantity), foreseen=foreseen))
         self._show_page(
             Page(
                 title=found.name,

@@ -16,6 +16,7 @@ from planner.desk.water.chart import WaterChart
 from planner.desk.water.rows import (
     course_of,
     course_words,
+    foreseen_course,
     reading_book,
     reading_columns,
     reading_rows,
@@ -230,3 +231,17 @@ def test_that_a_figure_of_the_tab_can_be_asked_why(qtbot, window):
     (dialog,) = window.findChildren(WhyDialog)
     assert dialog.answer.rows
     dialog.reject()
+
+
+def test_that_nitrate_is_foreseen_from_today_on_as_the_pool_of_the_loop(behind, tested):
+    loop = behind.outlook.forecast.loops[0]
+    found = foreseen_course(behind.outlook, loop, Quantity.NITRATE_N_MG_PER_L, TODAY)
+    day = behind.outlook.forecast.ruler.day_of(TODAY)
+    assert found[0] == (TODAY, float(loop.pool_mg_per_l[0][day]))
+    assert len(found) == 13
+    assert foreseen_course(behind.outlook, loop, Quantity.PH, TODAY) == ()
+
+
+def test_that_a_course_tells_what_is_foreseen(tab):
+    nitrate = next(c for c in tab.charts if c.course.quantity is Quantity.NITRATE_N_MG_PER_L)
+    assert "; foreseen " in nitrate.accessibleName()
