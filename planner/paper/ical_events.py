@@ -19,7 +19,7 @@ from planner.farm.ids import id_from
 from planner.farm.water import Dose, Quantity
 from planner.forecast.values import Forecast
 from planner.forecast.water.readings import due_tests, reading_figures
-from planner.forecast.week import DueKind, DueTask, due_between
+from planner.forecast.week import DueKind, DueTask, due_between, solids_due
 from planner.paper.plain_names import one_line
 from planner.paper.sentences import amount_words, wheres_words
 from planner.paper.words import list_words, whole_words
@@ -49,13 +49,22 @@ class EventKind(Enum):
     TEST = "test"
     SOLIDS = "solids"
     LIQUOR = "liquor"
+    SIPHON = "siphon"
 
 
 _DONE_BY: Final = {
     Role.ALL: frozenset(EventKind),
     Role.GROWER: frozenset({EventKind.SOW, EventKind.SPACE, EventKind.MOVE, EventKind.PICK, EventKind.CLEAR}),
     Role.CARETAKER: frozenset(
-        {EventKind.FEED, EventKind.DOSE, EventKind.TEST, EventKind.SOLIDS, EventKind.LIQUOR, EventKind.PICK}
+        {
+            EventKind.FEED,
+            EventKind.DOSE,
+            EventKind.TEST,
+            EventKind.SOLIDS,
+            EventKind.LIQUOR,
+            EventKind.SIPHON,
+            EventKind.PICK,
+        }
     ),
     Role.OWNER: frozenset({EventKind.PICK, EventKind.STOCK_FISH, EventKind.HARVEST_FISH}),
 }
@@ -69,13 +78,20 @@ _VERBS: Final = {
     EventKind.HARVEST_FISH: "Harvest fish",
     EventKind.FEED: "Feed",
     EventKind.DOSE: "Dose",
+    EventKind.SOLIDS: "Siphon solids into",
+    EventKind.LIQUOR: "Return the liquor of",
+    EventKind.SIPHON: "Siphon the solids of",
 }
+_KINDS_OF_SOLIDS: Final = {"fill mineraliser": EventKind.SOLIDS, "return liquor": EventKind.LIQUOR}
+"""Tasks of solids batches, by what is due, as the events they are here."""
+
 _CAUTIONS: Final = {
     EventKind.PICK: ("water-on-leaves",),
     EventKind.STOCK_FISH: ("species-law", "fish-welfare"),
     EventKind.HARVEST_FISH: ("fish-welfare", "fish-as-food"),
     EventKind.SOLIDS: ("solids-as-manure",),
     EventKind.LIQUOR: ("solids-as-manure",),
+    EventKind.SIPHON: ("solids-as-manure",),
 }
 _FEED_ADVICE: Final = "Weigh it. Give no more than they eat, and take out what is left."
 _TEST_WORDS: Final = {
@@ -119,8 +135,10 @@ def calendar_events(
     if EventKind.TEST in wanted:
         events += writer.of_tests(span)
     if EventKind.SOLIDS in wanted:
-        events += writer.of_solids(span)
-    return tuple(sorted(events, key=_order))
+        solids = solids_due(farm, forecast, first_day=first_day, last_day=last_day)
+        events += writer.of_solids(solids)
+    by_key = {event.uid: event for event in events}
+    return tuple(sorted(by_key.values(), key=_order))
 
 
 def _order(event: CalendarEvent) -> tuple[date, str, str]:
@@ -164,7 +182,7 @@ class _Writer:
         yield from picks.values()
 
     def _event(self, task: DueTask) -> CalendarEvent:
-        kind = EventKind(task.kind.value)
+        kind = _kind_of(task)
         name = self._name(task)
         where = one_line(list_words(wheres_words(task.where)))
         days = DAYS_PER_WEEK if kind is EventKind.FEED else 1
@@ -197,7 +215,7 @@ class _Writer:
                 return str((task.on - dose.on).days // max(dose.every_days, 1))
             case DueKind.HARVEST_FISH:
                 return self._harvest_of.get((task.about, task.on), task.on.isoformat())
-            case DueKind.FEED:
+            case DueKind.FEED | DueKind.SIPHON:
                 return task.on.isoformat()
             case _:
                 return "0"
@@ -247,25 +265,23 @@ class _Writer:
             where=name,
         )
 
-    def of_solids(self, span: _Span) -> Iterator[CalendarEvent]:
-        """Yield the days on which solids are set apart and their liquor goes back."""
-        loops = by_id(self._farm.loops)
-        for solids in self._farm.solids_batches:
-            name, where = one_line(solids.code), one_line(loops[solids.loop].name)
-            for kind, on, title in (
-                (EventKind.SOLIDS, solids.siphoned_on, f"Siphon solids into {name}"),
-                (EventKind.LIQUOR, solids.returned_on, f"Return the liquor of {name}"),
-            ):
-                if on is not None and on in span:
-                    yield CalendarEvent(
-                        uid=id_from(_SPOKEN, solids.id, kind.value),
-                        kind=kind,
-                        on=on,
-                        until_on=on + timedelta(days=1),
-                        title=title,
-                        text="\n\n".join((f"{title}.", *self._warnings(_CAUTIONS[kind]))),
-                        where=where,
-                    )
+    def of_solids(self, tasks: Iterable[DueTask]) -> Iterator[CalendarEvent]:
+        """Yield siphonings, and the days on which solids are set apart and their liquor goes back."""
+        for task in tasks:
+            kind, name = _kind_of(task), one_line(task.what)
+            title = f"{_VERBS[kind]} {name}"
+            yield CalendarEvent(
+                uid=id_from(_SPOKEN, task.about, kind.value, self._number(task)),
+                kind=kind,
+                on=task.on,
+                until_on=task.on + timedelta(days=1),
+                title=title,
+                text="\n\n".join((f"{title}.", *self._warnings(_CAUTIONS[kind]))),
+            )
+
+
+def _kind_of(task: DueTask) -> EventKind:
+    return _KINDS_OF_SOLIDS.get(task.kind.value) or EventKind(task.kind.value)
 
 
 def count_line(events: Sequence[CalendarEvent], cancelled: int) -> str:

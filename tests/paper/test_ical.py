@@ -295,6 +295,17 @@ def test_that_cautions_stand_in_the_event_they_belong_to(kitchen):
     assert by_id(farm.batches)
 
 
+def test_that_siphonings_and_solids_are_in_it_once_with_how_to_handle_them(kitchen):
+    means, farm = kitchen
+    loops = tuple(replace(loop, solids_settled_siphoned_every_days=14) for loop in farm.loops)
+    caution = means.forecaster.catalogue.cautions["solids-as-manure"].text
+    found = events_of(means, replace(farm, loops=loops), Role.CARETAKER, weeks=8)
+    kinds = [one.kind for one in found if caution in one.text]
+    assert kinds.count(EventKind.SIPHON) == 3
+    assert kinds.count(EventKind.SOLIDS) == 1
+    assert len({one.uid for one in found}) == len(found)
+
+
 def test_that_a_year_of_a_farm_is_read_by_another_library(kitchen):
     found = events_of(*kitchen, weeks=52)
     made = calendar_text(found, head(behind_on=ON + timedelta(days=400)))
