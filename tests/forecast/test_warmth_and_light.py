@@ -100,7 +100,8 @@ def test_that_water_read_deadly_cold_is_flagged(forecaster):
     ).flags
     usual = forecaster.forecast(farm).flags
     assert {flag.kind.value for flag in deadly} - {flag.kind.value for flag in usual} == {
-        "lethal temperature"
+        "lethal temperature",
+        "no appetite",
     }
 
 

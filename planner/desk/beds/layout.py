@@ -111,7 +111,8 @@ def pitch_m(bed: Bed) -> float:
 
     >>> from planner.farm.species import BedKind
     >>> from planner.farm.fields import Id
-    >>> pitch_m(Bed(name="Raft", loop=Id("loop"), kind=BedKind.RAFT, rows=6, columns=12, area_m2=2.88))
+    >>> bed = Bed(id=Id("b"), name="Raft", loop=Id("l"), kind=BedKind.RAFT, rows=6, columns=12, area_m2=2.88)
+    >>> pitch_m(bed)
     0.2
     """
     return round(math.sqrt(bed.place_area_m2), 9)
