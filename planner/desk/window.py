@@ -123,6 +123,7 @@ class MainWindow(FrontWindow):
         layout = self._middle.layout()
         assert layout is not None
         layout.replaceWidget(self._held, widget)
+        self._held.hide()  # or it shines through what now lies over it, until it is deleted
         self._held.deleteLater()
         self._held = widget
         layout.activate()
