@@ -90,7 +90,7 @@ class Plot:
         """The highest value of all."""
         found = [value for strand in self.strands for _, value in strand.points]
         found += [high for strand in self.strands for _, _, high in strand.span]
-        found += [each.value for each in (*self.levels, *self.marks)]
+        found += [level.value for level in self.levels] + [mark.value for mark in self.marks]
         return max(found, default=0.0)
 
 

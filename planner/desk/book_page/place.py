@@ -89,8 +89,8 @@ class BookPlace(Place):
         row.setSpacing(metrics.gap)
         self.name.setBuddy(self.value)
         self.value.setMaximumWidth(metrics.field_width)
-        for part in (self.name, self.value, self.ask, self.keep, self.back):
-            row.addWidget(part)
+        for control in (self.name, self.value, self.ask, self.keep, self.back):
+            row.addWidget(control)
         row.addStretch(1)
         lines.addLayout(row)
         for part in (self.limits, self.trouble, self.moves):

@@ -86,9 +86,8 @@ def _strands(course: GroupCourse, name: str, colour: int) -> tuple[Strand, ...]:
     span: tuple[tuple[int, float, float], ...] = ()
     if course.slow is not None and course.quick is not None:
         ends = (_series(course.slow, name), _series(course.quick, name))
-        span = tuple(
-            (_ordinal(course, day), *sorted((float(ends[0][day]), float(ends[1][day])))) for day in days
-        )
+        pairs = [(day, float(ends[0][day]), float(ends[1][day])) for day in days]
+        span = tuple((_ordinal(course, day), min(one, other), max(one, other)) for day, one, other in pairs)
     return (Strand(points=points, span=span, colour=colour),)
 
 
