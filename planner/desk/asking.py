@@ -98,6 +98,19 @@ class Asking(QObject):
         dialog.answered.connect(self._on_answered)
         dialog.open()
 
+    def show_first(self) -> None:
+        """Show what the plan of a farm that was just begun comes to."""
+        if self._behind is None:
+            return
+        from planner.desk.doors.first import FirstDialog
+
+        dialog = FirstDialog(self._behind, self._needs.conduct, self.theme, self._window)
+        dialog.print_wanted.connect(self._print_today)
+        dialog.open()
+
+    def _print_today(self) -> None:
+        self.ask_print(self._needs.now().date())
+
     def _on_answered(self, answers: Answers) -> None:
         if self._begin is not None:
             self._begin(answers)

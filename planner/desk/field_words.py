@@ -125,6 +125,7 @@ FIELD_LABELS: Final[dict[str, str]] = {
     "top_up_n_mg_per_l": "Nitrogen in the make-up water",
     "top_up_p_mg_per_l": "Phosphorus in the make-up water",
     "unit": "Counted in",
+    "measures": "Units shown",
     "units": "Rafts, blocks or trays",
     "until_on": "Until",
     "value": "Value",
@@ -156,6 +157,7 @@ KIND_WORDS: Final[dict[str, str]] = {
     "dose": "Dose",
     "reading": "Water reading",
     "solids batch": "Solids batch",
+    "log entry": "Log entry",
 }
 
 CHOICE_WORDS: Final[dict[tuple[str, str], str]] = {

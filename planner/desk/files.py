@@ -34,6 +34,8 @@ class Files(QObject):
     told = Signal(str)
     troubled = Signal(str)
     recent_changed = Signal()
+    sample_shown = Signal()
+    begun = Signal()
 
     def __init__(
         self,
@@ -65,7 +67,7 @@ class Files(QObject):
         why = self._last_trouble
         if self._guarded(self._rooms.first_farm):
             if wanted is None:
-                self.told.emit(tr("This is a sample farm to look around in. Begin your own with Farm, New."))
+                self.sample_shown.emit()
             else:
                 self._complain(tr("{why} The sample farm is shown instead.", why=why))
 
@@ -201,7 +203,13 @@ class Files(QObject):
         dialog.open()
 
     def _on_begin(self, name: str) -> None:
-        self.begin(Path(name), self._answers)
+        if self.begin(Path(name), self._answers):
+            self.begun.emit()
+
+    def open_sample(self) -> None:
+        """Open the copy of the sample farm."""
+        if self._guarded(self._rooms.first_farm):
+            self.sample_shown.emit()
 
     def ask_forget(self) -> None:
         """Ask before the list of recent farms is emptied."""

@@ -37,6 +37,7 @@ class Entry:
 _LINE: Final = None
 
 _FARM: Final = (
+    Entry(key="farm.begin", text="&Begin…", tip="The sample farm, a new one, or one that is kept already"),
     Entry(key="farm.new", text="&New…", keys="Ctrl+N", picture="new", tip="Begin a new farm"),
     Entry(key="farm.open", text="&Open…", keys="Ctrl+O", picture="open", tip="Open a farm file"),
     Entry(key="farm.recent", text="Open &recent", submenu=True),
@@ -173,7 +174,7 @@ NEEDS_FARM: Final = frozenset(
     for _, entries in MENUS
     for entry in entries
     if entry is not None
-    and entry.key not in {"farm.new", "farm.open", "farm.recent", "farm.quit"}
+    and entry.key not in {"farm.begin", "farm.new", "farm.open", "farm.recent", "farm.quit"}
     and not entry.key.startswith(("shade.", "language.", "help."))
 )
 

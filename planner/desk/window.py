@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 
     from planner.desk.conduct import Conduct
     from planner.desk.crash import CrashWatch
+    from planner.desk.doors.doors import Doors
     from planner.desk.files import Files
     from planner.desk.messages import MessageBar
     from planner.desk.services import Rooms
@@ -62,6 +63,15 @@ class MainWindow(FrontWindow):
         column.addWidget(bar)
         bar.undo_wanted.connect(self.conduct.undo)
         return bar
+
+    @cached_property
+    def doors(self) -> Doors:
+        """The doors a grower may begin by."""
+        from planner.desk.doors.doors import DoorActs, Doors
+
+        assert self.files is not None
+        acts = DoorActs(new=self.show_new_farm, sample=self.files.open_sample, kept=self.files.ask_open)
+        return Doors(acts, self.theme, self._middle, self)
 
     @cached_property
     def crash(self) -> CrashWatch:
@@ -155,6 +165,9 @@ class MainWindow(FrontWindow):
         )
         self.files.troubled.connect(self.trouble)
         self.files.told.connect(self.tell)
+        self.files.sample_shown.connect(self.doors.show_strip)
+        self.conduct.opened.connect(self.doors.put_away)
+        self.files.begun.connect(workspace.asking.show_first)
         self.files.open_first(self._services.start_with)
 
     def _put_workspace(self, rooms: Rooms, now: Callable[[], datetime]) -> Workspace:
@@ -267,6 +280,7 @@ class MainWindow(FrontWindow):
             "help.check": self.show_check,
         }
         if self.files is not None:
+            entries["farm.begin"] = self.doors.show
             entries["farm.open"] = self.files.ask_open
             entries["farm.copy"] = self.files.ask_copy
             entries["farm.backups"] = self.files.ask_backup

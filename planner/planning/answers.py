@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from planner.farm.crops import TargetUnit
+from planner.farm.site import Units, WeekStart
 from planner.farm.species import BedKind
 
 
@@ -43,3 +44,5 @@ class Answers:
     beds: tuple[BedWish, ...]
     crops: tuple[CropWish, ...]
     plan_from: date
+    units: Units = Units.METRIC
+    week_start: WeekStart = WeekStart.MONDAY

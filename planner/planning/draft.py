@@ -41,7 +41,14 @@ class Draft:
 def drafted(answers: Answers, forecaster: Forecaster) -> Draft:
     """Return the farm that the answers lead to, with places given to every sowing that fits."""
     catalogue = forecaster.catalogue
-    site = Site(id=new_id(), name=answers.name, place=answers.place, latitude_deg=answers.latitude_deg)
+    site = Site(
+        id=new_id(),
+        name=answers.name,
+        place=answers.place,
+        latitude_deg=answers.latitude_deg,
+        units=answers.units,
+        week_start=answers.week_start,
+    )
     loop = Loop(id=new_id(), name="Loop 1", site=site.id, water_l=_water_l(answers, catalogue))
     tank = Tank(id=new_id(), name="Fish tank 1", loop=loop.id, volume_l=answers.tank_l)
     crops = [catalogue.crops[wish.crop] for wish in answers.crops]
@@ -108,13 +115,24 @@ def _bed(wish: BedWish, loop: Id, crops: list[Crop]) -> Bed:
     area = wish.length_m * wish.width_m or wish.holes / density
     distance = 1 / math.sqrt(density)
     if wish.holes:
-        rows, columns = 1, wish.holes
+        rows, columns = _rows_of(wish)
     else:
         rows = max(math.floor(wish.width_m / distance), 1)
         columns = max(math.floor(wish.length_m / distance), 1)
     return Bed(
         id=new_id(), name=wish.name, loop=loop, kind=wish.kind, rows=rows, columns=columns, area_m2=area
     )
+
+
+def _rows_of(wish: BedWish) -> tuple[int, int]:
+    """Return rows and columns that make up the holes and come nearest to the shape of the bed.
+
+    >>> _rows_of(BedWish(name="Raft", kind=BedKind.RAFT, length_m=0, width_m=0, holes=72))
+    (8, 9)
+    """
+    shape = wish.length_m / wish.width_m if wish.length_m and wish.width_m else 1.0
+    pairs = [(rows, wish.holes // rows) for rows in range(1, wish.holes + 1) if wish.holes % rows == 0]
+    return min(pairs, key=lambda pair: (abs(math.log(pair[1] / pair[0] / shape)), pair[0]))
 
 
 def _target(wish: CropWish, answers: Answers) -> Target:

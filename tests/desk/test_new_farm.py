@@ -53,6 +53,8 @@ def test_that_nothing_more_than_the_few_answers_is_asked(dialog):
         "farm_name",
         "place",
         "latitude_deg",
+        "measures",
+        "week_start",
         "tank_l",
         "species",
         "fish_count",

@@ -32,11 +32,11 @@ from planner.desk.theme import Theme
 from planner.desk.words import choice_words, fault_words, field_words, limit_words, unit_words
 from planner.farm.checks import value_faults
 from planner.farm.crops import Target, TargetUnit
-from planner.farm.farm import Settings
+from planner.farm.farm import DAYS_PER_WEEK, Settings
 from planner.farm.faults import Fault
 from planner.farm.fields import FieldKind, FieldSpec, specs_of
 from planner.farm.fish import FishGroup
-from planner.farm.site import Bed, Site, Tank
+from planner.farm.site import Bed, Site, Tank, Units, WeekStart
 from planner.farm.species import BedKind
 from planner.planning.answers import Answers, BedWish, CropWish
 
@@ -62,6 +62,8 @@ def _specs() -> dict[str, FieldSpec]:
         "farm_name": specs_of(Settings)["name"],
         "place": specs_of(Site)["place"],
         "latitude_deg": specs_of(Site)["latitude_deg"],
+        "measures": specs_of(Site)["units"],
+        "week_start": specs_of(Site)["week_start"],
         "tank_l": specs_of(Tank)["volume_l"],
         "species": specs_of(FishGroup)["species"],
         "fish_count": count,
@@ -216,7 +218,8 @@ class NewFarmDialog(QDialog):
         return column
 
     def _row(self, field: str, spec: FieldSpec, parent: QWidget) -> FieldRow:
-        choices = self._needs.fish if field == "species" else ()
+        kinds = {"measures": enum_choices(Units), "week_start": enum_choices(WeekStart)}
+        choices = self._needs.fish if field == "species" else kinds.get(field, ())
         editor = editor_for(self._editor_needs(field, spec, choices), parent)
         editor.show_value(choices[0].value if choices else None)
         row = FieldRow(editor, spec, self._needs.theme, parent)
@@ -280,7 +283,8 @@ class NewFarmDialog(QDialog):
         self.crops.show_trouble(wrong_wishes, self._needs.theme)
         if not sound or wrong_beds or wrong_wishes:
             return
-        monday = self._needs.today - timedelta(days=self._needs.today.weekday())
+        sunday = values["week_start"] is WeekStart.SUNDAY
+        into_week = (self._needs.today.weekday() + (1 if sunday else 0)) % DAYS_PER_WEEK
         self.answered.emit(
             Answers(
                 name=values["farm_name"],
@@ -292,7 +296,9 @@ class NewFarmDialog(QDialog):
                 mean_weight_g=values["fish_weight_g"],
                 beds=_bed_wishes(beds),
                 crops=tuple(CropWish(**wish) for wish in wishes),
-                plan_from=monday,
+                plan_from=self._needs.today - timedelta(days=into_week),
+                units=values["measures"],
+                week_start=values["week_start"],
             )
         )
         self.accept()

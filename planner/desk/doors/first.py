@@ -1,0 +1,104 @@
+"""Shows a grower who has just begun the three numbers of the plan, what repairs it, and how to print it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QWidget
+
+from planner.desk.behind import Behind
+from planner.desk.conduct import Conduct
+from planner.desk.doors.figures import AHEAD_WEEKS, Carried, first_figures
+from planner.desk.plan.kit import Card, Words, button, column, heading
+from planner.desk.plan.remedy_list import RemedyList, repairable_flags
+from planner.desk.say import tr
+from planner.desk.theme import Theme
+from planner.desk.words import number_words
+
+_SHOWN_FLAGS = 1
+_WIDTH, _HEIGHT = 860, 560
+
+
+class FirstDialog(QDialog):
+    """Sow this week, feed this week, and the area the fish can carry, with repairs where it does not fit."""
+
+    print_wanted = Signal()
+
+    def __init__(self, behind: Behind, conduct: Conduct, theme: Theme, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.setWindowTitle(tr("Your plan is drafted"))
+        self._theme = theme
+        figures = first_figures(behind)
+        lines = column(self, theme, margin=theme.metrics.wide)
+        row = QHBoxLayout()
+        sown = "\n".join(
+            tr("{seeds} seeds of {crop}", seeds=number_words(each.seeds, digits=0), crop=each.crop)
+            for each in figures.sowings
+        )
+        self._card(row, tr("Sow this week"), sown or tr("Nothing this week"))
+        feed = tr("about {grams} g a day", grams=number_words(figures.feed_g_per_day, digits=0))
+        self._card(row, tr("Feed this week"), feed)
+        for carried in figures.carried:
+            self._card(row, tr("Your fish can carry"), _carried_words(carried))
+        lines.addLayout(row)
+        fits = all(each.fits for each in figures.carried)
+        flags = repairable_flags(behind)[:_SHOWN_FLAGS]
+        self.verdict = Words(_verdict_words(fits=fits, flagged=bool(flags)), theme, self)
+        lines.addWidget(self.verdict)
+        self.repairs = RemedyList(theme, conduct, self)
+        lines.addWidget(self.repairs, 1)
+        foot = QHBoxLayout()
+        self.print = button(tr("Print the calendar…"), self, tip=tr("The seeding calendar, as it is printed"))
+        self.stop = button(tr("To the plan"), self)
+        foot.addStretch(1)
+        foot.addWidget(self.print)
+        foot.addWidget(self.stop)
+        lines.addLayout(foot)
+        self.print.clicked.connect(self._on_print)
+        self.stop.clicked.connect(self.accept)
+        self.repairs.applied.connect(self._on_applied)
+        self.finished.connect(self._on_finished)
+        self.repairs.setVisible(bool(flags))
+        if flags:
+            self.repairs.ask_flags(behind, flags)
+        self.resize(_WIDTH, _HEIGHT if flags else self.sizeHint().height())
+        self.print.setDefault(True)
+
+    def _card(self, row: QHBoxLayout, title: str, words: str) -> None:
+        card = Card(self._theme, self)
+        card.lines.addWidget(Words(title, self._theme, card, ink="muted"))
+        card.lines.addWidget(heading(words, self._theme, card, large=True))
+        card.lines.addStretch(1)
+        row.addWidget(card, 1)
+
+    def _on_print(self, _checked: bool) -> None:
+        self.accept()
+        self.print_wanted.emit()
+
+    def _on_applied(self, words: str) -> None:
+        self.repairs.clear(tr("Done: {words}. Undo takes it back.", words=words))
+
+    def _on_finished(self, _result: int) -> None:
+        self.repairs.give_up()
+
+
+def _span(span: tuple[float, float]) -> str:
+    low, high = (number_words(end, digits=1) for end in span)
+    return tr("{low} to {high} m²", low=low, high=high)
+
+
+def _carried_words(carried: Carried) -> str:
+    return tr(
+        "{now} now,\n{then} in {weeks} weeks",
+        now=_span(carried.now_m2),
+        then=_span(carried.then_m2),
+        weeks=AHEAD_WEEKS,
+    )
+
+
+def _verdict_words(*, fits: bool, flagged: bool) -> str:
+    if not flagged:
+        return tr("What is planted fits what the fish can carry, as far as the published bands tell.")
+    if fits:
+        return tr("The planted area fits the feed, but something is flagged. This would repair it first:")
+    return tr("More is planted than the feed carries. This would repair it; nothing is done unasked:")

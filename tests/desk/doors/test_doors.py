@@ -1,0 +1,66 @@
+"""The first minutes: three doors, a strip over the sample, and what a new plan comes to."""
+
+from PySide6.QtWidgets import QPushButton
+
+from planner.desk.doors.dialog import DoorsDialog
+from planner.desk.doors.figures import AHEAD_WEEKS, first_figures
+from planner.desk.doors.first import FirstDialog
+from planner.desk.newfarm.dialog import NewFarmDialog
+from tests.desk.helpers import nameless_controls
+
+
+def dialogs(window, kind):
+    return window.findChildren(kind)
+
+
+def test_that_the_first_start_shows_the_sample_with_the_doors_as_a_strip(window, rooms):
+    assert ("first",) in rooms.calls
+    assert window.doors.strip.isVisible()
+    window.doors.strip.away.click()
+    assert window.doors.strip is None
+
+
+def test_that_the_strip_leads_to_a_new_farm(window):
+    window.doors.strip.new.click()
+    assert len(dialogs(window, NewFarmDialog)) == 1
+
+
+def test_that_begin_shows_three_doors_each_with_a_name(window):
+    window.menus.actions["farm.begin"].trigger()
+    (dialog,) = dialogs(window, DoorsDialog)
+    assert len(dialog.findChildren(QPushButton)) == 3
+    assert nameless_controls(dialog) == []
+    dialog.new.click()
+    assert len(dialogs(window, NewFarmDialog)) == 1
+
+
+def test_that_the_door_of_the_sample_opens_it(window, rooms):
+    before = rooms.calls.count(("first",))
+    window.menus.actions["farm.begin"].trigger()
+    dialogs(window, DoorsDialog)[0].sample.click()
+    assert rooms.calls.count(("first",)) == before + 1
+    assert window.doors.strip is not None
+
+
+def test_that_the_first_figures_are_those_of_the_forecast(window):
+    workspace = window.workspace
+    found = first_figures(workspace._behind)
+    outlook = workspace.outlook
+    week = outlook.week_of(workspace._today)
+    loop = outlook.forecast.loops[0].loop
+    verdicts = outlook.verdicts[loop]
+    assert found.feed_g_per_day == verdicts[week].feed_g_per_day
+    assert found.carried[0].now_m2 == verdicts[week].area_fed_m2
+    assert found.carried[0].then_m2 == verdicts[week + AHEAD_WEEKS].area_fed_m2
+    sown = [batch for batch in outlook.farm.batches if outlook.forecast.ruler.week_of(batch.sow_on) == week]
+    assert sum(each.seeds for each in found.sowings) == sum(outlook.seeds(batch) for batch in sown)
+
+
+def test_that_a_farm_begun_is_told_in_figures_and_can_be_printed(window, tmp_path):
+    window.files._on_begin(str(tmp_path / "own.raftweek"))
+    (dialog,) = dialogs(window, FirstDialog)
+    assert nameless_controls(dialog) == []
+    dialog.print.click()
+    from planner.desk.printing import PrintDialog
+
+    assert len(dialogs(window, PrintDialog)) == 1
