@@ -71,8 +71,8 @@ class BalancePlace(Place):
         metrics = self.theme.metrics
         bar = QHBoxLayout()
         bar.setContentsMargins(metrics.gap, metrics.gap, metrics.gap, metrics.tight)
-        for part in (self.loop, self.element, self.as_table, self.sure):
-            bar.addWidget(part)
+        for control in (self.loop, self.element, self.as_table, self.sure):
+            bar.addWidget(control)
         bar.addStretch(1)
         self.pages.addWidget(self.chart)
         self.pages.addWidget(self.table)
