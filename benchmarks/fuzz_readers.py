@@ -20,6 +20,8 @@ from collections import Counter
 from pathlib import Path
 from typing import Final
 
+sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
+
 from planner.bootstrap import Means
 from planner.farm.faults import FarmFaultError
 from planner.store.errors import StoreError

@@ -23,6 +23,8 @@ from contextlib import closing
 from pathlib import Path
 from typing import Final, NoReturn
 
+sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
+
 from planner.bootstrap import Means, utc_now
 from planner.farm.changes import Change, ChangeSet
 from planner.store.acts import ActKind

@@ -20,6 +20,8 @@ import time
 from pathlib import Path
 from typing import Any, Final
 
+sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
+
 from planner.actions.batches import change_batch
 from planner.actions.session import Session
 from planner.bootstrap import Means, utc_now

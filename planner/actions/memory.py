@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from contextlib import AbstractContextManager, nullcontext
 from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
@@ -28,6 +29,9 @@ class Keeper(Protocol):
 
     def is_stale(self) -> bool:
         """Tell whether somebody else changed the farm since it was loaded."""
+
+    def alone(self) -> AbstractContextManager[None]:
+        """Let nobody else act meanwhile."""
 
     def load(self) -> Farm:
         """Return the farm as it is kept."""
@@ -78,6 +82,10 @@ class MemoryKeeper:
     def is_stale(self) -> bool:
         """Nobody else can change it."""
         return False
+
+    def alone(self) -> AbstractContextManager[None]:
+        """There is nobody else."""
+        return nullcontext()
 
     def load(self) -> Farm:
         """Return the farm."""

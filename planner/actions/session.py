@@ -30,8 +30,8 @@ HoldsOf = Callable[[Farm], tuple[Hold, ...]]
 FaultsOf = Callable[[Farm], tuple[Fault, ...]]
 LaidOver = Callable[[Any, tuple[OwnEntry, ...]], Any]
 Clock = Callable[[], datetime]
-_TURNS: Final = 20
-"""How often an act is brought up to what others did, before it is said that they are in the way."""
+_TURNS: Final = 4
+"""How often an act is brought up to what others did, before they are made to wait."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -154,7 +154,9 @@ class Session:
                 return self._acted(rebased(self._farm, change_set), initiator)
             except ChangedElsewhereError:
                 continue
-        return self._acted(rebased(self._farm, change_set), initiator)
+        with self._store.alone():
+            self.catch_up()
+            return self._acted(rebased(self._farm, change_set), initiator)
 
     def catch_up(self) -> Notice | None:
         """Bring in what somebody else did since, and tell everybody; return None when nobody did anything.

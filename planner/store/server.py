@@ -45,7 +45,7 @@ def server_engine(where: str) -> Engine:
     if "connect_timeout" not in url.query:
         options["connect_timeout"] = CONNECT_SECONDS
     try:
-        return create_engine(url, pool_size=1, max_overflow=0, pool_pre_ping=True, connect_args=options)
+        return create_engine(url, pool_size=1, max_overflow=1, pool_pre_ping=True, connect_args=options)
     except ModuleNotFoundError as error:
         raise NoSuchFarmError(
             f"Farms on a database server need {error.name}, which is not installed here."

@@ -8,9 +8,9 @@ from contextlib import closing, contextmanager
 from datetime import datetime
 from pathlib import Path
 from types import TracebackType
-from typing import Self
+from typing import Final, Self
 
-from sqlalchemy import Connection, Engine, select, update
+from sqlalchemy import Connection, Engine, func, select, update
 
 from planner.farm.changes import ChangeSet
 from planner.farm.farm import Farm
@@ -21,7 +21,7 @@ from planner.store.acts import ActEntry, ActKind, By
 from planner.store.base import table
 from planner.store.convert import Row, damage_told, read_farm, read_holds
 from planner.store.copying import is_farm_file, put_in_place
-from planner.store.engine import file_engine
+from planner.store.engine import APPLICATION_ID, file_engine
 from planner.store.errors import (
     ChangedElsewhereError,
     DamagedFarmError,
@@ -39,6 +39,8 @@ from planner.store.server import server_engine, server_url
 from planner.store.writing import write_changes, write_farm
 
 _META = table(MetaRecord)
+_TURN: Final = APPLICATION_ID
+"""What whoever acts on a database server waits for; each farm has a database of its own."""
 
 
 class FarmStore:
@@ -53,6 +55,7 @@ class FarmStore:
         self._name = name
         self._path = path
         self._file = None if path is None else _file_number(path)
+        self._is_alone = False
         self._revision = self._read_revision()
 
     @classmethod
@@ -193,8 +196,25 @@ class FarmStore:
             history.write_act(connection, change_set, kind=kind, by=by, last=seq)
         self._revision += 1
 
+    @contextmanager
+    def alone(self) -> Iterator[None]:
+        """Let nobody else act on a shared farm meanwhile, for a desk that others keep overtaking."""
+        if not self.shared:
+            yield
+            return
+        with told(self._name), self._engine.connect() as connection:
+            connection.execute(select(func.pg_advisory_lock(_TURN)))
+            self._is_alone = True
+            try:
+                yield
+            finally:
+                self._is_alone = False
+                connection.execute(select(func.pg_advisory_unlock(_TURN)))
+
     def _take_turn(self, connection: Connection) -> None:
         """Claim the next revision; first of all, so that two programs queue up instead of clashing."""
+        if self.shared and not self._is_alone:
+            connection.execute(select(func.pg_advisory_xact_lock(_TURN)))
         next_one = update(_META).where(_META.c.revision == self._revision).values(revision=self._revision + 1)
         if connection.execute(next_one).rowcount != 1:
             raise self._changed_elsewhere()
