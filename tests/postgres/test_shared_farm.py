@@ -160,7 +160,8 @@ def test_that_older_tables_are_brought_up_to_date(url, farm, means):
         assert store.load() == farm
         assert store.acts() == ()
     assert run(url, "SELECT schema_version FROM meta") == [(CURRENT_VERSION,)]
-    default = "SELECT column_default FROM information_schema.columns WHERE column_name = 'who' AND table_name = 'act'"
+    default = "SELECT column_default FROM information_schema.columns "
+    default += "WHERE column_name = 'who' AND table_name = 'act'"
     assert run(url, default) == [(None,)]
 
 
