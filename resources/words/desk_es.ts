@@ -25,11 +25,15 @@
     </message>
     <message>
         <source>&amp;About and cautions</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Acerca de y cuidados</translation>
     </message>
     <message>
         <source>&amp;Beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ca&amp;mas</translation>
+    </message>
+    <message>
+        <source>&amp;Begin…</source>
+        <translation type="unfinished">&amp;Empezar…</translation>
     </message>
     <message>
         <source>&amp;Black and white</source>
@@ -37,47 +41,47 @@
     </message>
     <message>
         <source>&amp;Change</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Cambiar</translation>
     </message>
     <message>
         <source>&amp;Check the arithmetic…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Comprobar los cálculos…</translation>
     </message>
     <message>
         <source>&amp;Doses</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Dosis</translation>
     </message>
     <message>
         <source>&amp;Dose…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">D&amp;osis…</translation>
     </message>
     <message>
         <source>&amp;Due this week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Para esta se&amp;mana</translation>
     </message>
     <message>
         <source>&amp;Export as text…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Expor&amp;tar como texto…</translation>
     </message>
     <message>
         <source>&amp;Farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Granja</translation>
     </message>
     <message>
         <source>&amp;Filters</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Filtros</translation>
     </message>
     <message>
         <source>&amp;Fit the whole plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Ver todo el plan</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A&amp;yuda</translation>
     </message>
     <message>
         <source>&amp;History…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Historial…</translation>
     </message>
     <message>
         <source>&amp;Larger type</source>
@@ -85,15 +89,15 @@
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Claro</translation>
     </message>
     <message>
         <source>&amp;Lock the chosen batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Fijar el lote elegido</translation>
     </message>
     <message>
         <source>&amp;Loops of water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Circuitos de agua</translation>
     </message>
     <message>
         <source>&amp;Meals a day</source>
@@ -101,15 +105,15 @@
     </message>
     <message>
         <source>&amp;New…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Nueva…</translation>
     </message>
     <message>
         <source>&amp;Next week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semana &amp;siguiente</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Abrir…</translation>
     </message>
     <message>
         <source>&amp;Paper</source>
@@ -117,51 +121,51 @@
     </message>
     <message>
         <source>&amp;Plan and name…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Plan y nombre…</translation>
     </message>
     <message>
         <source>&amp;Previous week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semana a&amp;nterior</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Imprimir…</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Salir</translation>
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Rehacer</translation>
     </message>
     <message>
         <source>&amp;Set-up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Instalaciones</translation>
     </message>
     <message>
         <source>&amp;Sites</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Sitios</translation>
     </message>
     <message>
         <source>&amp;Sow a batch…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Sembrar un lote…</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Deshacer</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Ver</translation>
     </message>
     <message>
         <source>&amp;Water reading…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lectura de &amp;agua…</translation>
     </message>
     <message>
         <source>&amp;Words used here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Palabras usadas aquí</translation>
     </message>
     <message>
         <source>, past the plan when slow</source>
@@ -176,6 +180,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>1 batch: harvest {span} days {way}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>1 day</source>
         <translation type="unfinished"></translation>
     </message>
@@ -185,6 +193,10 @@
     </message>
     <message>
         <source>1 group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 own</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -216,6 +228,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>7,2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>7.2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>; brings along {ions}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -225,6 +245,10 @@
     </message>
     <message>
         <source>; doses of the plan bring {eq}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; foreseen {value} on {day}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -257,6 +281,14 @@
     </message>
     <message>
         <source>A distance between the nursery and the final one, so that less bed stands empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A farm file or a farm as text, from this computer or from a stick.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A farm kept already</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -340,6 +372,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Add a packet or delivery of seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Add a reading…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -389,7 +425,7 @@
     </message>
     <message>
         <source>Aerated</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Con aire</translation>
     </message>
     <message>
         <source>After rounding up to whole pots and trays</source>
@@ -397,15 +433,15 @@
     </message>
     <message>
         <source>Air at the beds, by month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aire en las camas, por mes</translation>
     </message>
     <message>
         <source>Air at the nursery, by month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aire en el vivero, por mes</translation>
     </message>
     <message>
         <source>Air temperature [°C]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Temperatura del aire [°C]</translation>
     </message>
     <message>
         <source>Alkalinity</source>
@@ -413,11 +449,11 @@
     </message>
     <message>
         <source>Alkalinity [mg/L CaCO₃]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alcalinidad [mg/L CaCO₃]</translation>
     </message>
     <message>
         <source>Alkalinity of the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alcalinidad del agua de reposición</translation>
     </message>
     <message>
         <source>All</source>
@@ -432,12 +468,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>All fish of the tank when the week ends, groups together</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>All lanes on one ruler of weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todos los carriles sobre una sola regla de semanas</translation>
     </message>
     <message>
         <source>All layers</source>
@@ -453,7 +493,7 @@
     </message>
     <message>
         <source>All the water that goes round</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Toda el agua que circula</translation>
     </message>
     <message>
         <source>All ways are judged over the same weeks, from {a} to {b}, once every group has been harvested. A fall is against the month before. ★ marks the best.</source>
@@ -489,6 +529,10 @@
     </message>
     <message>
         <source>Amount</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An invented school kitchen in its first year. It is a copy: change what you like.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -556,6 +600,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Back to the book's value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the book: {name}, {label}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Back to what this is part of</source>
         <translation type="unfinished"></translation>
     </message>
@@ -565,7 +617,7 @@
     </message>
     <message>
         <source>Balance</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Balance</translation>
     </message>
     <message>
         <source>Band</source>
@@ -585,11 +637,11 @@
     </message>
     <message>
         <source>Batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lote</translation>
     </message>
     <message>
         <source>Batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lotes</translation>
     </message>
     <message>
         <source>Batches of a loop that starts up</source>
@@ -601,11 +653,11 @@
     </message>
     <message>
         <source>Bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cama</translation>
     </message>
     <message>
         <source>Bed map</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plano de camas</translation>
     </message>
     <message>
         <source>BedKind</source>
@@ -628,7 +680,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Begin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Begin a new farm</source>
+        <translation type="unfinished">Empezar una granja nueva</translation>
+    </message>
+    <message>
+        <source>Begin a new one…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin your own farm…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -641,10 +705,26 @@
     </message>
     <message>
         <source>Bought on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Comprado el</translation>
     </message>
     <message>
         <source>Breakdown of fish solids that sets plant food free.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring &amp;in a table…</source>
+        <translation type="unfinished">Traer &amp;una tabla…</translation>
+    </message>
+    <message>
+        <source>Bring in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in the good rows and leave these out</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -657,11 +737,11 @@
     </message>
     <message>
         <source>Calcium [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcio [mg/L]</translation>
     </message>
     <message>
         <source>Calcium in the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcio en el agua de reposición</translation>
     </message>
     <message>
         <source>Can this loop carry another bed or layer? Nothing is guessed: what was not entered makes a verdict unknown.</source>
@@ -680,8 +760,12 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Catalogue</source>
+        <translation type="unfinished">Catálogo</translation>
+    </message>
+    <message>
         <source>Catch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pescar</translation>
     </message>
     <message>
         <source>Chance that targets are met</source>
@@ -729,11 +813,11 @@
     </message>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Despejar</translation>
     </message>
     <message>
         <source>Clearing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Despeje</translation>
     </message>
     <message>
         <source>Close</source>
@@ -748,11 +832,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Code</source>
+        <source>Close this strip</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Code</source>
+        <translation type="unfinished">Código</translation>
+    </message>
+    <message>
         <source>Coefficient of variation of the feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -781,7 +873,7 @@
     </message>
     <message>
         <source>Conductivity [mS/cm]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Conductividad [mS/cm]</translation>
     </message>
     <message>
         <source>Copy</source>
@@ -801,7 +893,7 @@
     </message>
     <message>
         <source>Counted in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Se cuenta en</translation>
     </message>
     <message>
         <source>Counting back from {count} wishes, and placing the sowings…</source>
@@ -813,7 +905,7 @@
     </message>
     <message>
         <source>Crop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cultivo</translation>
     </message>
     <message>
         <source>Crop whose harvest is shown</source>
@@ -824,20 +916,28 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Curve of the pump</source>
+        <source>Crops</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Curve of the pump</source>
+        <translation type="unfinished">Curva de la bomba</translation>
+    </message>
+    <message>
         <source>Dar&amp;k</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Oscuro</translation>
     </message>
     <message>
         <source>Date</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Day of sowing</source>
+        <source>Dates</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day of sowing</source>
+        <translation type="unfinished">Día de siembra</translation>
     </message>
     <message>
         <source>Day shown</source>
@@ -849,7 +949,7 @@
     </message>
     <message>
         <source>Days at the middle spacing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días a distancia media</translation>
     </message>
     <message>
         <source>Days for clearing</source>
@@ -857,7 +957,7 @@
     </message>
     <message>
         <source>Days for clearing and cleaning</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días para despejar y limpiar</translation>
     </message>
     <message>
         <source>Days for taking out roots and cleaning; the place is held until they are over.</source>
@@ -869,31 +969,31 @@
     </message>
     <message>
         <source>Days in the bed until the first pick</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días en la cama hasta la primera cosecha</translation>
     </message>
     <message>
         <source>Days in the nursery</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días en el vivero</translation>
     </message>
     <message>
         <source>Days of germination</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días de germinación</translation>
     </message>
     <message>
         <source>Days of picking</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días de cosecha</translation>
     </message>
     <message>
         <source>Days off feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días sin alimento</translation>
     </message>
     <message>
         <source>Deaths</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Muertes</translation>
     </message>
     <message>
         <source>Degassing tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanque de desgasificación</translation>
     </message>
     <message>
         <source>DejaVu Sans</source>
@@ -913,7 +1013,7 @@
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Profundidad</translation>
     </message>
     <message>
         <source>Desk</source>
@@ -925,11 +1025,11 @@
     </message>
     <message>
         <source>Dissolved oxygen [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oxígeno disuelto [mg/L]</translation>
     </message>
     <message>
         <source>Dissolved solids by meter [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sólidos disueltos por medidor [mg/L]</translation>
     </message>
     <message>
         <source>Do not sow {batches}</source>
@@ -965,7 +1065,7 @@
     </message>
     <message>
         <source>Dose</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dosificar</translation>
     </message>
     <message>
         <source>Draw larger</source>
@@ -985,15 +1085,15 @@
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Previsto</translation>
     </message>
     <message>
         <source>Due in the week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Para la semana</translation>
     </message>
     <message>
         <source>Due this week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Para esta semana</translation>
     </message>
     <message>
         <source>Each [g]</source>
@@ -1001,7 +1101,7 @@
     </message>
     <message>
         <source>Each dose</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cada dosis</translation>
     </message>
     <message>
         <source>Each week</source>
@@ -1040,6 +1140,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Español</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1049,23 +1157,27 @@
     </message>
     <message>
         <source>Every act, and a way back to it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cada acción, y cómo volver a ella</translation>
     </message>
     <message>
         <source>Every batch in a table</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todos los lotes en una tabla</translation>
     </message>
     <message>
         <source>Every batch may go to its bed on the day it is meant to.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Every figure with its source, and your own over it</source>
+        <translation type="unfinished">Cada cifra con su fuente, y la suya encima</translation>
+    </message>
+    <message>
         <source>Every hole of every bed on any day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cada hoyo de cada cama en cualquier día</translation>
     </message>
     <message>
         <source>Every so many weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cada cuántas semanas</translation>
     </message>
     <message>
         <source>Everything since the moment you choose is put aside, not lost: the farm as it is now becomes a backup first, and stays in this list.</source>
@@ -1097,7 +1209,7 @@
     </message>
     <message>
         <source>Farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Granja</translation>
     </message>
     <message>
         <source>Farms (*.{suffix})</source>
@@ -1109,7 +1221,7 @@
     </message>
     <message>
         <source>Feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimentar</translation>
     </message>
     <message>
         <source>Feed [g/d]</source>
@@ -1129,7 +1241,7 @@
     </message>
     <message>
         <source>Feed by body weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimento por peso del pez</translation>
     </message>
     <message>
         <source>Feed by week</source>
@@ -1137,7 +1249,7 @@
     </message>
     <message>
         <source>Feed conversion</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Conversión alimenticia</translation>
     </message>
     <message>
         <source>Feed conversion (FCR)</source>
@@ -1145,7 +1257,7 @@
     </message>
     <message>
         <source>Feed each day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimento cada día</translation>
     </message>
     <message>
         <source>Feed falls by</source>
@@ -1153,10 +1265,14 @@
     </message>
     <message>
         <source>Feed is judged by</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El alimento se juzga por</translation>
     </message>
     <message>
         <source>Feed really given</source>
+        <translation type="unfinished">Alimento dado de verdad</translation>
+    </message>
+    <message>
+        <source>Feed this week</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1189,6 +1305,18 @@
     </message>
     <message>
         <source>Feeding table</source>
+        <translation type="unfinished">Tabla de alimentación</translation>
+    </message>
+    <message>
+        <source>Feeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1201,19 +1329,19 @@
     </message>
     <message>
         <source>Fill</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Llenar</translation>
     </message>
     <message>
         <source>Fill every tray with seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Llenar cada bandeja de semillas</translation>
     </message>
     <message>
         <source>Filled on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Llenado el</translation>
     </message>
     <message>
         <source>Filter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Filtro</translation>
     </message>
     <message>
         <source>Filter and oxygen</source>
@@ -1225,7 +1353,7 @@
     </message>
     <message>
         <source>Find anything by its name</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Encontrar cualquier cosa por su nombre</translation>
     </message>
     <message>
         <source>First fish on {day}. Leafy crops come first; fruiting ones wait.</source>
@@ -1237,23 +1365,23 @@
     </message>
     <message>
         <source>Fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peces</translation>
     </message>
     <message>
         <source>Fish &amp;event…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Evento de peces…</translation>
     </message>
     <message>
         <source>Fish &amp;groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Grupos de peces</translation>
     </message>
     <message>
         <source>Fish &amp;tanks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Tanques de peces</translation>
     </message>
     <message>
         <source>Fish added</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peces agregados</translation>
     </message>
     <message>
         <source>Fish and plants raised on the same water; bacteria turn fish waste into plant food.</source>
@@ -1261,11 +1389,11 @@
     </message>
     <message>
         <source>Fish e&amp;vents</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Eventos de peces</translation>
     </message>
     <message>
         <source>Fish event</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Evento de peces</translation>
     </message>
     <message>
         <source>Fish foreseen today</source>
@@ -1273,7 +1401,7 @@
     </message>
     <message>
         <source>Fish group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grupo de peces</translation>
     </message>
     <message>
         <source>Fish groups</source>
@@ -1285,7 +1413,7 @@
     </message>
     <message>
         <source>Fish in the tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peces en el tanque</translation>
     </message>
     <message>
         <source>Fish in {tank}</source>
@@ -1305,7 +1433,7 @@
     </message>
     <message>
         <source>Fish tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanque de peces</translation>
     </message>
     <message>
         <source>Fish tanks, filters and beds that share one body of water.</source>
@@ -1321,7 +1449,7 @@
     </message>
     <message>
         <source>Fit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ver todo</translation>
     </message>
     <message>
         <source>Flagged weeks</source>
@@ -1337,7 +1465,7 @@
     </message>
     <message>
         <source>For how many days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Por cuántos días</translation>
     </message>
     <message>
         <source>Forecasting each way…</source>
@@ -1377,11 +1505,11 @@
     </message>
     <message>
         <source>Friday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Viernes</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Desde</translation>
     </message>
     <message>
         <source>From sowing until most seedlings are up.</source>
@@ -1409,7 +1537,7 @@
     </message>
     <message>
         <source>Germination</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Germinación</translation>
     </message>
     <message>
         <source>Give a group another feed</source>
@@ -1429,7 +1557,7 @@
     </message>
     <message>
         <source>Go back to a &amp;backup…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Volver a un respaldo…</translation>
     </message>
     <message>
         <source>Go back to a backup</source>
@@ -1449,7 +1577,7 @@
     </message>
     <message>
         <source>Go to &amp;today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ir a &amp;hoy</translation>
     </message>
     <message>
         <source>Go to the chosen act</source>
@@ -1465,7 +1593,7 @@
     </message>
     <message>
         <source>Gravel bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cama de grava</translation>
     </message>
     <message>
         <source>Group</source>
@@ -1481,7 +1609,7 @@
     </message>
     <message>
         <source>Groups, growth, feed by week and meal, density, harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grupos, crecimiento, alimento por semana y comida, densidad, cosecha</translation>
     </message>
     <message>
         <source>Grow another crop in its place</source>
@@ -1489,15 +1617,15 @@
     </message>
     <message>
         <source>Growing area</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Área de cultivo</translation>
     </message>
     <message>
         <source>Grown in its place</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Se cultiva en su lugar</translation>
     </message>
     <message>
         <source>Grown there are</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Se cultivan ahí</translation>
     </message>
     <message>
         <source>Grows in: {beds}</source>
@@ -1505,7 +1633,7 @@
     </message>
     <message>
         <source>Growth coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Coeficiente de crecimiento</translation>
     </message>
     <message>
         <source>Growth coefficient (TGC)</source>
@@ -1513,7 +1641,7 @@
     </message>
     <message>
         <source>Harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosecha</translation>
     </message>
     <message>
         <source>Harvest foreseen</source>
@@ -1521,7 +1649,7 @@
     </message>
     <message>
         <source>Harvest from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechar desde</translation>
     </message>
     <message>
         <source>Harvest in the chosen way</source>
@@ -1561,7 +1689,7 @@
     </message>
     <message>
         <source>Harvest, deaths, a weighed sample, days off feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosecha, muertes, una muestra pesada, días sin alimento</translation>
     </message>
     <message>
         <source>Harvested</source>
@@ -1569,15 +1697,15 @@
     </message>
     <message>
         <source>Head lost in pipes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Altura perdida en tubos</translation>
     </message>
     <message>
         <source>Height of the lift</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Altura de bombeo</translation>
     </message>
     <message>
         <source>Held</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ocupado</translation>
     </message>
     <message>
         <source>Held until</source>
@@ -1604,8 +1732,12 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Holes</source>
+        <source>Holds for</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holes</source>
+        <translation type="unfinished">Hoyos</translation>
     </message>
     <message>
         <source>Holes in the plants' food</source>
@@ -1613,7 +1745,7 @@
     </message>
     <message>
         <source>Holidays</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días libres</translation>
     </message>
     <message>
         <source>How</source>
@@ -1637,15 +1769,15 @@
     </message>
     <message>
         <source>How many weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cuántas semanas</translation>
     </message>
     <message>
         <source>How much</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cuánto</translation>
     </message>
     <message>
         <source>How s&amp;ure is the week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué tan se&amp;gura es la semana</translation>
     </message>
     <message>
         <source>How supply stands to demand in a week: short, thin, met or ample.</source>
@@ -1677,10 +1809,14 @@
     </message>
     <message>
         <source>In the bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En la cama</translation>
     </message>
     <message>
         <source>In the week from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In use, with its range</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1697,7 +1833,7 @@
     </message>
     <message>
         <source>Iron [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hierro [mg/L]</translation>
     </message>
     <message>
         <source>Iron due</source>
@@ -1705,7 +1841,7 @@
     </message>
     <message>
         <source>Iron in the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hierro en el agua de reposición</translation>
     </message>
     <message>
         <source>It could not be kept; see the message in the window.</source>
@@ -1713,6 +1849,10 @@
     </message>
     <message>
         <source>It could not be worked out: {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep my value</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1737,7 +1877,7 @@
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tipo</translation>
     </message>
     <message>
         <source>L/h</source>
@@ -1749,11 +1889,11 @@
     </message>
     <message>
         <source>Latitude</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Latitud</translation>
     </message>
     <message>
         <source>Layer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nivel</translation>
     </message>
     <message>
         <source>Layer of beds</source>
@@ -1789,11 +1929,11 @@
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Largo</translation>
     </message>
     <message>
         <source>Length of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Duración del plan</translation>
     </message>
     <message>
         <source>Level scoops for one meal</source>
@@ -1801,19 +1941,19 @@
     </message>
     <message>
         <source>Light at the new beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Luz en las camas nuevas</translation>
     </message>
     <message>
         <source>Light from lamps</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Luz de lámparas</translation>
     </message>
     <message>
         <source>Light let through by the roof</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Luz que deja pasar el techo</translation>
     </message>
     <message>
         <source>Light that the layers above let through</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Luz que dejan pasar los niveles de arriba</translation>
     </message>
     <message>
         <source>Light, power and structure</source>
@@ -1821,7 +1961,7 @@
     </message>
     <message>
         <source>Like the &amp;system</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Como el s&amp;istema</translation>
     </message>
     <message>
         <source>Limiting</source>
@@ -1829,6 +1969,10 @@
     </message>
     <message>
         <source>Limiting element</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1841,7 +1985,7 @@
     </message>
     <message>
         <source>Liquor goes back on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El líquido regresa el</translation>
     </message>
     <message>
         <source>Live weight</source>
@@ -1849,11 +1993,11 @@
     </message>
     <message>
         <source>Load of frame and rafts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Carga del bastidor y las balsas</translation>
     </message>
     <message>
         <source>Load that may be carried</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Carga que se puede soportar</translation>
     </message>
     <message>
         <source>Lock</source>
@@ -1865,7 +2009,11 @@
     </message>
     <message>
         <source>Locked: no plan may move it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fijo: ningún plan lo mueve</translation>
+    </message>
+    <message>
+        <source>Log entry</source>
+        <translation type="unfinished">Apunte del registro</translation>
     </message>
     <message>
         <source>Longest</source>
@@ -1873,6 +2021,10 @@
     </message>
     <message>
         <source>Longitude</source>
+        <translation type="unfinished">Longitud</translation>
+    </message>
+    <message>
+        <source>Look around</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1881,7 +2033,7 @@
     </message>
     <message>
         <source>Loop of water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Circuito de agua</translation>
     </message>
     <message>
         <source>Loop whose balance is shown</source>
@@ -1897,11 +2049,11 @@
     </message>
     <message>
         <source>Magnesium [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magnesio [mg/L]</translation>
     </message>
     <message>
         <source>Magnesium in the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magnesio en el agua de reposición</translation>
     </message>
     <message>
         <source>Make the farm what the scenario is; one undo takes it back</source>
@@ -1917,11 +2069,11 @@
     </message>
     <message>
         <source>Make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agua de reposición</translation>
     </message>
     <message>
         <source>Make-up water added [L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agua de reposición agregada [L]</translation>
     </message>
     <message>
         <source>May go from</source>
@@ -1937,11 +2089,11 @@
     </message>
     <message>
         <source>Mean weight of one fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peso medio de un pez</translation>
     </message>
     <message>
         <source>Mean weight of one fish today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peso medio de un pez hoy</translation>
     </message>
     <message>
         <source>Meant for its bed</source>
@@ -1957,15 +2109,19 @@
     </message>
     <message>
         <source>Meter factor</source>
+        <translation type="unfinished">Factor del medidor</translation>
+    </message>
+    <message>
+        <source>Meter's factor</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Metric</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Métrico</translation>
     </message>
     <message>
         <source>Middle spacing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Distancia media</translation>
     </message>
     <message>
         <source>Mineralisation</source>
@@ -1973,11 +2129,11 @@
     </message>
     <message>
         <source>Mineraliser</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mineralizador</translation>
     </message>
     <message>
         <source>Monday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lunes</translation>
     </message>
     <message>
         <source>Month</source>
@@ -1988,16 +2144,20 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>More is planted than the feed carries. This would repair it; nothing is done unasked:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>More, where it is known</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Most fish in the tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Máximo de peces en el tanque</translation>
     </message>
     <message>
         <source>Move</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Trasplantar</translation>
     </message>
     <message>
         <source>Move to bed</source>
@@ -2017,19 +2177,19 @@
     </message>
     <message>
         <source>Moving-bed biofilter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Biofiltro de lecho móvil</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nombre</translation>
     </message>
     <message>
         <source>Name of the farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nombre de la granja</translation>
     </message>
     <message>
         <source>Name of the scenario</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nombre del escenario</translation>
     </message>
     <message>
         <source>NeedBasis</source>
@@ -2065,7 +2225,7 @@
     </message>
     <message>
         <source>Nitrate as N [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nitrato como N [mg/L]</translation>
     </message>
     <message>
         <source>Nitrification</source>
@@ -2073,7 +2233,7 @@
     </message>
     <message>
         <source>Nitrite as N [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nitrito como N [mg/L]</translation>
     </message>
     <message>
         <source>Nitrogen in the fish</source>
@@ -2081,7 +2241,7 @@
     </message>
     <message>
         <source>Nitrogen in the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nitrógeno en el agua de reposición</translation>
     </message>
     <message>
         <source>No</source>
@@ -2184,6 +2344,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Not kept, for the plan as it stands does not allow it. Move or shorten what is named, then keep the value.
+{faults}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Not weighed for {days} days: weight and feed are a guess that grows with each. Weigh {low} to {high} fish and enter the sample.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2193,7 +2358,7 @@
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Notas</translation>
     </message>
     <message>
         <source>Nothing</source>
@@ -2212,12 +2377,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Nothing in the plan moves by it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing in this week asks for a repair.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing is due.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No hay nada pendiente.</translation>
     </message>
     <message>
         <source>Nothing is moved to a bed in these weeks, so there is no tag to print.</source>
@@ -2256,12 +2425,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Number</source>
+        <source>Nothing this week</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Number</source>
+        <translation type="unfinished">Número</translation>
+    </message>
+    <message>
         <source>Number of fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Número de peces</translation>
     </message>
     <message>
         <source>Numbers</source>
@@ -2269,11 +2442,11 @@
     </message>
     <message>
         <source>Nursery</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Vivero</translation>
     </message>
     <message>
         <source>Nursery trays</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bandejas de vivero</translation>
     </message>
     <message>
         <source>Nursery: at least {free} of {cells} cells stay free, in {week}.</source>
@@ -2296,8 +2469,12 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>On</source>
+        <source>Of the loop</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished">Puesto</translation>
     </message>
     <message>
         <source>On is empty; an order needs its day.</source>
@@ -2313,7 +2490,7 @@
     </message>
     <message>
         <source>On {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El {day}</translation>
     </message>
     <message>
         <source>One fish of {group} weighs {start} g on {first} and {last} g on {end}</source>
@@ -2337,7 +2514,7 @@
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Abrir &amp;reciente</translation>
     </message>
     <message>
         <source>Open a farm</source>
@@ -2345,6 +2522,14 @@
     </message>
     <message>
         <source>Open a farm file</source>
+        <translation type="unfinished">Abrir un archivo de granja</translation>
+    </message>
+    <message>
+        <source>Open a farm…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2357,7 +2542,7 @@
     </message>
     <message>
         <source>Or by a rule</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">O por una regla</translation>
     </message>
     <message>
         <source>Order list</source>
@@ -2377,6 +2562,14 @@
     </message>
     <message>
         <source>Own entry</source>
+        <translation type="unfinished">Entrada propia</translation>
+    </message>
+    <message>
+        <source>Own value: {name}, {label}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own values</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2385,7 +2578,7 @@
     </message>
     <message>
         <source>Oxygen given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oxígeno dado</translation>
     </message>
     <message>
         <source>P&amp;rint…</source>
@@ -2417,7 +2610,7 @@
     </message>
     <message>
         <source>Pelleted seed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semilla peletizada</translation>
     </message>
     <message>
         <source>Phase</source>
@@ -2425,7 +2618,7 @@
     </message>
     <message>
         <source>Phosphorus [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fósforo [mg/L]</translation>
     </message>
     <message>
         <source>Phosphorus in the feed</source>
@@ -2433,23 +2626,23 @@
     </message>
     <message>
         <source>Phosphorus in the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fósforo en el agua de reposición</translation>
     </message>
     <message>
         <source>Pick</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechar</translation>
     </message>
     <message>
         <source>Picking</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En cosecha</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lugar</translation>
     </message>
     <message>
         <source>Place held</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lugar ocupado</translation>
     </message>
     <message>
         <source>Place {batches} in {bed}</source>
@@ -2457,11 +2650,11 @@
     </message>
     <message>
         <source>Places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lugares</translation>
     </message>
     <message>
         <source>Places along a row</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lugares por hilera</translation>
     </message>
     <message>
         <source>Places of the beds</source>
@@ -2473,19 +2666,19 @@
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plan</translation>
     </message>
     <message>
         <source>Plan a new batch of plants</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Planear un lote nuevo de plantas</translation>
     </message>
     <message>
         <source>Plan a new fish group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Planear un grupo nuevo de peces</translation>
     </message>
     <message>
         <source>Plan begins</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El plan empieza</translation>
     </message>
     <message>
         <source>Plan mark</source>
@@ -2493,7 +2686,7 @@
     </message>
     <message>
         <source>Plan these crops anew from then on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Planear de nuevo estos cultivos desde entonces</translation>
     </message>
     <message>
         <source>Plan {mark}</source>
@@ -2513,7 +2706,7 @@
     </message>
     <message>
         <source>Plants in the bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plantas en la cama</translation>
     </message>
     <message>
         <source>Plants over germination and survival, rounded up</source>
@@ -2525,7 +2718,7 @@
     </message>
     <message>
         <source>Potassium [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Potasio [mg/L]</translation>
     </message>
     <message>
         <source>Potassium in the feed</source>
@@ -2533,19 +2726,19 @@
     </message>
     <message>
         <source>Potassium in the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Potasio en el agua de reposición</translation>
     </message>
     <message>
         <source>Power of new lamps</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Potencia de lámparas nuevas</translation>
     </message>
     <message>
         <source>Power of new pumps</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Potencia de bombas nuevas</translation>
     </message>
     <message>
         <source>Power to spare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Potencia disponible</translation>
     </message>
     <message>
         <source>Price</source>
@@ -2561,7 +2754,7 @@
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Imprimir</translation>
     </message>
     <message>
         <source>Print a map of the beds</source>
@@ -2569,6 +2762,10 @@
     </message>
     <message>
         <source>Print or save as PDF: calendars, task sheets, maps, logs, cards, reports</source>
+        <translation type="unfinished">Imprimir o guardar en PDF: calendarios, hojas de tareas, planos, registros, tarjetas, informes</translation>
+    </message>
+    <message>
+        <source>Print the calendar…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2605,7 +2802,7 @@
     </message>
     <message>
         <source>Put the farm back as it was on a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dejar la granja como estaba un día</translation>
     </message>
     <message>
         <source>Put the farm's targets on the list</source>
@@ -2633,7 +2830,7 @@
     </message>
     <message>
         <source>Rafts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cama flotante</translation>
     </message>
     <message>
         <source>Rafts, a gravel bed or nursery trays that lie together.</source>
@@ -2641,7 +2838,7 @@
     </message>
     <message>
         <source>Rafts, blocks or trays</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Balsas, bloques o bandejas</translation>
     </message>
     <message>
         <source>Raftweek plans small coupled aquaponic loops: what to sow, move and pick each week, so that the harvest is steady and what the crops take up stays matched to what the fish are fed.</source>
@@ -2649,11 +2846,11 @@
     </message>
     <message>
         <source>Ration set by</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ración según</translation>
     </message>
     <message>
         <source>Re&amp;move what is chosen…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Quitar lo elegido…</translation>
     </message>
     <message>
         <source>Reading the cases…</source>
@@ -2668,8 +2865,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Readings of the water, and what it asks for</source>
+        <source>Readings of the water</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings of the water, and what it asks for</source>
+        <translation type="unfinished">Lecturas del agua, y qué pide</translation>
+    </message>
+    <message>
+        <source>Readings or batches from a table (CSV)</source>
+        <translation type="unfinished">Lecturas o lotes desde una tabla (CSV)</translation>
     </message>
     <message>
         <source>Ready at {weight}</source>
@@ -2677,7 +2882,7 @@
     </message>
     <message>
         <source>Ready by</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Listo para el</translation>
     </message>
     <message>
         <source>Recent farms</source>
@@ -2689,7 +2894,7 @@
     </message>
     <message>
         <source>Redo</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rehacer</translation>
     </message>
     <message>
         <source>Remove</source>
@@ -2717,11 +2922,11 @@
     </message>
     <message>
         <source>Repairs, a season worked out, stocking, what if, orders</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Arreglos, una temporada calculada, peces, qué pasa si, pedidos</translation>
     </message>
     <message>
         <source>Repeat every</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Repetir cada</translation>
     </message>
     <message>
         <source>Report</source>
@@ -2729,7 +2934,7 @@
     </message>
     <message>
         <source>Return</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Regresar</translation>
     </message>
     <message>
         <source>Return the liquor of solids batch {solids} on {on}</source>
@@ -2741,15 +2946,19 @@
     </message>
     <message>
         <source>Rows of places</source>
+        <translation type="unfinished">Hileras de lugares</translation>
+    </message>
+    <message>
+        <source>Rows that cannot be taken</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>S&amp;earch everything…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Buscar en todo…</translation>
     </message>
     <message>
         <source>S&amp;tock fish…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner pe&amp;ces…</translation>
     </message>
     <message>
         <source>Sa&amp;ve ink</source>
@@ -2765,7 +2974,7 @@
     </message>
     <message>
         <source>Saturday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sábado</translation>
     </message>
     <message>
         <source>Save</source>
@@ -2773,7 +2982,7 @@
     </message>
     <message>
         <source>Save a &amp;copy…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardar una &amp;copia…</translation>
     </message>
     <message>
         <source>Save a copy</source>
@@ -2809,7 +3018,7 @@
     </message>
     <message>
         <source>Screen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tamiz</translation>
     </message>
     <message>
         <source>Search batches</source>
@@ -2833,7 +3042,7 @@
     </message>
     <message>
         <source>Search for at most</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buscar como máximo</translation>
     </message>
     <message>
         <source>Search the words</source>
@@ -2873,10 +3082,14 @@
     </message>
     <message>
         <source>Seed l&amp;ots</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">L&amp;otes de semilla</translation>
     </message>
     <message>
         <source>Seed lot</source>
+        <translation type="unfinished">Lote de semilla</translation>
+    </message>
+    <message>
+        <source>Seed lot…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2889,7 +3102,7 @@
     </message>
     <message>
         <source>Seeds left</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semillas que quedan</translation>
     </message>
     <message>
         <source>Seeds to sow</source>
@@ -2901,7 +3114,7 @@
     </message>
     <message>
         <source>Settler</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sedimentador</translation>
     </message>
     <message>
         <source>Several people have worked on this farm: each takes back only their own acts, by steps.</source>
@@ -2913,19 +3126,19 @@
     </message>
     <message>
         <source>Share dying each day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Parte que muere cada día</translation>
     </message>
     <message>
         <source>Share of the feed's nitrogen lost as gas</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Parte del nitrógeno del alimento perdida como gas</translation>
     </message>
     <message>
         <source>Share of the liquor that goes back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Parte del líquido que regresa</translation>
     </message>
     <message>
         <source>Share of the solids it takes out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Parte de los sólidos que saca</translation>
     </message>
     <message>
         <source>Share of weeks whose feed the beds can use</source>
@@ -2937,14 +3150,18 @@
     </message>
     <message>
         <source>Share that germinates</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Parte que germina</translation>
     </message>
     <message>
         <source>Share that lives in the bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Parte que vive en la cama</translation>
     </message>
     <message>
         <source>Share that lives in the nursery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shelf of the catalogue</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2961,14 +3178,18 @@
     </message>
     <message>
         <source>Siphon</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sifonear</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sitio</translation>
     </message>
     <message>
         <source>Size</source>
+        <translation type="unfinished">Tamaño</translation>
+    </message>
+    <message>
+        <source>Size {number}: {words}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2981,15 +3202,15 @@
     </message>
     <message>
         <source>Sol&amp;ids batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lotes de sól&amp;idos</translation>
     </message>
     <message>
         <source>Sol&amp;ids batch…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lote de só&amp;lidos…</translation>
     </message>
     <message>
         <source>Solids batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lote de sólidos</translation>
     </message>
     <message>
         <source>Solids batches of {loop}</source>
@@ -3001,11 +3222,11 @@
     </message>
     <message>
         <source>Solids kept apart until their liquor goes back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sólidos apartados hasta que su líquido regresa</translation>
     </message>
     <message>
         <source>Solids under the rafts siphoned every</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sólidos bajo las balsas sifoneados cada</translation>
     </message>
     <message>
         <source>Somebody else changed the same thing meanwhile:
@@ -3029,7 +3250,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar</translation>
     </message>
     <message>
         <source>Sow a batch…</source>
@@ -3041,11 +3262,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar desde</translation>
     </message>
     <message>
         <source>Sow in multiples of</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar en múltiplos de</translation>
     </message>
     <message>
         <source>Sow more or fewer of a crop</source>
@@ -3053,14 +3274,18 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar el</translation>
     </message>
     <message>
         <source>Sow so many weeks later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar tantas semanas después</translation>
     </message>
     <message>
         <source>Sow so much</source>
+        <translation type="unfinished">Sembrar esta cantidad</translation>
+    </message>
+    <message>
+        <source>Sow this week</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3093,7 +3318,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Space</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Espaciar</translation>
     </message>
     <message>
         <source>Spanish</source>
@@ -3109,7 +3334,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Standing there on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hay ahí el {day}</translation>
     </message>
     <message>
         <source>Stands in</source>
@@ -3121,11 +3346,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Static filter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Filtro estático</translation>
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner peces</translation>
     </message>
     <message>
         <source>Stock [mg/L]</source>
@@ -3173,11 +3398,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stocked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Puestos</translation>
     </message>
     <message>
         <source>Stocked on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Puestos el</translation>
     </message>
     <message>
         <source>Stocking limit</source>
@@ -3217,14 +3442,18 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sunday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Domingo</translation>
     </message>
     <message>
         <source>Sunshine outside, by month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sol afuera, por mes</translation>
     </message>
     <message>
         <source>Supplement</source>
+        <translation type="unfinished">Suplemento</translation>
+    </message>
+    <message>
+        <source>Supplements</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3237,11 +3466,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Supply and demand of each element, and what helps</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aporte y demanda de cada elemento, y qué ayuda</translation>
     </message>
     <message>
         <source>Surface of the media</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Superficie del medio filtrante</translation>
     </message>
     <message>
         <source>Table</source>
@@ -3249,6 +3478,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Table of batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.tsv)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3277,10 +3510,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanque</translation>
     </message>
     <message>
         <source>Tank [kg/m³]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tank, fish, beds and what you want each week. A first plan is drafted from it at once.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3364,6 +3601,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The language changes when the program is started again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The list is empty. Add what you want, or take the farm's targets.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3373,6 +3614,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The numbers are planning aids. Test the water, look at the fish. No yield is promised, and nothing here is medical, legal or engineering advice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The planted area fits the feed, but something is flagged. This would repair it first:</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3389,6 +3634,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The rhythm is that of</source>
+        <translation type="unfinished">El ritmo es el de</translation>
+    </message>
+    <message>
+        <source>The rows are</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3400,7 +3649,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The sample farm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sample farm, a new one, or one that is kept already</source>
+        <translation type="unfinished">La granja de muestra, una nueva o una ya guardada</translation>
+    </message>
+    <message>
         <source>The season plan is adopted. Undo brings the old one back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The seeding calendar, as it is printed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3425,7 +3686,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Then search exactly</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Luego buscar con exactitud</translation>
     </message>
     <message>
         <source>There is no backup yet; one is made when the farm is opened or closed.</source>
@@ -3464,24 +3725,24 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>This is a sample farm to look around in. Begin your own with Farm, New.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>This is taken out or let go along with it: {names}. Undo brings all of it back.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>This week lies outside the plan.</source>
+        <source>This is the sample farm: look around, nothing you do here can be lost.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This week lies outside the plan.</source>
+        <translation type="unfinished">Esta semana queda fuera del plan.</translation>
     </message>
     <message>
         <source>Thursday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Jueves</translation>
     </message>
     <message>
         <source>Time zone</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Zona horaria</translation>
     </message>
     <message>
         <source>To buy</source>
@@ -3496,8 +3757,12 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Today</source>
+        <source>To the plan</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation type="unfinished">Hoy</translation>
     </message>
     <message>
         <source>Today's plan</source>
@@ -3509,11 +3774,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Tools</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Herramientas</translation>
     </message>
     <message>
         <source>Total ammonia nitrogen [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nitrógeno amoniacal total [mg/L]</translation>
     </message>
     <message>
         <source>Tray and pot labels</source>
@@ -3525,7 +3790,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Trickling filter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Filtro de goteo</translation>
     </message>
     <message>
         <source>Try a change</source>
@@ -3541,7 +3806,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Tuesday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Martes</translation>
     </message>
     <message>
         <source>Type a few letters; arrows choose, Enter goes there.</source>
@@ -3549,7 +3814,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>US customary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Usual de EE. UU.</translation>
     </message>
     <message>
         <source>UVI band</source>
@@ -3561,10 +3826,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Deshacer</translation>
     </message>
     <message>
         <source>Uneven</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit of {heading}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3589,7 +3858,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Until</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hasta</translation>
     </message>
     <message>
         <source>Until is {until}, before it begins on {begins}.</source>
@@ -3605,11 +3874,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Valor</translation>
     </message>
     <message>
         <source>Variety</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Variedad</translation>
     </message>
     <message>
         <source>Verdict</source>
@@ -3629,7 +3898,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Wanted each week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Se quiere cada semana</translation>
     </message>
     <message>
         <source>Wanting</source>
@@ -3637,11 +3906,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agua</translation>
     </message>
     <message>
         <source>Water &amp;readings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Lecturas de agua</translation>
     </message>
     <message>
         <source>Water added for what evaporates, splashes or is drained.</source>
@@ -3649,7 +3918,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Water in the fish tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agua en el tanque de peces</translation>
     </message>
     <message>
         <source>Water of {loop}</source>
@@ -3661,19 +3930,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Water reading</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lectura de agua</translation>
     </message>
     <message>
         <source>Water temperature [°C]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Temperatura del agua [°C]</translation>
     </message>
     <message>
         <source>Water volume</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Volumen de agua</translation>
     </message>
     <message>
         <source>Water, by month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agua, por mes</translation>
     </message>
     <message>
         <source>Ways of stocking</source>
@@ -3685,7 +3954,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Wednesday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Miércoles</translation>
     </message>
     <message>
         <source>Week</source>
@@ -3693,15 +3962,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Week after</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semana después</translation>
     </message>
     <message>
         <source>Week before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semana antes</translation>
     </message>
     <message>
         <source>Week begins on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La semana empieza el</translation>
     </message>
     <message>
         <source>Week by week</source>
@@ -3721,19 +3990,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weekly t&amp;argets</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Met&amp;as semanales</translation>
     </message>
     <message>
         <source>Weekly t&amp;arget…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Meta semanal…</translation>
     </message>
     <message>
         <source>Weekly target</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Meta semanal</translation>
     </message>
     <message>
         <source>Weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semanas</translation>
     </message>
     <message>
         <source>Weeks are {value}; they must lie within {low} to {high}.</source>
@@ -3745,7 +4014,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weeks from here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semanas desde aquí</translation>
     </message>
     <message>
         <source>Weeks of the balance</source>
@@ -3757,7 +4026,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weeks that are planned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semanas que se planean</translation>
     </message>
     <message>
         <source>Weigh a level scoop of your feed; weigh it again with every new bag</source>
@@ -3765,7 +4034,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weighed sample</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Muestra pesada</translation>
     </message>
     <message>
         <source>Weight at harvest</source>
@@ -3773,7 +4042,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weight of a fingerling</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peso de un alevín</translation>
     </message>
     <message>
         <source>Weight of one fish</source>
@@ -3781,7 +4050,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Wh&amp;y these figures…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Por &amp;qué estas cifras…</translation>
     </message>
     <message>
         <source>What</source>
@@ -3833,7 +4102,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What is &amp;chosen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo &amp;elegido</translation>
     </message>
     <message>
         <source>What is chosen</source>
@@ -3841,6 +4110,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What is left when the month begins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is planted fits what the fish can carry, as far as the published bands tell.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3885,7 +4158,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What this rests on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En qué se basa esto</translation>
     </message>
     <message>
         <source>What this section does, and how to read it</source>
@@ -3913,14 +4186,22 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What was read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué se leyó</translation>
     </message>
     <message>
         <source>What went in</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>What would move?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What you enter stays on this computer, in the file you see in the status bar. What the weeks showed last is kept beside it in the folder for temporary files of your user, so that the next start is quick.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What {heading} is</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3936,11 +4217,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Where it comes from, and how sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Where one stands</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Where seedlings stand until they are moved to a bed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where would you like to begin?</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3964,8 +4253,12 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Why the figures of what is chosen are what they are</source>
+        <source>Why it cannot be taken</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why the figures of what is chosen are what they are</source>
+        <translation type="unfinished">Por qué las cifras de lo elegido son así</translation>
     </message>
     <message>
         <source>Why the figures shown here are what they are</source>
@@ -3985,7 +4278,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ancho</translation>
     </message>
     <message>
         <source>With a margin</source>
@@ -4017,7 +4310,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work each week, at most</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Trabajo por semana, máximo</translation>
     </message>
     <message>
         <source>Work out</source>
@@ -4029,7 +4322,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work out low and high values, and the chance that each target is met</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcular valores bajos y altos, y la probabilidad de cumplir cada meta</translation>
     </message>
     <message>
         <source>Work out the start-up</source>
@@ -4041,10 +4334,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work published figures out again and see how far the program is from print</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcular de nuevo cifras publicadas y ver cuánto se aparta el programa</translation>
     </message>
     <message>
         <source>Working…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Works the plan out with your value, keeps nothing</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4073,10 +4370,18 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Yield of one plant</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rendimiento de una planta</translation>
     </message>
     <message>
         <source>You stopped the search; this is the best so far.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your fish can carry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own farm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4084,15 +4389,27 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Zoom &amp;in</source>
+        <source>Your own value</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your plan is drafted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation type="unfinished">&amp;Acercar</translation>
     </message>
     <message>
         <source>Zoom &amp;out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ale&amp;jar</translation>
     </message>
     <message>
         <source>a week, beyond what is supplied; nothing the plan has doses of fills it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about {grams} g a day</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4133,7 +4450,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>as manure: below the leaf, not on a harvest day, own tools</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">como estiércol: por debajo de la hoja, no en día de cosecha, con útiles propios</translation>
     </message>
     <message>
         <source>as nitrogen, for the filter to take up</source>
@@ -4141,6 +4458,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>as nitrogen; from {tan} mg/L ammonia, pH {ph}, {warmth} °C; at most {limit} for these fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the table shows</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4192,6 +4513,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>day first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>demand, proposal</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4201,6 +4526,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>does not fit into the doses of one week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>earlier</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4232,6 +4561,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>feed conversion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of the fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>feed of the loop falls by {share} %</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4241,6 +4578,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>filled {day}, {days} d of solids, {air}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>food the crops take up</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4280,6 +4621,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>growth coefficient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>harvest of crops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>harvest of crops unchanged</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4296,7 +4645,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>least supply {before} of {was} → {after} of {now}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave out</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4344,6 +4701,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>month first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>never given</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4353,7 +4714,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no</translation>
     </message>
     <message>
         <source>no feed for {days} d before</source>
@@ -4480,6 +4841,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>ppm per µS/cm, 0.3 to 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>proposal</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4592,6 +4957,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>unit?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>unknown: 1 price missing</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4649,7 +5018,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sí</translation>
     </message>
     <message>
         <source>yesterday</source>
@@ -4709,11 +5078,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{bed} {unit}: {first}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{bed} {unit}: {first}</translation>
     </message>
     <message>
         <source>{bed} {unit}: {first}–{last}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{bed} {unit}: {first}–{last}</translation>
     </message>
     <message>
         <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside; {memory} more are held from memory and only shown.</source>
@@ -4748,12 +5117,16 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{count} batches: harvest {span} days {way}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{count} fish</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{count} fish of {weight} g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} peces de {weight} g</translation>
     </message>
     <message>
         <source>{count} found, the best first</source>
@@ -4768,6 +5141,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{count} own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{count} pages were sent to the printer.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4777,7 +5154,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} lugares</translation>
     </message>
     <message>
         <source>{count} places in gravel</source>
@@ -4912,11 +5289,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{feed} g feed a day</source>
+        <source>{faults} faults: nothing comes in until they are mended.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{feed} g feed a day</source>
+        <translation type="unfinished">{feed} g de alimento al día</translation>
+    </message>
+    <message>
         <source>{field}: {before} → {after}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{figure}, your value:</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4941,7 +5326,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{grams} g each</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g cada uno</translation>
     </message>
     <message>
         <source>{grams} g of {name}</source>
@@ -4973,7 +5358,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{held} of {all} places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{held} de {all} lugares</translation>
     </message>
     <message>
         <source>{kg} kg less of crops over the plan</source>
@@ -4992,6 +5377,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{known} are on the farm already and are passed over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{label} from {low} to {high}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5005,6 +5394,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{label} is {value}; it must lie within {limit}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{label} is “{typed}”; it must be a number.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5040,12 +5433,24 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{limits}; the range the program takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{low} to {high} m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{low} to {high} {unit}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{many} days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} días</translation>
     </message>
     <message>
         <source>{many} earlier</source>
@@ -5053,7 +5458,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{many} fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} peces</translation>
     </message>
     <message>
         <source>{many} g</source>
@@ -5061,7 +5466,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{many} g a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} g al día</translation>
     </message>
     <message>
         <source>{many} later</source>
@@ -5069,11 +5474,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{many} plants</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} plantas</translation>
     </message>
     <message>
         <source>{many} seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} semillas</translation>
     </message>
     <message>
         <source>{moment}  ({ago}, {size})</source>
@@ -5081,6 +5486,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{named} and {rest} more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} could not be brought in: {why}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5101,6 +5510,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name} is the plan now. Undo brings the old one back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} over the plan: {sign}{percent} %</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5164,6 +5577,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{now} now,
+{then} in {weeks} weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{now} ▲ better {other}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5216,7 +5634,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{rows} rows read, {count} would come in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{scenario}: hold back {codes}, for weeks become short there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{seeds} seeds of {crop}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5281,7 +5707,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{units} × {rows} rows of {columns}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{units} × {rows} hileras de {columns}</translation>
     </message>
     <message>
         <source>{unit} a week</source>
