@@ -112,13 +112,22 @@ def _text_faults(*, where: str, field: str, value: str, spec: FieldSpec) -> Iter
             limit=f"{spec.length} characters",
             message=f"{field} has {len(value)} characters, but at most {spec.length} are allowed.",
         )
-    if spec.kind is not FieldKind.TEXT and any(ord(mark) < ord(" ") for mark in value):
-        yield Fault(
-            kind=FaultKind.WRONG_TYPE,
-            where=where,
-            field=field,
-            message=f"{field} holds a line break or control character, but must be one plain line.",
-        )
+    mark = None if spec.many_lines else first_mark(value)
+    if mark is not None:
+        yield _marked(where, field, mark)
+
+
+def _marked(where: str, field: str, mark: Mark) -> Fault:
+    wanted = "one plain line"
+    return Fault(
+        kind=FaultKind.WRONG_TYPE,
+        where=where,
+        field=field,
+        value=mark.code,
+        limit=wanted,
+        message=f"{field} holds {mark.code}, {mark.words}, as character {mark.place}, but must be {wanted}.",
+        remedy="Type it anew by hand; such marks come along with what is copied.",
+    )
 
 
 def thing_faults(thing: Thing) -> Iterator[Fault]:
@@ -288,11 +297,6 @@ def placement_faults(placement: Placement, *, batch: Batch, bed: Bed) -> Iterato
         )
 
 
-def _no_place(where: str, message: str, field: str) -> Fault:
-    return Fault(kind=FaultKind.NO_SUCH_PLACE, where=where, field=field, message=f"{message}.")
-
-
-def _group_faults(farm: Farm) -> Iterator[Fault]:
 def _counted_units(bed: Bed) -> str:
     word = UNIT_WORDS[bed.kind]
     return f"1 {word}" if bed.units == 1 else f"{bed.units} {word}s"
@@ -304,6 +308,11 @@ def _counted_units(bed: Bed) -> str:
         if event.on < group.stocked_on:
             yield Fault(
                 kind=FaultKind.WRONG_ORDER,
+def _no_place(where: str, message: str, field: str) -> Fault:
+    return Fault(kind=FaultKind.NO_SUCH_PLACE, where=where, field=field, message=f"{message}.")
+
+
+def _group_faults(farm: Farm) -> Iterator[Fault]:
                 where=f'fish event of "{group.name}"',
                 field="on",
                 value=event.on.isoformat(),

@@ -8,6 +8,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
+from planner.farm.plain_text import in_sight
+
 
 class FaultKind(Enum):
     """What sort of fault it is; screens and tests go by this, never by the words."""
@@ -52,7 +54,7 @@ class Fault:
         spot = ":".join(part for part in (self.file, str(self.line) if self.line else "") if part)
         place = " ".join(part for part in (f"{spot}:" if spot else "", self.where) if part)
         body = f"{place}: {self.message}" if place else self.message
-        return f"{body} {self.remedy}".rstrip()
+        return in_sight(f"{body} {self.remedy}".rstrip())
 
 
 class FarmFaultError(ValueError):

@@ -47,7 +47,7 @@ class FieldSpec:
 
     `refers_to` names the kind of thing an id points at (see `planner.farm.kinds`), `catalogue`
     the shelf of the catalogue a key is looked up in. `length` is the longest text, or the exact
-    number of entries of a series that is not empty.
+    number of entries of a series that is not empty. Only `many_lines` may hold line breaks.
     """
 
     kind: FieldKind
@@ -59,6 +59,7 @@ class FieldSpec:
     catalogue: str = ""
     needed: bool = False
     may_be_none: bool = False
+    many_lines: bool = False
     meaning: str = ""
 
 
@@ -96,8 +97,10 @@ def name(*, default: Any = dataclasses.MISSING, meaning: str = "") -> Any:
 
 
 def text(*, default: Any = "", length: int = _NOTE_LENGTH, meaning: str = "") -> Any:
-    """Declare free text, which may be empty."""
-    return _declare(FieldSpec(kind=FieldKind.TEXT, length=length, meaning=meaning), default)
+    """Declare free text, which may be empty; a shorter one than notes is a single line."""
+    notes = length == _NOTE_LENGTH
+    spec = FieldSpec(kind=FieldKind.TEXT, length=length, meaning=meaning, many_lines=notes)
+    return _declare(spec, default)
 
 
 def key(catalogue: str, *, default: Any = dataclasses.MISSING, meaning: str = "") -> Any:
