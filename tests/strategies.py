@@ -17,6 +17,8 @@ from planner.farm.farm import KINDS, Farm, OwnEntry, Settings, Shelf, Thing, kin
 from planner.farm.fields import NO_ID, FieldKind, FieldSpec, Id, specs_of
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
 from planner.farm.ids import id_from
+from planner.farm.log import LogEntry, Unit
+from planner.farm.log_checks import NEEDED_OF, UNITS_OF
 from planner.farm.site import Bed, Filter, Loop, Site, Tank
 from planner.farm.species import BedKind
 from planner.farm.water import READING_LIMITS, Dose, Reading, SolidsBatch
@@ -35,9 +37,9 @@ NEEDED_OF_EVENT = {
     FishEventKind.OFF_FEED: ("days",),
     FishEventKind.FEED_GIVEN: ("days", "feed_g_per_day"),
 }
-ANY_LETTER = st.characters(exclude_categories=("Cs",))
 # For one line every mark that is not seen is left out; notes may hold any.
 IN_SIGHT = st.characters(exclude_categories=("Cs", "Cc", "Cf", "Zl", "Zp", "Cn"))
+ANY_LETTER = st.characters(exclude_categories=("Cs",))
 
 keys = st.sampled_from(("basil", "lettuce-leaf", "okra", "tilapia", "feed-32", "KOH", 'odd "key"', "ñandú"))
 ids = st.uuids().map(str).map(Id)
@@ -224,6 +226,34 @@ def _until(draw: st.DrawFn, thing: Any, start: str, *, end: str = "until_on") ->
 
 
 @st.composite
+def _log_entry(draw: st.DrawFn, **about: list[Id]) -> LogEntry:
+    references = {field: draw(st.sampled_from(many)) for field, many in about.items()}
+    fixed: dict[str, Any] = {"at": draw(st.sampled_from(("", "07:30"))), "corrects": NO_ID, **references}
+    entry = draw(made(LogEntry, **fixed))
+    units = UNITS_OF.get(entry.what, (Unit.NONE, Unit.KG))
+    amount = entry.amount
+    if amount is None and "amount" in NEEDED_OF.get(entry.what, ()):
+        amount = 2.0
+    unit = draw(st.sampled_from(units))
+    if amount is not None and unit not in (Unit.KG, Unit.G, Unit.LITRES, Unit.NONE, Unit.HEADS):
+        amount = float(int(amount) % 4)
+    return dataclasses.replace(entry, amount=amount, unit=unit)
+
+
+@st.composite
+def _log(draw: st.DrawFn, batches: Any, groups: Any, beds: Any, loops: Any) -> tuple[LogEntry, ...]:
+    about = {
+        name: [NO_ID, *ids_of(many)]
+        for name, many in (("batch", batches), ("group", groups), ("bed", beds), ("loop", loops))
+    }
+    entries = list(unique([draw(_log_entry(**about)) for _ in range(draw(st.integers(0, 3)))]))
+    for number, entry in enumerate(entries[1:], start=1):
+        if draw(st.booleans()):
+            entries[number] = dataclasses.replace(entry, corrects=entries[number - 1].id)
+    return tuple(draw(st.permutations(entries)))
+
+
+@st.composite
 def farms(draw: st.DrawFn) -> Farm:
     """Draw a farm without faults: a few of every kind, in any order, wherever they refer to."""
     few = st.integers(0, 3)
@@ -258,4 +288,5 @@ def farms(draw: st.DrawFn) -> Farm:
         doses=unique(doses),
         readings=unique([draw(_reading(ids_of(loops))) for _ in range(draw(few))]),
         solids_batches=unique(solids),
+        log_entries=draw(_log(batches, groups, beds, loops)),
     )

@@ -17,6 +17,9 @@ from planner.farm.farm import KINDS, Farm, Kind, Thing, by_id, kind_of, label_of
 from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.farm.fields import NO_ID, FieldKind, FieldSpec, Id, specs_of
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
+from planner.farm.log import LogEntry
+from planner.farm.log_checks import entry_faults, log_faults
+from planner.farm.plain_text import Mark, first_mark
 from planner.farm.site import Bed
 from planner.farm.species import UNIT_WORDS, BedKind
 from planner.farm.water import READING_LIMITS, Dose, Reading, SolidsBatch
@@ -147,6 +150,8 @@ def thing_faults(thing: Thing) -> Iterator[Fault]:
         yield from _order_faults(where, "until_on", thing.from_on, thing.until_on)
     elif isinstance(thing, SolidsBatch):
         yield from _order_faults(where, "returned_on", thing.siphoned_on, thing.returned_on)
+    elif isinstance(thing, LogEntry):
+        yield from entry_faults(thing, where)
 
 
 def _missing(where: str, field: str, why: str) -> Fault:
@@ -206,6 +211,7 @@ def farm_faults(farm: Farm, *, sound: Farm | None = None) -> tuple[Fault, ...]:
     if not found:
         found.extend(_placement_faults(farm))
         found.extend(_group_faults(farm))
+        found.extend(log_faults(farm))
     return tuple(found)
 
 
@@ -302,17 +308,17 @@ def _counted_units(bed: Bed) -> str:
     return f"1 {word}" if bed.units == 1 else f"{bed.units} {word}s"
 
 
+def _no_place(where: str, message: str, field: str) -> Fault:
+    return Fault(kind=FaultKind.NO_SUCH_PLACE, where=where, field=field, message=f"{message}.")
+
+
+def _group_faults(farm: Farm) -> Iterator[Fault]:
     groups: dict[Id, FishGroup] = by_id(farm.fish_groups)
     for event in farm.fish_events:
         group = groups[event.group]
         if event.on < group.stocked_on:
             yield Fault(
                 kind=FaultKind.WRONG_ORDER,
-def _no_place(where: str, message: str, field: str) -> Fault:
-    return Fault(kind=FaultKind.NO_SUCH_PLACE, where=where, field=field, message=f"{message}.")
-
-
-def _group_faults(farm: Farm) -> Iterator[Fault]:
                 where=f'fish event of "{group.name}"',
                 field="on",
                 value=event.on.isoformat(),

@@ -13,6 +13,7 @@ from planner.farm import fields
 from planner.farm.crops import Batch, Placement, SeedLot, Target
 from planner.farm.fields import Id
 from planner.farm.fish import FishEvent, FishGroup
+from planner.farm.log import LogEntry
 from planner.farm.site import Bed, Filter, Loop, Site, Tank
 from planner.farm.water import Dose, Reading, SolidsBatch
 
@@ -75,6 +76,7 @@ class Farm:
     doses: tuple[Dose, ...] = ()
     readings: tuple[Reading, ...] = ()
     solids_batches: tuple[SolidsBatch, ...] = ()
+    log_entries: tuple[LogEntry, ...] = ()
 
     @property
     def plan_until(self) -> date:
@@ -99,6 +101,7 @@ Thing = (
     | Dose
     | Reading
     | SolidsBatch
+    | LogEntry
 )
 """Any one thing that a farm holds."""
 
@@ -129,6 +132,7 @@ KINDS: Final[tuple[Kind, ...]] = (
     Kind(word="dose", owner=Dose, place="doses", label=""),
     Kind(word="reading", owner=Reading, place="readings", label=""),
     Kind(word="solids batch", owner=SolidsBatch, place="solids_batches", label="code"),
+    Kind(word="log entry", owner=LogEntry, place="log_entries", label="code"),
 )
 """Every kind a farm holds many of, parents before their dependants."""
 

@@ -41,6 +41,7 @@ from planner.store.columns import (
     refers,
 )
 from planner.store.limits import date_check, limit_checks
+from planner.store.records_log import LOG_RECORDS
 from planner.store.records_water import WATER_RECORDS
 
 
@@ -349,7 +350,9 @@ class MetaRecord(Base):
     revision: Mapped[Whole]
 
 
-_RECORD_OF: Final[dict[type[Any], type[Base]]] = {record.owner: record for record in WATER_RECORDS} | {
+_RECORD_OF: Final[dict[type[Any], type[Base]]] = {
+    record.owner: record for record in (*WATER_RECORDS, *LOG_RECORDS)
+} | {
     mapper.class_.owner: mapper.class_ for mapper in Base.registry.mappers if mapper.class_.owner is not None
 }
 _OWNER_OF_WORD: Final = {kind.word: kind.owner for kind in (SETTINGS_KIND, *KINDS)}

@@ -296,7 +296,7 @@ def test_that_removing_a_bed_leaves_its_batches_without_places(session):
 def test_that_removing_a_site_removes_all_that_is_on_it_but_the_batches(session):
     session.act(layout.remove_site(session.farm, SITE.id, with_dependants=True))
     left = {kind.word for kind in KINDS if things(session.farm, kind.word)}
-    assert left == {"own entry", "seed lot", "batch", "target"}
+    assert left == {"own entry", "seed lot", "batch", "target", "log entry"}
 
 
 @pytest.mark.parametrize(

@@ -65,7 +65,7 @@ def test_that_steps_are_numbered_without_a_gap():
 def test_that_a_kept_file_of_every_version_opens(tmp_path, version):
     path = shutil.copy(sample_path(version), tmp_path / "kept.raftweek")
     with FarmStore.open(path) as store:
-        assert store.load() == sample_farm()
+        assert store.load() == sample_farm(version)
         (entry,) = store.acts()
         assert entry.state is ActState.UNDONE
         assert store.change_set(entry.seq).title == "Note"

@@ -9,6 +9,7 @@ from planner.farm.farm import Farm, OwnEntry, Settings, Shelf
 from planner.farm.fish import FishEvent, FishEventKind, FishGroup
 from planner.farm.holds import Hold
 from planner.farm.ids import id_from
+from planner.farm.log import Happening, LogEntry, Reason, Unit
 from planner.farm.site import Bed, Filter, FilterKind, Loop, Site, Tank
 from planner.farm.species import BedKind
 from planner.farm.water import Dose, Quantity, Reading, SolidsBatch
@@ -99,9 +100,25 @@ DOSE = Dose(id=id_from("dose"), loop=LOOP.id, supplement="KOH", grams=12.25, on=
 READING = Reading(id=id_from("reading"), loop=LOOP.id, on=START, quantity=Quantity.PH, value=6.8)
 SOLIDS = SolidsBatch(id=id_from("solids"), code="SOL-1", loop=LOOP.id, siphoned_on=START, days=14)
 
+PICKED = LogEntry(
+    id=id_from("picked"),
+    code="L-1",
+    what=Happening.PICKED,
+    on=START,
+    at="07:30",
+    batch=FIRST.id,
+    amount=10.0,
+    unit=Unit.HEADS,
+    reason=Reason.HEAT,
+    who="Ana",
+)
+RIGHT = dataclasses.replace(PICKED, id=id_from("right"), code="L-2", amount=11.0, corrects=PICKED.id)
+LOG_SINCE = 3
+"""Version of the tables that has the log first."""
 
-def sample_farm() -> Farm:
-    """Return the farm."""
+
+def sample_farm(version: int = LOG_SINCE) -> Farm:
+    """Return the farm as tables of a version can hold it."""
     return Farm(
         settings=Settings(id=id_from("settings"), name="Sample", plan_from=START, notes="any\nnote"),
         sites=(SITE,),
@@ -119,6 +136,7 @@ def sample_farm() -> Farm:
         doses=(DOSE,),
         readings=(READING,),
         solids_batches=(SOLIDS,),
+        log_entries=(PICKED, RIGHT) if version >= LOG_SINCE else (),
     )
 
 

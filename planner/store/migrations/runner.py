@@ -15,7 +15,7 @@ from sqlalchemy import Connection, text
 from planner.store.copying import fold_in
 from planner.store.engine import APPLICATION_ID
 from planner.store.errors import DamagedFarmError, NewerFarmError, NotAFarmError
-from planner.store.migrations import m0001_first, m0002_who
+from planner.store.migrations import m0001_first, m0002_who, m0003_log
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,6 +35,12 @@ MIGRATIONS: Final = (
         title=m0002_who.TITLE,
         migrate=m0002_who.migrate,
         migrate_on_server=m0002_who.migrate_on_server,
+    ),
+    Migration(
+        version=m0003_log.VERSION,
+        title=m0003_log.TITLE,
+        migrate=m0003_log.migrate,
+        migrate_on_server=m0003_log.migrate_on_server,
     ),
 )
 """Every step, oldest first."""

@@ -249,6 +249,7 @@ FORMS: Final[tuple[Form, ...]] = (
     _plain("dose", "dose", "a supplement or base put into the water"),
     _plain("reading", "reading", "one value read from a meter or test kit"),
     _plain("solids_batch", "solids batch", "solids kept apart until their liquor goes back to the water"),
+    _plain("log", "log entry", "one thing that really happened"),
 )
 """Every table, in the order it is written in; nested tables after their parents."""
 

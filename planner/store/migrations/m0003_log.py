@@ -1,0 +1,32 @@
+"""Version 3: the log of what really happened.
+
+The statements stand in the SQL file of the same name, with a blank line between them.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from importlib import resources
+from typing import Final
+
+from sqlalchemy import Connection
+
+VERSION: Final = 3
+TITLE: Final = "Log of what happened"
+
+
+def _statements(name: str) -> list[str]:
+    text = resources.files(__package__).joinpath(name).read_text(encoding="utf-8")
+    return text.strip().split("\n\n")
+
+
+def migrate(connection: sqlite3.Connection) -> None:
+    """Make the table and its indexes in a file."""
+    for statement in _statements("m0003_log.sql"):
+        connection.execute(statement)
+
+
+def migrate_on_server(connection: Connection) -> None:
+    """Make the table and its indexes on a database server."""
+    for statement in _statements("m0003_log_server.sql"):
+        connection.exec_driver_sql(statement)

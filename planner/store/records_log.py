@@ -1,0 +1,52 @@
+"""The table of what really happened."""
+
+from __future__ import annotations
+
+from typing import Any, Final
+
+from sqlalchemy.orm import Mapped, mapped_column
+
+from planner.farm.log import Happening, LogEntry, Reason, Unit
+from planner.store.base import Base
+from planner.store.columns import (
+    Day,
+    Key,
+    Label,
+    MaybeNumber,
+    OpenReference,
+    Position,
+    ShelfKey,
+    Words,
+    chosen,
+    refers,
+)
+from planner.store.limits import limit_checks
+
+
+class LogEntryRecord(Base):
+    """The log; a correction refers to the entry it takes the place of."""
+
+    __tablename__ = "log_entry"
+    __table_args__ = limit_checks(LogEntry)
+    owner = LogEntry
+    id: Mapped[Key]
+    position: Mapped[Position]
+    code: Mapped[Label]
+    what: Mapped[Happening] = mapped_column(chosen(Happening, "what"))
+    on: Mapped[Day]
+    at: Mapped[Words]
+    batch: Mapped[str | None] = mapped_column(OpenReference, refers("batch"), index=True)
+    group: Mapped[str | None] = mapped_column(OpenReference, refers("fish_group"), index=True)
+    bed: Mapped[str | None] = mapped_column(OpenReference, refers("bed"), index=True)
+    loop: Mapped[str | None] = mapped_column(OpenReference, refers("loop"), index=True)
+    supplement: Mapped[ShelfKey]
+    amount: Mapped[MaybeNumber]
+    unit: Mapped[Unit] = mapped_column(chosen(Unit, "unit"))
+    reason: Mapped[Reason] = mapped_column(chosen(Reason, "reason"))
+    who: Mapped[Words]
+    corrects: Mapped[str | None] = mapped_column(OpenReference, refers("log_entry"), index=True)
+    notes: Mapped[Words]
+
+
+LOG_RECORDS: Final[tuple[Any, ...]] = (LogEntryRecord,)
+"""Every mapping of this module."""
