@@ -20,6 +20,7 @@ from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
 from planner.farm.log import LogEntry
 from planner.farm.log_checks import entry_faults, log_faults
 from planner.farm.plain_text import Mark, first_mark
+from planner.farm.plain_text import Mark, first_mark
 from planner.farm.site import Bed
 from planner.farm.species import UNIT_WORDS, BedKind
 from planner.farm.water import READING_LIMITS, Dose, Reading, SolidsBatch
