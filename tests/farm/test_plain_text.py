@@ -36,6 +36,8 @@ def test_that_a_note_may_hold_anything(text):
     assert faults(notes=text) == []
 
 
+@pytest.mark.parametrize(
+    "text", ["Ñandú", "حوض الأسماك", "می\u200cخواهم", "池", "🐟", "👩\u200d🌾", "a\u00a0b"]
 )
 def test_that_names_of_any_script_are_taken(text):
     assert faults(name=text) == []
