@@ -5,7 +5,7 @@
     <name>Desk</name>
     <message>
         <source> ({low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> ({low} a {high})</translation>
     </message>
     <message>
         <source> g</source>
@@ -13,11 +13,11 @@
     </message>
     <message>
         <source> or </source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> o </translation>
     </message>
     <message>
         <source> · locked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> · fijo</translation>
     </message>
     <message>
         <source>%</source>
@@ -101,7 +101,7 @@
     </message>
     <message>
         <source>&amp;Meals a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Comidas al día</translation>
     </message>
     <message>
         <source>&amp;New…</source>
@@ -169,11 +169,11 @@
     </message>
     <message>
         <source>, past the plan when slow</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">, después del plan si crecen lento</translation>
     </message>
     <message>
         <source>, {slow} when slow</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">, {slow} si crecen lento</translation>
     </message>
     <message>
         <source>1 batch has to wait.</source>
@@ -181,11 +181,11 @@
     </message>
     <message>
         <source>1 batch: harvest {span} days {way}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 lote: cosecha {span} días {way}</translation>
     </message>
     <message>
         <source>1 day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 día</translation>
     </message>
     <message>
         <source>1 found</source>
@@ -197,7 +197,7 @@
     </message>
     <message>
         <source>1 own</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 propia</translation>
     </message>
     <message>
         <source>1 page on {paper}</source>
@@ -277,7 +277,7 @@
     </message>
     <message>
         <source>A copy was saved as {name}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Se guardó una copia como {name}.</translation>
     </message>
     <message>
         <source>A distance between the nursery and the final one, so that less bed stands empty.</source>
@@ -285,11 +285,11 @@
     </message>
     <message>
         <source>A farm file or a farm as text, from this computer or from a stick.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un archivo de granja o una granja como texto, de esta computadora o de una memoria.</translation>
     </message>
     <message>
         <source>A farm kept already</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Una granja ya guardada</translation>
     </message>
     <message>
         <source>A floating board with holes for plants.</source>
@@ -301,11 +301,11 @@
     </message>
     <message>
         <source>A level s&amp;coop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Una &amp;medida rasa</translation>
     </message>
     <message>
         <source>A meal [g]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Por comida [g]</translation>
     </message>
     <message>
         <source>A new loop begins with leafy crops; fruiting ones wait until the feed carries them.</source>
@@ -325,11 +325,11 @@
     </message>
     <message>
         <source>A weighed sample, harvest, deaths, days off feed, feed given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Una muestra pesada, cosecha, muertes, días sin alimento, alimento dado</translation>
     </message>
     <message>
         <source>A {kind} needs a {missing} first. Add one in the menu Set-up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Para agregar “{kind}” hace falta primero “{missing}”. Agréguelo en el menú Instalaciones.</translation>
     </message>
     <message>
         <source>About and cautions</source>
@@ -337,11 +337,11 @@
     </message>
     <message>
         <source>About the chosen case</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sobre el caso elegido</translation>
     </message>
     <message>
         <source>About the group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sobre el grupo</translation>
     </message>
     <message>
         <source>Acid by the log</source>
@@ -357,7 +357,7 @@
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar</translation>
     </message>
     <message>
         <source>Add a bed</source>
@@ -373,7 +373,7 @@
     </message>
     <message>
         <source>Add a packet or delivery of seed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar un sobre o entrega de semilla</translation>
     </message>
     <message>
         <source>Add a reading…</source>
@@ -385,7 +385,7 @@
     </message>
     <message>
         <source>Add an event…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar un evento…</translation>
     </message>
     <message>
         <source>Add to the list</source>
@@ -397,7 +397,7 @@
     </message>
     <message>
         <source>Add {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar {name}</translation>
     </message>
     <message>
         <source>Add…</source>
@@ -457,11 +457,11 @@
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todos</translation>
     </message>
     <message>
         <source>All [kg]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Total [kg]</translation>
     </message>
     <message>
         <source>All crops</source>
@@ -469,11 +469,11 @@
     </message>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todos los archivos (*)</translation>
     </message>
     <message>
         <source>All fish of the tank when the week ends, groups together</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todos los peces del tanque al final de la semana, grupos juntos</translation>
     </message>
     <message>
         <source>All lanes on one ruler of weeks</source>
@@ -481,11 +481,11 @@
     </message>
     <message>
         <source>All layers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todos los niveles</translation>
     </message>
     <message>
         <source>All of {batch} has its places already.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todo {batch} ya tiene sus lugares.</translation>
     </message>
     <message>
         <source>All saved</source>
@@ -505,11 +505,11 @@
     </message>
     <message>
         <source>Alter the event…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cambiar el evento…</translation>
     </message>
     <message>
         <source>Alter the group…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cambiar el grupo…</translation>
     </message>
     <message>
         <source>Alter…</source>
@@ -533,7 +533,7 @@
     </message>
     <message>
         <source>An invented school kitchen in its first year. It is a copy: change what you like.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Una cocina escolar inventada en su primer año. Es una copia: cambie lo que quiera.</translation>
     </message>
     <message>
         <source>An order by a day</source>
@@ -541,7 +541,7 @@
     </message>
     <message>
         <source>An ornamental fish: not for the table.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pez de ornato: no es para comer.</translation>
     </message>
     <message>
         <source>Another copy of this farm was worked on later ({day}): {path}. From here on the two differ; open that one to go on there.</source>
@@ -565,11 +565,11 @@
     </message>
     <message>
         <source>Area</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Área</translation>
     </message>
     <message>
         <source>Arrow keys go from hole to hole, Page Up and Page Down a week back and on, Alt with left or right a day. Space takes up the plants of a hole; arrow keys choose where to, Enter puts them there, Escape leaves them. Plus and minus zoom.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las flechas van de hoyo en hoyo; Re Pág y Av Pág, una semana atrás o adelante; Alt con izquierda o derecha, un día. Espacio toma las plantas de un hoyo; las flechas eligen adónde, Intro las pone ahí, Escape las deja. Más y menos acercan y alejan.</translation>
     </message>
     <message>
         <source>Ask</source>
@@ -601,11 +601,11 @@
     </message>
     <message>
         <source>Back to the book's value</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Volver al valor del catálogo</translation>
     </message>
     <message>
         <source>Back to the book: {name}, {label}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">De vuelta al catálogo: {name}, {label}</translation>
     </message>
     <message>
         <source>Back to what this is part of</source>
@@ -625,7 +625,7 @@
     </message>
     <message>
         <source>Bands</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Franjas</translation>
     </message>
     <message>
         <source>Base</source>
@@ -681,7 +681,7 @@
     </message>
     <message>
         <source>Begin</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Empezar</translation>
     </message>
     <message>
         <source>Begin a new farm</source>
@@ -689,11 +689,11 @@
     </message>
     <message>
         <source>Begin a new one…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Empezar una nueva…</translation>
     </message>
     <message>
         <source>Begin your own farm…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Empezar su granja…</translation>
     </message>
     <message>
         <source>Best of these: {words}</source>
@@ -701,7 +701,7 @@
     </message>
     <message>
         <source>Best water temperature</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mejor temperatura del agua</translation>
     </message>
     <message>
         <source>Bought on</source>
@@ -717,19 +717,19 @@
     </message>
     <message>
         <source>Bring in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Traer</translation>
     </message>
     <message>
         <source>Bring in a table</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Traer una tabla</translation>
     </message>
     <message>
         <source>Bring in the good rows and leave these out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Traer las filas buenas y dejar estas fuera</translation>
     </message>
     <message>
         <source>By the book</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Según el catálogo</translation>
     </message>
     <message>
         <source>By whom</source>
@@ -749,15 +749,15 @@
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cancelar</translation>
     </message>
     <message>
         <source>Case</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Caso</translation>
     </message>
     <message>
         <source>Cases worked out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Casos calculados</translation>
     </message>
     <message>
         <source>Catalogue</source>
@@ -773,11 +773,11 @@
     </message>
     <message>
         <source>Change {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cambiar {code}</translation>
     </message>
     <message>
         <source>Change {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cambiar {name}</translation>
     </message>
     <message>
         <source>Changed by others: {what}</source>
@@ -793,7 +793,7 @@
     </message>
     <message>
         <source>Choose a case to see its inputs, figures and source.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elija un caso para ver sus datos, cifras y fuente.</translation>
     </message>
     <message>
         <source>Choose a flagged week to see what would repair it.</source>
@@ -809,7 +809,7 @@
     </message>
     <message>
         <source>Choose from a month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elegir de un mes</translation>
     </message>
     <message>
         <source>Clear</source>
@@ -833,7 +833,7 @@
     </message>
     <message>
         <source>Close this strip</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cerrar esta franja</translation>
     </message>
     <message>
         <source>Code</source>
@@ -845,7 +845,7 @@
     </message>
     <message>
         <source>Column</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Columna</translation>
     </message>
     <message>
         <source>Compare</source>
@@ -869,7 +869,7 @@
     </message>
     <message>
         <source>Computation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cálculo</translation>
     </message>
     <message>
         <source>Conductivity [mS/cm]</source>
@@ -885,7 +885,7 @@
     </message>
     <message>
         <source>Copy the report</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Copiar el informe</translation>
     </message>
     <message>
         <source>Cost</source>
@@ -917,7 +917,7 @@
     </message>
     <message>
         <source>Crops</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cultivos</translation>
     </message>
     <message>
         <source>Curve of the pump</source>
@@ -929,11 +929,11 @@
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fecha</translation>
     </message>
     <message>
         <source>Dates</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fechas</translation>
     </message>
     <message>
         <source>Day of sowing</source>
@@ -941,7 +941,7 @@
     </message>
     <message>
         <source>Day shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Día mostrado</translation>
     </message>
     <message>
         <source>Days</source>
@@ -953,7 +953,7 @@
     </message>
     <message>
         <source>Days for clearing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días de despeje</translation>
     </message>
     <message>
         <source>Days for clearing and cleaning</source>
@@ -965,7 +965,7 @@
     </message>
     <message>
         <source>Days free</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días libres</translation>
     </message>
     <message>
         <source>Days in the bed until the first pick</source>
@@ -1021,7 +1021,7 @@
     </message>
     <message>
         <source>Difference</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Diferencia</translation>
     </message>
     <message>
         <source>Dissolved oxygen [mg/L]</source>
@@ -1049,7 +1049,7 @@
     </message>
     <message>
         <source>Done again: {title}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rehecho: {title}</translation>
     </message>
     <message>
         <source>Done: {title}</source>
@@ -1061,7 +1061,7 @@
     </message>
     <message>
         <source>Done: {words}. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hecho: {words}. Deshacer lo quita.</translation>
     </message>
     <message>
         <source>Dose</source>
@@ -1069,15 +1069,15 @@
     </message>
     <message>
         <source>Draw larger</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dibujar más grande</translation>
     </message>
     <message>
         <source>Draw smaller</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dibujar más chico</translation>
     </message>
     <message>
         <source>Draw so that holes can be read and all fits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dibujar para que se lean los hoyos y quepa todo</translation>
     </message>
     <message>
         <source>Drop</source>
@@ -1097,7 +1097,7 @@
     </message>
     <message>
         <source>Each [g]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cada uno [g]</translation>
     </message>
     <message>
         <source>Each dose</source>
@@ -1113,7 +1113,7 @@
     </message>
     <message>
         <source>Element</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elemento</translation>
     </message>
     <message>
         <source>Element whose balance is shown</source>
@@ -1121,11 +1121,11 @@
     </message>
     <message>
         <source>Empty the list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Vaciar la lista</translation>
     </message>
     <message>
         <source>Empty the list of recent farms? The farms themselves stay.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">¿Vaciar la lista de granjas recientes? Las granjas quedan.</translation>
     </message>
     <message>
         <source>Empty this list…</source>
@@ -1137,15 +1137,15 @@
     </message>
     <message>
         <source>Enter on a week asks why</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Intro en una semana pregunta por qué</translation>
     </message>
     <message>
         <source>Entries</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Entradas</translation>
     </message>
     <message>
         <source>Entry</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Entrada</translation>
     </message>
     <message>
         <source>Español</source>
@@ -1189,7 +1189,7 @@
     </message>
     <message>
         <source>Export as text</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Exportar como texto</translation>
     </message>
     <message>
         <source>Extra area that the feed carries, by month</source>
@@ -1197,7 +1197,7 @@
     </message>
     <message>
         <source>FAO band</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Franja FAO</translation>
     </message>
     <message>
         <source>FAO {a} to {b}, UVI {c} to {d}</source>
@@ -1213,11 +1213,11 @@
     </message>
     <message>
         <source>Farms (*.{suffix})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Granjas (*.{suffix})</translation>
     </message>
     <message>
         <source>Farms as text (*.{suffix})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Granjas como texto (*.{suffix})</translation>
     </message>
     <message>
         <source>Feed</source>
@@ -1225,7 +1225,7 @@
     </message>
     <message>
         <source>Feed [g/d]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimento [g/d]</translation>
     </message>
     <message>
         <source>Feed [kg]</source>
@@ -1233,7 +1233,7 @@
     </message>
     <message>
         <source>Feed and pellet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimento y pellet</translation>
     </message>
     <message>
         <source>Feed around the harvest</source>
@@ -1245,7 +1245,7 @@
     </message>
     <message>
         <source>Feed by week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimento por semana</translation>
     </message>
     <message>
         <source>Feed conversion</source>
@@ -1273,11 +1273,11 @@
     </message>
     <message>
         <source>Feed this week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimento esta semana</translation>
     </message>
     <message>
         <source>Feed today [g]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimento hoy [g]</translation>
     </message>
     <message>
         <source>Feed within the plan</source>
@@ -1289,15 +1289,15 @@
     </message>
     <message>
         <source>Feed, at most {grams} g a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimento, máximo {grams} g al día</translation>
     </message>
     <message>
         <source>Feed-rate ratio</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimento por área</translation>
     </message>
     <message>
         <source>Feed-rate ratio [g/m²/d]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimento por área [g/m²/d]</translation>
     </message>
     <message>
         <source>Feeding</source>
@@ -1309,19 +1309,19 @@
     </message>
     <message>
         <source>Feeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimentos</translation>
     </message>
     <message>
         <source>Figure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cifra</translation>
     </message>
     <message>
         <source>Figures</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cifras</translation>
     </message>
     <message>
         <source>Figures of the catalogue used</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cifras del catálogo usadas</translation>
     </message>
     <message>
         <source>Filipino</source>
@@ -1361,7 +1361,7 @@
     </message>
     <message>
         <source>First pick</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Primera cosecha</translation>
     </message>
     <message>
         <source>Fish</source>
@@ -1397,7 +1397,7 @@
     </message>
     <message>
         <source>Fish foreseen today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peces previstos hoy</translation>
     </message>
     <message>
         <source>Fish group</source>
@@ -1405,7 +1405,7 @@
     </message>
     <message>
         <source>Fish groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grupos de peces</translation>
     </message>
     <message>
         <source>Fish harvested [kg]</source>
@@ -1417,11 +1417,11 @@
     </message>
     <message>
         <source>Fish in {tank}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peces en {tank}</translation>
     </message>
     <message>
         <source>Fish in {tank}, at most {most} kg/m³, limit {limit}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peces en {tank}, máximo {most} kg/m³, límite {limit}</translation>
     </message>
     <message>
         <source>Fish stocked together in one tank.</source>
@@ -1497,11 +1497,11 @@
     </message>
     <message>
         <source>Free</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Libre</translation>
     </message>
     <message>
         <source>Free {since}. {then}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Libre {since}. {then}</translation>
     </message>
     <message>
         <source>Friday</source>
@@ -1573,7 +1573,7 @@
     </message>
     <message>
         <source>Go on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Seguir</translation>
     </message>
     <message>
         <source>Go to &amp;today</source>
@@ -1597,7 +1597,7 @@
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grupo</translation>
     </message>
     <message>
         <source>Groups</source>
@@ -1629,7 +1629,7 @@
     </message>
     <message>
         <source>Grows in: {beds}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Crece en: {beds}</translation>
     </message>
     <message>
         <source>Growth coefficient</source>
@@ -1645,7 +1645,7 @@
     </message>
     <message>
         <source>Harvest foreseen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosecha prevista</translation>
     </message>
     <message>
         <source>Harvest from</source>
@@ -1657,7 +1657,7 @@
     </message>
     <message>
         <source>Harvest of fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosecha de peces</translation>
     </message>
     <message>
         <source>Harvest of {crop}</source>
@@ -1709,7 +1709,7 @@
     </message>
     <message>
         <source>Held until</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ocupado hasta</translation>
     </message>
     <message>
         <source>Help</source>
@@ -1733,7 +1733,7 @@
     </message>
     <message>
         <source>Holds for</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Vale para</translation>
     </message>
     <message>
         <source>Holes</source>
@@ -1741,7 +1741,7 @@
     </message>
     <message>
         <source>Holes in the plants' food</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Huecos en la comida de las plantas</translation>
     </message>
     <message>
         <source>Holidays</source>
@@ -1753,7 +1753,7 @@
     </message>
     <message>
         <source>How far</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Avance</translation>
     </message>
     <message>
         <source>How far it is</source>
@@ -1785,7 +1785,7 @@
     </message>
     <message>
         <source>How sure?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">¿Qué tan seguro?</translation>
     </message>
     <message>
         <source>ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday.</source>
@@ -1817,7 +1817,7 @@
     </message>
     <message>
         <source>In use, with its range</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En uso, con su rango</translation>
     </message>
     <message>
         <source>In which way it is wanted</source>
@@ -1845,7 +1845,7 @@
     </message>
     <message>
         <source>It could not be kept; see the message in the window.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se pudo guardar; vea el mensaje en la ventana.</translation>
     </message>
     <message>
         <source>It could not be worked out: {why}</source>
@@ -1853,11 +1853,11 @@
     </message>
     <message>
         <source>Keep my value</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardar mi valor</translation>
     </message>
     <message>
         <source>Keep the new farm as</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardar la granja nueva como</translation>
     </message>
     <message>
         <source>Keep this as a scenario under What if</source>
@@ -1885,7 +1885,7 @@
     </message>
     <message>
         <source>Last pick</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Última cosecha</translation>
     </message>
     <message>
         <source>Latitude</source>
@@ -1897,11 +1897,11 @@
     </message>
     <message>
         <source>Layer of beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nivel de camas</translation>
     </message>
     <message>
         <source>Layer {layer}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nivel {layer}</translation>
     </message>
     <message>
         <source>Least supply</source>
@@ -1921,7 +1921,7 @@
     </message>
     <message>
         <source>Left and right go by a day, Page Up and Page Down by a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Izquierda y derecha avanzan un día; Re Pág y Av Pág, una semana</translation>
     </message>
     <message>
         <source>Left over</source>
@@ -1937,7 +1937,7 @@
     </message>
     <message>
         <source>Level scoops for one meal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Medidas rasas por comida</translation>
     </message>
     <message>
         <source>Light at the new beds</source>
@@ -1965,15 +1965,15 @@
     </message>
     <message>
         <source>Limiting</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Limitante</translation>
     </message>
     <message>
         <source>Limiting element</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elemento limitante</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Línea</translation>
     </message>
     <message>
         <source>Line {number}: give length and width, or the number of holes.</source>
@@ -1989,7 +1989,7 @@
     </message>
     <message>
         <source>Live weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peso vivo</translation>
     </message>
     <message>
         <source>Load of frame and rafts</source>
@@ -2005,7 +2005,7 @@
     </message>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fijo</translation>
     </message>
     <message>
         <source>Locked: no plan may move it</source>
@@ -2025,7 +2025,7 @@
     </message>
     <message>
         <source>Look around</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mirar</translation>
     </message>
     <message>
         <source>Look out: {said}.</source>
@@ -2081,11 +2081,11 @@
     </message>
     <message>
         <source>Meals a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Comidas al día</translation>
     </message>
     <message>
         <source>Mean weight foreseen today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peso medio previsto hoy</translation>
     </message>
     <message>
         <source>Mean weight of one fish</source>
@@ -2113,7 +2113,7 @@
     </message>
     <message>
         <source>Meter's factor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Factor del medidor</translation>
     </message>
     <message>
         <source>Metric</source>
@@ -2137,7 +2137,7 @@
     </message>
     <message>
         <source>Month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mes</translation>
     </message>
     <message>
         <source>More beds</source>
@@ -2145,11 +2145,11 @@
     </message>
     <message>
         <source>More is planted than the feed carries. This would repair it; nothing is done unasked:</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hay más plantado de lo que el alimento sostiene. Esto lo arreglaría; nada se hace sin pedirlo:</translation>
     </message>
     <message>
         <source>More, where it is known</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Más, donde se sepa</translation>
     </message>
     <message>
         <source>Most fish in the tank</source>
@@ -2161,7 +2161,7 @@
     </message>
     <message>
         <source>Move to bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Trasplante</translation>
     </message>
     <message>
         <source>Move {code} to {bed}</source>
@@ -2209,7 +2209,7 @@
     </message>
     <message>
         <source>New: {kind}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nuevo: {kind}</translation>
     </message>
     <message>
         <source>New…</source>
@@ -2217,11 +2217,11 @@
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sigue</translation>
     </message>
     <message>
         <source>Next: {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sigue: {what}.</translation>
     </message>
     <message>
         <source>Nitrate as N [mg/L]</source>
@@ -2237,7 +2237,7 @@
     </message>
     <message>
         <source>Nitrogen in the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nitrógeno en el pez</translation>
     </message>
     <message>
         <source>Nitrogen in the make-up water</source>
@@ -2261,7 +2261,7 @@
     </message>
     <message>
         <source>No beds yet. Add one in the menu Set-up, and every hole of it is drawn here.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay camas. Agregue una en el menú Instalaciones y aquí se dibuja cada hoyo.</translation>
     </message>
     <message>
         <source>No change of the plan was found that helps. Look at it in the lanes.</source>
@@ -2277,11 +2277,11 @@
     </message>
     <message>
         <source>No fish of {group} within the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sin peces de {group} dentro del plan</translation>
     </message>
     <message>
         <source>No fish yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay peces</translation>
     </message>
     <message>
         <source>No harvest of a whole group is planned. Plan one on the page of the fish.</source>
@@ -2293,7 +2293,7 @@
     </message>
     <message>
         <source>No loop of water yet. What its fish supply and its plants want is weighed here.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay circuito de agua. Aquí se pesa lo que aportan sus peces y lo que piden sus plantas.</translation>
     </message>
     <message>
         <source>No plan can be better: this is proven.</source>
@@ -2346,15 +2346,16 @@
     <message>
         <source>Not kept, for the plan as it stands does not allow it. Move or shorten what is named, then keep the value.
 {faults}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se guardó: el plan, como está, no lo permite. Mueva o acorte lo que se nombra y luego guarde el valor.
+{faults}</translation>
     </message>
     <message>
         <source>Not weighed for {days} days: weight and feed are a guess that grows with each. Weigh {low} to {high} fish and enter the sample.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sin pesar desde hace {days} días: peso y alimento son una estimación, cada día menos segura. Pese {low} a {high} peces y anote la muestra.</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nota</translation>
     </message>
     <message>
         <source>Notes</source>
@@ -2378,7 +2379,7 @@
     </message>
     <message>
         <source>Nothing in the plan moves by it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nada del plan se mueve por esto.</translation>
     </message>
     <message>
         <source>Nothing in this week asks for a repair.</source>
@@ -2398,7 +2399,7 @@
     </message>
     <message>
         <source>Nothing is planned after that.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Después no hay nada planeado.</translation>
     </message>
     <message>
         <source>Nothing is sown in these weeks, so there is no label to print.</source>
@@ -2426,7 +2427,7 @@
     </message>
     <message>
         <source>Nothing this week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nada esta semana</translation>
     </message>
     <message>
         <source>Number</source>
@@ -2438,7 +2439,7 @@
     </message>
     <message>
         <source>Numbers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Números</translation>
     </message>
     <message>
         <source>Nursery</source>
@@ -2470,11 +2471,11 @@
     </message>
     <message>
         <source>Of the loop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Del circuito</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished">Puesto</translation>
+        <translation type="unfinished">Fecha</translation>
     </message>
     <message>
         <source>On is empty; an order needs its day.</source>
@@ -2482,7 +2483,7 @@
     </message>
     <message>
         <source>On the ground</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En el suelo</translation>
     </message>
     <message>
         <source>On the list</source>
@@ -2494,7 +2495,7 @@
     </message>
     <message>
         <source>One fish of {group} weighs {start} g on {first} and {last} g on {end}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un pez de {group} pesa {start} g el {first} y {last} g el {end}</translation>
     </message>
     <message>
         <source>One harvest</source>
@@ -2518,7 +2519,7 @@
     </message>
     <message>
         <source>Open a farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Abrir una granja</translation>
     </message>
     <message>
         <source>Open a farm file</source>
@@ -2526,15 +2527,15 @@
     </message>
     <message>
         <source>Open a farm…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Abrir una granja…</translation>
     </message>
     <message>
         <source>Open it…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Abrirla…</translation>
     </message>
     <message>
         <source>Opening the farm…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Abriendo la granja…</translation>
     </message>
     <message>
         <source>Opening…</source>
@@ -2554,11 +2555,11 @@
     </message>
     <message>
         <source>Ours</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nuestro</translation>
     </message>
     <message>
         <source>Outside the tolerance</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fuera de la tolerancia</translation>
     </message>
     <message>
         <source>Own entry</source>
@@ -2566,11 +2567,11 @@
     </message>
     <message>
         <source>Own value: {name}, {label}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Valor propio: {name}, {label}</translation>
     </message>
     <message>
         <source>Own values</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Valores propios</translation>
     </message>
     <message>
         <source>Oxygen asked for</source>
@@ -2594,7 +2595,7 @@
     </message>
     <message>
         <source>Pages</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Páginas</translation>
     </message>
     <message>
         <source>Pages as they will be printed</source>
@@ -2606,7 +2607,7 @@
     </message>
     <message>
         <source>Pellet [mm]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pellet [mm]</translation>
     </message>
     <message>
         <source>Pelleted seed</source>
@@ -2622,7 +2623,7 @@
     </message>
     <message>
         <source>Phosphorus in the feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fósforo en el alimento</translation>
     </message>
     <message>
         <source>Phosphorus in the make-up water</source>
@@ -2658,7 +2659,7 @@
     </message>
     <message>
         <source>Places of the beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lugares de las camas</translation>
     </message>
     <message>
         <source>Placing the sowings…</source>
@@ -2702,7 +2703,7 @@
     </message>
     <message>
         <source>Plants</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plantas</translation>
     </message>
     <message>
         <source>Plants in the bed</source>
@@ -2710,7 +2711,7 @@
     </message>
     <message>
         <source>Plants over germination and survival, rounded up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plantas entre germinación y supervivencia, redondeado hacia arriba</translation>
     </message>
     <message>
         <source>Plants sown together, from the seed to the cleared place.</source>
@@ -2722,7 +2723,7 @@
     </message>
     <message>
         <source>Potassium in the feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Potasio en el alimento</translation>
     </message>
     <message>
         <source>Potassium in the make-up water</source>
@@ -2758,7 +2759,7 @@
     </message>
     <message>
         <source>Print a map of the beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Imprimir un plano de las camas</translation>
     </message>
     <message>
         <source>Print or save as PDF: calendars, task sheets, maps, logs, cards, reports</source>
@@ -2766,7 +2767,7 @@
     </message>
     <message>
         <source>Print the calendar…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Imprimir el calendario…</translation>
     </message>
     <message>
         <source>Print the shopping list</source>
@@ -2774,7 +2775,7 @@
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Imprimir…</translation>
     </message>
     <message>
         <source>Proposal</source>
@@ -2782,7 +2783,7 @@
     </message>
     <message>
         <source>Protein in the feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Proteína en el alimento</translation>
     </message>
     <message>
         <source>Proving how good a plan can be at most…</source>
@@ -2790,11 +2791,11 @@
     </message>
     <message>
         <source>Published</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Publicado</translation>
     </message>
     <message>
         <source>Published cases</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Casos publicados</translation>
     </message>
     <message>
         <source>Put mine in</source>
@@ -2826,7 +2827,7 @@
     </message>
     <message>
         <source>Raft, block or tray</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Balsa, bloque o bandeja</translation>
     </message>
     <message>
         <source>Rafts</source>
@@ -2854,7 +2855,7 @@
     </message>
     <message>
         <source>Reading the cases…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Leyendo los casos…</translation>
     </message>
     <message>
         <source>Reading the season…</source>
@@ -2866,7 +2867,7 @@
     </message>
     <message>
         <source>Readings of the water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lecturas del agua</translation>
     </message>
     <message>
         <source>Readings of the water, and what it asks for</source>
@@ -2878,7 +2879,7 @@
     </message>
     <message>
         <source>Ready at {weight}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Listos con {weight}</translation>
     </message>
     <message>
         <source>Ready by</source>
@@ -2886,7 +2887,7 @@
     </message>
     <message>
         <source>Recent farms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Granjas recientes</translation>
     </message>
     <message>
         <source>Reckoning the loop with these beds…</source>
@@ -2902,7 +2903,7 @@
     </message>
     <message>
         <source>Remove all of it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Quitar todo</translation>
     </message>
     <message>
         <source>Remove the chosen target</source>
@@ -2914,7 +2915,7 @@
     </message>
     <message>
         <source>Remove {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Quitar {name}</translation>
     </message>
     <message>
         <source>Repair</source>
@@ -2930,7 +2931,7 @@
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Informe</translation>
     </message>
     <message>
         <source>Return</source>
@@ -2950,7 +2951,7 @@
     </message>
     <message>
         <source>Rows that cannot be taken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Filas que no se pueden tomar</translation>
     </message>
     <message>
         <source>S&amp;earch everything…</source>
@@ -2978,7 +2979,7 @@
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardar</translation>
     </message>
     <message>
         <source>Save a &amp;copy…</source>
@@ -2986,7 +2987,7 @@
     </message>
     <message>
         <source>Save a copy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardar una copia</translation>
     </message>
     <message>
         <source>Save as P&amp;DF…</source>
@@ -3014,7 +3015,7 @@
     </message>
     <message>
         <source>Scoops</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Medidas</translation>
     </message>
     <message>
         <source>Screen</source>
@@ -3022,19 +3023,19 @@
     </message>
     <message>
         <source>Search batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buscar lotes</translation>
     </message>
     <message>
         <source>Search batches: code, crop, bed, month…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buscar lotes: código, cultivo, cama, mes…</translation>
     </message>
     <message>
         <source>Search cases</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buscar casos</translation>
     </message>
     <message>
         <source>Search cases: area, source, words…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buscar casos: área, fuente, palabras…</translation>
     </message>
     <message>
         <source>Search everything</source>
@@ -3090,7 +3091,7 @@
     </message>
     <message>
         <source>Seed lot…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lote de semilla…</translation>
     </message>
     <message>
         <source>Seed of {name}, a thousand</source>
@@ -3098,7 +3099,7 @@
     </message>
     <message>
         <source>Seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semillas</translation>
     </message>
     <message>
         <source>Seeds left</source>
@@ -3106,7 +3107,7 @@
     </message>
     <message>
         <source>Seeds to sow</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semillas a sembrar</translation>
     </message>
     <message>
         <source>Select all</source>
@@ -3122,7 +3123,7 @@
     </message>
     <message>
         <source>Share [%]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Parte [%]</translation>
     </message>
     <message>
         <source>Share dying each day</source>
@@ -3146,7 +3147,7 @@
     </message>
     <message>
         <source>Share that can be sold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Parte que se puede vender</translation>
     </message>
     <message>
         <source>Share that germinates</source>
@@ -3158,15 +3159,15 @@
     </message>
     <message>
         <source>Share that lives in the nursery</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Parte que vive en el vivero</translation>
     </message>
     <message>
         <source>Shelf of the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sección del catálogo</translation>
     </message>
     <message>
         <source>Show the beds as they are today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mostrar las camas como están hoy</translation>
     </message>
     <message>
         <source>Show the week</source>
@@ -3190,7 +3191,7 @@
     </message>
     <message>
         <source>Size {number}: {words}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tamaño {number}: {words}</translation>
     </message>
     <message>
         <source>So much every week</source>
@@ -3238,7 +3239,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Something went wrong in the program</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Algo falló en el programa</translation>
     </message>
     <message>
         <source>Something worked out that changes nothing until you adopt it, in one act.</source>
@@ -3246,7 +3247,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fuente</translation>
     </message>
     <message>
         <source>Sow</source>
@@ -3286,7 +3287,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow this week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar esta semana</translation>
     </message>
     <message>
         <source>Sow what has to wait so much later</source>
@@ -3302,7 +3303,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar {code}</translation>
     </message>
     <message>
         <source>Sow {plants} plants fewer of {batches}</source>
@@ -3330,7 +3331,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stages</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Etapas</translation>
     </message>
     <message>
         <source>Standing there on {day}</source>
@@ -3338,7 +3339,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stands in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Está en</translation>
     </message>
     <message>
         <source>Start-up</source>
@@ -3354,15 +3355,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stock [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Reserva [mg/L]</translation>
     </message>
     <message>
         <source>Stock a group and its growth, feed by week and meal, density and harvest stand here. Fish need a tank: add one in the menu Set-up if there is none.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ponga un grupo y aquí verá su crecimiento, alimento por semana y comida, densidad y cosecha. Los peces necesitan un tanque: si no hay, agréguelo en el menú Instalaciones.</translation>
     </message>
     <message>
         <source>Stock fish…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner peces…</translation>
     </message>
     <message>
         <source>Stock in this way; one undo takes it back</source>
@@ -3394,7 +3395,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stock {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner {name}</translation>
     </message>
     <message>
         <source>Stocked</source>
@@ -3406,7 +3407,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stocking limit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Límite de densidad</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -3454,15 +3455,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Supplements</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Suplementos</translation>
     </message>
     <message>
         <source>Supplied [g]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aportado [g]</translation>
     </message>
     <message>
         <source>Supply and demand by week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aporte y demanda por semana</translation>
     </message>
     <message>
         <source>Supply and demand of each element, and what helps</source>
@@ -3474,19 +3475,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tabla</translation>
     </message>
     <message>
         <source>Table of batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tabla de lotes</translation>
     </message>
     <message>
         <source>Tables (*.csv *.txt *.tsv)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tablas (*.csv *.txt *.tsv)</translation>
     </message>
     <message>
         <source>Take note</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Atención</translation>
     </message>
     <message>
         <source>Take the chosen one off the list</source>
@@ -3498,7 +3499,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Taken back: {title}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Deshecho: {title}</translation>
     </message>
     <message>
         <source>Takes {count} acts back; they can be done again until you do something new.</source>
@@ -3514,11 +3515,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Tank [kg/m³]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanque [kg/m³]</translation>
     </message>
     <message>
         <source>Tank, fish, beds and what you want each week. A first plan is drafted from it at once.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanque, peces, camas y lo que quiere cada semana. Con eso se hace enseguida un primer plan.</translation>
     </message>
     <message>
         <source>TargetUnit</source>
@@ -3546,11 +3547,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Text (*.{suffix})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Texto (*.{suffix})</translation>
     </message>
     <message>
         <source>That cannot be done here ({code}).</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Eso no se puede hacer aquí ({code}).</translation>
     </message>
     <message>
         <source>That is the same crop; choose another one.</source>
@@ -3558,7 +3559,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The arithmetic, checked against print</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Los cálculos, comparados con lo publicado</translation>
     </message>
     <message>
         <source>The element of which least is supplied for what is wanted.</source>
@@ -3590,11 +3591,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The farm is as it was in {name}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La granja está como en {name}.</translation>
     </message>
     <message>
         <source>The farm was written to {name}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La granja se escribió en {name}.</translation>
     </message>
     <message>
         <source>The farm with some changes, held beside it to compare; the farm stays as it is.</source>
@@ -3610,7 +3611,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The most to give; never more than is eaten</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo máximo que se da; nunca más de lo que comen</translation>
     </message>
     <message>
         <source>The numbers are planning aids. Test the water, look at the fish. No yield is promised, and nothing here is medical, legal or engineering advice.</source>
@@ -3618,11 +3619,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The planted area fits the feed, but something is flagged. This would repair it first:</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El área plantada va con el alimento, pero algo está marcado. Esto lo arreglaría primero:</translation>
     </message>
     <message>
         <source>The plants cannot go here.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las plantas no pueden ir aquí.</translation>
     </message>
     <message>
         <source>The proposal against what is wanted</source>
@@ -3638,7 +3639,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The rows are</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las filas son</translation>
     </message>
     <message>
         <source>The rule falls on no day between {a} and {b}.</source>
@@ -3646,11 +3647,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The same as a table</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo mismo en tabla</translation>
     </message>
     <message>
         <source>The sample farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La granja de muestra</translation>
     </message>
     <message>
         <source>The sample farm, a new one, or one that is kept already</source>
@@ -3662,7 +3663,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The seeding calendar, as it is printed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El calendario de siembra, como se imprime</translation>
     </message>
     <message>
         <source>The sowings are in the plan. Undo takes them out again.</source>
@@ -3678,7 +3679,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The weeks of one element as a table</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las semanas de un elemento como tabla</translation>
     </message>
     <message>
         <source>The whole plan</source>
@@ -3690,7 +3691,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>There is no backup yet; one is made when the farm is opened or closed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay respaldo; se hace uno al abrir o cerrar la granja.</translation>
     </message>
     <message>
         <source>There is no bed to grow in, so nothing can be planned.</source>
@@ -3722,15 +3723,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>This is a fault of the program, not of your farm. Every act was kept when you did it, so nothing is lost. You can go on; if it comes again, close the window and open it anew. Please send the report below to whoever looks after the program.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Es una falla del programa, no de su granja. Cada acción se guardó al hacerla; no se perdió nada. Puede seguir; si vuelve a pasar, cierre la ventana y ábrala de nuevo. Envíe el informe de abajo a quien cuida el programa.</translation>
     </message>
     <message>
         <source>This is taken out or let go along with it: {names}. Undo brings all of it back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Esto se quita o se suelta junto con ello: {names}. Deshacer lo trae todo de vuelta.</translation>
     </message>
     <message>
         <source>This is the sample farm: look around, nothing you do here can be lost.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Esta es la granja de muestra: mire con calma, aquí no se puede perder nada.</translation>
     </message>
     <message>
         <source>This week lies outside the plan.</source>
@@ -3758,7 +3759,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>To the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Al plan</translation>
     </message>
     <message>
         <source>Today</source>
@@ -3770,7 +3771,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Tolerance</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tolerancia</translation>
     </message>
     <message>
         <source>Tools</source>
@@ -3818,7 +3819,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>UVI band</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Franja UVI</translation>
     </message>
     <message>
         <source>Un-ionised ammonia</source>
@@ -3834,7 +3835,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Unit of {heading}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Unidad de {heading}</translation>
     </message>
     <message>
         <source>Units</source>
@@ -3854,7 +3855,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Unplaced</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sin lugar</translation>
     </message>
     <message>
         <source>Until</source>
@@ -3882,7 +3883,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Resultado</translation>
     </message>
     <message>
         <source>Waits</source>
@@ -3894,7 +3895,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Wanted [g]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pedido [g]</translation>
     </message>
     <message>
         <source>Wanted each week</source>
@@ -3958,7 +3959,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semana</translation>
     </message>
     <message>
         <source>Week after</source>
@@ -4018,7 +4019,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weeks of the balance</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semanas del balance</translation>
     </message>
     <message>
         <source>Weeks short</source>
@@ -4030,7 +4031,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weigh a level scoop of your feed; weigh it again with every new bag</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pese una medida rasa de su alimento; pésela de nuevo con cada saco</translation>
     </message>
     <message>
         <source>Weighed sample</source>
@@ -4038,7 +4039,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weight at harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peso a la cosecha</translation>
     </message>
     <message>
         <source>Weight of a fingerling</source>
@@ -4046,7 +4047,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weight of one fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peso de un pez</translation>
     </message>
     <message>
         <source>Wh&amp;y these figures…</source>
@@ -4058,7 +4059,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What a level scoop holds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cuánto lleva una medida rasa</translation>
     </message>
     <message>
         <source>What differs</source>
@@ -4082,7 +4083,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What goes in next</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué entra después</translation>
     </message>
     <message>
         <source>What goes wrong from today on, and changes that repair it. Each is worked out on a forecast of the changed farm; the cheapest stands first.</source>
@@ -4090,11 +4091,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What happens</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué pasa</translation>
     </message>
     <message>
         <source>What happens to the group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué pasa con el grupo</translation>
     </message>
     <message>
         <source>What if</source>
@@ -4114,7 +4115,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What is planted fits what the fish can carry, as far as the published bands tell.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo plantado va con lo que los peces sostienen, hasta donde dicen las franjas publicadas.</translation>
     </message>
     <message>
         <source>What is tried</source>
@@ -4134,7 +4135,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What stands there</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué hay ahí</translation>
     </message>
     <message>
         <source>What the fish feed supplies of an element, set against what the crops take up, by week.</source>
@@ -4142,7 +4143,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What the holes show</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué muestran los hoyos</translation>
     </message>
     <message>
         <source>What the plan uses, month by month, in the month of its use: seed by lot, plugs, pots, feed by pellet size, base, iron and salts.</source>
@@ -4190,11 +4191,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What went in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Datos de entrada</translation>
     </message>
     <message>
         <source>What would move?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">¿Qué cambiaría?</translation>
     </message>
     <message>
         <source>What you enter stays on this computer, in the file you see in the status bar. What the weeks showed last is kept beside it in the folder for temporary files of your user, so that the next start is quick.</source>
@@ -4202,7 +4203,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What {heading} is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué es {heading}</translation>
     </message>
     <message>
         <source>When</source>
@@ -4218,7 +4219,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Where it comes from, and how sure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">De dónde viene, y qué tan segura</translation>
     </message>
     <message>
         <source>Where one stands</source>
@@ -4230,7 +4231,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Where would you like to begin?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">¿Por dónde quiere empezar?</translation>
     </message>
     <message>
         <source>Which</source>
@@ -4246,7 +4247,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Which verdicts are shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué resultados se muestran</translation>
     </message>
     <message>
         <source>Why is the chosen part what it is</source>
@@ -4254,7 +4255,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Why it cannot be taken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Por qué no se puede tomar</translation>
     </message>
     <message>
         <source>Why the figures of what is chosen are what they are</source>
@@ -4266,7 +4267,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Why the week is as it is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Por qué la semana es así</translation>
     </message>
     <message>
         <source>Why {element} is short</source>
@@ -4318,7 +4319,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work out low and high of every week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcular lo bajo y lo alto de cada semana</translation>
     </message>
     <message>
         <source>Work out low and high values, and the chance that each target is met</source>
@@ -4338,11 +4339,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Working…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calculando…</translation>
     </message>
     <message>
         <source>Works the plan out with your value, keeps nothing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcula el plan con su valor, no guarda nada</translation>
     </message>
     <message>
         <source>Worst fall</source>
@@ -4354,7 +4355,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Yes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sí</translation>
     </message>
     <message>
         <source>Yes, under conditions: {area} m² more.</source>
@@ -4378,23 +4379,23 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Your fish can carry</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sus peces sostienen</translation>
     </message>
     <message>
         <source>Your own farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Su propia granja</translation>
     </message>
     <message>
         <source>Your own figures. Leave a field empty to go by the catalogue.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sus propias cifras. Deje vacío lo que siga el catálogo.</translation>
     </message>
     <message>
         <source>Your own value</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Su propio valor</translation>
     </message>
     <message>
         <source>Your plan is drafted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Su plan está listo como borrador</translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>
@@ -4410,11 +4411,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>about {grams} g a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">unos {grams} g al día</translation>
     </message>
     <message>
         <source>about {kg} kg</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">unos {kg} kg</translation>
     </message>
     <message>
         <source>aerated</source>
@@ -4430,7 +4431,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>against the four weeks before; {back}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">contra las cuatro semanas antes; {back}</translation>
     </message>
     <message>
         <source>alkalinity falls by {fall} unless base is given; {agreement}</source>
@@ -4442,7 +4443,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>all fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">todos los peces</translation>
     </message>
     <message>
         <source>any day of the week</source>
@@ -4462,7 +4463,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>as the table shows</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">como muestra la tabla</translation>
     </message>
     <message>
         <source>at least {amount} {unit}; of {draws} draws</source>
@@ -4470,7 +4471,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>back on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">de vuelta el {day}</translation>
     </message>
     <message>
         <source>band, high</source>
@@ -4490,19 +4491,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>block</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bloque</translation>
     </message>
     <message>
         <source>book days, no climate entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">días del catálogo, sin clima anotado</translation>
     </message>
     <message>
         <source>by {way}; never more than is eaten</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">según {way}; nunca más de lo que comen</translation>
     </message>
     <message>
         <source>change the feed at {grams} g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cambie el alimento a los {grams} g</translation>
     </message>
     <message>
         <source>comes back: {elements}</source>
@@ -4514,7 +4515,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>day first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">primero el día</translation>
     </message>
     <message>
         <source>demand, proposal</source>
@@ -4530,7 +4531,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">antes</translation>
     </message>
     <message>
         <source>eases it</source>
@@ -4562,15 +4563,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>feed conversion</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">conversión alimenticia</translation>
     </message>
     <message>
         <source>feed of the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alimento de los peces</translation>
     </message>
     <message>
         <source>feed of the loop falls by {share} %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">el alimento del circuito baja {share} %</translation>
     </message>
     <message>
         <source>feed {before} → {after} g/m²/d</source>
@@ -4582,11 +4583,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>food the crops take up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nutrientes que toman los cultivos</translation>
     </message>
     <message>
         <source>for fish of {low} to {high} g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">para peces de {low} a {high} g</translation>
     </message>
     <message>
         <source>for the acid of the week{planned}</source>
@@ -4618,15 +4619,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>growth by your own figure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">crecimiento según su propia cifra</translation>
     </message>
     <message>
         <source>growth coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">coeficiente de crecimiento</translation>
     </message>
     <message>
         <source>harvest of crops</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cosecha de cultivos</translation>
     </message>
     <message>
         <source>harvest of crops unchanged</source>
@@ -4646,7 +4647,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">después</translation>
     </message>
     <message>
         <source>least supply {before} of {was} → {after} of {now}</source>
@@ -4654,19 +4655,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>leave out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dejar fuera</translation>
     </message>
     <message>
         <source>limit {limit}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">límite {limit}</translation>
     </message>
     <message>
         <source>limit {limit} kg/m³, kept as far as the plan goes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">límite {limit} kg/m³, respetado en todo el plan</translation>
     </message>
     <message>
         <source>limit {limit} kg/m³, passed from {week} on: harvest, move or do without some fish by then</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">límite {limit} kg/m³, rebasado desde {week}: coseche, mueva o quite algunos peces antes</translation>
     </message>
     <message>
         <source>liquor goes back: {day}</source>
@@ -4674,7 +4675,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>little light alone {light} d, warmth alone {warmth} d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">solo poca luz {light} d, solo temperatura {warmth} d</translation>
     </message>
     <message>
         <source>lost as gas: {elements}</source>
@@ -4702,7 +4703,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>month first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">primero el mes</translation>
     </message>
     <message>
         <source>never given</source>
@@ -4710,7 +4711,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>never planted yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nunca plantado</translation>
     </message>
     <message>
         <source>no</source>
@@ -4718,11 +4719,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>no feed for {days} d before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin alimento {days} d antes</translation>
     </message>
     <message>
         <source>no feed of the book is made for fish of this weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ningún alimento del catálogo es para peces de este peso</translation>
     </message>
     <message>
         <source>no figure</source>
@@ -4730,15 +4731,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>no fish within the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin peces dentro del plan</translation>
     </message>
     <message>
         <source>no later than the book</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no más tarde que el catálogo</translation>
     </message>
     <message>
         <source>no places yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">aún sin lugares</translation>
     </message>
     <message>
         <source>no reading yet</source>
@@ -4750,11 +4751,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ninguno</translation>
     </message>
     <message>
         <source>none left</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no queda ninguno</translation>
     </message>
     <message>
         <source>not aerated</source>
@@ -4766,7 +4767,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not back within the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no vuelve dentro del plan</translation>
     </message>
     <message>
         <source>not before {day}, perhaps not within the plan</source>
@@ -4778,7 +4779,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin dato</translation>
     </message>
     <message>
         <source>not known: {why}</source>
@@ -4794,11 +4795,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not weighed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin pesar</translation>
     </message>
     <message>
         <source>not within the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no dentro del plan</translation>
     </message>
     <message>
         <source>nothing to show</source>
@@ -4818,11 +4819,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>ours {ours}, published {published}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nuestro {ours}, publicado {published}</translation>
     </message>
     <message>
         <source>over {percent}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">más de {percent}</translation>
     </message>
     <message>
         <source>over {percent} %</source>
@@ -4830,7 +4831,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>pellet {size} mm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pellet de {size} mm</translation>
     </message>
     <message>
         <source>plants lack {grams} g</source>
@@ -4842,7 +4843,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>ppm per µS/cm, 0.3 to 1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ppm por µS/cm, 0.3 a 1</translation>
     </message>
     <message>
         <source>proposal</source>
@@ -4850,7 +4851,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>raft</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">balsa</translation>
     </message>
     <message>
         <source>reached already</source>
@@ -4866,11 +4867,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>since {since}, 1 day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">desde el {since}, 1 día</translation>
     </message>
     <message>
         <source>since {since}, {days} days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">desde el {since}, {days} días</translation>
     </message>
     <message>
         <source>sow {plants} plants</source>
@@ -4886,7 +4887,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>stock to {top} mg/L</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">reserva hasta {top} mg/L</translation>
     </message>
     <message>
         <source>stock {level} mg/L</source>
@@ -4938,15 +4939,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>to come</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">por venir</translation>
     </message>
     <message>
         <source>to {top} g a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hasta {top} g por semana</translation>
     </message>
     <message>
         <source>to {top} g/m²/d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hasta {top} g/m²/d</translation>
     </message>
     <message>
         <source>today</source>
@@ -4954,11 +4955,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>tray</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bandeja</translation>
     </message>
     <message>
         <source>unit?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">¿unidad?</translation>
     </message>
     <message>
         <source>unknown: 1 price missing</source>
@@ -4986,7 +4987,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>weight at harvest, {weight}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">peso a la cosecha, {weight}</translation>
     </message>
     <message>
         <source>went in: {elements}</source>
@@ -5026,7 +5027,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>your own value, for this batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">su propio valor, para este lote</translation>
     </message>
     <message>
         <source>{added} new sowings, {changed} changed, {removed} go, {same} stay as they are.</source>
@@ -5038,7 +5039,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{area} m², {places} places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{area} m², {places} lugares</translation>
     </message>
     <message>
         <source>{area} of {need} needed</source>
@@ -5046,7 +5047,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{area}: {done} of {cases}…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{area}: {done} de {cases}…</translation>
     </message>
     <message>
         <source>{band} · test again</source>
@@ -5062,11 +5063,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{batch} cannot stand in {bed}: that is no bed for this crop, or not for this stage.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{batch} no puede estar en {bed}: esa cama no es para este cultivo, o no para esta etapa.</translation>
     </message>
     <message>
         <source>{batch} is locked. Unlock it first, then move it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{batch} está fijo. Suéltelo primero y luego muévalo.</translation>
     </message>
     <message>
         <source>{batch}: {short} places too few in {bed} ({needed} needed, {free} free), tightest on {day}.</source>
@@ -5074,7 +5075,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{bed} has no number {unit}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{bed} no tiene el número {unit}.</translation>
     </message>
     <message>
         <source>{bed} {unit}: {first}</source>
@@ -5086,7 +5087,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside; {memory} more are held from memory and only shown.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{cases} cifras publicadas calculadas de nuevo: {within} dentro de la tolerancia, {outside} fuera; {memory} más son de memoria y solo se muestran.</translation>
     </message>
     <message>
         <source>{code} ({places} places, leaves {day})</source>
@@ -5094,11 +5095,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{code} on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{code} el {day}</translation>
     </message>
     <message>
         <source>{code}, {crop}: {along}, held until {until}. {then}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{code}, {crop}: {along}, ocupado hasta {until}. {then}</translation>
     </message>
     <message>
         <source>{count} are moved up to {days} days earlier, to keep to days of work.</source>
@@ -5110,7 +5111,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} lotes</translation>
     </message>
     <message>
         <source>{count} batches have to wait.</source>
@@ -5118,11 +5119,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} batches: harvest {span} days {way}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} lotes: cosecha {span} días {way}</translation>
     </message>
     <message>
         <source>{count} fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} peces</translation>
     </message>
     <message>
         <source>{count} fish of {weight} g</source>
@@ -5142,7 +5143,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} own</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} propias</translation>
     </message>
     <message>
         <source>{count} pages were sent to the printer.</source>
@@ -5186,7 +5187,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} still to be given places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} aún sin lugar</translation>
     </message>
     <message>
         <source>{count} things</source>
@@ -5270,7 +5271,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{days} days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{days} días</translation>
     </message>
     <message>
         <source>{days} days ago</source>
@@ -5278,7 +5279,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{density} ■ over</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{density} ■ de más</translation>
     </message>
     <message>
         <source>{direction}, {change} a week</source>
@@ -5290,7 +5291,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{faults} faults: nothing comes in until they are mended.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{faults} fallas: no entra nada hasta corregirlas.</translation>
     </message>
     <message>
         <source>{feed} g feed a day</source>
@@ -5302,19 +5303,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{figure}, your value:</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{figure}, su valor:</translation>
     </message>
     <message>
         <source>{first} and others</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{first} y otros</translation>
     </message>
     <message>
         <source>{fish} fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{fish} peces</translation>
     </message>
     <message>
         <source>{fish}, on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{fish}, el {day}</translation>
     </message>
     <message>
         <source>{grams} g</source>
@@ -5322,7 +5323,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{grams} g a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g al día</translation>
     </message>
     <message>
         <source>{grams} g each</source>
@@ -5370,7 +5371,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{kind} · {places} places · {area} m²</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{kind} · {places} lugares · {area} m²</translation>
     </message>
     <message>
         <source>{kind}; at most {cap} at once</source>
@@ -5378,7 +5379,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{known} are on the farm already and are passed over.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{known} ya están en la granja y se saltan.</translation>
     </message>
     <message>
         <source>{label} from {low} to {high}</source>
@@ -5386,35 +5387,35 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{label} has {value}; at most {limit}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{label} tiene {value}; máximo {limit}.</translation>
     </message>
     <message>
         <source>{label} is empty; it must be given.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{label} está vacío; hay que darlo.</translation>
     </message>
     <message>
         <source>{label} is {value}; it must lie within {limit}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{label} es {value}; debe estar dentro de {limit}.</translation>
     </message>
     <message>
         <source>{label} is “{typed}”; it must be a number.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{label} es “{typed}”; debe ser un número.</translation>
     </message>
     <message>
         <source>{label} “{value}” is taken; give another one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{label} “{value}” ya se usa; dé otro.</translation>
     </message>
     <message>
         <source>{label}: “{value}” is no date; write it as {example}, or a week as W02 2027.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{label}: “{value}” no es una fecha; escríbala como {example}, o una semana como W02 2027.</translation>
     </message>
     <message>
         <source>{label}: “{value}” is no number; give {limit}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{label}: “{value}” no es un número; dé {limit}.</translation>
     </message>
     <message>
         <source>{label}: “{value}” is no whole number; give {limit}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{label}: “{value}” no es un número entero; dé {limit}.</translation>
     </message>
     <message>
         <source>{last}; every {days} d, to {target}</source>
@@ -5422,7 +5423,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{likely} ({low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{likely} ({low} a {high})</translation>
     </message>
     <message>
         <source>{likely} ({low}–{high})</source>
@@ -5430,23 +5431,23 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{likely} g each, {low} to {high} g by slow or quick growth</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{likely} g cada uno, {low} a {high} g según crezcan lento o rápido</translation>
     </message>
     <message>
         <source>{limits}; the range the program takes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{limits}; lo que acepta el programa</translation>
     </message>
     <message>
         <source>{low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{low} a {high}</translation>
     </message>
     <message>
         <source>{low} to {high} m²</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{low} a {high} m²</translation>
     </message>
     <message>
         <source>{low} to {high} {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{low} a {high} {unit}</translation>
     </message>
     <message>
         <source>{many} days</source>
@@ -5486,15 +5487,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{named} and {rest} more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{named} y {rest} más</translation>
     </message>
     <message>
         <source>{name} could not be brought in: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se pudo traer {name}: {why}</translation>
     </message>
     <message>
         <source>{name} could not be written: {why} Choose another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se pudo escribir {name}: {why} Elija otra carpeta.</translation>
     </message>
     <message>
         <source>{name} grows too slowly in this season to be ready in time: the plan gives it up when it is {share} % of its size.</source>
@@ -5514,7 +5515,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name} over the plan: {sign}{percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name} en todo el plan: {sign}{percent} %</translation>
     </message>
     <message>
         <source>{name} stands in a bed that does not suit it.</source>
@@ -5546,7 +5547,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name}: pellet {size} mm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: pellet de {size} mm</translation>
     </message>
     <message>
         <source>{name}: take a closer look.</source>
@@ -5579,15 +5580,16 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     <message>
         <source>{now} now,
 {then} in {weeks} weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{now} ahora,
+{then} en {weeks} semanas</translation>
     </message>
     <message>
         <source>{now} ▲ better {other}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{now} ▲ mejor {other}</translation>
     </message>
     <message>
         <source>{now} ▲ none suits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{now} ▲ ninguno sirve</translation>
     </message>
     <message>
         <source>{n} pages on {paper}</source>
@@ -5607,7 +5609,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{plants} plants × {living} live × {grams} g × {sold} can be sold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{plants} plantas × {living} vivas × {grams} g × {sold} se puede vender</translation>
     </message>
     <message>
         <source>{plants} plants ÷ {germination} that come up ÷ {survival} that live = {needed} seeds</source>
@@ -5619,11 +5621,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{plants} ÷ ({germination} germinate × {stand} of them at this warmth × {survival} live), rounded up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{plants} ÷ ({germination} germinan × {stand} de ellas a esta temperatura × {survival} viven), redondeado hacia arriba</translation>
     </message>
     <message>
         <source>{plants} ÷ ({germination} germinate × {survival} live), rounded up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{plants} ÷ ({germination} germinan × {survival} viven), redondeado hacia arriba</translation>
     </message>
     <message>
         <source>{quantity}, {days} d</source>
@@ -5631,11 +5633,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{quick} at the earliest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{quick} lo más pronto</translation>
     </message>
     <message>
         <source>{rows} rows read, {count} would come in.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{rows} filas leídas, entrarían {count}.</translation>
     </message>
     <message>
         <source>{scenario}: hold back {codes}, for weeks become short there.</source>
@@ -5643,7 +5645,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{seeds} seeds of {crop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{seeds} semillas de {crop}</translation>
     </message>
     <message>
         <source>{share} at a time</source>
@@ -5659,7 +5661,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{shown} of {count} batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{shown} de {count} lotes</translation>
     </message>
     <message>
         <source>{sign} Yes, but: {said}</source>
@@ -5683,7 +5685,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{stage}, day {day} of {days}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{stage}, día {day} de {days}</translation>
     </message>
     <message>
         <source>{supply} g supplied, {demand} g wanted</source>
@@ -5723,7 +5725,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{week}. {element}: {supply} g supplied, {demand} g wanted, {share} %, {band}; stock {stock} mg/L.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{week}. {element}: {supply} g aportados, {demand} g pedidos, {share} %, {band}; reserva {stock} mg/L.</translation>
     </message>
     <message>
         <source>{what}: “{given}” is no price; give a number from 0 to 1000000.</source>
@@ -5731,15 +5733,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{where}, place {first}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{where}, lugar {first}</translation>
     </message>
     <message>
         <source>{where}, places {first}–{last}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{where}, lugares {first}–{last}</translation>
     </message>
     <message>
         <source>{why} The sample farm is shown instead.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{why} Se muestra la granja de muestra.</translation>
     </message>
     <message>
         <source>{words} Room would come from {freed}.</source>
@@ -5763,7 +5765,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{words}, {days} d off</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words}, {days} d sin alimento</translation>
     </message>
     <message>
         <source>{words}; in {pots} pots: {seeds} seeds, trays of {cells}: {trays}, cells left empty: {spare}</source>
