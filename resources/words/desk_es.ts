@@ -177,7 +177,7 @@
     </message>
     <message>
         <source>1 batch has to wait.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 lote tiene que esperar.</translation>
     </message>
     <message>
         <source>1 batch: harvest {span} days {way}</source>
@@ -193,7 +193,7 @@
     </message>
     <message>
         <source>1 group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 grupo</translation>
     </message>
     <message>
         <source>1 own</source>
@@ -209,7 +209,7 @@
     </message>
     <message>
         <source>1 thing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 cosa</translation>
     </message>
     <message>
         <source>1 thing differs</source>
@@ -221,11 +221,11 @@
     </message>
     <message>
         <source>1 thing to repair, from today on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 cosa por arreglar, de hoy en adelante</translation>
     </message>
     <message>
         <source>1 week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 semana</translation>
     </message>
     <message>
         <source>7,2</source>
@@ -261,7 +261,7 @@
     </message>
     <message>
         <source>A batch that no plan may move.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un lote que ningún plan puede mover.</translation>
     </message>
     <message>
         <source>A batch, bed, fish, crop, week, page or word</source>
@@ -269,11 +269,11 @@
     </message>
     <message>
         <source>A bed of stones that holds roots, bacteria and some solids.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Una cama de piedras que sostiene raíces, bacterias y algunos sólidos.</translation>
     </message>
     <message>
         <source>A change of the plan that makes a flagged week better, tried on a forecast first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un cambio del plan que mejora una semana marcada, probado antes en un pronóstico.</translation>
     </message>
     <message>
         <source>A copy was saved as {name}.</source>
@@ -281,7 +281,7 @@
     </message>
     <message>
         <source>A distance between the nursery and the final one, so that less bed stands empty.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Una distancia entre la del vivero y la final, para que haya menos cama vacía.</translation>
     </message>
     <message>
         <source>A farm file or a farm as text, from this computer or from a stick.</source>
@@ -293,11 +293,11 @@
     </message>
     <message>
         <source>A floating board with holes for plants.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Una tabla que flota, con hoyos para plantas.</translation>
     </message>
     <message>
         <source>A hole of a raft, a spot of a gravel bed or a cell of a tray; it holds one plant at a time.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un hoyo de una balsa, un punto de una cama de grava o una celda de una bandeja; lleva una planta a la vez.</translation>
     </message>
     <message>
         <source>A level s&amp;coop</source>
@@ -309,11 +309,11 @@
     </message>
     <message>
         <source>A new loop begins with leafy crops; fruiting ones wait until the feed carries them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un circuito nuevo empieza con cultivos de hoja; los de fruto esperan hasta que el alimento los sostenga.</translation>
     </message>
     <message>
         <source>A proposal is shown here beside today's plan. Nothing changes until you adopt it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aquí se muestra una propuesta junto al plan de hoy. Nada cambia hasta que la adopte.</translation>
     </message>
     <message>
         <source>A scenario of that name goes on, another one begins</source>
@@ -321,7 +321,7 @@
     </message>
     <message>
         <source>A sowing is drafted for each week of a year; you can change all of it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Se propone una siembra para cada semana de un año; puede cambiarlo todo.</translation>
     </message>
     <message>
         <source>A weighed sample, harvest, deaths, days off feed, feed given</source>
@@ -333,7 +333,7 @@
     </message>
     <message>
         <source>About and cautions</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Acerca de y cuidados</translation>
     </message>
     <message>
         <source>About the chosen case</source>
@@ -353,7 +353,7 @@
     </message>
     <message>
         <source>Acts, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Acciones, las nuevas primero</translation>
     </message>
     <message>
         <source>Add</source>
@@ -361,11 +361,11 @@
     </message>
     <message>
         <source>Add a bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar una cama</translation>
     </message>
     <message>
         <source>Add a crop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar un cultivo</translation>
     </message>
     <message>
         <source>Add a dose…</source>
@@ -381,7 +381,7 @@
     </message>
     <message>
         <source>Add a target</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar una meta</translation>
     </message>
     <message>
         <source>Add an event…</source>
@@ -401,11 +401,11 @@
     </message>
     <message>
         <source>Add…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar…</translation>
     </message>
     <message>
         <source>Adopt</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Adoptar</translation>
     </message>
     <message>
         <source>Adopt 1 sowing</source>
@@ -413,7 +413,7 @@
     </message>
     <message>
         <source>Adopt the season plan from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Adoptar el plan de temporada desde el {day}</translation>
     </message>
     <message>
         <source>Adopt {count} sowings</source>
@@ -465,7 +465,7 @@
     </message>
     <message>
         <source>All crops</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todos los cultivos</translation>
     </message>
     <message>
         <source>All files (*)</source>
@@ -497,11 +497,11 @@
     </message>
     <message>
         <source>All ways are judged over the same weeks, from {a} to {b}, once every group has been harvested. A fall is against the month before. ★ marks the best.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todas las formas se juzgan en las mismas semanas, de {a} a {b}, cuando ya se cosechó cada grupo. La baja es contra el mes anterior. ★ marca la mejor.</translation>
     </message>
     <message>
         <source>Alter the chosen target</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cambiar la meta elegida</translation>
     </message>
     <message>
         <source>Alter the event…</source>
@@ -513,7 +513,7 @@
     </message>
     <message>
         <source>Alter…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cambiar…</translation>
     </message>
     <message>
         <source>Ammonia from feed</source>
@@ -525,11 +525,11 @@
     </message>
     <message>
         <source>Ammonia turned to nitrite and nitrate by bacteria; it makes acid.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Amoníaco que las bacterias vuelven nitrito y nitrato; produce ácido.</translation>
     </message>
     <message>
         <source>Amount</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cantidad</translation>
     </message>
     <message>
         <source>An invented school kitchen in its first year. It is a copy: change what you like.</source>
@@ -545,23 +545,23 @@
     </message>
     <message>
         <source>Another copy of this farm was worked on later ({day}): {path}. From here on the two differ; open that one to go on there.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Después se trabajó en otra copia de esta granja ({day}): {path}. Desde aquí las dos difieren; abra aquella para seguir ahí.</translation>
     </message>
     <message>
         <source>Apart</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Separación</translation>
     </message>
     <message>
         <source>Apply</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aplicar</translation>
     </message>
     <message>
         <source>Apply: {words}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aplicar: {words}</translation>
     </message>
     <message>
         <source>Aquaponics</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Acuaponía</translation>
     </message>
     <message>
         <source>Area</source>
@@ -573,11 +573,11 @@
     </message>
     <message>
         <source>Ask</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Preguntar</translation>
     </message>
     <message>
         <source>Ask whether the loop can carry these beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Preguntar si el circuito puede con estas camas</translation>
     </message>
     <message>
         <source>Assumed</source>
@@ -585,19 +585,19 @@
     </message>
     <message>
         <source>At most</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Máximo</translation>
     </message>
     <message>
         <source>At the high end of the feed-rate band</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En lo alto de la franja de alimento por área</translation>
     </message>
     <message>
         <source>At the low end of the feed-rate band</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En lo bajo de la franja de alimento por área</translation>
     </message>
     <message>
         <source>Back after</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Vuelve en</translation>
     </message>
     <message>
         <source>Back to the book's value</source>
@@ -613,7 +613,7 @@
     </message>
     <message>
         <source>Backups, the latest first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Respaldos, los últimos primero</translation>
     </message>
     <message>
         <source>Balance</source>
@@ -629,7 +629,7 @@
     </message>
     <message>
         <source>Base</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Base</translation>
     </message>
     <message>
         <source>Base wanted</source>
@@ -645,7 +645,7 @@
     </message>
     <message>
         <source>Batches of a loop that starts up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lotes de un circuito que arranca</translation>
     </message>
     <message>
         <source>Batches without places</source>
@@ -665,7 +665,7 @@
     </message>
     <message>
         <source>Beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Camas</translation>
     </message>
     <message>
         <source>Beds planted, on average and at most</source>
@@ -673,11 +673,11 @@
     </message>
     <message>
         <source>Beds to be added</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Camas por agregar</translation>
     </message>
     <message>
         <source>Before all of these</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Antes de todo esto</translation>
     </message>
     <message>
         <source>Begin</source>
@@ -697,7 +697,7 @@
     </message>
     <message>
         <source>Best of these: {words}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La mejor de estas: {words}</translation>
     </message>
     <message>
         <source>Best water temperature</source>
@@ -709,7 +709,7 @@
     </message>
     <message>
         <source>Breakdown of fish solids that sets plant food free.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Descomposición de los sólidos de los peces que libera alimento para las plantas.</translation>
     </message>
     <message>
         <source>Bring &amp;in a table…</source>
@@ -733,7 +733,7 @@
     </message>
     <message>
         <source>By whom</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Quién</translation>
     </message>
     <message>
         <source>Calcium [mg/L]</source>
@@ -745,7 +745,7 @@
     </message>
     <message>
         <source>Can this loop carry another bed or layer? Nothing is guessed: what was not entered makes a verdict unknown.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">¿Puede este circuito con otra cama o nivel? Nada se adivina: lo que no se anotó deja la respuesta en “no se sabe”.</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -797,11 +797,11 @@
     </message>
     <message>
         <source>Choose a flagged week to see what would repair it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elija una semana marcada para ver qué la arreglaría.</translation>
     </message>
     <message>
         <source>Choose a planned harvest: it is compared all at once and in parts.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elija una cosecha planeada: se compara de una vez y por partes.</translation>
     </message>
     <message>
         <source>Choose a sowing to see how its seeds are counted.</source>
@@ -821,15 +821,15 @@
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cerrar</translation>
     </message>
     <message>
         <source>Close the message</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cerrar el mensaje</translation>
     </message>
     <message>
         <source>Close the message (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cerrar el mensaje (Esc)</translation>
     </message>
     <message>
         <source>Close this strip</source>
@@ -841,7 +841,7 @@
     </message>
     <message>
         <source>Coefficient of variation of the feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Coeficiente de variación del alimento</translation>
     </message>
     <message>
         <source>Column</source>
@@ -849,19 +849,19 @@
     </message>
     <message>
         <source>Compare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Comparar</translation>
     </message>
     <message>
         <source>Compare taking it all at once and in parts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Comparar cosechar todo de una vez y por partes</translation>
     </message>
     <message>
         <source>Compare ways of stocking</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Comparar formas de poner peces</translation>
     </message>
     <message>
         <source>Compared are 1, 2, 4 and 6 groups, harvested whole or in parts.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Se comparan 1, 2, 4 y 6 grupos, cosechados enteros o por partes.</translation>
     </message>
     <message>
         <source>Comparison</source>
@@ -881,7 +881,7 @@
     </message>
     <message>
         <source>Copy as CSV</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Copiar como CSV</translation>
     </message>
     <message>
         <source>Copy the report</source>
@@ -901,7 +901,7 @@
     </message>
     <message>
         <source>Counting what the plan uses…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Contando lo que usa el plan…</translation>
     </message>
     <message>
         <source>Crop</source>
@@ -909,7 +909,7 @@
     </message>
     <message>
         <source>Crop whose harvest is shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cultivo cuya cosecha se muestra</translation>
     </message>
     <message>
         <source>CropGroup</source>
@@ -945,7 +945,7 @@
     </message>
     <message>
         <source>Days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días</translation>
     </message>
     <message>
         <source>Days at the middle spacing</source>
@@ -961,7 +961,7 @@
     </message>
     <message>
         <source>Days for taking out roots and cleaning; the place is held until they are over.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días para sacar raíces y limpiar; el lugar sigue ocupado hasta que pasan.</translation>
     </message>
     <message>
         <source>Days free</source>
@@ -1033,11 +1033,11 @@
     </message>
     <message>
         <source>Do not sow {batches}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No sembrar {batches}</translation>
     </message>
     <message>
         <source>Do this; one undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hacer esto; un deshacer lo quita</translation>
     </message>
     <message>
         <source>Document</source>
@@ -1045,7 +1045,7 @@
     </message>
     <message>
         <source>Does {count} acts again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rehace {count} acciones.</translation>
     </message>
     <message>
         <source>Done again: {title}</source>
@@ -1057,7 +1057,7 @@
     </message>
     <message>
         <source>Done: {title}. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hecho: {title}. Deshacer lo quita.</translation>
     </message>
     <message>
         <source>Done: {words}. Undo takes it back.</source>
@@ -1081,7 +1081,7 @@
     </message>
     <message>
         <source>Drop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Descartar</translation>
     </message>
     <message>
         <source>Due</source>
@@ -1105,11 +1105,11 @@
     </message>
     <message>
         <source>Each week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cada semana</translation>
     </message>
     <message>
         <source>Eight letters that change whenever anything in the plan changes; printed on every sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ocho letras que cambian cuando cambia algo del plan; se imprimen en cada hoja.</translation>
     </message>
     <message>
         <source>Element</source>
@@ -1117,7 +1117,7 @@
     </message>
     <message>
         <source>Element whose balance is shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elemento cuyo balance se muestra</translation>
     </message>
     <message>
         <source>Empty the list</source>
@@ -1153,7 +1153,7 @@
     </message>
     <message>
         <source>Every act is saved when it is done, and can be taken back after closing, too.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cada acción se guarda al hacerla, y se puede deshacer también después de cerrar.</translation>
     </message>
     <message>
         <source>Every act, and a way back to it</source>
@@ -1165,7 +1165,7 @@
     </message>
     <message>
         <source>Every batch may go to its bed on the day it is meant to.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cada lote puede ir a su cama el día previsto.</translation>
     </message>
     <message>
         <source>Every figure with its source, and your own over it</source>
@@ -1181,7 +1181,7 @@
     </message>
     <message>
         <source>Everything since the moment you choose is put aside, not lost: the farm as it is now becomes a backup first, and stays in this list.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todo lo hecho desde el momento que elija se aparta, no se pierde: la granja de ahora se vuelve primero un respaldo y queda en esta lista.</translation>
     </message>
     <message>
         <source>Everything that is wanted has its sowing and its room.</source>
@@ -1193,7 +1193,7 @@
     </message>
     <message>
         <source>Extra area that the feed carries, by month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Área extra que el alimento sostiene, por mes</translation>
     </message>
     <message>
         <source>FAO band</source>
@@ -1205,7 +1205,7 @@
     </message>
     <message>
         <source>Falls of the feed at each harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bajas del alimento en cada cosecha</translation>
     </message>
     <message>
         <source>Farm</source>
@@ -1237,7 +1237,7 @@
     </message>
     <message>
         <source>Feed around the harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimento alrededor de la cosecha</translation>
     </message>
     <message>
         <source>Feed by body weight</source>
@@ -1253,7 +1253,7 @@
     </message>
     <message>
         <source>Feed conversion (FCR)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Conversión alimenticia (FCR)</translation>
     </message>
     <message>
         <source>Feed each day</source>
@@ -1261,7 +1261,7 @@
     </message>
     <message>
         <source>Feed falls by</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El alimento baja</translation>
     </message>
     <message>
         <source>Feed is judged by</source>
@@ -1281,11 +1281,11 @@
     </message>
     <message>
         <source>Feed within the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimento dentro del plan</translation>
     </message>
     <message>
         <source>Feed {group} what it eats, no more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dar a {group} lo que come, no más</translation>
     </message>
     <message>
         <source>Feed, at most {grams} g a day</source>
@@ -1345,7 +1345,7 @@
     </message>
     <message>
         <source>Filter and oxygen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Filtro y oxígeno</translation>
     </message>
     <message>
         <source>FilterKind</source>
@@ -1357,7 +1357,7 @@
     </message>
     <message>
         <source>First fish on {day}. Leafy crops come first; fruiting ones wait.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Primeros peces el {day}. Primero van los cultivos de hoja; los de fruto esperan.</translation>
     </message>
     <message>
         <source>First pick</source>
@@ -1385,7 +1385,7 @@
     </message>
     <message>
         <source>Fish and plants raised on the same water; bacteria turn fish waste into plant food.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peces y plantas criados con la misma agua; las bacterias vuelven los desechos de los peces alimento de las plantas.</translation>
     </message>
     <message>
         <source>Fish e&amp;vents</source>
@@ -1425,11 +1425,11 @@
     </message>
     <message>
         <source>Fish stocked together in one tank.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peces puestos juntos en un tanque.</translation>
     </message>
     <message>
         <source>Fish stocking</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peces</translation>
     </message>
     <message>
         <source>Fish tank</source>
@@ -1437,11 +1437,11 @@
     </message>
     <message>
         <source>Fish tanks, filters and beds that share one body of water.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanques de peces, filtros y camas que comparten la misma agua.</translation>
     </message>
     <message>
         <source>Fish to be stocked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peces por poner</translation>
     </message>
     <message>
         <source>FishEventKind</source>
@@ -1453,15 +1453,15 @@
     </message>
     <message>
         <source>Flagged weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semanas marcadas</translation>
     </message>
     <message>
         <source>Flow at the new head</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Caudal a la altura nueva</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Para</translation>
     </message>
     <message>
         <source>For how many days</source>
@@ -1469,7 +1469,7 @@
     </message>
     <message>
         <source>Forecasting each way…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pronosticando cada forma…</translation>
     </message>
     <message>
         <source>Forecasting the farm and its scenarios…</source>
@@ -1481,7 +1481,7 @@
     </message>
     <message>
         <source>Forget this proposal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Olvidar esta propuesta</translation>
     </message>
     <message>
         <source>Forget this scenario</source>
@@ -1493,7 +1493,7 @@
     </message>
     <message>
         <source>Four verdicts are given: nutrients; flow; filter and oxygen; light, power and structure.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Se dan cuatro respuestas: nutrientes; caudal; filtro y oxígeno; luz, potencia y estructura.</translation>
     </message>
     <message>
         <source>Free</source>
@@ -1513,11 +1513,11 @@
     </message>
     <message>
         <source>From sowing until most seedlings are up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Desde la siembra hasta que salió la mayoría de las plántulas.</translation>
     </message>
     <message>
         <source>From the first harvest of a batch to the last.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Desde la primera cosecha de un lote hasta la última.</translation>
     </message>
     <message>
         <source>From the nursery to the last place</source>
@@ -1525,11 +1525,11 @@
     </message>
     <message>
         <source>From this month on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Desde este mes</translation>
     </message>
     <message>
         <source>Fullest tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanque más lleno</translation>
     </message>
     <message>
         <source>Fullest tank [kg/m³]</source>
@@ -1545,15 +1545,15 @@
     </message>
     <message>
         <source>Give length and width, or the number of holes.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dé largo y ancho, o el número de hoyos.</translation>
     </message>
     <message>
         <source>Give {what} every day from {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dar {what} cada día desde el {on}</translation>
     </message>
     <message>
         <source>Give {what} every week from {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dar {what} cada semana desde el {on}</translation>
     </message>
     <message>
         <source>Go back to a &amp;backup…</source>
@@ -1561,11 +1561,11 @@
     </message>
     <message>
         <source>Go back to a backup</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Volver a un respaldo</translation>
     </message>
     <message>
         <source>Go back to this one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Volver a este</translation>
     </message>
     <message>
         <source>Go into it</source>
@@ -1581,15 +1581,15 @@
     </message>
     <message>
         <source>Go to the chosen act</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ir a la acción elegida</translation>
     </message>
     <message>
         <source>Grams of feed a day for each square metre of planted bed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gramos de alimento al día por cada metro cuadrado de cama plantada.</translation>
     </message>
     <message>
         <source>Grams of feed given for each gram the fish gain.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gramos de alimento dados por cada gramo que ganan los peces.</translation>
     </message>
     <message>
         <source>Gravel bed</source>
@@ -1601,11 +1601,11 @@
     </message>
     <message>
         <source>Groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grupos</translation>
     </message>
     <message>
         <source>Groups of this way</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grupos de esta forma</translation>
     </message>
     <message>
         <source>Groups, growth, feed by week and meal, density, harvest</source>
@@ -1637,7 +1637,7 @@
     </message>
     <message>
         <source>Growth coefficient (TGC)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Coeficiente de crecimiento (TGC)</translation>
     </message>
     <message>
         <source>Harvest</source>
@@ -1653,7 +1653,7 @@
     </message>
     <message>
         <source>Harvest in the chosen way</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechar de la forma elegida</translation>
     </message>
     <message>
         <source>Harvest of fish</source>
@@ -1661,7 +1661,7 @@
     </message>
     <message>
         <source>Harvest of {crop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosecha de {crop}</translation>
     </message>
     <message>
         <source>Harvest of {crop} [kg]</source>
@@ -1669,23 +1669,23 @@
     </message>
     <message>
         <source>Harvest on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechar el</translation>
     </message>
     <message>
         <source>Harvest {fish} of {group} first, the rest on {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechar primero {fish} de {group}, el resto el {on}</translation>
     </message>
     <message>
         <source>Harvest {fish} of {group} on {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechar {fish} de {group} el {on}</translation>
     </message>
     <message>
         <source>Harvest {group} {weeks} earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechar {group} {weeks} antes</translation>
     </message>
     <message>
         <source>Harvest {share}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechar {share}</translation>
     </message>
     <message>
         <source>Harvest, deaths, a weighed sample, days off feed</source>
@@ -1693,7 +1693,7 @@
     </message>
     <message>
         <source>Harvested</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechado</translation>
     </message>
     <message>
         <source>Head lost in pipes</source>
@@ -1713,23 +1713,23 @@
     </message>
     <message>
         <source>Help</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ayuda</translation>
     </message>
     <message>
         <source>Help: {title}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ayuda: {title}</translation>
     </message>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Historial</translation>
     </message>
     <message>
         <source>Hold crops of the start-up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Retener cultivos del arranque</translation>
     </message>
     <message>
         <source>Hold {batches} in the nursery {weeks} longer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dejar {batches} en el vivero {weeks} más</translation>
     </message>
     <message>
         <source>Holds for</source>
@@ -1757,15 +1757,15 @@
     </message>
     <message>
         <source>How far it is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Avance</translation>
     </message>
     <message>
         <source>How fast a fish grows for the warmth of its water.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué tan rápido crece un pez según la temperatura de su agua.</translation>
     </message>
     <message>
         <source>How many groups, when and how many fish, so that the feed stays within what the beds can use: how deep and how long it falls at each harvest. Fish are never fed above what they eat.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cuántos grupos, cuándo y cuántos peces, para que el alimento quede en lo que las camas usan: cuánto y por cuánto tiempo baja en cada cosecha. Nunca se da más de lo que los peces comen.</translation>
     </message>
     <message>
         <source>How many weeks</source>
@@ -1781,7 +1781,7 @@
     </message>
     <message>
         <source>How supply stands to demand in a week: short, thin, met or ample.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cómo está el aporte frente a la demanda en una semana: falta, justo, cubierto o sobrado.</translation>
     </message>
     <message>
         <source>How sure?</source>
@@ -1789,7 +1789,7 @@
     </message>
     <message>
         <source>ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ISO 8601: las semanas empiezan el lunes, y W01 lleva el primer jueves del año.</translation>
     </message>
     <message>
         <source>In a rhythm of its own</source>
@@ -1797,7 +1797,7 @@
     </message>
     <message>
         <source>In band</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En franja</translation>
     </message>
     <message>
         <source>In place of {batches}, which make way.</source>
@@ -1805,7 +1805,7 @@
     </message>
     <message>
         <source>In stock</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hay</translation>
     </message>
     <message>
         <source>In the bed</source>
@@ -1813,7 +1813,7 @@
     </message>
     <message>
         <source>In the week from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En la semana del</translation>
     </message>
     <message>
         <source>In use, with its range</source>
@@ -1829,7 +1829,7 @@
     </message>
     <message>
         <source>Iron</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hierro</translation>
     </message>
     <message>
         <source>Iron [mg/L]</source>
@@ -1849,7 +1849,7 @@
     </message>
     <message>
         <source>It could not be worked out: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se pudo calcular: {why}</translation>
     </message>
     <message>
         <source>Keep my value</source>
@@ -1861,15 +1861,15 @@
     </message>
     <message>
         <source>Keep this as a scenario under What if</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardar esto como escenario en Qué pasa si</translation>
     </message>
     <message>
         <source>Keep to compare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardar y comparar</translation>
     </message>
     <message>
         <source>Keeping the best so far…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardando lo mejor hasta ahora…</translation>
     </message>
     <message>
         <source>Kept as the scenario {name}: see What if.</source>
@@ -1905,7 +1905,7 @@
     </message>
     <message>
         <source>Least supply</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aporte menor</translation>
     </message>
     <message>
         <source>Least supply against demand; weeks without demand stand at the top</source>
@@ -1917,7 +1917,7 @@
     </message>
     <message>
         <source>Leave empty what you do not know: the verdict says what it lacks.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Deje vacío lo que no sepa: la respuesta dice qué le falta.</translation>
     </message>
     <message>
         <source>Left and right go by a day, Page Up and Page Down by a week</source>
@@ -1957,7 +1957,7 @@
     </message>
     <message>
         <source>Light, power and structure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Luz, potencia y estructura</translation>
     </message>
     <message>
         <source>Like the &amp;system</source>
@@ -1977,11 +1977,11 @@
     </message>
     <message>
         <source>Line {number}: give length and width, or the number of holes.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Línea {number}: dé largo y ancho, o el número de hoyos.</translation>
     </message>
     <message>
         <source>Line {number}: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Línea {number}: {why}</translation>
     </message>
     <message>
         <source>Liquor goes back on</source>
@@ -2017,7 +2017,7 @@
     </message>
     <message>
         <source>Longest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Más larga</translation>
     </message>
     <message>
         <source>Longitude</source>
@@ -2029,7 +2029,7 @@
     </message>
     <message>
         <source>Look out: {said}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ojo: {said}.</translation>
     </message>
     <message>
         <source>Loop of water</source>
@@ -2037,7 +2037,7 @@
     </message>
     <message>
         <source>Loop whose balance is shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Circuito cuyo balance se muestra</translation>
     </message>
     <message>
         <source>Lose all fish of a group</source>
@@ -2045,7 +2045,7 @@
     </message>
     <message>
         <source>Lowest feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menos alimento</translation>
     </message>
     <message>
         <source>Magnesium [mg/L]</source>
@@ -2061,11 +2061,11 @@
     </message>
     <message>
         <source>Make the farm…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Crear la granja…</translation>
     </message>
     <message>
         <source>Make this the plan; one undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hacer de esto el plan; un deshacer lo quita</translation>
     </message>
     <message>
         <source>Make-up water</source>
@@ -2077,7 +2077,7 @@
     </message>
     <message>
         <source>May go from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Puede ir desde</translation>
     </message>
     <message>
         <source>Meals a day</source>
@@ -2097,15 +2097,15 @@
     </message>
     <message>
         <source>Meant for its bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Previsto para su cama</translation>
     </message>
     <message>
         <source>Media plugs</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tacos de sustrato</translation>
     </message>
     <message>
         <source>Meets</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cumple</translation>
     </message>
     <message>
         <source>Meter factor</source>
@@ -2125,7 +2125,7 @@
     </message>
     <message>
         <source>Mineralisation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mineralización</translation>
     </message>
     <message>
         <source>Mineraliser</source>
@@ -2141,7 +2141,7 @@
     </message>
     <message>
         <source>More beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Más camas</translation>
     </message>
     <message>
         <source>More is planted than the feed carries. This would repair it; nothing is done unasked:</source>
@@ -2165,15 +2165,15 @@
     </message>
     <message>
         <source>Move {code} to {bed}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mover {code} a {bed}</translation>
     </message>
     <message>
         <source>Move {code} to {bed}, {moved}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mover {code} a {bed}, {moved}</translation>
     </message>
     <message>
         <source>Move {code} {moved}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mover {code} {moved}</translation>
     </message>
     <message>
         <source>Moving-bed biofilter</source>
@@ -2197,7 +2197,7 @@
     </message>
     <message>
         <source>Net pots</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Canastillas</translation>
     </message>
     <message>
         <source>Never tested</source>
@@ -2205,7 +2205,7 @@
     </message>
     <message>
         <source>New farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Granja nueva</translation>
     </message>
     <message>
         <source>New: {kind}</source>
@@ -2229,7 +2229,7 @@
     </message>
     <message>
         <source>Nitrification</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nitrificación</translation>
     </message>
     <message>
         <source>Nitrite as N [mg/L]</source>
@@ -2245,7 +2245,7 @@
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No</translation>
     </message>
     <message>
         <source>No base is at hand: the plan has no doses of one.</source>
@@ -2253,7 +2253,7 @@
     </message>
     <message>
         <source>No batch differs from today's plan.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ningún lote difiere del plan de hoy.</translation>
     </message>
     <message>
         <source>No batch of this crop is sown from that day on that is not locked.</source>
@@ -2265,7 +2265,7 @@
     </message>
     <message>
         <source>No change of the plan was found that helps. Look at it in the lanes.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se halló un cambio del plan que ayude. Véalo en los carriles.</translation>
     </message>
     <message>
         <source>No climate is entered for {name}; book durations apply.</source>
@@ -2273,7 +2273,7 @@
     </message>
     <message>
         <source>No fish are stocked in this loop yet: stock fish first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay peces en este circuito: ponga peces primero.</translation>
     </message>
     <message>
         <source>No fish of {group} within the plan</source>
@@ -2285,7 +2285,7 @@
     </message>
     <message>
         <source>No harvest of a whole group is planned. Plan one on the page of the fish.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No hay planeada la cosecha de un grupo entero. Planee una en la página de peces.</translation>
     </message>
     <message>
         <source>No loop of water yet</source>
@@ -2297,15 +2297,15 @@
     </message>
     <message>
         <source>No plan can be better: this is proven.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ningún plan puede ser mejor: está probado.</translation>
     </message>
     <message>
         <source>No plan could be made: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se pudo hacer un plan: {why}</translation>
     </message>
     <message>
         <source>No room in {bed}: {needed} places needed, {free} free.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No cabe en {bed}: se necesitan {needed} lugares, hay {free} libres.</translation>
     </message>
     <message>
         <source>No scenario yet. Try a change on the left, or keep a proposal of another section to compare. The farm stays as it is until you adopt one.</source>
@@ -2317,31 +2317,31 @@
     </message>
     <message>
         <source>No target asks for anything in these weeks, so there is nothing to plan.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ninguna meta pide algo en estas semanas; no hay nada que planear.</translation>
     </message>
     <message>
         <source>No way keeps within the band of feed that the beds need: there is more fish than the beds use.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ninguna forma queda en la franja de alimento que piden las camas: hay más peces de los que usan las camas.</translation>
     </message>
     <message>
         <source>No way reaches the band of feed that the beds need: the tanks hold too few fish for them. A larger tank, fewer beds or a supplement would close the gap.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ninguna forma llega a la franja de alimento que piden las camas: en los tanques caben muy pocos peces. Un tanque más grande, menos camas o un suplemento cerraría la diferencia.</translation>
     </message>
     <message>
         <source>No week from today on is flagged: what the plan asks for is supplied, and fits.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ninguna semana de hoy en adelante está marcada: lo que el plan pide se aporta, y cabe.</translation>
     </message>
     <message>
         <source>No work on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sin trabajo el</translation>
     </message>
     <message>
         <source>No work on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sin trabajo el {day}</translation>
     </message>
     <message>
         <source>No: this loop cannot carry {area} m² more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No: este circuito no puede con {area} m² más.</translation>
     </message>
     <message>
         <source>Not kept, for the plan as it stands does not allow it. Move or shorten what is named, then keep the value.
@@ -2367,7 +2367,7 @@
     </message>
     <message>
         <source>Nothing brings {element} to {loop}, so it is left out of the balance.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nada aporta {element} a {loop}; queda fuera del balance.</translation>
     </message>
     <message>
         <source>Nothing differs from today's plan.</source>
@@ -2383,7 +2383,7 @@
     </message>
     <message>
         <source>Nothing in this week asks for a repair.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nada en esta semana pide arreglo.</translation>
     </message>
     <message>
         <source>Nothing is due.</source>
@@ -2395,7 +2395,7 @@
     </message>
     <message>
         <source>Nothing is needed: nothing is sown, fed or dosed in these months.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No hace falta nada: en estos meses no se siembra, alimenta ni dosifica nada.</translation>
     </message>
     <message>
         <source>Nothing is planned after that.</source>
@@ -2411,11 +2411,11 @@
     </message>
     <message>
         <source>Nothing is wanted yet. Add a target: so much of a crop each week.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay metas. Agregue una: tanto de un cultivo cada semana.</translation>
     </message>
     <message>
         <source>Nothing more is to be known of this proposal.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No hay más que saber de esta propuesta.</translation>
     </message>
     <message>
         <source>Nothing on the farm has a price yet.</source>
@@ -2423,7 +2423,7 @@
     </message>
     <message>
         <source>Nothing that is wanted can be sown in these weeks and be picked before they end.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nada de lo que se quiere se puede sembrar en estas semanas y cosechar antes de que terminen.</translation>
     </message>
     <message>
         <source>Nothing this week</source>
@@ -2455,19 +2455,19 @@
     </message>
     <message>
         <source>Nutrients</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nutrientes</translation>
     </message>
     <message>
         <source>Of all that is wanted {missed} % is missed, {wasted} % is more than wanted, and balance costs {balance} %.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">De todo lo que se quiere falta {missed} %, sobra {wasted} %, y el balance cuesta {balance} %.</translation>
     </message>
     <message>
         <source>Of any element, against demand</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">De cualquier elemento, contra la demanda</translation>
     </message>
     <message>
         <source>Of the feed at a harvest, against before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Del alimento en una cosecha, contra antes</translation>
     </message>
     <message>
         <source>Of the loop</source>
@@ -2499,19 +2499,19 @@
     </message>
     <message>
         <source>One harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Una cosecha</translation>
     </message>
     <message>
         <source>One packet or delivery of seed, with its own share that germinates.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un sobre o entrega de semilla, con su propia parte que germina.</translation>
     </message>
     <message>
         <source>One step back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un paso atrás</translation>
     </message>
     <message>
         <source>One step forth</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un paso adelante</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
@@ -2547,11 +2547,11 @@
     </message>
     <message>
         <source>Order list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lista de pedidos</translation>
     </message>
     <message>
         <source>Orders</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pedidos</translation>
     </message>
     <message>
         <source>Ours</source>
@@ -2647,7 +2647,7 @@
     </message>
     <message>
         <source>Place {batches} in {bed}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner {batches} en {bed}</translation>
     </message>
     <message>
         <source>Places</source>
@@ -2663,7 +2663,7 @@
     </message>
     <message>
         <source>Placing the sowings…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dando lugar a las siembras…</translation>
     </message>
     <message>
         <source>Plan</source>
@@ -2683,7 +2683,7 @@
     </message>
     <message>
         <source>Plan mark</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Marca del plan</translation>
     </message>
     <message>
         <source>Plan these crops anew from then on</source>
@@ -2695,7 +2695,7 @@
     </message>
     <message>
         <source>Planned harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosecha planeada</translation>
     </message>
     <message>
         <source>Planted</source>
@@ -2715,7 +2715,7 @@
     </message>
     <message>
         <source>Plants sown together, from the seed to the cleared place.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plantas sembradas juntas, desde la semilla hasta el lugar despejado.</translation>
     </message>
     <message>
         <source>Potassium [mg/L]</source>
@@ -2743,15 +2743,15 @@
     </message>
     <message>
         <source>Price</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Precio</translation>
     </message>
     <message>
         <source>Price of {what}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Precio de {what}</translation>
     </message>
     <message>
         <source>Prices</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Precios</translation>
     </message>
     <message>
         <source>Print</source>
@@ -2771,7 +2771,7 @@
     </message>
     <message>
         <source>Print the shopping list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Imprimir la lista de compras</translation>
     </message>
     <message>
         <source>Print…</source>
@@ -2779,7 +2779,7 @@
     </message>
     <message>
         <source>Proposal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Propuesta</translation>
     </message>
     <message>
         <source>Protein in the feed</source>
@@ -2787,7 +2787,7 @@
     </message>
     <message>
         <source>Proving how good a plan can be at most…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Probando qué tan bueno puede ser un plan…</translation>
     </message>
     <message>
         <source>Published</source>
@@ -2811,7 +2811,7 @@
     </message>
     <message>
         <source>Put the rows on the clipboard, for a spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner las filas en el portapapeles, para una hoja de cálculo</translation>
     </message>
     <message>
         <source>Quantity</source>
@@ -2819,7 +2819,7 @@
     </message>
     <message>
         <source>Raft</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Balsa</translation>
     </message>
     <message>
         <source>Raft tags</source>
@@ -2835,7 +2835,7 @@
     </message>
     <message>
         <source>Rafts, a gravel bed or nursery trays that lie together.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Balsas, una cama de grava o bandejas de vivero que están juntas.</translation>
     </message>
     <message>
         <source>Rafts, blocks or trays</source>
@@ -2843,7 +2843,7 @@
     </message>
     <message>
         <source>Raftweek plans small coupled aquaponic loops: what to sow, move and pick each week, so that the harvest is steady and what the crops take up stays matched to what the fish are fed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Raftweek planea pequeños circuitos acuapónicos: qué sembrar, trasplantar y cosechar cada semana, para que la cosecha sea pareja y lo que toman los cultivos vaya con lo que se da a los peces.</translation>
     </message>
     <message>
         <source>Ration set by</source>
@@ -2859,7 +2859,7 @@
     </message>
     <message>
         <source>Reading the season…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Leyendo la temporada…</translation>
     </message>
     <message>
         <source>Readings</source>
@@ -2891,7 +2891,7 @@
     </message>
     <message>
         <source>Reckoning the loop with these beds…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calculando el circuito con estas camas…</translation>
     </message>
     <message>
         <source>Redo</source>
@@ -2899,7 +2899,7 @@
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Quitar</translation>
     </message>
     <message>
         <source>Remove all of it</source>
@@ -2907,11 +2907,11 @@
     </message>
     <message>
         <source>Remove the chosen target</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Quitar la meta elegida</translation>
     </message>
     <message>
         <source>Remove the target for {crop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Quitar la meta de {crop}</translation>
     </message>
     <message>
         <source>Remove {name}</source>
@@ -2919,7 +2919,7 @@
     </message>
     <message>
         <source>Repair</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Arreglo</translation>
     </message>
     <message>
         <source>Repairs, a season worked out, stocking, what if, orders</source>
@@ -2939,7 +2939,7 @@
     </message>
     <message>
         <source>Return the liquor of solids batch {solids} on {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Regresar el líquido del lote de sólidos {solids} el {on}</translation>
     </message>
     <message>
         <source>RhythmOf</source>
@@ -2967,7 +2967,7 @@
     </message>
     <message>
         <source>Salt</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sal</translation>
     </message>
     <message>
         <source>Salts</source>
@@ -2999,11 +2999,11 @@
     </message>
     <message>
         <source>Say what you want and when; sowings are counted back from there through a season in which a crop does not take the same days all year, and get their places.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Diga qué quiere y cuándo; desde ahí se cuentan las siembras hacia atrás, en una temporada en que un cultivo no tarda siempre lo mismo, y reciben su lugar.</translation>
     </message>
     <message>
         <source>Scenario</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Escenario</translation>
     </message>
     <message>
         <source>Scenario A</source>
@@ -3047,23 +3047,23 @@
     </message>
     <message>
         <source>Search the words</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buscar palabras</translation>
     </message>
     <message>
         <source>Searching exactly…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buscando con exactitud…</translation>
     </message>
     <message>
         <source>Searching for a better plan…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buscando un plan mejor…</translation>
     </message>
     <message>
         <source>Season</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Temporada</translation>
     </message>
     <message>
         <source>Season plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plan de temporada</translation>
     </message>
     <message>
         <source>Second lan&amp;guage</source>
@@ -3075,11 +3075,11 @@
     </message>
     <message>
         <source>Sections of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Secciones del plan</translation>
     </message>
     <message>
         <source>Seed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semilla</translation>
     </message>
     <message>
         <source>Seed l&amp;ots</source>
@@ -3095,7 +3095,7 @@
     </message>
     <message>
         <source>Seed of {name}, a thousand</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semilla de {name}, el millar</translation>
     </message>
     <message>
         <source>Seeds</source>
@@ -3119,7 +3119,7 @@
     </message>
     <message>
         <source>Several people have worked on this farm: each takes back only their own acts, by steps.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Varias personas trabajaron en esta granja: cada una deshace solo sus propias acciones, paso a paso.</translation>
     </message>
     <message>
         <source>Share [%]</source>
@@ -3143,7 +3143,7 @@
     </message>
     <message>
         <source>Share of weeks whose feed the beds can use</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Parte de las semanas cuyo alimento usan las camas</translation>
     </message>
     <message>
         <source>Share that can be sold</source>
@@ -3199,7 +3199,7 @@
     </message>
     <message>
         <source>So much of a crop wanted each week, from one date to another.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanto de un cultivo cada semana, de una fecha a otra.</translation>
     </message>
     <message>
         <source>Sol&amp;ids batches</source>
@@ -3243,7 +3243,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Something worked out that changes nothing until you adopt it, in one act.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Algo calculado que no cambia nada hasta que usted lo adopta, en una sola acción.</translation>
     </message>
     <message>
         <source>Source</source>
@@ -3291,15 +3291,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow what has to wait so much later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar más tarde lo que tiene que esperar</translation>
     </message>
     <message>
         <source>Sow {batches} {weeks} earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar {batches} {weeks} antes</translation>
     </message>
     <message>
         <source>Sow {batches} {weeks} later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar {batches} {weeks} después</translation>
     </message>
     <message>
         <source>Sow {code}</source>
@@ -3307,7 +3307,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow {plants} plants fewer of {batches}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar {plants} plantas menos de {batches}</translation>
     </message>
     <message>
         <source>Sowings</source>
@@ -3315,7 +3315,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sowings one after the other, so that there is something to pick every week.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siembras una tras otra, para que haya qué cosechar cada semana.</translation>
     </message>
     <message>
         <source>Space</source>
@@ -3343,7 +3343,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Start-up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Arranque</translation>
     </message>
     <message>
         <source>Static filter</source>
@@ -3367,31 +3367,31 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stock in this way; one undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner peces así; un deshacer lo quita</translation>
     </message>
     <message>
         <source>Stock in {groups}, {share}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner en {groups}, {share}</translation>
     </message>
     <message>
         <source>Stock on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner el</translation>
     </message>
     <message>
         <source>Stock {fish} fish fewer in {group}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner {fish} peces menos en {group}</translation>
     </message>
     <message>
         <source>Stock {fish} more fish like {like} on {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner {fish} peces más como {like} el {on}</translation>
     </message>
     <message>
         <source>Stock {group} {weeks} earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner {group} {weeks} antes</translation>
     </message>
     <message>
         <source>Stock {group} {weeks} later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner {group} {weeks} después</translation>
     </message>
     <message>
         <source>Stock {name}</source>
@@ -3411,35 +3411,35 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Detener</translation>
     </message>
     <message>
         <source>Stop, keep the best</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Detener, guardar lo mejor</translation>
     </message>
     <message>
         <source>Stopped before a repair was found.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Detenido antes de hallar un arreglo.</translation>
     </message>
     <message>
         <source>Stopped before there was a plan. Nothing of the farm has changed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Detenido antes de tener un plan. Nada de la granja cambió.</translation>
     </message>
     <message>
         <source>Stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Detenido.</translation>
     </message>
     <message>
         <source>Stopped. Nothing of the farm has changed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Detenido. Nada de la granja cambió.</translation>
     </message>
     <message>
         <source>Succession</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siembra escalonada</translation>
     </message>
     <message>
         <source>Successions</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siembra escalonada</translation>
     </message>
     <message>
         <source>Sunday</source>
@@ -3503,11 +3503,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Takes {count} acts back; they can be done again until you do something new.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Deshace {count} acciones; se pueden rehacer hasta que haga algo nuevo.</translation>
     </message>
     <message>
         <source>Taking batch after batch…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tomando lote por lote…</translation>
     </message>
     <message>
         <source>Tank</source>
@@ -3563,7 +3563,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The element of which least is supplied for what is wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El elemento que menos se aporta frente a lo que se pide.</translation>
     </message>
     <message>
         <source>The farm can be reached again.</source>
@@ -3571,15 +3571,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The farm has changed since these repairs were tried. Choose the week again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La granja cambió desde que se probaron estos arreglos. Elija la semana de nuevo.</translation>
     </message>
     <message>
         <source>The farm has changed since this was worked out. Work it out again to adopt it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La granja cambió desde que se calculó esto. Calcule de nuevo para adoptarlo.</translation>
     </message>
     <message>
         <source>The farm has changed since. Ask again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La granja cambió desde entonces. Pregunte de nuevo.</translation>
     </message>
     <message>
         <source>The farm has changed so that these can no longer be made of it: {names}. Drop them.</source>
@@ -3599,7 +3599,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The farm with some changes, held beside it to compare; the farm stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La granja con algunos cambios, puesta al lado para comparar; la granja queda como está.</translation>
     </message>
     <message>
         <source>The language changes when the program is started again.</source>
@@ -3615,7 +3615,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The numbers are planning aids. Test the water, look at the fish. No yield is promised, and nothing here is medical, legal or engineering advice.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Los números son una ayuda para planear. Analice el agua, mire los peces. No se promete ningún rendimiento, y nada aquí es consejo médico, legal ni de ingeniería.</translation>
     </message>
     <message>
         <source>The planted area fits the feed, but something is flagged. This would repair it first:</source>
@@ -3627,11 +3627,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The proposal against what is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La propuesta frente a lo que se quiere</translation>
     </message>
     <message>
         <source>The proposal in tables</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La propuesta en tablas</translation>
     </message>
     <message>
         <source>The rhythm is that of</source>
@@ -3659,7 +3659,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The season plan is adopted. Undo brings the old one back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El plan de temporada está adoptado. Deshacer trae el anterior.</translation>
     </message>
     <message>
         <source>The seeding calendar, as it is printed</source>
@@ -3675,7 +3675,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The tanks have no room for any of these ways.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En los tanques no cabe ninguna de estas formas.</translation>
     </message>
     <message>
         <source>The weeks of one element as a table</source>
@@ -3683,7 +3683,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The whole plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todo el plan</translation>
     </message>
     <message>
         <source>Then search exactly</source>
@@ -3695,15 +3695,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>There is no bed to grow in, so nothing can be planned.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No hay cama para cultivar; no se puede planear nada.</translation>
     </message>
     <message>
         <source>There is no bed yet. Add one in the menu Set-up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay cama. Agregue una en el menú Instalaciones.</translation>
     </message>
     <message>
         <source>There is no loop of water yet. Add one in the menu Set-up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay circuito de agua. Agregue uno en el menú Instalaciones.</translation>
     </message>
     <message>
         <source>This farm names what the catalogue does not have: {names}. Mend its text form, then open that.</source>
@@ -3719,7 +3719,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>This file is older than when it was last worked on here ({day}): another program may have put an older copy in its place. Farm, Go back to a backup, has the later ones.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Este archivo es más viejo que el último trabajo hecho aquí ({day}): otro programa pudo poner una copia vieja en su lugar. En Granja, Volver a un respaldo, están los más nuevos.</translation>
     </message>
     <message>
         <source>This is a fault of the program, not of your farm. Every act was kept when you did it, so nothing is lost. You can go on; if it comes again, close the window and open it anew. Please send the report below to whoever looks after the program.</source>
@@ -3747,15 +3747,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>To buy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Comprar</translation>
     </message>
     <message>
         <source>To know</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A saber</translation>
     </message>
     <message>
         <source>To know ({count})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A saber ({count})</translation>
     </message>
     <message>
         <source>To the plan</source>
@@ -3799,11 +3799,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Trying 12 ways, and bettering each…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Probando 12 formas y mejorando cada una…</translation>
     </message>
     <message>
         <source>Trying repairs; each one is forecast before it is offered…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Probando arreglos; cada uno se pronostica antes de ofrecerlo…</translation>
     </message>
     <message>
         <source>Tuesday</source>
@@ -3831,7 +3831,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Uneven</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Desigual</translation>
     </message>
     <message>
         <source>Unit of {heading}</source>
@@ -3843,11 +3843,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Unknown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se sabe</translation>
     </message>
     <message>
         <source>Unknown whether this loop can carry {area} m² more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se sabe si este circuito puede con {area} m² más.</translation>
     </message>
     <message>
         <source>Unlock</source>
@@ -3867,11 +3867,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Until the feed is back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hasta que vuelve el alimento</translation>
     </message>
     <message>
         <source>Up to three scenarios beside today's plan: balance, harvest, occupancy, feed and cost. The farm stays as it is until you adopt one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hasta tres escenarios junto al plan de hoy: balance, cosecha, ocupación, alimento y costo. La granja queda como está hasta que adopte uno.</translation>
     </message>
     <message>
         <source>Value</source>
@@ -3887,11 +3887,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Waits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Espera</translation>
     </message>
     <message>
         <source>Wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Se quiere</translation>
     </message>
     <message>
         <source>Wanted [g]</source>
@@ -3915,7 +3915,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Water added for what evaporates, splashes or is drained.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agua que se agrega por lo que se evapora, salpica o se drena.</translation>
     </message>
     <message>
         <source>Water in the fish tank</source>
@@ -3947,11 +3947,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Ways of stocking</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Formas de poner peces</translation>
     </message>
     <message>
         <source>Ways to take the harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Formas de cosechar</translation>
     </message>
     <message>
         <source>Wednesday</source>
@@ -3975,7 +3975,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Week by week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semana por semana</translation>
     </message>
     <message>
         <source>Week {week}</source>
@@ -4011,7 +4011,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weeks between two groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semanas entre dos grupos</translation>
     </message>
     <message>
         <source>Weeks from here</source>
@@ -4055,7 +4055,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué</translation>
     </message>
     <message>
         <source>What a level scoop holds</source>
@@ -4063,11 +4063,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What differs</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué difiere</translation>
     </message>
     <message>
         <source>What differs from today's plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué difiere del plan de hoy</translation>
     </message>
     <message>
         <source>What does not fit ({count})</source>
@@ -4087,7 +4087,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What goes wrong from today on, and changes that repair it. Each is worked out on a forecast of the changed farm; the cheapest stands first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué sale mal de hoy en adelante, y cambios que lo arreglan. Cada uno se calcula en un pronóstico de la granja cambiada; el más barato va primero.</translation>
     </message>
     <message>
         <source>What happens</source>
@@ -4099,7 +4099,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What if</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué pasa si</translation>
     </message>
     <message>
         <source>What is &amp;chosen</source>
@@ -4111,7 +4111,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What is left when the month begins</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo que queda cuando empieza el mes</translation>
     </message>
     <message>
         <source>What is planted fits what the fish can carry, as far as the published bands tell.</source>
@@ -4123,7 +4123,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué se quiere</translation>
     </message>
     <message>
         <source>What it is</source>
@@ -4131,7 +4131,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What it means</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué significa</translation>
     </message>
     <message>
         <source>What stands there</source>
@@ -4139,7 +4139,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What the fish feed supplies of an element, set against what the crops take up, by week.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo que el alimento de los peces aporta de un elemento, frente a lo que toman los cultivos, por semana.</translation>
     </message>
     <message>
         <source>What the holes show</source>
@@ -4147,11 +4147,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What the plan uses, month by month, in the month of its use: seed by lot, plugs, pots, feed by pellet size, base, iron and salts.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo que usa el plan, mes por mes, en el mes en que se usa: semilla por lote, tacos, canastillas, alimento por tamaño de pellet, base, hierro y sales.</translation>
     </message>
     <message>
         <source>What the proposal brings, fit for sale</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo que trae la propuesta, para vender</translation>
     </message>
     <message>
         <source>What the water asks for</source>
@@ -4163,7 +4163,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What this section does, and how to read it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué hace esta sección, y cómo se lee</translation>
     </message>
     <message>
         <source>What to give {loop} this week</source>
@@ -4171,15 +4171,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What to sow in which week so that the targets are met, little is wasted and plants take up what the fish supply. It says how near that is to the best possible.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué sembrar en qué semana para cumplir las metas, desperdiciar poco y que las plantas tomen lo que aportan los peces. Dice qué tan cerca queda de lo mejor posible.</translation>
     </message>
     <message>
         <source>What today's plan brings, fit for sale</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo que trae el plan de hoy, para vender</translation>
     </message>
     <message>
         <source>What was done</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué se hizo</translation>
     </message>
     <message>
         <source>What was found</source>
@@ -4199,7 +4199,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What you enter stays on this computer, in the file you see in the status bar. What the weeks showed last is kept beside it in the folder for temporary files of your user, so that the next start is quick.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo que usted anota queda en esta computadora, en el archivo que ve en la barra de estado. Lo último que mostraron las semanas se guarda al lado, en la carpeta de archivos temporales de su usuario, para que el próximo inicio sea rápido.</translation>
     </message>
     <message>
         <source>What {heading} is</source>
@@ -4207,11 +4207,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cuándo</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dónde</translation>
     </message>
     <message>
         <source>Where it comes from</source>
@@ -4223,11 +4223,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Where one stands</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dónde se está</translation>
     </message>
     <message>
         <source>Where seedlings stand until they are moved to a bed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Donde están las plántulas hasta que se trasplantan a una cama.</translation>
     </message>
     <message>
         <source>Where would you like to begin?</source>
@@ -4235,7 +4235,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Which</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cuál</translation>
     </message>
     <message>
         <source>Which figure</source>
@@ -4243,7 +4243,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Which months are shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué meses se muestran</translation>
     </message>
     <message>
         <source>Which verdicts are shown</source>
@@ -4283,31 +4283,31 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>With a margin</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Con margen</translation>
     </message>
     <message>
         <source>Within 0.1 % of the best possible.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A menos de 0.1 % de lo mejor posible.</translation>
     </message>
     <message>
         <source>Within these limits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dentro de estos límites</translation>
     </message>
     <message>
         <source>Within {percent} % of the best possible.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A {percent} % de lo mejor posible.</translation>
     </message>
     <message>
         <source>Word</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Palabra</translation>
     </message>
     <message>
         <source>Words used here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Palabras usadas aquí</translation>
     </message>
     <message>
         <source>Work a season out from what is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcular una temporada según lo que se quiere</translation>
     </message>
     <message>
         <source>Work each week, at most</source>
@@ -4315,7 +4315,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcular</translation>
     </message>
     <message>
         <source>Work out low and high of every week</source>
@@ -4327,7 +4327,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work out the start-up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcular el arranque</translation>
     </message>
     <message>
         <source>Work out what to sow for the list</source>
@@ -4347,11 +4347,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Worst fall</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peor baja</translation>
     </message>
     <message>
         <source>Worth {plan} of 100; the same amount sown every week is worth {hand}, and no plan more than {bound}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Vale {plan} de 100; sembrar lo mismo cada semana vale {hand}, y ningún plan más de {bound}.</translation>
     </message>
     <message>
         <source>Yes</source>
@@ -4359,15 +4359,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Yes, under conditions: {area} m² more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sí, con condiciones: {area} m² más.</translation>
     </message>
     <message>
         <source>Yes, with</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sí, con</translation>
     </message>
     <message>
         <source>Yes: this loop can carry {area} m² more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sí: este circuito puede con {area} m² más.</translation>
     </message>
     <message>
         <source>Yield of one plant</source>
@@ -4375,7 +4375,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>You stopped the search; this is the best so far.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Usted detuvo la búsqueda; esto es lo mejor hasta ahora.</translation>
     </message>
     <message>
         <source>Your fish can carry</source>
@@ -4427,7 +4427,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>after the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">después del plan</translation>
     </message>
     <message>
         <source>against the four weeks before; {back}</source>
@@ -4439,7 +4439,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>all at once</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">todo de una vez</translation>
     </message>
     <message>
         <source>all fish</source>
@@ -4475,11 +4475,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>band, high</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">franja, alto</translation>
     </message>
     <message>
         <source>band, low</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">franja, bajo</translation>
     </message>
     <message>
         <source>between {first} and {last}</source>
@@ -4487,7 +4487,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>beyond the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">fuera del plan</translation>
     </message>
     <message>
         <source>block</source>
@@ -4519,11 +4519,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>demand, proposal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">demanda, propuesta</translation>
     </message>
     <message>
         <source>demand, today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">demanda, hoy</translation>
     </message>
     <message>
         <source>does not fit into the doses of one week</source>
@@ -4535,7 +4535,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>eases it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lo alivia</translation>
     </message>
     <message>
         <source>entered</source>
@@ -4575,7 +4575,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>feed {before} → {after} g/m²/d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alimento {before} → {after} g/m²/d</translation>
     </message>
     <message>
         <source>filled {day}, {days} d of solids, {air}</source>
@@ -4603,19 +4603,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>fullest tank {before} → {after} kg/m³</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanque más lleno {before} → {after} kg/m³</translation>
     </message>
     <message>
         <source>g a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">g al día</translation>
     </message>
     <message>
         <source>g a day on average</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">g al día en promedio</translation>
     </message>
     <message>
         <source>g a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">g por semana</translation>
     </message>
     <message>
         <source>growth by your own figure</source>
@@ -4631,7 +4631,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>harvest of crops unchanged</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cosecha de cultivos sin cambio</translation>
     </message>
     <message>
         <source>kg/m³</source>
@@ -4639,7 +4639,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>kg/m³, and the limit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kg/m³, y el límite</translation>
     </message>
     <message>
         <source>last given {day}</source>
@@ -4651,7 +4651,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>least supply {before} of {was} → {after} of {now}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">aporte menor {before} de {was} → {after} de {now}</translation>
     </message>
     <message>
         <source>leave out</source>
@@ -4683,19 +4683,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>lot 1 day old</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lote de 1 día</translation>
     </message>
     <message>
         <source>lot {days} days old</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lote de {days} días</translation>
     </message>
     <message>
         <source>lot {years} years old</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lote de {years} años</translation>
     </message>
     <message>
         <source>made for fish of {a} to {b} g, eaten by fish of {c} to {d} g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">para peces de {a} a {b} g, lo comen peces de {c} a {d} g</translation>
     </message>
     <message>
         <source>menu {title}</source>
@@ -4747,7 +4747,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>no room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin lugar</translation>
     </message>
     <message>
         <source>none</source>
@@ -4763,7 +4763,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no vuelve</translation>
     </message>
     <message>
         <source>not back within the plan</source>
@@ -4775,7 +4775,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin anotar</translation>
     </message>
     <message>
         <source>not given</source>
@@ -4803,7 +4803,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>nothing to show</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nada que mostrar</translation>
     </message>
     <message>
         <source>on plain paper, to be cut along the lines; for sheets of labels there is raftweek labels</source>
@@ -4839,7 +4839,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>plants without a place {before} → {after}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">plantas sin lugar {before} → {after}</translation>
     </message>
     <message>
         <source>ppm per µS/cm, 0.3 to 1</source>
@@ -4847,7 +4847,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>proposal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">propuesta</translation>
     </message>
     <message>
         <source>raft</source>
@@ -4859,7 +4859,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>repairs it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lo arregla</translation>
     </message>
     <message>
         <source>saturation not known: no water temperature by month</source>
@@ -4903,15 +4903,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>supply</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">aporte</translation>
     </message>
     <message>
         <source>taken back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">deshecho</translation>
     </message>
     <message>
         <source>takes away {share} of it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">quita {share} de ello</translation>
     </message>
     <message>
         <source>test again</source>
@@ -4923,7 +4923,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>the feed falls by {before} → {after}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">el alimento baja {before} → {after}</translation>
     </message>
     <message>
         <source>the week that holds this day comes first</source>
@@ -4935,7 +4935,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>this way</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">esta forma</translation>
     </message>
     <message>
         <source>to come</source>
@@ -4951,7 +4951,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hoy</translation>
     </message>
     <message>
         <source>tray</source>
@@ -4971,7 +4971,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">se quiere</translation>
     </message>
     <message>
         <source>wanted {span}</source>
@@ -4983,7 +4983,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>weeks short {before} → {after}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">semanas con falta {before} → {after}</translation>
     </message>
     <message>
         <source>weight at harvest, {weight}</source>
@@ -5023,7 +5023,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>yesterday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ayer</translation>
     </message>
     <message>
         <source>your own value, for this batch</source>
@@ -5031,7 +5031,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{added} new sowings, {changed} changed, {removed} go, {same} stay as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{added} siembras nuevas, {changed} cambiadas, {removed} se quitan, {same} quedan igual.</translation>
     </message>
     <message>
         <source>{area} m²</source>
@@ -5115,7 +5115,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} batches have to wait.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} lotes tienen que esperar.</translation>
     </message>
     <message>
         <source>{count} batches: harvest {span} days {way}</source>
@@ -5135,11 +5135,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} holes in rafts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} hoyos en balsas</translation>
     </message>
     <message>
         <source>{count} nursery cells</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} celdas de vivero</translation>
     </message>
     <message>
         <source>{count} own</source>
@@ -5159,7 +5159,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} places in gravel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} lugares en grava</translation>
     </message>
     <message>
         <source>{count} readings</source>
@@ -5167,7 +5167,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} rows are on the clipboard as CSV.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} filas están en el portapapeles como CSV.</translation>
     </message>
     <message>
         <source>{count} scenarios are kept already. Adopt or drop one of them under What if.</source>
@@ -5191,7 +5191,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} things</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} cosas</translation>
     </message>
     <message>
         <source>{count} things differ</source>
@@ -5203,11 +5203,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} things to repair, from today on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} cosas por arreglar, de hoy en adelante</translation>
     </message>
     <message>
         <source>{crop} would not be ready in time in {kind} when sown in {weeks} of the weeks; it is not sown then.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop} no estaría listo a tiempo en {kind} si se siembra en {weeks} de las semanas; entonces no se siembra.</translation>
     </message>
     <message>
         <source>{crop}, {amount} {unit} a week</source>
@@ -5215,7 +5215,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{crop}: not carried by the feed within the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: el alimento no lo sostiene dentro del plan.</translation>
     </message>
     <message>
         <source>{crop}: of {wanted} plants for {week}, {sown} have room and are sown.</source>
@@ -5227,7 +5227,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{crop}: to its bed from {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: a su cama desde el {day}.</translation>
     </message>
     <message>
         <source>{crop}: what is wanted in {week} is ready {days} days before that week.</source>
@@ -5275,7 +5275,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{days} days ago</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hace {days} días</translation>
     </message>
     <message>
         <source>{density} ■ over</source>
@@ -5287,7 +5287,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{element} in {loop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{element} en {loop}</translation>
     </message>
     <message>
         <source>{faults} faults: nothing comes in until they are mended.</source>
@@ -5331,7 +5331,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{grams} g of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g de {name}</translation>
     </message>
     <message>
         <source>{grams} g {name}</source>
@@ -5343,15 +5343,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{groups} groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{groups} grupos</translation>
     </message>
     <message>
         <source>{groups}, {share}: the feed falls by {fall} at most, for {weeks}; it varies by {uneven} and lies in the band for {inside} of the weeks.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{groups}, {share}: el alimento baja {fall} como máximo, por {weeks}; varía {uneven} y está en la franja {inside} de las semanas.</translation>
     </message>
     <message>
         <source>{groups}, {share}: the tanks have no room for it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{groups}, {share}: no cabe en los tanques.</translation>
     </message>
     <message>
         <source>{group}, {day}</source>
@@ -5363,11 +5363,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{kg} kg less of crops over the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{kg} kg menos de cultivos en todo el plan</translation>
     </message>
     <message>
         <source>{kg} kg more of crops over the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{kg} kg más de cultivos en todo el plan</translation>
     </message>
     <message>
         <source>{kind} · {places} places · {area} m²</source>
@@ -5383,7 +5383,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{label} from {low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{label} de {low} a {high}</translation>
     </message>
     <message>
         <source>{label} has {value}; at most {limit}.</source>
@@ -5455,7 +5455,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{many} earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} antes</translation>
     </message>
     <message>
         <source>{many} fish</source>
@@ -5471,7 +5471,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{many} later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} después</translation>
     </message>
     <message>
         <source>{many} plants</source>
@@ -5523,11 +5523,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name}, a kg</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}, el kg</translation>
     </message>
     <message>
         <source>{name}, pellets of {size} mm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}, pellets de {size} mm</translation>
     </message>
     <message>
         <source>{name}: less is supplied than the crops take up.</source>
@@ -5617,7 +5617,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{plants} plants, {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{plants} plantas, {day}</translation>
     </message>
     <message>
         <source>{plants} ÷ ({germination} germinate × {stand} of them at this warmth × {survival} live), rounded up</source>
@@ -5649,11 +5649,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{share} at a time</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{share} a la vez</translation>
     </message>
     <message>
         <source>{share} come up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nacen {share}</translation>
     </message>
     <message>
         <source>{share} of {element}, {week}</source>
@@ -5665,7 +5665,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{sign} Yes, but: {said}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{sign} Sí, pero: {said}</translation>
     </message>
     <message>
         <source>{sign} {answer}</source>
@@ -5673,7 +5673,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{sign} {answer}: {said}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{sign} {answer}: {said}</translation>
     </message>
     <message>
         <source>{sow}, {crop}, {code}: {seeds} seeds for {plants} plants, first pick {pick}, {where}</source>
@@ -5701,7 +5701,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{title}: nothing to show</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{title}: nada que mostrar</translation>
     </message>
     <message>
         <source>{trouble} Looking for it again every moment.</source>
@@ -5713,7 +5713,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{unit} a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{unit} por semana</translation>
     </message>
     <message>
         <source>{value} · limiting</source>
@@ -5721,7 +5721,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{weeks} weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{weeks} semanas</translation>
     </message>
     <message>
         <source>{week}. {element}: {supply} g supplied, {demand} g wanted, {share} %, {band}; stock {stock} mg/L.</source>
@@ -5729,7 +5729,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{what}: “{given}” is no price; give a number from 0 to 1000000.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{what}: “{given}” no es un precio; dé un número de 0 a 1000000.</translation>
     </message>
     <message>
         <source>{where}, place {first}</source>
@@ -5749,7 +5749,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{words} What decides: {matter}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words} Lo que decide: {matter}.</translation>
     </message>
     <message>
         <source>{words} to {ends}</source>
@@ -5773,7 +5773,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>“{word}” is no point; write head and flow as 1.5:2400.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">“{word}” no es un punto; escriba altura y caudal como 1.5:2400.</translation>
     </message>
     <message>
         <source>‹ Back</source>
@@ -5781,7 +5781,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>▶ you are here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">▶ usted está aquí</translation>
     </message>
     <message>
         <source>★ {groups}</source>
@@ -5789,11 +5789,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>⚠ All seven days are ticked; leave at least one for work.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">⚠ Los siete días están marcados; deje al menos uno para trabajar.</translation>
     </message>
     <message>
         <source>⚠ It could not be worked out: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">⚠ No se pudo calcular: {why}</translation>
     </message>
     <message>
         <source>⚠ {parts}: see below.</source>
@@ -5809,7 +5809,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>⚠ {why}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">⚠ {why}.</translation>
     </message>
 </context>
 </TS>
