@@ -37,7 +37,7 @@
     </message>
     <message>
         <source>&amp;Black and white</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Blanco y negro</translation>
     </message>
     <message>
         <source>&amp;Change</source>
@@ -85,7 +85,7 @@
     </message>
     <message>
         <source>&amp;Larger type</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Letra más grande</translation>
     </message>
     <message>
         <source>&amp;Light</source>
@@ -117,7 +117,7 @@
     </message>
     <message>
         <source>&amp;Paper</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Papel</translation>
     </message>
     <message>
         <source>&amp;Plan and name…</source>
@@ -189,7 +189,7 @@
     </message>
     <message>
         <source>1 found</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 encontrado</translation>
     </message>
     <message>
         <source>1 group</source>
@@ -201,11 +201,11 @@
     </message>
     <message>
         <source>1 page on {paper}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 página en {paper}</translation>
     </message>
     <message>
         <source>1 reading</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 lectura</translation>
     </message>
     <message>
         <source>1 thing</source>
@@ -213,11 +213,11 @@
     </message>
     <message>
         <source>1 thing differs</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 cosa difiere</translation>
     </message>
     <message>
         <source>1 thing to note</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 cosa que notar</translation>
     </message>
     <message>
         <source>1 thing to repair, from today on</source>
@@ -237,27 +237,27 @@
     </message>
     <message>
         <source>; brings along {ions}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; trae también {ions}</translation>
     </message>
     <message>
         <source>; dissolves slowly</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; se disuelve lento</translation>
     </message>
     <message>
         <source>; doses of the plan bring {eq}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; las dosis del plan traen {eq}</translation>
     </message>
     <message>
         <source>; foreseen {value} on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; previsto {value} el {day}</translation>
     </message>
     <message>
         <source>; from {value} on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; de {value} el {day}</translation>
     </message>
     <message>
         <source>; the first {shown} are shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; se muestran las primeras {shown}</translation>
     </message>
     <message>
         <source>A batch that no plan may move.</source>
@@ -265,7 +265,7 @@
     </message>
     <message>
         <source>A batch, bed, fish, crop, week, page or word</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un lote, cama, peces, cultivo, semana, página o palabra</translation>
     </message>
     <message>
         <source>A bed of stones that holds roots, bacteria and some solids.</source>
@@ -317,7 +317,7 @@
     </message>
     <message>
         <source>A scenario of that name goes on, another one begins</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un escenario con ese nombre sigue; otro nombre empieza uno nuevo</translation>
     </message>
     <message>
         <source>A sowing is drafted for each week of a year; you can change all of it.</source>
@@ -345,11 +345,11 @@
     </message>
     <message>
         <source>Acid by the log</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ácido según el registro</translation>
     </message>
     <message>
         <source>Acid made</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ácido producido</translation>
     </message>
     <message>
         <source>Acts, newest first</source>
@@ -369,7 +369,7 @@
     </message>
     <message>
         <source>Add a dose…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar dosis…</translation>
     </message>
     <message>
         <source>Add a packet or delivery of seed</source>
@@ -377,7 +377,7 @@
     </message>
     <message>
         <source>Add a reading…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar lectura…</translation>
     </message>
     <message>
         <source>Add a target</source>
@@ -389,11 +389,11 @@
     </message>
     <message>
         <source>Add to the list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar a la lista</translation>
     </message>
     <message>
         <source>Add to the scenario</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar al escenario</translation>
     </message>
     <message>
         <source>Add {name}</source>
@@ -409,7 +409,7 @@
     </message>
     <message>
         <source>Adopt 1 sowing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Adoptar 1 siembra</translation>
     </message>
     <message>
         <source>Adopt the season plan from {day}</source>
@@ -417,11 +417,11 @@
     </message>
     <message>
         <source>Adopt {count} sowings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Adoptar {count} siembras</translation>
     </message>
     <message>
         <source>Adopt {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Adoptar {name}</translation>
     </message>
     <message>
         <source>Aerated</source>
@@ -429,7 +429,7 @@
     </message>
     <message>
         <source>After rounding up to whole pots and trays</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Redondeado a macetas y bandejas enteras</translation>
     </message>
     <message>
         <source>Air at the beds, by month</source>
@@ -445,7 +445,7 @@
     </message>
     <message>
         <source>Alkalinity</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alcalinidad</translation>
     </message>
     <message>
         <source>Alkalinity [mg/L CaCO₃]</source>
@@ -489,7 +489,7 @@
     </message>
     <message>
         <source>All saved</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todo guardado</translation>
     </message>
     <message>
         <source>All the water that goes round</source>
@@ -517,11 +517,11 @@
     </message>
     <message>
         <source>Ammonia from feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Amoníaco del alimento</translation>
     </message>
     <message>
         <source>Ammonia is high: give no base until it has fallen, for at a higher pH more of it is poison.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El amoníaco está alto: no dé base hasta que baje, pues con pH más alto una parte mayor es veneno.</translation>
     </message>
     <message>
         <source>Ammonia turned to nitrite and nitrate by bacteria; it makes acid.</source>
@@ -537,7 +537,7 @@
     </message>
     <message>
         <source>An order by a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un pedido para un día</translation>
     </message>
     <message>
         <source>An ornamental fish: not for the table.</source>
@@ -581,7 +581,7 @@
     </message>
     <message>
         <source>Assumed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Supuesto</translation>
     </message>
     <message>
         <source>At most</source>
@@ -597,7 +597,7 @@
     </message>
     <message>
         <source>Back after</source>
-        <translation type="unfinished">Vuelve en</translation>
+        <translation type="unfinished">Vuelve tras</translation>
     </message>
     <message>
         <source>Back to the book's value</source>
@@ -609,7 +609,7 @@
     </message>
     <message>
         <source>Back to what this is part of</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Volver a lo que contiene esto</translation>
     </message>
     <message>
         <source>Backups, the latest first</source>
@@ -633,7 +633,7 @@
     </message>
     <message>
         <source>Base wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Base pedida</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -649,7 +649,7 @@
     </message>
     <message>
         <source>Batches without places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lotes sin lugar</translation>
     </message>
     <message>
         <source>Bed</source>
@@ -669,7 +669,7 @@
     </message>
     <message>
         <source>Beds planted, on average and at most</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Camas plantadas, en promedio y máximo</translation>
     </message>
     <message>
         <source>Beds to be added</source>
@@ -769,7 +769,7 @@
     </message>
     <message>
         <source>Chance that targets are met</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Probabilidad de cumplir metas</translation>
     </message>
     <message>
         <source>Change {code}</source>
@@ -781,15 +781,15 @@
     </message>
     <message>
         <source>Changed by others: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cambiado por otros: {what}</translation>
     </message>
     <message>
         <source>Changed by two</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cambiado por dos</translation>
     </message>
     <message>
         <source>Changes whenever anything in the farm changes; printed on every sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cambia cuando cambia algo de la granja; se imprime en cada hoja.</translation>
     </message>
     <message>
         <source>Choose a case to see its inputs, figures and source.</source>
@@ -805,7 +805,7 @@
     </message>
     <message>
         <source>Choose a sowing to see how its seeds are counted.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elija una siembra para ver cómo se cuentan sus semillas.</translation>
     </message>
     <message>
         <source>Choose from a month</source>
@@ -865,7 +865,7 @@
     </message>
     <message>
         <source>Comparison</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Comparación</translation>
     </message>
     <message>
         <source>Computation</source>
@@ -877,7 +877,7 @@
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Copiar</translation>
     </message>
     <message>
         <source>Copy as CSV</source>
@@ -889,7 +889,7 @@
     </message>
     <message>
         <source>Cost</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Costo</translation>
     </message>
     <message>
         <source>Counted in</source>
@@ -897,7 +897,7 @@
     </message>
     <message>
         <source>Counting back from {count} wishes, and placing the sowings…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Contando hacia atrás desde {count} pedidos y dando lugar a las siembras…</translation>
     </message>
     <message>
         <source>Counting what the plan uses…</source>
@@ -1041,7 +1041,7 @@
     </message>
     <message>
         <source>Document</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Documento</translation>
     </message>
     <message>
         <source>Does {count} acts again.</source>
@@ -1053,7 +1053,7 @@
     </message>
     <message>
         <source>Done: {title}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hecho: {title}</translation>
     </message>
     <message>
         <source>Done: {title}. Undo takes it back.</source>
@@ -1129,7 +1129,7 @@
     </message>
     <message>
         <source>Empty this list…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Vaciar esta lista…</translation>
     </message>
     <message>
         <source>English</source>
@@ -1185,7 +1185,7 @@
     </message>
     <message>
         <source>Everything that is wanted has its sowing and its room.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todo lo que se quiere tiene su siembra y su lugar.</translation>
     </message>
     <message>
         <source>Export as text</source>
@@ -1201,7 +1201,7 @@
     </message>
     <message>
         <source>FAO {a} to {b}, UVI {c} to {d}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">FAO {a} a {b}, UVI {c} a {d}</translation>
     </message>
     <message>
         <source>Falls of the feed at each harvest</source>
@@ -1229,7 +1229,7 @@
     </message>
     <message>
         <source>Feed [kg]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alimento [kg]</translation>
     </message>
     <message>
         <source>Feed and pellet</source>
@@ -1409,7 +1409,7 @@
     </message>
     <message>
         <source>Fish harvested [kg]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peces cosechados [kg]</translation>
     </message>
     <message>
         <source>Fish in the tank</source>
@@ -1473,11 +1473,11 @@
     </message>
     <message>
         <source>Forecasting the farm and its scenarios…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pronosticando la granja y sus escenarios…</translation>
     </message>
     <message>
         <source>Foreseen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Previsto</translation>
     </message>
     <message>
         <source>Forget this proposal</source>
@@ -1485,11 +1485,11 @@
     </message>
     <message>
         <source>Forget this scenario</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Olvidar este escenario</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Encontrado</translation>
     </message>
     <message>
         <source>Four verdicts are given: nutrients; flow; filter and oxygen; light, power and structure.</source>
@@ -1521,7 +1521,7 @@
     </message>
     <message>
         <source>From the nursery to the last place</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Del vivero al último lugar</translation>
     </message>
     <message>
         <source>From this month on</source>
@@ -1533,7 +1533,7 @@
     </message>
     <message>
         <source>Fullest tank [kg/m³]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanque más lleno [kg/m³]</translation>
     </message>
     <message>
         <source>Germination</source>
@@ -1541,7 +1541,7 @@
     </message>
     <message>
         <source>Give a group another feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dar a un grupo otro alimento</translation>
     </message>
     <message>
         <source>Give length and width, or the number of holes.</source>
@@ -1569,7 +1569,7 @@
     </message>
     <message>
         <source>Go into it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Entrar</translation>
     </message>
     <message>
         <source>Go on</source>
@@ -1613,7 +1613,7 @@
     </message>
     <message>
         <source>Grow another crop in its place</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cultivar otra cosa en su lugar</translation>
     </message>
     <message>
         <source>Growing area</source>
@@ -1665,7 +1665,7 @@
     </message>
     <message>
         <source>Harvest of {crop} [kg]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosecha de {crop} [kg]</translation>
     </message>
     <message>
         <source>Harvest on</source>
@@ -1749,7 +1749,7 @@
     </message>
     <message>
         <source>How</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cómo</translation>
     </message>
     <message>
         <source>How far</source>
@@ -1793,7 +1793,7 @@
     </message>
     <message>
         <source>In a rhythm of its own</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Con su propio ritmo</translation>
     </message>
     <message>
         <source>In band</source>
@@ -1801,7 +1801,7 @@
     </message>
     <message>
         <source>In place of {batches}, which make way.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En lugar de {batches}, que ceden su lugar.</translation>
     </message>
     <message>
         <source>In stock</source>
@@ -1821,11 +1821,11 @@
     </message>
     <message>
         <source>In which way it is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">De qué manera se quiere</translation>
     </message>
     <message>
         <source>Income</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ingreso</translation>
     </message>
     <message>
         <source>Iron</source>
@@ -1837,7 +1837,7 @@
     </message>
     <message>
         <source>Iron due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Toca hierro</translation>
     </message>
     <message>
         <source>Iron in the make-up water</source>
@@ -1873,7 +1873,7 @@
     </message>
     <message>
         <source>Kept as the scenario {name}: see What if.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardado como escenario {name}: vea Qué pasa si.</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -1909,11 +1909,11 @@
     </message>
     <message>
         <source>Least supply against demand; weeks without demand stand at the top</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aporte menor frente a la demanda; las semanas sin demanda quedan arriba</translation>
     </message>
     <message>
         <source>Least supply of an element</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aporte menor de un elemento</translation>
     </message>
     <message>
         <source>Leave empty what you do not know: the verdict says what it lacks.</source>
@@ -1925,7 +1925,7 @@
     </message>
     <message>
         <source>Left over</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sobra</translation>
     </message>
     <message>
         <source>Length</source>
@@ -2001,7 +2001,7 @@
     </message>
     <message>
         <source>Lock</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fijar</translation>
     </message>
     <message>
         <source>Locked</source>
@@ -2041,7 +2041,7 @@
     </message>
     <message>
         <source>Lose all fish of a group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Perder todos los peces de un grupo</translation>
     </message>
     <message>
         <source>Lowest feed</source>
@@ -2057,7 +2057,7 @@
     </message>
     <message>
         <source>Make the farm what the scenario is; one undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hacer la granja como el escenario; un deshacer lo quita</translation>
     </message>
     <message>
         <source>Make the farm…</source>
@@ -2201,7 +2201,7 @@
     </message>
     <message>
         <source>Never tested</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nunca analizado</translation>
     </message>
     <message>
         <source>New farm</source>
@@ -2213,7 +2213,7 @@
     </message>
     <message>
         <source>New…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nuevo…</translation>
     </message>
     <message>
         <source>Next</source>
@@ -2249,7 +2249,7 @@
     </message>
     <message>
         <source>No base is at hand: the plan has no doses of one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No hay base a la mano: el plan no tiene dosis de ninguna.</translation>
     </message>
     <message>
         <source>No batch differs from today's plan.</source>
@@ -2257,7 +2257,7 @@
     </message>
     <message>
         <source>No batch of this crop is sown from that day on that is not locked.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Desde ese día no se siembra ningún lote de este cultivo que no esté fijo.</translation>
     </message>
     <message>
         <source>No beds yet. Add one in the menu Set-up, and every hole of it is drawn here.</source>
@@ -2269,7 +2269,7 @@
     </message>
     <message>
         <source>No climate is entered for {name}; book durations apply.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No hay clima anotado para {name}; valen los días del catálogo.</translation>
     </message>
     <message>
         <source>No fish are stocked in this loop yet: stock fish first.</source>
@@ -2289,7 +2289,7 @@
     </message>
     <message>
         <source>No loop of water yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay circuito de agua</translation>
     </message>
     <message>
         <source>No loop of water yet. What its fish supply and its plants want is weighed here.</source>
@@ -2309,11 +2309,11 @@
     </message>
     <message>
         <source>No scenario yet. Try a change on the left, or keep a proposal of another section to compare. The farm stays as it is until you adopt one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay escenario. Pruebe un cambio a la izquierda, o guarde una propuesta de otra sección para comparar. La granja queda como está hasta que adopte uno.</translation>
     </message>
     <message>
         <source>No sowings could be worked out: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se pudieron calcular siembras: {why}</translation>
     </message>
     <message>
         <source>No target asks for anything in these weeks, so there is nothing to plan.</source>
@@ -2363,7 +2363,7 @@
     </message>
     <message>
         <source>Nothing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nada</translation>
     </message>
     <message>
         <source>Nothing brings {element} to {loop}, so it is left out of the balance.</source>
@@ -2371,11 +2371,11 @@
     </message>
     <message>
         <source>Nothing differs from today's plan.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nada difiere del plan de hoy.</translation>
     </message>
     <message>
         <source>Nothing here is called “{typed}”. Try fewer letters.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nada aquí se llama “{typed}”. Pruebe con menos letras.</translation>
     </message>
     <message>
         <source>Nothing in the plan moves by it.</source>
@@ -2391,7 +2391,7 @@
     </message>
     <message>
         <source>Nothing is moved to a bed in these weeks, so there is no tag to print.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En estas semanas no se trasplanta nada a una cama; no hay tarjeta que imprimir.</translation>
     </message>
     <message>
         <source>Nothing is needed: nothing is sown, fed or dosed in these months.</source>
@@ -2403,11 +2403,11 @@
     </message>
     <message>
         <source>Nothing is sown in these weeks, so there is no label to print.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En estas semanas no se siembra nada; no hay etiqueta que imprimir.</translation>
     </message>
     <message>
         <source>Nothing is to be sown.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No hay nada que sembrar.</translation>
     </message>
     <message>
         <source>Nothing is wanted yet. Add a target: so much of a crop each week.</source>
@@ -2419,7 +2419,7 @@
     </message>
     <message>
         <source>Nothing on the farm has a price yet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nada de la granja tiene precio todavía.</translation>
     </message>
     <message>
         <source>Nothing that is wanted can be sown in these weeks and be picked before they end.</source>
@@ -2451,7 +2451,7 @@
     </message>
     <message>
         <source>Nursery: at least {free} of {cells} cells stay free, in {week}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Vivero: quedan libres al menos {free} de {cells} celdas, en {week}.</translation>
     </message>
     <message>
         <source>Nutrients</source>
@@ -2479,7 +2479,7 @@
     </message>
     <message>
         <source>On is empty; an order needs its day.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Falta la fecha; un pedido necesita su día.</translation>
     </message>
     <message>
         <source>On the ground</source>
@@ -2487,7 +2487,7 @@
     </message>
     <message>
         <source>On the list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En la lista</translation>
     </message>
     <message>
         <source>On {day}</source>
@@ -2539,7 +2539,7 @@
     </message>
     <message>
         <source>Opening…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Abriendo…</translation>
     </message>
     <message>
         <source>Or by a rule</source>
@@ -2575,7 +2575,7 @@
     </message>
     <message>
         <source>Oxygen asked for</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oxígeno pedido</translation>
     </message>
     <message>
         <source>Oxygen given</source>
@@ -2583,7 +2583,7 @@
     </message>
     <message>
         <source>P&amp;rint…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I&amp;mprimir…</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
@@ -2591,7 +2591,7 @@
     </message>
     <message>
         <source>Page {at} of {count}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Página {at} de {count}</translation>
     </message>
     <message>
         <source>Pages</source>
@@ -2599,11 +2599,11 @@
     </message>
     <message>
         <source>Pages as they will be printed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Páginas como se imprimirán</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Papel</translation>
     </message>
     <message>
         <source>Pellet [mm]</source>
@@ -2699,7 +2699,7 @@
     </message>
     <message>
         <source>Planted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plantado</translation>
     </message>
     <message>
         <source>Plants</source>
@@ -2799,7 +2799,7 @@
     </message>
     <message>
         <source>Put mine in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner lo mío</translation>
     </message>
     <message>
         <source>Put the farm back as it was on a day</source>
@@ -2807,7 +2807,7 @@
     </message>
     <message>
         <source>Put the farm's targets on the list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poner las metas de la granja en la lista</translation>
     </message>
     <message>
         <source>Put the rows on the clipboard, for a spreadsheet</source>
@@ -2823,7 +2823,7 @@
     </message>
     <message>
         <source>Raft tags</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tarjetas de balsas</translation>
     </message>
     <message>
         <source>Raft, block or tray</source>
@@ -2863,7 +2863,7 @@
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lecturas</translation>
     </message>
     <message>
         <source>Readings of the water</source>
@@ -2963,7 +2963,7 @@
     </message>
     <message>
         <source>Sa&amp;ve ink</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A&amp;horrar tinta</translation>
     </message>
     <message>
         <source>Salt</source>
@@ -2971,7 +2971,7 @@
     </message>
     <message>
         <source>Salts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sales</translation>
     </message>
     <message>
         <source>Saturday</source>
@@ -2991,11 +2991,11 @@
     </message>
     <message>
         <source>Save as P&amp;DF…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardar P&amp;DF…</translation>
     </message>
     <message>
         <source>Save as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardar como PDF</translation>
     </message>
     <message>
         <source>Say what you want and when; sowings are counted back from there through a season in which a crop does not take the same days all year, and get their places.</source>
@@ -3007,11 +3007,11 @@
     </message>
     <message>
         <source>Scenario A</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Escenario A</translation>
     </message>
     <message>
         <source>Scenarios compared</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Escenarios comparados</translation>
     </message>
     <message>
         <source>Scoops</source>
@@ -3039,7 +3039,7 @@
     </message>
     <message>
         <source>Search everything</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buscar en todo</translation>
     </message>
     <message>
         <source>Search for at most</source>
@@ -3067,11 +3067,11 @@
     </message>
     <message>
         <source>Second lan&amp;guage</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Segundo &amp;idioma</translation>
     </message>
     <message>
         <source>Second language</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Segundo idioma</translation>
     </message>
     <message>
         <source>Sections of the plan</source>
@@ -3111,7 +3111,7 @@
     </message>
     <message>
         <source>Select all</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elegir todo</translation>
     </message>
     <message>
         <source>Settler</source>
@@ -3171,11 +3171,11 @@
     </message>
     <message>
         <source>Show the week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mostrar la semana</translation>
     </message>
     <message>
         <source>Side by side</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lado a lado</translation>
     </message>
     <message>
         <source>Siphon</source>
@@ -3195,7 +3195,7 @@
     </message>
     <message>
         <source>So much every week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanto cada semana</translation>
     </message>
     <message>
         <source>So much of a crop wanted each week, from one date to another.</source>
@@ -3215,11 +3215,11 @@
     </message>
     <message>
         <source>Solids batches of {loop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lotes de sólidos de {loop}</translation>
     </message>
     <message>
         <source>Solids batch…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lote de sólidos…</translation>
     </message>
     <message>
         <source>Solids kept apart until their liquor goes back</source>
@@ -3235,7 +3235,11 @@
 {what}
 
 Theirs stands. Put yours in its place? Both can be found in the history.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Otra persona cambió lo mismo mientras tanto:
+
+{what}
+
+Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</translation>
     </message>
     <message>
         <source>Something went wrong in the program</source>
@@ -3255,11 +3259,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow a batch…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar un lote…</translation>
     </message>
     <message>
         <source>Sow a crop later or earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar un cultivo antes o después</translation>
     </message>
     <message>
         <source>Sow from</source>
@@ -3271,7 +3275,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow more or fewer of a crop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar más o menos de un cultivo</translation>
     </message>
     <message>
         <source>Sow on</source>
@@ -3311,7 +3315,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sowings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siembras</translation>
     </message>
     <message>
         <source>Sowings one after the other, so that there is something to pick every week.</source>
@@ -3323,7 +3327,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Spanish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Español</translation>
     </message>
     <message>
         <source>Stage</source>
@@ -3491,11 +3495,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Take the chosen one off the list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Quitar de la lista lo elegido</translation>
     </message>
     <message>
         <source>Take the targets</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tomar las metas</translation>
     </message>
     <message>
         <source>Taken back: {title}</source>
@@ -3527,23 +3531,23 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Test the alkalinity first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Analice primero la alcalinidad.</translation>
     </message>
     <message>
         <source>Test the ammonia first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Analice primero el amoníaco.</translation>
     </message>
     <message>
         <source>Test the pH first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Analice primero el pH.</translation>
     </message>
     <message>
         <source>Tests of {loop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Análisis de {loop}</translation>
     </message>
     <message>
         <source>Tests overdue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Análisis atrasados</translation>
     </message>
     <message>
         <source>Text (*.{suffix})</source>
@@ -3555,7 +3559,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>That is the same crop; choose another one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Es el mismo cultivo; elija otro.</translation>
     </message>
     <message>
         <source>The arithmetic, checked against print</source>
@@ -3567,7 +3571,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The farm can be reached again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ya se llega de nuevo a la granja.</translation>
     </message>
     <message>
         <source>The farm has changed since these repairs were tried. Choose the week again.</source>
@@ -3583,11 +3587,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The farm has changed so that these can no longer be made of it: {names}. Drop them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La granja cambió y estos ya no se le pueden aplicar: {names}. Descártelos.</translation>
     </message>
     <message>
         <source>The farm has changed so that this scenario no longer fits. Drop it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La granja cambió y este escenario ya no encaja. Descártelo.</translation>
     </message>
     <message>
         <source>The farm is as it was in {name}.</source>
@@ -3603,11 +3607,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The language changes when the program is started again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El idioma cambia al iniciar de nuevo el programa.</translation>
     </message>
     <message>
         <source>The list is empty. Add what you want, or take the farm's targets.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La lista está vacía. Agregue lo que quiere, o tome las metas de la granja.</translation>
     </message>
     <message>
         <source>The most to give; never more than is eaten</source>
@@ -3643,7 +3647,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The rule falls on no day between {a} and {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La regla no cae en ningún día entre {a} y {b}.</translation>
     </message>
     <message>
         <source>The same as a table</source>
@@ -3667,11 +3671,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The sowings are in the plan. Undo takes them out again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las siembras están en el plan. Deshacer las quita.</translation>
     </message>
     <message>
         <source>The sowings for your list are shown here. Nothing changes until you adopt them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aquí se muestran las siembras para su lista. Nada cambia hasta que las adopte.</translation>
     </message>
     <message>
         <source>The tanks have no room for any of these ways.</source>
@@ -3707,15 +3711,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>This farm names what the catalogue does not have: {names}. Mend its text form, then open that.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Esta granja nombra lo que el catálogo no tiene: {names}. Corrija su forma de texto y ábrala.</translation>
     </message>
     <message>
         <source>This farm was not closed properly last time, or is open elsewhere. Everything is kept up to “{title}” of {time}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Esta granja no se cerró bien la última vez, o está abierta en otra parte. Todo está guardado hasta “{title}” de las {time}.</translation>
     </message>
     <message>
         <source>This farm was not closed properly last time, or is open elsewhere. Nothing is lost.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Esta granja no se cerró bien la última vez, o está abierta en otra parte. No se perdió nada.</translation>
     </message>
     <message>
         <source>This file is older than when it was last worked on here ({day}): another program may have put an older copy in its place. Farm, Go back to a backup, has the later ones.</source>
@@ -3767,7 +3771,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Today's plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plan de hoy</translation>
     </message>
     <message>
         <source>Tolerance</source>
@@ -3783,11 +3787,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Tray and pot labels</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Etiquetas de bandejas y macetas</translation>
     </message>
     <message>
         <source>Trays</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bandejas</translation>
     </message>
     <message>
         <source>Trickling filter</source>
@@ -3795,7 +3799,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Try a change</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Probar un cambio</translation>
     </message>
     <message>
         <source>Trying 12 ways, and bettering each…</source>
@@ -3811,7 +3815,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Type a few letters; arrows choose, Enter goes there.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Escriba unas letras; las flechas eligen, Intro va ahí.</translation>
     </message>
     <message>
         <source>US customary</source>
@@ -3823,7 +3827,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Un-ionised ammonia</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Amoníaco no ionizado</translation>
     </message>
     <message>
         <source>Undo</source>
@@ -3851,7 +3855,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Unlock</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Soltar</translation>
     </message>
     <message>
         <source>Unplaced</source>
@@ -3863,7 +3867,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Until is {until}, before it begins on {begins}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hasta es {until}, antes de que empiece el {begins}.</translation>
     </message>
     <message>
         <source>Until the feed is back</source>
@@ -3903,7 +3907,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Wanting</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Falta</translation>
     </message>
     <message>
         <source>Water</source>
@@ -3923,11 +3927,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Water of {loop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agua de {loop}</translation>
     </message>
     <message>
         <source>Water read on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agua leída el {day}</translation>
     </message>
     <message>
         <source>Water reading</source>
@@ -3979,7 +3983,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Week {week}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semana {week}</translation>
     </message>
     <message>
         <source>WeekStart</source>
@@ -4007,7 +4011,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weeks are {value}; they must lie within {low} to {high}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las semanas son {value}; deben estar entre {low} y {high}.</translation>
     </message>
     <message>
         <source>Weeks between two groups</source>
@@ -4023,7 +4027,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weeks short</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semanas con falta</translation>
     </message>
     <message>
         <source>Weeks that are planned</source>
@@ -4071,15 +4075,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What does not fit ({count})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué no cabe ({count})</translation>
     </message>
     <message>
         <source>What fits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué cabe</translation>
     </message>
     <message>
         <source>What goes in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué entra</translation>
     </message>
     <message>
         <source>What goes in next</source>
@@ -4107,7 +4111,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What is chosen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo elegido</translation>
     </message>
     <message>
         <source>What is left when the month begins</source>
@@ -4119,7 +4123,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What is tried</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué se prueba</translation>
     </message>
     <message>
         <source>What is wanted</source>
@@ -4127,7 +4131,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What it is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué es</translation>
     </message>
     <message>
         <source>What it means</source>
@@ -4155,7 +4159,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What the water asks for</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué pide el agua</translation>
     </message>
     <message>
         <source>What this rests on</source>
@@ -4167,7 +4171,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What to give {loop} this week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué dar a {loop} esta semana</translation>
     </message>
     <message>
         <source>What to sow in which week so that the targets are met, little is wasted and plants take up what the fish supply. It says how near that is to the best possible.</source>
@@ -4183,7 +4187,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo encontrado</translation>
     </message>
     <message>
         <source>What was read</source>
@@ -4215,7 +4219,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Where it comes from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">De dónde viene</translation>
     </message>
     <message>
         <source>Where it comes from, and how sure</source>
@@ -4239,7 +4243,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Which figure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué cifra</translation>
     </message>
     <message>
         <source>Which months are shown</source>
@@ -4251,7 +4255,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Why is the chosen part what it is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Por qué la parte elegida es así</translation>
     </message>
     <message>
         <source>Why it cannot be taken</source>
@@ -4263,7 +4267,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Why the figures shown here are what they are</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Por qué las cifras de aquí son así</translation>
     </message>
     <message>
         <source>Why the week is as it is</source>
@@ -4271,11 +4275,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Why {element} is short</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Por qué falta {element}</translation>
     </message>
     <message>
         <source>Why?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">¿Por qué?</translation>
     </message>
     <message>
         <source>Width</source>
@@ -4331,7 +4335,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work out what to sow for the list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcular qué sembrar para la lista</translation>
     </message>
     <message>
         <source>Work published figures out again and see how far the program is from print</source>
@@ -4407,7 +4411,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>a week, beyond what is supplied; nothing the plan has doses of fills it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">por semana, más allá de lo aportado; nada que el plan dosifique lo cubre</translation>
     </message>
     <message>
         <source>about {grams} g a day</source>
@@ -4419,11 +4423,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>aerated</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">con aire</translation>
     </message>
     <message>
         <source>after feeding {peak}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">después de alimentar {peak}</translation>
     </message>
     <message>
         <source>after the plan</source>
@@ -4435,7 +4439,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>alkalinity falls by {fall} unless base is given; {agreement}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">la alcalinidad baja {fall} si no se da base; {agreement}</translation>
     </message>
     <message>
         <source>all at once</source>
@@ -4447,7 +4451,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>any day of the week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cualquier día de la semana</translation>
     </message>
     <message>
         <source>as manure: below the leaf, not on a harvest day, own tools</source>
@@ -4455,11 +4459,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>as nitrogen, for the filter to take up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">como nitrógeno, para que lo tome el filtro</translation>
     </message>
     <message>
         <source>as nitrogen; from {tan} mg/L ammonia, pH {ph}, {warmth} °C; at most {limit} for these fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">como nitrógeno; de {tan} mg/L de amoníaco, pH {ph}, {warmth} °C; máximo {limit} para estos peces</translation>
     </message>
     <message>
         <source>as the table shows</source>
@@ -4467,7 +4471,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>at least {amount} {unit}; of {draws} draws</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">al menos {amount} {unit}; de {draws} sorteos</translation>
     </message>
     <message>
         <source>back on {day}</source>
@@ -4483,7 +4487,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>between {first} and {last}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">entre {first} y {last}</translation>
     </message>
     <message>
         <source>beyond the plan</source>
@@ -4507,11 +4511,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>comes back: {elements}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">regresa: {elements}</translation>
     </message>
     <message>
         <source>crop of the book: sow it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cultivo del catálogo: sembrarlo</translation>
     </message>
     <message>
         <source>day first</source>
@@ -4527,7 +4531,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>does not fit into the doses of one week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no cabe en las dosis de una semana</translation>
     </message>
     <message>
         <source>earlier</source>
@@ -4539,27 +4543,27 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">anotado</translation>
     </message>
     <message>
         <source>entered for {about}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">anotado para {about}</translation>
     </message>
     <message>
         <source>eq a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">eq al día</translation>
     </message>
     <message>
         <source>eq a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">eq por semana</translation>
     </message>
     <message>
         <source>factor not noted, {factor} taken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">factor sin anotar, se toma {factor}</translation>
     </message>
     <message>
         <source>factor of the meter {factor}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">factor del medidor {factor}</translation>
     </message>
     <message>
         <source>feed conversion</source>
@@ -4579,7 +4583,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>filled {day}, {days} d of solids, {air}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">llenado el {day}, {days} d de sólidos, {air}</translation>
     </message>
     <message>
         <source>food the crops take up</source>
@@ -4591,15 +4595,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>for the acid of the week{planned}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">por el ácido de la semana{planned}</translation>
     </message>
     <message>
         <source>for {element}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">para {element}</translation>
     </message>
     <message>
         <source>foreseen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">previsto</translation>
     </message>
     <message>
         <source>fullest tank {before} → {after} kg/m³</source>
@@ -4643,7 +4647,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>last given {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dado por última vez el {day}</translation>
     </message>
     <message>
         <source>later</source>
@@ -4671,7 +4675,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>liquor goes back: {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">el líquido regresa: {day}</translation>
     </message>
     <message>
         <source>little light alone {light} d, warmth alone {warmth} d</source>
@@ -4679,7 +4683,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>lost as gas: {elements}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perdido como gas: {elements}</translation>
     </message>
     <message>
         <source>lot 1 day old</source>
@@ -4699,7 +4703,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>menu {title}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">menú {title}</translation>
     </message>
     <message>
         <source>month first</source>
@@ -4707,7 +4711,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>never given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nunca dado</translation>
     </message>
     <message>
         <source>never planted yet</source>
@@ -4727,7 +4731,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>no figure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin cifra</translation>
     </message>
     <message>
         <source>no fish within the plan</source>
@@ -4743,7 +4747,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>no reading yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">aún sin lectura</translation>
     </message>
     <message>
         <source>no room</source>
@@ -4759,7 +4763,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not aerated</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin aire</translation>
     </message>
     <message>
         <source>not back</source>
@@ -4771,7 +4775,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not before {day}, perhaps not within the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no antes del {day}, quizá no dentro del plan</translation>
     </message>
     <message>
         <source>not entered</source>
@@ -4783,15 +4787,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not known: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no se sabe: {why}</translation>
     </message>
     <message>
         <source>not planned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin planear</translation>
     </message>
     <message>
         <source>not tested lately; careful values are taken for the largest dose</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin análisis reciente; para la dosis máxima se toman valores prudentes</translation>
     </message>
     <message>
         <source>not weighed</source>
@@ -4807,15 +4811,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>on plain paper, to be cut along the lines; for sheets of labels there is raftweek labels</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">en papel simple, para cortar por las líneas; para hojas de etiquetas está raftweek labels</translation>
     </message>
     <message>
         <source>on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">el {day}</translation>
     </message>
     <message>
         <source>or {tds} dissolved solids; {how} (mg/L per µS/cm); read on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">o {tds} de sólidos disueltos; {how} (mg/L por µS/cm); leído el {day}</translation>
     </message>
     <message>
         <source>ours {ours}, published {published}</source>
@@ -4827,7 +4831,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>over {percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">más de {percent} %</translation>
     </message>
     <message>
         <source>pellet {size} mm</source>
@@ -4835,7 +4839,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>plants lack {grams} g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">a las plantas les faltan {grams} g</translation>
     </message>
     <message>
         <source>plants without a place {before} → {after}</source>
@@ -4855,7 +4859,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>reached already</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ya se llegó</translation>
     </message>
     <message>
         <source>repairs it</source>
@@ -4863,7 +4867,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>saturation not known: no water temperature by month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">saturación desconocida: falta la temperatura del agua por mes</translation>
     </message>
     <message>
         <source>since {since}, 1 day</source>
@@ -4875,15 +4879,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>sow {plants} plants</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sembrar {plants} plantas</translation>
     </message>
     <message>
         <source>sown {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sembrado el {day}</translation>
     </message>
     <message>
         <source>stands alone: repeat the test before acting on it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">está solo: repita el análisis antes de actuar</translation>
     </message>
     <message>
         <source>stock to {top} mg/L</source>
@@ -4891,15 +4895,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>stock {level} mg/L</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">reserva {level} mg/L</translation>
     </message>
     <message>
         <source>stock {level} mg/L, assumed: no test</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">reserva {level} mg/L, supuesta: sin análisis</translation>
     </message>
     <message>
         <source>supplied {span}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">aportado {span}</translation>
     </message>
     <message>
         <source>supply</source>
@@ -4915,11 +4919,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>test again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">analice de nuevo</translation>
     </message>
     <message>
         <source>the depth of the gravel is assumed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">la profundidad de la grava se supone</translation>
     </message>
     <message>
         <source>the feed falls by {before} → {after}</source>
@@ -4927,11 +4931,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>the week that holds this day comes first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">primero va la semana de este día</translation>
     </message>
     <message>
         <source>this feed carries {low} to {high} m²</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">este alimento sostiene {low} a {high} m²</translation>
     </message>
     <message>
         <source>this way</source>
@@ -4963,11 +4967,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>unknown: 1 price missing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no se sabe: falta 1 precio</translation>
     </message>
     <message>
         <source>unknown: {count} prices missing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no se sabe: faltan {count} precios</translation>
     </message>
     <message>
         <source>wanted</source>
@@ -4975,11 +4979,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>wanted {span}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pedido {span}</translation>
     </message>
     <message>
         <source>water of {warmth} holds {most}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">agua a {warmth} lleva {most}</translation>
     </message>
     <message>
         <source>weeks short {before} → {after}</source>
@@ -4991,31 +4995,31 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>went in: {elements}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">entró: {elements}</translation>
     </message>
     <message>
         <source>what alkalinity and base given show from {first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lo que muestran la alcalinidad y la base dada de {first} a {last}</translation>
     </message>
     <message>
         <source>when it falls to {limit}, no base given{start}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cuándo baja a {limit}, sin dar base{start}</translation>
     </message>
     <message>
         <source>with gravel ({gravel}): {verdict}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">con la grava ({gravel}): {verdict}</translation>
     </message>
     <message>
         <source>with it {share}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">con ello {share}</translation>
     </message>
     <message>
         <source>worked out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">calculado</translation>
     </message>
     <message>
         <source>worked out from these figures of the catalogue and what is entered for the farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">calculado con estas cifras del catálogo y lo anotado para la granja</translation>
     </message>
     <message>
         <source>yes</source>
@@ -5043,7 +5047,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{area} of {need} needed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{area} de {need} necesarios</translation>
     </message>
     <message>
         <source>{area}: {done} of {cases}…</source>
@@ -5051,7 +5055,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{band} · test again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{band} · analice de nuevo</translation>
     </message>
     <message>
         <source>{band} · {share}</source>
@@ -5059,7 +5063,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{batch} cannot stand in {bed}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{batch} no puede estar en {bed}.</translation>
     </message>
     <message>
         <source>{batch} cannot stand in {bed}: that is no bed for this crop, or not for this stage.</source>
@@ -5071,7 +5075,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{batch}: {short} places too few in {bed} ({needed} needed, {free} free), tightest on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{batch}: faltan {short} lugares en {bed} (se necesitan {needed}, libres {free}), lo más justo el {day}.</translation>
     </message>
     <message>
         <source>{bed} has no number {unit}.</source>
@@ -5091,7 +5095,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{code} ({places} places, leaves {day})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{code} ({places} lugares, sale el {day})</translation>
     </message>
     <message>
         <source>{code} on {day}</source>
@@ -5103,11 +5107,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} are moved up to {days} days earlier, to keep to days of work.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} se trasplantan hasta {days} días antes, para caer en días de trabajo.</translation>
     </message>
     <message>
         <source>{count} are sown up to {days} days earlier, to keep to days of work.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} se siembran hasta {days} días antes, para caer en días de trabajo.</translation>
     </message>
     <message>
         <source>{count} batches</source>
@@ -5131,7 +5135,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} found, the best first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} encontrados, los mejores primero</translation>
     </message>
     <message>
         <source>{count} holes in rafts</source>
@@ -5147,11 +5151,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} pages were sent to the printer.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} páginas se enviaron a la impresora.</translation>
     </message>
     <message>
         <source>{count} pages were written to {name}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} páginas se escribieron en {name}.</translation>
     </message>
     <message>
         <source>{count} places</source>
@@ -5163,7 +5167,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} readings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} lecturas</translation>
     </message>
     <message>
         <source>{count} rows are on the clipboard as CSV.</source>
@@ -5171,19 +5175,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} scenarios are kept already. Adopt or drop one of them under What if.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ya hay {count} escenarios guardados. Adopte o descarte uno en Qué pasa si.</translation>
     </message>
     <message>
         <source>{count} scenarios are kept already: adopt or drop one first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ya hay {count} escenarios guardados: adopte o descarte uno primero.</translation>
     </message>
     <message>
         <source>{count} sowings of {plants} plants in all lack room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} siembras de {plants} plantas en total no tienen lugar</translation>
     </message>
     <message>
         <source>{count} sowings, {seeds} seeds for {plants} plants</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} siembras, {seeds} semillas para {plants} plantas</translation>
     </message>
     <message>
         <source>{count} still to be given places</source>
@@ -5195,11 +5199,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} things differ</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} cosas difieren</translation>
     </message>
     <message>
         <source>{count} things to note</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} cosas que notar</translation>
     </message>
     <message>
         <source>{count} things to repair, from today on</source>
@@ -5211,7 +5215,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{crop}, {amount} {unit} a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}, {amount} {unit} por semana</translation>
     </message>
     <message>
         <source>{crop}: not carried by the feed within the plan.</source>
@@ -5219,11 +5223,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{crop}: of {wanted} plants for {week}, {sown} have room and are sown.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: de {wanted} plantas para {week}, {sown} tienen lugar y se siembran.</translation>
     </message>
     <message>
         <source>{crop}: there is no bed of a kind it grows in.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: no hay cama de un tipo en que crezca.</translation>
     </message>
     <message>
         <source>{crop}: to its bed from {day}.</source>
@@ -5231,35 +5235,35 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{crop}: what is wanted in {week} is ready {days} days before that week.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: lo que se quiere en {week} está listo {days} días antes de esa semana.</translation>
     </message>
     <message>
         <source>{crop}: {amount} by {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {amount} para el {on}</translation>
     </message>
     <message>
         <source>{crop}: {amount} every week from {begins}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {amount} cada semana desde el {begins}</translation>
     </message>
     <message>
         <source>{crop}: {amount} every {day} from {begins}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {amount} cada {day} desde el {begins}</translation>
     </message>
     <message>
         <source>{crop}: {amount} wanted in {week} cannot be sown in time any more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {amount} para {week} ya no se puede sembrar a tiempo.</translation>
     </message>
     <message>
         <source>{crop}: {amount} wanted in {week} finds no sowing day that suits.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {amount} para {week} no halla un día de siembra que sirva.</translation>
     </message>
     <message>
         <source>{crop}: {share} of {weeks} weeks lie within {even} of what is wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {share} de {weeks} semanas queda a {even} o menos de lo que se quiere.</translation>
     </message>
     <message>
         <source>{crop}: {what} on {rule}, {begins} to {ends}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {what} según {rule}, {begins} a {ends}</translation>
     </message>
     <message>
         <source>{crop}: {words}.</source>
@@ -5283,7 +5287,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{direction}, {change} a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{direction}, {change} por semana</translation>
     </message>
     <message>
         <source>{element} in {loop}</source>
@@ -5335,7 +5339,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{grams} g {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g de {name}</translation>
     </message>
     <message>
         <source>{grams} g/d</source>
@@ -5375,7 +5379,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{kind}; at most {cap} at once</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{kind}; máximo {cap} de una vez</translation>
     </message>
     <message>
         <source>{known} are on the farm already and are passed over.</source>
@@ -5419,7 +5423,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{last}; every {days} d, to {target}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{last}; cada {days} d, hasta {target}</translation>
     </message>
     <message>
         <source>{likely} ({low} to {high})</source>
@@ -5499,19 +5503,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name} grows too slowly in this season to be ready in time: the plan gives it up when it is {share} % of its size.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name} crece muy lento en esta temporada para estar listo a tiempo: el plan lo deja con {share} % de su tamaño.</translation>
     </message>
     <message>
         <source>{name} has fewer places than plants.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name} tiene menos lugares que plantas.</translation>
     </message>
     <message>
         <source>{name} has no places yet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name} aún no tiene lugares.</translation>
     </message>
     <message>
         <source>{name} is the plan now. Undo brings the old one back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name} es ahora el plan. Deshacer trae el anterior.</translation>
     </message>
     <message>
         <source>{name} over the plan: {sign}{percent} %</source>
@@ -5519,7 +5523,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name} stands in a bed that does not suit it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name} está en una cama que no le sirve.</translation>
     </message>
     <message>
         <source>{name}, a kg</source>
@@ -5531,19 +5535,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name}: less is supplied than the crops take up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: se aporta menos de lo que toman los cultivos.</translation>
     </message>
     <message>
         <source>{name}: more fish in the tank than the limit for its size.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: más peces en el tanque que el límite para su tamaño.</translation>
     </message>
     <message>
         <source>{name}: no reading yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: aún sin lectura</translation>
     </message>
     <message>
         <source>{name}: no warmth of the water is entered for its loop; growth is worked out at {assumed} °C, the best for this fish.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: no hay temperatura del agua anotada para su circuito; el crecimiento se calcula a {assumed} °C, lo mejor para este pez.</translation>
     </message>
     <message>
         <source>{name}: pellet {size} mm</source>
@@ -5551,23 +5555,23 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name}: take a closer look.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: mírelo más de cerca.</translation>
     </message>
     <message>
         <source>{name}: the feed falls, and the plants' food with it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: baja el alimento, y con él la comida de las plantas.</translation>
     </message>
     <message>
         <source>{name}: the water comes close to what the fish cannot live in.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: el agua se acerca a lo que los peces no soportan.</translation>
     </message>
     <message>
         <source>{name}: the water is too cold or too warm for these fish to feed and grow; what is given all the same fouls it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: el agua está muy fría o muy caliente para que estos peces coman y crezcan; lo que se dé de todos modos la ensucia.</translation>
     </message>
     <message>
         <source>{name}: {count} readings from {low} to {high}, the last {value} on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: {count} lecturas de {low} a {high}, la última {value} el {day}</translation>
     </message>
     <message>
         <source>{name}…</source>
@@ -5575,7 +5579,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{need} of filter surface are needed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">se necesitan {need} de superficie de filtro</translation>
     </message>
     <message>
         <source>{now} now,
@@ -5593,11 +5597,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{n} pages on {paper}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{n} páginas en {paper}</translation>
     </message>
     <message>
         <source>{peak} of {limit}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{peak} de {limit}</translation>
     </message>
     <message>
         <source>{percent} %</source>
@@ -5605,7 +5609,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{plants} plants × {allowance} ÷ {germination} that come up = {needed} seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{plants} plantas × {allowance} ÷ {germination} que nacen = {needed} semillas</translation>
     </message>
     <message>
         <source>{plants} plants × {living} live × {grams} g × {sold} can be sold</source>
@@ -5613,7 +5617,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{plants} plants ÷ {germination} that come up ÷ {survival} that live = {needed} seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{plants} plantas ÷ {germination} que nacen ÷ {survival} que viven = {needed} semillas</translation>
     </message>
     <message>
         <source>{plants} plants, {day}</source>
@@ -5641,7 +5645,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{scenario}: hold back {codes}, for weeks become short there.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{scenario}: retenga {codes}, pues ahí hay semanas con falta.</translation>
     </message>
     <message>
         <source>{seeds} seeds of {crop}</source>
@@ -5657,7 +5661,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{share} of {element}, {week}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{share} de {element}, {week}</translation>
     </message>
     <message>
         <source>{shown} of {count} batches</source>
@@ -5677,11 +5681,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{sow}, {crop}, {code}: {seeds} seeds for {plants} plants, first pick {pick}, {where}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{sow}, {crop}, {code}: {seeds} semillas para {plants} plantas, primera cosecha {pick}, {where}</translation>
     </message>
     <message>
         <source>{spoken}; Enter goes into it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{spoken}; Intro entra</translation>
     </message>
     <message>
         <source>{stage}, day {day} of {days}</source>
@@ -5689,7 +5693,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{supply} g supplied, {demand} g wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{supply} g aportados, {demand} g pedidos</translation>
     </message>
     <message>
         <source>{title} [{unit}]: {said}</source>
@@ -5697,7 +5701,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{title} – saved</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{title} – guardado</translation>
     </message>
     <message>
         <source>{title}: nothing to show</source>
@@ -5705,7 +5709,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{trouble} Looking for it again every moment.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{trouble} Se sigue buscando a cada momento.</translation>
     </message>
     <message>
         <source>{units} × {rows} rows of {columns}</source>
@@ -5717,7 +5721,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{value} · limiting</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{value} · limitante</translation>
     </message>
     <message>
         <source>{weeks} weeks</source>
@@ -5745,7 +5749,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{words} Room would come from {freed}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words} Habría lugar si sale {freed}.</translation>
     </message>
     <message>
         <source>{words} What decides: {matter}.</source>
@@ -5753,15 +5757,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{words} to {ends}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words} al {ends}</translation>
     </message>
     <message>
         <source>{words}, and {moved} runs of places.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words}, y {moved} tramos de lugares.</translation>
     </message>
     <message>
         <source>{words}, locked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words}, fijo</translation>
     </message>
     <message>
         <source>{words}, {days} d off</source>
@@ -5769,7 +5773,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{words}; in {pots} pots: {seeds} seeds, trays of {cells}: {trays}, cells left empty: {spare}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words}; en {pots} macetas: {seeds} semillas, bandejas de {cells}: {trays}, celdas vacías: {spare}</translation>
     </message>
     <message>
         <source>“{word}” is no point; write head and flow as 1.5:2400.</source>
@@ -5777,7 +5781,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>‹ Back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">‹ Atrás</translation>
     </message>
     <message>
         <source>▶ you are here</source>
@@ -5797,15 +5801,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>⚠ {parts}: see below.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">⚠ {parts}: vea abajo.</translation>
     </message>
     <message>
         <source>⚠ {why} Choose another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">⚠ {why} Elija otra carpeta.</translation>
     </message>
     <message>
         <source>⚠ {why} See that the printer is on and has paper, or save as PDF.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">⚠ {why} Vea que la impresora esté encendida y tenga papel, o guarde como PDF.</translation>
     </message>
     <message>
         <source>⚠ {why}.</source>
