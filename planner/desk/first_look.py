@@ -7,11 +7,12 @@ of something else. Read in before the first paint: nothing that takes time may b
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
-from PySide6.QtWidgets import QLabel
+from PySide6.QtWidgets import QApplication, QLabel
 
 from planner.desk.say import tr
+from planner.desk.shade import ShadeChoice
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QPixmap
@@ -43,10 +44,19 @@ class Cover(QLabel):
         return self.pixmap().size() == window.size() * window.devicePixelRatioF()
 
 
+_MIDDLE_LIGHTNESS: Final = 128
+"""Half of what Qt counts lightness up to; a light look is far above it, a dark one far below."""
+
+
 def looks_of(window: QWidget, memory: Memory) -> str:
-    """Return in a word how the window looks, apart from its size and what is in it."""
+    """Return in a line how the window looks, apart from its size and what is in it."""
+    shade = memory.shade.value
+    if memory.shade is ShadeChoice.SYSTEM:
+        # It begins with the colours of the system. Asking the system for its scheme would read in every enum.
+        lightness = QApplication.palette().window().color().lightness()
+        shade += " light" if lightness > _MIDDLE_LIGHTNESS else " dark"
     # The language shows in the words of any entry; asking for the language itself would take longer.
-    return f"{memory.shade.value} {window.devicePixelRatioF()} {window.logicalDpiX()} {tr('&Change')}"
+    return f"{shade} {window.devicePixelRatioF()} {window.logicalDpiX()} {tr('&Change')}"
 
 
 def first_look(services: DeskServices, memory: Memory, window: QWidget) -> Cover | None:

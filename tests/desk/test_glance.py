@@ -5,6 +5,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QPixmap
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -12,6 +13,8 @@ from planner.bootstrap_glance import GlanceShelf
 from planner.desk import settings
 from planner.desk.first_look import looks_of
 from planner.desk.rehearsal import DAYS
+from planner.desk.shade import ShadeChoice
+from planner.desk.theme import DARK
 from planner.desk.window import MainWindow
 from tests.desk.helpers import NOW, TODAY, put_away, services
 
@@ -268,6 +271,29 @@ def test_that_another_look_is_another_picture(qtbot, shelved):
     window.menus.actions["shade.dark"].trigger()
     assert looks_of(window, window.memory) != before
     window.menus.actions["shade.light"].trigger()
+    put_away(window)
+
+
+def test_that_the_look_of_the_system_is_another_picture_once_the_system_turns_dark(
+    qtbot, shelved, monkeypatch
+):
+    shelved.settings.setValue(settings.SHADE.key, ShadeChoice.SYSTEM.value)
+    window = opened(qtbot, shelved)
+    light = looks_of(window, window.memory)
+    monkeypatch.setattr("planner.desk.theme.theme_of", lambda choice: DARK)
+    window._on_system_shade(Qt.ColorScheme.Dark)
+    assert looks_of(window, window.memory) != light
+    monkeypatch.undo()
+    window.menus.actions["shade.light"].trigger()
+    put_away(window)
+
+
+def test_that_a_window_asks_for_the_picture_in_the_colours_it_is_about_to_have(qtbot, shelved):
+    asked = []
+    shelved.settings.setValue(settings.SHADE.key, ShadeChoice.SYSTEM.value)
+    given = replace(shelved, find_glance=lambda path, day, looks: asked.append(looks))
+    window = opened(qtbot, given)
+    assert asked == [looks_of(window, window.memory)]
     put_away(window)
 
 
