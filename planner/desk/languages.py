@@ -54,15 +54,15 @@ class Words(QTranslator):
         """Tell whether there is nothing to look up."""
         return not self._said
 
-    def translate(
+    def translate(  # type: ignore[override]  # Qt takes an empty text for a translation; None is none
         self,
         context: str,
         sourceText: str,
         disambiguation: str | None = None,  # noqa: ARG002 - the signature is Qt's
         n: int = -1,  # noqa: ARG002
-    ) -> str:
-        """Return a text in the language; empty, which means as it is, when there is no translation."""
-        return self._said.get(sourceText, "") if context == CONTEXT else ""
+    ) -> str | None:
+        """Return a text in the language; None, which means as it is, when there is no translation."""
+        return self._said.get(sourceText) if context == CONTEXT else None
 
 
 def speak(language: str, application: QCoreApplication) -> None:
