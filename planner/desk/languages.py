@@ -54,7 +54,7 @@ class Words(QTranslator):
         """Tell whether there is nothing to look up."""
         return not self._said
 
-    def translate(  # type: ignore[override]  # Qt takes an empty text for a translation; None is none
+    def translate(
         self,
         context: str,
         sourceText: str,
@@ -62,6 +62,7 @@ class Words(QTranslator):
         n: int = -1,  # noqa: ARG002
     ) -> str | None:
         """Return a text in the language; None, which means as it is, when there is no translation."""
+        # Qt takes an empty text for a translation, and shows nothing.
         return self._said.get(sourceText) if context == CONTEXT else None
 
 
