@@ -1,0 +1,133 @@
+"""What an entry of the log writes beside itself: fish, doses, top-up and solids, from its day on.
+
+The thing written has an id that follows from the first entry of a chain, so that a correction finds
+it again. Knows nothing of batches, whose days are worked out from all their entries at once.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+from collections.abc import Callable, Iterator
+from typing import Any, Final
+
+from planner.farm.changes import Change
+from planner.farm.farm import Farm, Thing, things
+from planner.farm.fields import NO_ID, Id
+from planner.farm.fish import FishEvent, FishEventKind
+from planner.farm.ids import id_from
+from planner.farm.log import Happening, LogEntry, first_of, standing
+from planner.farm.water import Dose, Quantity, Reading, SolidsBatch
+
+_WORDS: Final = ("fish event", "dose", "reading", "solids batch")
+_LONGEST_DAYS: Final = 400
+"""As many days as a solids batch may gather."""
+
+
+def effect_id(farm: Farm, entry: LogEntry) -> Id:
+    """Return the id of what an entry, and every correction of it, writes."""
+    return id_from("log effect", first_of(farm.log_entries, entry))
+
+
+def effect_of(farm: Farm, entry: LogEntry) -> Iterator[Change]:
+    """Yield the changes that an entry makes to fish and water; `farm` has the entry already."""
+    own = effect_id(farm, entry)
+    before = next((t for word in _WORDS for t in things(farm, word) if t.id == own), None)
+    after = _made(farm, entry, own)
+    if before is not None and after is not None and type(before) is type(after):
+        if before != after:
+            yield Change(before=before, after=after)
+    else:
+        if before is not None:
+            yield Change(before=before)
+        if after is not None:
+            yield Change(after=after)
+    yield from _returned(farm, entry)
+    yield from _fed(farm, entry)
+
+
+def _made(farm: Farm, entry: LogEntry, own: Id) -> Thing | None:
+    make = _MAKERS.get(entry.what)
+    return None if make is None else make(farm, entry, own)
+
+
+def _fish(_farm: Farm, entry: LogEntry, own: Id) -> Thing | None:
+    kind = _FISH[entry.what]
+    if not entry.amount:
+        return None
+    amount = entry.amount
+    given: dict[str, Any] = {
+        FishEventKind.DEATHS: {"count": int(amount)},
+        FishEventKind.HARVEST: {"count": int(amount)},
+        FishEventKind.SAMPLE: {"mean_weight_g": amount},
+    }[kind]
+    return FishEvent(id=own, group=entry.group, on=entry.on, kind=kind, **given)
+
+
+def _fed(farm: Farm, entry: LogEntry) -> Iterator[Change]:
+    """Yield the feed of the days that an entry, or the one it corrects, speaks of: all meals together."""
+    known = {each.id: each for each in farm.log_entries}
+    told = [entry, *([known[entry.corrects]] if entry.corrects in known else [])]
+    days = {(each.group, each.on) for each in told if each.what is Happening.FEED_GIVEN}
+    meals = [each for each in standing(farm.log_entries) if each.what is Happening.FEED_GIVEN]
+    for group, on in sorted(days):
+        own = id_from("log feed", group, on.isoformat())
+        before = next((event for event in farm.fish_events if event.id == own), None)
+        grams = [each.amount or 0.0 for each in meals if (each.group, each.on) == (group, on)]
+        given: dict[str, Any] = {"kind": FishEventKind.FEED_GIVEN, "days": 1, "feed_g_per_day": sum(grams)}
+        after = FishEvent(id=own, group=group, on=on, **given) if grams and group != NO_ID else None
+        if before != after:
+            yield Change(before=before, after=after)
+
+
+def _dose(_farm: Farm, entry: LogEntry, own: Id) -> Thing | None:
+    if not entry.amount:
+        return None
+    return Dose(id=own, loop=entry.loop, supplement=entry.supplement, grams=entry.amount, on=entry.on)
+
+
+def _top_up(_farm: Farm, entry: LogEntry, own: Id) -> Thing | None:
+    value = entry.amount or 0.0
+    return Reading(id=own, loop=entry.loop, on=entry.on, quantity=Quantity.TOP_UP_L, value=value)
+
+
+def _solids(farm: Farm, entry: LogEntry, own: Id) -> Thing | None:
+    """Return a batch of the solids since the siphoning before, or since the plan began."""
+    earlier = [
+        one.siphoned_on
+        for one in farm.solids_batches
+        if one.loop == entry.loop and one.siphoned_on < entry.on and one.id != own
+    ]
+    since = max(earlier, default=farm.settings.plan_from)
+    days = min(max((entry.on - since).days, 1), _LONGEST_DAYS)
+    return SolidsBatch(id=own, code=entry.code, loop=entry.loop, siphoned_on=entry.on, days=days)
+
+
+def _returned(farm: Farm, entry: LogEntry) -> Iterator[Change]:
+    """Yield the return of the oldest liquor of a loop that has not gone back yet."""
+    if entry.what is not Happening.RETURNED or entry.corrects != NO_ID:
+        return
+    waiting = [
+        one
+        for one in farm.solids_batches
+        if one.loop == entry.loop and one.returned_on is None and one.siphoned_on <= entry.on
+    ]
+    if waiting:
+        oldest = min(waiting, key=_siphoned)
+        yield Change(before=oldest, after=dataclasses.replace(oldest, returned_on=entry.on))
+
+
+def _siphoned(one: SolidsBatch) -> int:
+    return one.siphoned_on.toordinal()
+
+
+_FISH: Final = {
+    Happening.DEATHS: FishEventKind.DEATHS,
+    Happening.WEIGHED: FishEventKind.SAMPLE,
+    Happening.FISH_TAKEN: FishEventKind.HARVEST,
+}
+_MAKERS: Final[dict[Happening, Callable[[Farm, LogEntry, Id], Thing | None]]] = {
+    **dict.fromkeys(_FISH, _fish),
+    Happening.DOSED: _dose,
+    Happening.TOPPED_UP: _top_up,
+    Happening.SIPHONED: _solids,
+}
