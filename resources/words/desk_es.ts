@@ -188,6 +188,14 @@
         <translation type="unfinished">1 día</translation>
     </message>
     <message>
+        <source>1 day earlier</source>
+        <translation type="unfinished">1 día antes</translation>
+    </message>
+    <message>
+        <source>1 day later</source>
+        <translation type="unfinished">1 día después</translation>
+    </message>
+    <message>
         <source>1 found</source>
         <translation type="unfinished">1 encontrado</translation>
     </message>
@@ -258,6 +266,18 @@
     <message>
         <source>; the first {shown} are shown</source>
         <translation type="unfinished">; se muestran las primeras {shown}</translation>
+    </message>
+    <message>
+        <source>A (letter of fish added)</source>
+        <translation type="unfinished">A</translation>
+    </message>
+    <message>
+        <source>A (letter of the band ample)</source>
+        <translation type="unfinished">S</translation>
+    </message>
+    <message>
+        <source>A bar cannot be put here. Drop it on a raft, block or tray.</source>
+        <translation type="unfinished">Aquí no se puede poner una barra. Suéltela en una balsa, bloque o bandeja.</translation>
     </message>
     <message>
         <source>A batch that no plan may move.</source>
@@ -568,6 +588,10 @@
         <translation type="unfinished">Área</translation>
     </message>
     <message>
+        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit. Enter opens it. Plus and minus zoom.</source>
+        <translation type="unfinished">Las flechas van de barra en barra. Alt con izquierda o derecha mueve el lote un día; con Mayús, una semana. Alt con arriba o abajo lo mueve a otra unidad. Intro lo abre. Más y menos acercan y alejan.</translation>
+    </message>
+    <message>
         <source>Arrow keys go from hole to hole, Page Up and Page Down a week back and on, Alt with left or right a day. Space takes up the plants of a hole; arrow keys choose where to, Enter puts them there, Escape leaves them. Plus and minus zoom.</source>
         <translation type="unfinished">Las flechas van de hoyo en hoyo; Re Pág y Av Pág, una semana atrás o adelante; Alt con izquierda o derecha, un día. Espacio toma las plantas de un hoyo; las flechas eligen adónde, Intro las pone ahí, Escape las deja. Más y menos acercan y alejan.</translation>
     </message>
@@ -594,6 +618,10 @@
     <message>
         <source>At the low end of the feed-rate band</source>
         <translation type="unfinished">En lo bajo de la franja de alimento por área</translation>
+    </message>
+    <message>
+        <source>B (letter of the stage bed)</source>
+        <translation type="unfinished">C</translation>
     </message>
     <message>
         <source>Back after</source>
@@ -638,6 +666,22 @@
     <message>
         <source>Batch</source>
         <translation type="unfinished">Lote</translation>
+    </message>
+    <message>
+        <source>Batch {code} fits on no further unit in this direction.</source>
+        <translation type="unfinished">El lote {code} no cabe en ninguna otra unidad hacia ese lado.</translation>
+    </message>
+    <message>
+        <source>Batch {code} is locked. Unlock it to move it.</source>
+        <translation type="unfinished">El lote {code} está fijo. Suéltelo para moverlo.</translation>
+    </message>
+    <message>
+        <source>Batch {code} moved. {text}</source>
+        <translation type="unfinished">Lote {code} movido. {text}</translation>
+    </message>
+    <message>
+        <source>Batch {code}, {crop}, {plants} plants, {place}, from {start} to {end}.</source>
+        <translation type="unfinished">Lote {code}, {crop}, {plants} plantas, {place}, de {start} a {end}.</translation>
     </message>
     <message>
         <source>Batches</source>
@@ -734,6 +778,14 @@
     <message>
         <source>By whom</source>
         <translation type="unfinished">Quién</translation>
+    </message>
+    <message>
+        <source>C (letter of the stage clearing)</source>
+        <translation type="unfinished">D</translation>
+    </message>
+    <message>
+        <source>Calcium</source>
+        <translation type="unfinished">Calcio</translation>
     </message>
     <message>
         <source>Calcium [mg/L]</source>
@@ -1384,6 +1436,10 @@
         <translation type="unfinished">Peces agregados</translation>
     </message>
     <message>
+        <source>Fish and feed</source>
+        <translation type="unfinished">Peces y alimento</translation>
+    </message>
+    <message>
         <source>Fish and plants raised on the same water; bacteria turn fish waste into plant food.</source>
         <translation type="unfinished">Peces y plantas criados con la misma agua; las bacterias vuelven los desechos de los peces alimento de las plantas.</translation>
     </message>
@@ -1536,6 +1592,10 @@
         <translation type="unfinished">Tanque más lleno [kg/m³]</translation>
     </message>
     <message>
+        <source>G (letter of the stage germination)</source>
+        <translation type="unfinished">G</translation>
+    </message>
+    <message>
         <source>Germination</source>
         <translation type="unfinished">Germinación</translation>
     </message>
@@ -1638,6 +1698,10 @@
     <message>
         <source>Growth coefficient (TGC)</source>
         <translation type="unfinished">Coeficiente de crecimiento (TGC)</translation>
+    </message>
+    <message>
+        <source>H (letter of fish harvested)</source>
+        <translation type="unfinished">C</translation>
     </message>
     <message>
         <source>Harvest</source>
@@ -1884,6 +1948,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Lanes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Last pick</source>
         <translation type="unfinished">Última cosecha</translation>
     </message>
@@ -2008,6 +2076,10 @@
         <translation type="unfinished">Fijo</translation>
     </message>
     <message>
+        <source>Locked.</source>
+        <translation type="unfinished">Fijo.</translation>
+    </message>
+    <message>
         <source>Locked: no plan may move it</source>
         <translation type="unfinished">Fijo: ningún plan lo mueve</translation>
     </message>
@@ -2046,6 +2118,14 @@
     <message>
         <source>Lowest feed</source>
         <translation type="unfinished">Menos alimento</translation>
+    </message>
+    <message>
+        <source>M (letter of the band met)</source>
+        <translation type="unfinished">C</translation>
+    </message>
+    <message>
+        <source>Magnesium</source>
+        <translation type="unfinished">Magnesio</translation>
     </message>
     <message>
         <source>Magnesium [mg/L]</source>
@@ -2180,6 +2260,10 @@
         <translation type="unfinished">Biofiltro de lecho móvil</translation>
     </message>
     <message>
+        <source>N (letter of the stage nursery)</source>
+        <translation type="unfinished">V</translation>
+    </message>
+    <message>
         <source>Name</source>
         <translation type="unfinished">Nombre</translation>
     </message>
@@ -2236,6 +2320,10 @@
         <translation type="unfinished">Nitrito como N [mg/L]</translation>
     </message>
     <message>
+        <source>Nitrogen</source>
+        <translation type="unfinished">Nitrógeno</translation>
+    </message>
+    <message>
         <source>Nitrogen in the fish</source>
         <translation type="unfinished">Nitrógeno en el pez</translation>
     </message>
@@ -2264,6 +2352,10 @@
         <translation type="unfinished">Aún no hay camas. Agregue una en el menú Instalaciones y aquí se dibuja cada hoyo.</translation>
     </message>
     <message>
+        <source>No beds yet. Every raft, block and tray gets a row here.</source>
+        <translation type="unfinished">Aún no hay camas. Cada balsa, bloque y bandeja tiene aquí su hilera.</translation>
+    </message>
+    <message>
         <source>No change of the plan was found that helps. Look at it in the lanes.</source>
         <translation type="unfinished">No se halló un cambio del plan que ayude. Véalo en los carriles.</translation>
     </message>
@@ -2290,6 +2382,10 @@
     <message>
         <source>No loop of water yet</source>
         <translation type="unfinished">Aún no hay circuito de agua</translation>
+    </message>
+    <message>
+        <source>No loop of water yet. Its fish and their feed are shown here.</source>
+        <translation type="unfinished">Aún no hay circuito de agua. Aquí se muestran sus peces y su alimento.</translation>
     </message>
     <message>
         <source>No loop of water yet. What its fish supply and its plants want is weighed here.</source>
@@ -2458,6 +2554,10 @@
         <translation type="unfinished">Nutrientes</translation>
     </message>
     <message>
+        <source>O (letter of days off feed)</source>
+        <translation type="unfinished">S</translation>
+    </message>
+    <message>
         <source>Of all that is wanted {missed} % is missed, {wasted} % is more than wanted, and balance costs {balance} %.</source>
         <translation type="unfinished">De todo lo que se quiere falta {missed} %, sobra {wasted} %, y el balance cuesta {balance} %.</translation>
     </message>
@@ -2582,6 +2682,10 @@
         <translation type="unfinished">Oxígeno dado</translation>
     </message>
     <message>
+        <source>P (letter of the stage picking)</source>
+        <translation type="unfinished">R</translation>
+    </message>
+    <message>
         <source>P&amp;rint…</source>
         <translation type="unfinished">I&amp;mprimir…</translation>
     </message>
@@ -2616,6 +2720,10 @@
     <message>
         <source>Phase</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Phosphorus</source>
+        <translation type="unfinished">Fósforo</translation>
     </message>
     <message>
         <source>Phosphorus [mg/L]</source>
@@ -2718,6 +2826,10 @@
         <translation type="unfinished">Plantas sembradas juntas, desde la semilla hasta el lugar despejado.</translation>
     </message>
     <message>
+        <source>Potassium</source>
+        <translation type="unfinished">Potasio</translation>
+    </message>
+    <message>
         <source>Potassium [mg/L]</source>
         <translation type="unfinished">Potasio [mg/L]</translation>
     </message>
@@ -2816,6 +2928,10 @@
     <message>
         <source>Quantity</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Q{number} (short for quarter)</source>
+        <translation type="unfinished">T{number}</translation>
     </message>
     <message>
         <source>Raft</source>
@@ -2952,6 +3068,22 @@
     <message>
         <source>Rows that cannot be taken</source>
         <translation type="unfinished">Filas que no se pueden tomar</translation>
+    </message>
+    <message>
+        <source>Ruler of weeks</source>
+        <translation type="unfinished">Regla de semanas</translation>
+    </message>
+    <message>
+        <source>S (letter of fish stocked)</source>
+        <translation type="unfinished">P</translation>
+    </message>
+    <message>
+        <source>S (letter of the band short)</source>
+        <translation type="unfinished">F</translation>
+    </message>
+    <message>
+        <source>S (letter of the stage spacing)</source>
+        <translation type="unfinished">E</translation>
     </message>
     <message>
         <source>S&amp;earch everything…</source>
@@ -3166,6 +3298,10 @@
         <translation type="unfinished">Sección del catálogo</translation>
     </message>
     <message>
+        <source>Show the bands of all elements</source>
+        <translation type="unfinished">Mostrar las franjas de todos los elementos</translation>
+    </message>
+    <message>
         <source>Show the beds as they are today</source>
         <translation type="unfinished">Mostrar las camas como están hoy</translation>
     </message>
@@ -3338,6 +3474,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Etapas</translation>
     </message>
     <message>
+        <source>Stages: {stages}.</source>
+        <translation type="unfinished">Etapas: {stages}.</translation>
+    </message>
+    <message>
         <source>Standing there on {day}</source>
         <translation type="unfinished">Hay ahí el {day}</translation>
     </message>
@@ -3470,12 +3610,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Aporte y demanda por semana</translation>
     </message>
     <message>
+        <source>Supply and demand of each element are weighed here, week by week.</source>
+        <translation type="unfinished">Aquí se pesan el aporte y la demanda de cada elemento, semana por semana.</translation>
+    </message>
+    <message>
         <source>Supply and demand of each element, and what helps</source>
         <translation type="unfinished">Aporte y demanda de cada elemento, y qué ayuda</translation>
     </message>
     <message>
         <source>Surface of the media</source>
         <translation type="unfinished">Superficie del medio filtrante</translation>
+    </message>
+    <message>
+        <source>T (letter of the band thin)</source>
+        <translation type="unfinished">J</translation>
     </message>
     <message>
         <source>Table</source>
@@ -3564,6 +3712,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>The arithmetic, checked against print</source>
         <translation type="unfinished">Los cálculos, comparados con lo publicado</translation>
+    </message>
+    <message>
+        <source>The batch cannot go here.</source>
+        <translation type="unfinished">El lote no puede ir aquí.</translation>
     </message>
     <message>
         <source>The element of which least is supplied for what is wanted.</source>
@@ -3734,8 +3886,8 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Esto se quita o se suelta junto con ello: {names}. Deshacer lo trae todo de vuelta.</translation>
     </message>
     <message>
-        <source>This is the sample farm: look around, nothing you do here can be lost.</source>
-        <translation type="unfinished">Esta es la granja de muestra: mire con calma, aquí no se puede perder nada.</translation>
+        <source>This is the sample farm: look around, and change what you like.</source>
+        <translation type="unfinished">Esta es la granja de muestra: mire y cambie lo que quiera.</translation>
     </message>
     <message>
         <source>This week lies outside the plan.</source>
@@ -3844,6 +3996,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Units</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Units shown</source>
+        <translation type="unfinished">Unidades mostradas</translation>
     </message>
     <message>
         <source>Unknown</source>
@@ -4358,6 +4514,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Vale {plan} de 100; sembrar lo mismo cada semana vale {hand}, y ningún plan más de {bound}.</translation>
     </message>
     <message>
+        <source>W{number} (short for week)</source>
+        <translation type="unfinished">W{number}</translation>
+    </message>
+    <message>
+        <source>Years, months and weeks</source>
+        <translation type="unfinished">Años, meses y semanas</translation>
+    </message>
+    <message>
         <source>Yes</source>
         <translation type="unfinished">Sí</translation>
     </message>
@@ -4410,6 +4574,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Ale&amp;jar</translation>
     </message>
     <message>
+        <source>a feeding table</source>
+        <translation type="unfinished">una tabla de alimentación</translation>
+    </message>
+    <message>
+        <source>a fixed share of body weight</source>
+        <translation type="unfinished">una parte fija del peso del pez</translation>
+    </message>
+    <message>
         <source>a week, beyond what is supplied; nothing the plan has doses of fills it</source>
         <translation type="unfinished">por semana, más allá de lo aportado; nada que el plan dosifique lo cubre</translation>
     </message>
@@ -4420,6 +4592,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>about {kg} kg</source>
         <translation type="unfinished">unos {kg} kg</translation>
+    </message>
+    <message>
+        <source>act</source>
+        <translation type="unfinished">actuar</translation>
+    </message>
+    <message>
+        <source>added</source>
+        <translation type="unfinished">agregados</translation>
     </message>
     <message>
         <source>aerated</source>
@@ -4438,6 +4618,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">contra las cuatro semanas antes; {back}</translation>
     </message>
     <message>
+        <source>aim of the check</source>
+        <translation type="unfinished">meta de la comprobación</translation>
+    </message>
+    <message>
+        <source>alkalinity</source>
+        <translation type="unfinished">alcalinidad</translation>
+    </message>
+    <message>
         <source>alkalinity falls by {fall} unless base is given; {agreement}</source>
         <translation type="unfinished">la alcalinidad baja {fall} si no se da base; {agreement}</translation>
     </message>
@@ -4448,6 +4636,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>all fish</source>
         <translation type="unfinished">todos los peces</translation>
+    </message>
+    <message>
+        <source>ample</source>
+        <translation type="unfinished">sobrado</translation>
+    </message>
+    <message>
+        <source>an area that is always planted</source>
+        <translation type="unfinished">un área siempre plantada</translation>
     </message>
     <message>
         <source>any day of the week</source>
@@ -4486,6 +4682,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">franja, bajo</translation>
     </message>
     <message>
+        <source>bed</source>
+        <translation type="unfinished">cama</translation>
+    </message>
+    <message>
+        <source>beds</source>
+        <translation type="unfinished">camas</translation>
+    </message>
+    <message>
         <source>between {first} and {last}</source>
         <translation type="unfinished">entre {first} y {last}</translation>
     </message>
@@ -4494,32 +4698,80 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">fuera del plan</translation>
     </message>
     <message>
+        <source>bicarbonate, gentle</source>
+        <translation type="unfinished">bicarbonato, suave</translation>
+    </message>
+    <message>
         <source>block</source>
         <translation type="unfinished">bloque</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bluish green</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>book days, no climate entered</source>
         <translation type="unfinished">días del catálogo, sin clima anotado</translation>
     </message>
     <message>
+        <source>brings sodium: only as a last resort</source>
+        <translation type="unfinished">trae sodio: solo como último recurso</translation>
+    </message>
+    <message>
         <source>by {way}; never more than is eaten</source>
         <translation type="unfinished">según {way}; nunca más de lo que comen</translation>
+    </message>
+    <message>
+        <source>ca</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carbonate</source>
+        <translation type="unfinished">carbonato</translation>
     </message>
     <message>
         <source>change the feed at {grams} g</source>
         <translation type="unfinished">cambie el alimento a los {grams} g</translation>
     </message>
     <message>
+        <source>changes</source>
+        <translation type="unfinished">cambia</translation>
+    </message>
+    <message>
+        <source>clearing</source>
+        <translation type="unfinished">despeje</translation>
+    </message>
+    <message>
+        <source>cold</source>
+        <translation type="unfinished">frío</translation>
+    </message>
+    <message>
         <source>comes back: {elements}</source>
         <translation type="unfinished">regresa: {elements}</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation type="unfinished">práctica común</translation>
     </message>
     <message>
         <source>crop of the book: sow it</source>
         <translation type="unfinished">cultivo del catálogo: sembrarlo</translation>
     </message>
     <message>
+        <source>crops</source>
+        <translation type="unfinished">cultivos</translation>
+    </message>
+    <message>
         <source>day first</source>
         <translation type="unfinished">primero el día</translation>
+    </message>
+    <message>
+        <source>demand</source>
+        <translation type="unfinished">demanda</translation>
     </message>
     <message>
         <source>demand, proposal</source>
@@ -4534,12 +4786,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">no cabe en las dosis de una semana</translation>
     </message>
     <message>
+        <source>doubtful at this pH</source>
+        <translation type="unfinished">dudoso con este pH</translation>
+    </message>
+    <message>
         <source>earlier</source>
         <translation type="unfinished">antes</translation>
     </message>
     <message>
         <source>eases it</source>
         <translation type="unfinished">lo alivia</translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation type="unfinished">suficiente</translation>
     </message>
     <message>
         <source>entered</source>
@@ -4558,12 +4818,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">eq por semana</translation>
     </message>
     <message>
+        <source>exact arithmetic</source>
+        <translation type="unfinished">aritmética exacta</translation>
+    </message>
+    <message>
+        <source>expected growth × feed conversion</source>
+        <translation type="unfinished">crecimiento esperado × conversión alimenticia</translation>
+    </message>
+    <message>
         <source>factor not noted, {factor} taken</source>
         <translation type="unfinished">factor sin anotar, se toma {factor}</translation>
     </message>
     <message>
         <source>factor of the meter {factor}</source>
         <translation type="unfinished">factor del medidor {factor}</translation>
+    </message>
+    <message>
+        <source>falling</source>
+        <translation type="unfinished">baja</translation>
+    </message>
+    <message>
+        <source>fe</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>feed conversion</source>
@@ -4582,8 +4858,44 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">alimento {before} → {after} g/m²/d</translation>
     </message>
     <message>
+        <source>feed, to {mass}/day</source>
+        <translation type="unfinished">alimento, hasta {mass}/día</translation>
+    </message>
+    <message>
+        <source>feeds</source>
+        <translation type="unfinished">alimentos</translation>
+    </message>
+    <message>
+        <source>field conditions</source>
+        <translation type="unfinished">condiciones de campo</translation>
+    </message>
+    <message>
         <source>filled {day}, {days} d of solids, {air}</source>
         <translation type="unfinished">llenado el {day}, {days} d de sólidos, {air}</translation>
+    </message>
+    <message>
+        <source>fingerlings must be had on that day</source>
+        <translation type="unfinished">hay que tener alevines ese día</translation>
+    </message>
+    <message>
+        <source>fish</source>
+        <translation type="unfinished">peces</translation>
+    </message>
+    <message>
+        <source>fish are lighter when harvested</source>
+        <translation type="unfinished">los peces pesan menos al cosecharlos</translation>
+    </message>
+    <message>
+        <source>fish, to {mass}</source>
+        <translation type="unfinished">peces, hasta {mass}</translation>
+    </message>
+    <message>
+        <source>fit not known: no pH reading</source>
+        <translation type="unfinished">no se sabe si es apto: sin lectura de pH</translation>
+    </message>
+    <message>
+        <source>fixed grams a day</source>
+        <translation type="unfinished">gramos fijos al día</translation>
     </message>
     <message>
         <source>food the crops take up</source>
@@ -4606,6 +4918,22 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">previsto</translation>
     </message>
     <message>
+        <source>from memory</source>
+        <translation type="unfinished">de memoria</translation>
+    </message>
+    <message>
+        <source>from memory, not checked</source>
+        <translation type="unfinished">de memoria, sin comprobar</translation>
+    </message>
+    <message>
+        <source>from memory: shown, but judges nothing</source>
+        <translation type="unfinished">de memoria: se muestra, pero no decide nada</translation>
+    </message>
+    <message>
+        <source>fruiting</source>
+        <translation type="unfinished">de fruto</translation>
+    </message>
+    <message>
         <source>fullest tank {before} → {after} kg/m³</source>
         <translation type="unfinished">tanque más lleno {before} → {after} kg/m³</translation>
     </message>
@@ -4622,12 +4950,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">g por semana</translation>
     </message>
     <message>
+        <source>germination</source>
+        <translation type="unfinished">germinación</translation>
+    </message>
+    <message>
+        <source>goes</source>
+        <translation type="unfinished">se quita</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>growth by your own figure</source>
         <translation type="unfinished">crecimiento según su propia cifra</translation>
     </message>
     <message>
         <source>growth coefficient</source>
         <translation type="unfinished">coeficiente de crecimiento</translation>
+    </message>
+    <message>
+        <source>harvest</source>
+        <translation type="unfinished">cosecha</translation>
     </message>
     <message>
         <source>harvest of crops</source>
@@ -4638,12 +4982,44 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cosecha de cultivos sin cambio</translation>
     </message>
     <message>
+        <source>harvested</source>
+        <translation type="unfinished">cosechados</translation>
+    </message>
+    <message>
+        <source>heads</source>
+        <translation type="unfinished">piezas</translation>
+    </message>
+    <message>
+        <source>heat</source>
+        <translation type="unfinished">calor</translation>
+    </message>
+    <message>
+        <source>how much the solids give is not sure</source>
+        <translation type="unfinished">no es seguro cuánto dan los sólidos</translation>
+    </message>
+    <message>
+        <source>hydroxide, strong</source>
+        <translation type="unfinished">hidróxido, fuerte</translation>
+    </message>
+    <message>
+        <source>it raises the pH</source>
+        <translation type="unfinished">sube el pH</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>kg/m³</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>kg/m³, and the limit</source>
         <translation type="unfinished">kg/m³, y el límite</translation>
+    </message>
+    <message>
+        <source>lamps for the light that is missing</source>
+        <translation type="unfinished">lámparas para la luz que falta</translation>
     </message>
     <message>
         <source>last given {day}</source>
@@ -4654,12 +5030,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">después</translation>
     </message>
     <message>
+        <source>leafy</source>
+        <translation type="unfinished">de hoja</translation>
+    </message>
+    <message>
         <source>least supply {before} of {was} → {after} of {now}</source>
         <translation type="unfinished">aporte menor {before} de {was} → {after} de {now}</translation>
     </message>
     <message>
         <source>leave out</source>
         <translation type="unfinished">dejar fuera</translation>
+    </message>
+    <message>
+        <source>less feed, so less food for the plants</source>
+        <translation type="unfinished">menos alimento, así que menos comida para las plantas</translation>
+    </message>
+    <message>
+        <source>less is harvested</source>
+        <translation type="unfinished">se cosecha menos</translation>
+    </message>
+    <message>
+        <source>light not known: it slows nothing</source>
+        <translation type="unfinished">luz desconocida: no retrasa nada</translation>
     </message>
     <message>
         <source>limit {limit}</source>
@@ -4676,6 +5068,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>liquor goes back: {day}</source>
         <translation type="unfinished">el líquido regresa: {day}</translation>
+    </message>
+    <message>
+        <source>little light</source>
+        <translation type="unfinished">poca luz</translation>
     </message>
     <message>
         <source>little light alone {light} d, warmth alone {warmth} d</source>
@@ -4706,8 +5102,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">menú {title}</translation>
     </message>
     <message>
+        <source>met</source>
+        <translation type="unfinished">cubierto</translation>
+    </message>
+    <message>
+        <source>mg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>month first</source>
         <translation type="unfinished">primero el mes</translation>
+    </message>
+    <message>
+        <source>more feed is used</source>
+        <translation type="unfinished">se usa más alimento</translation>
+    </message>
+    <message>
+        <source>muted</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>never given</source>
@@ -4718,8 +5130,32 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">nunca plantado</translation>
     </message>
     <message>
+        <source>new</source>
+        <translation type="unfinished">nuevo</translation>
+    </message>
+    <message>
         <source>no</source>
         <translation type="unfinished">no</translation>
+    </message>
+    <message>
+        <source>no air temperature entered: warmth slows nothing in the bed</source>
+        <translation type="unfinished">sin temperatura del aire anotada: nada se retrasa por ella en la cama</translation>
+    </message>
+    <message>
+        <source>no alkalinity reading</source>
+        <translation type="unfinished">sin lectura de alcalinidad</translation>
+    </message>
+    <message>
+        <source>no ammonia reading</source>
+        <translation type="unfinished">sin lectura de amoníaco</translation>
+    </message>
+    <message>
+        <source>no demand</source>
+        <translation type="unfinished">sin demanda</translation>
+    </message>
+    <message>
+        <source>no fall seen</source>
+        <translation type="unfinished">no se ve baja</translation>
     </message>
     <message>
         <source>no feed for {days} d before</source>
@@ -4742,6 +5178,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">no más tarde que el catálogo</translation>
     </message>
     <message>
+        <source>no pH reading near it</source>
+        <translation type="unfinished">sin lectura de pH cercana</translation>
+    </message>
+    <message>
+        <source>no places</source>
+        <translation type="unfinished">sin lugares</translation>
+    </message>
+    <message>
         <source>no places yet</source>
         <translation type="unfinished">aún sin lugares</translation>
     </message>
@@ -4752,6 +5196,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>no room</source>
         <translation type="unfinished">sin lugar</translation>
+    </message>
+    <message>
+        <source>no water temperature near it</source>
+        <translation type="unfinished">sin temperatura del agua cercana</translation>
     </message>
     <message>
         <source>none</source>
@@ -4778,6 +5226,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">no antes del {day}, quizá no dentro del plan</translation>
     </message>
     <message>
+        <source>not covered</source>
+        <translation type="unfinished">sin cubrir</translation>
+    </message>
+    <message>
         <source>not entered</source>
         <translation type="unfinished">sin anotar</translation>
     </message>
@@ -4786,12 +5238,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin dato</translation>
     </message>
     <message>
+        <source>not known: no filter has a surface entered</source>
+        <translation type="unfinished">no se sabe: ningún filtro tiene superficie anotada</translation>
+    </message>
+    <message>
         <source>not known: {why}</source>
         <translation type="unfinished">no se sabe: {why}</translation>
     </message>
     <message>
+        <source>not on a day of harvest</source>
+        <translation type="unfinished">no en día de cosecha</translation>
+    </message>
+    <message>
+        <source>not on your shelf yet: it has to be bought</source>
+        <translation type="unfinished">aún no lo tiene: hay que comprarlo</translation>
+    </message>
+    <message>
         <source>not planned</source>
         <translation type="unfinished">sin planear</translation>
+    </message>
+    <message>
+        <source>not suited to this pH</source>
+        <translation type="unfinished">no apto para este pH</translation>
     </message>
     <message>
         <source>not tested lately; careful values are taken for the largest dose</source>
@@ -4806,8 +5274,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">no dentro del plan</translation>
     </message>
     <message>
+        <source>nothing is fed</source>
+        <translation type="unfinished">no se alimenta</translation>
+    </message>
+    <message>
         <source>nothing to show</source>
         <translation type="unfinished">nada que mostrar</translation>
+    </message>
+    <message>
+        <source>nothing wanted</source>
+        <translation type="unfinished">nada pedido</translation>
+    </message>
+    <message>
+        <source>nursery</source>
+        <translation type="unfinished">vivero</translation>
+    </message>
+    <message>
+        <source>nursery cells are held longer</source>
+        <translation type="unfinished">las celdas del vivero se ocupan más tiempo</translation>
+    </message>
+    <message>
+        <source>off feed</source>
+        <translation type="unfinished">sin alimento</translation>
     </message>
     <message>
         <source>on plain paper, to be cut along the lines; for sheets of labels there is raftweek labels</source>
@@ -4822,8 +5310,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">o {tds} de sólidos disueltos; {how} (mg/L por µS/cm); leído el {day}</translation>
     </message>
     <message>
+        <source>orange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other weeks become short instead</source>
+        <translation type="unfinished">a cambio faltan otras semanas</translation>
+    </message>
+    <message>
         <source>ours {ours}, published {published}</source>
         <translation type="unfinished">nuestro {ours}, publicado {published}</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation type="unfinished">fuera</translation>
     </message>
     <message>
         <source>over {percent}</source>
@@ -4834,8 +5334,40 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">más de {percent} %</translation>
     </message>
     <message>
+        <source>oxygen would be short for the most that may be asked</source>
+        <translation type="unfinished">faltaría oxígeno para lo máximo que se puede pedir</translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH, by its trend</source>
+        <translation type="unfinished">pH, por su tendencia</translation>
+    </message>
+    <message>
+        <source>pH, by the acid made</source>
+        <translation type="unfinished">pH, por el ácido producido</translation>
+    </message>
+    <message>
         <source>pellet {size} mm</source>
         <translation type="unfinished">pellet de {size} mm</translation>
+    </message>
+    <message>
+        <source>physics</source>
+        <translation type="unfinished">física</translation>
+    </message>
+    <message>
+        <source>picking</source>
+        <translation type="unfinished">recolección</translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation type="unfinished">piezas</translation>
+    </message>
+    <message>
+        <source>plants are short of food</source>
+        <translation type="unfinished">a las plantas les falta comida</translation>
     </message>
     <message>
         <source>plants lack {grams} g</source>
@@ -4862,12 +5394,48 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">ya se llegó</translation>
     </message>
     <message>
+        <source>read in the source</source>
+        <translation type="unfinished">leído en la fuente</translation>
+    </message>
+    <message>
+        <source>reddish purple</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>repairs it</source>
         <translation type="unfinished">lo arregla</translation>
     </message>
     <message>
+        <source>rising</source>
+        <translation type="unfinished">sube</translation>
+    </message>
+    <message>
+        <source>rounding of the print</source>
+        <translation type="unfinished">redondeo de lo impreso</translation>
+    </message>
+    <message>
+        <source>safe</source>
+        <translation type="unfinished">seguro</translation>
+    </message>
+    <message>
+        <source>salt builds up in the water</source>
+        <translation type="unfinished">se acumula sal en el agua</translation>
+    </message>
+    <message>
         <source>saturation not known: no water temperature by month</source>
         <translation type="unfinished">saturación desconocida: falta la temperatura del agua por mes</translation>
+    </message>
+    <message>
+        <source>seedlings get older and may stretch</source>
+        <translation type="unfinished">las plántulas envejecen y pueden espigarse</translation>
+    </message>
+    <message>
+        <source>seeds</source>
+        <translation type="unfinished">semillas</translation>
+    </message>
+    <message>
+        <source>short</source>
+        <translation type="unfinished">falta</translation>
     </message>
     <message>
         <source>since {since}, 1 day</source>
@@ -4878,16 +5446,40 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">desde el {since}, {days} días</translation>
     </message>
     <message>
+        <source>sky blue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>sow {plants} plants</source>
         <translation type="unfinished">sembrar {plants} plantas</translation>
+    </message>
+    <message>
+        <source>sowing</source>
+        <translation type="unfinished">siembra</translation>
     </message>
     <message>
         <source>sown {day}</source>
         <translation type="unfinished">sembrado el {day}</translation>
     </message>
     <message>
+        <source>spacing</source>
+        <translation type="unfinished">espaciado</translation>
+    </message>
+    <message>
+        <source>spread the source gives</source>
+        <translation type="unfinished">variación que da la fuente</translation>
+    </message>
+    <message>
         <source>stands alone: repeat the test before acting on it</source>
         <translation type="unfinished">está solo: repita el análisis antes de actuar</translation>
+    </message>
+    <message>
+        <source>stated by the source</source>
+        <translation type="unfinished">dado por la fuente</translation>
+    </message>
+    <message>
+        <source>steady</source>
+        <translation type="unfinished">estable</translation>
     </message>
     <message>
         <source>stock to {top} mg/L</source>
@@ -4900,6 +5492,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>stock {level} mg/L, assumed: no test</source>
         <translation type="unfinished">reserva {level} mg/L, supuesta: sin análisis</translation>
+    </message>
+    <message>
+        <source>stocked</source>
+        <translation type="unfinished">puestos</translation>
+    </message>
+    <message>
+        <source>suited to this pH</source>
+        <translation type="unfinished">apto para este pH</translation>
+    </message>
+    <message>
+        <source>supplements</source>
+        <translation type="unfinished">suplementos</translation>
     </message>
     <message>
         <source>supplied {span}</source>
@@ -4918,20 +5522,152 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">quita {share} de ello</translation>
     </message>
     <message>
+        <source>tank too full</source>
+        <translation type="unfinished">tanque muy lleno</translation>
+    </message>
+    <message>
+        <source>tanks are fuller later</source>
+        <translation type="unfinished">los tanques se llenan más tarde</translation>
+    </message>
+    <message>
         <source>test again</source>
         <translation type="unfinished">analice de nuevo</translation>
+    </message>
+    <message>
+        <source>test the water first</source>
+        <translation type="unfinished">analice primero el agua</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the area that is planted</source>
+        <translation type="unfinished">el área que está plantada</translation>
+    </message>
+    <message>
+        <source>the balance agrees with what was published</source>
+        <translation type="unfinished">el balance coincide con lo publicado</translation>
+    </message>
+    <message>
+        <source>the balance lies above what was published</source>
+        <translation type="unfinished">el balance queda por encima de lo publicado</translation>
+    </message>
+    <message>
+        <source>the balance lies below what was published</source>
+        <translation type="unfinished">el balance queda por debajo de lo publicado</translation>
+    </message>
+    <message>
+        <source>the circuit has too little to spare</source>
+        <translation type="unfinished">al circuito eléctrico le queda muy poca potencia</translation>
     </message>
     <message>
         <source>the depth of the gravel is assumed</source>
         <translation type="unfinished">la profundidad de la grava se supone</translation>
     </message>
     <message>
+        <source>the depth of the water is not entered, or it is gravel, whose weight you must ask</source>
+        <translation type="unfinished">falta anotar la profundidad del agua, o es grava, cuyo peso hay que preguntar</translation>
+    </message>
+    <message>
+        <source>the feed carries it in some months only</source>
+        <translation type="unfinished">el alimento lo sostiene solo en algunos meses</translation>
+    </message>
+    <message>
+        <source>the feed falls</source>
+        <translation type="unfinished">baja el alimento</translation>
+    </message>
+    <message>
         <source>the feed falls by {before} → {after}</source>
         <translation type="unfinished">el alimento baja {before} → {after}</translation>
     </message>
     <message>
+        <source>the feed lies at the low end of the band then</source>
+        <translation type="unfinished">el alimento queda entonces en lo bajo de la franja</translation>
+    </message>
+    <message>
+        <source>the filter has too little surface</source>
+        <translation type="unfinished">el filtro tiene muy poca superficie</translation>
+    </message>
+    <message>
+        <source>the filter would be too small for the most that may be needed</source>
+        <translation type="unfinished">el filtro sería chico para lo máximo que puede hacer falta</translation>
+    </message>
+    <message>
+        <source>the filter's surface has no reserve</source>
+        <translation type="unfinished">la superficie del filtro no tiene reserva</translation>
+    </message>
+    <message>
+        <source>the filter's surface is not entered</source>
+        <translation type="unfinished">falta anotar la superficie del filtro</translation>
+    </message>
+    <message>
+        <source>the fish are not fed enough for it in any month</source>
+        <translation type="unfinished">en ningún mes se alimenta bastante a los peces para ello</translation>
+    </message>
+    <message>
+        <source>the fish that stay are not purged: days off feed would undo it</source>
+        <translation type="unfinished">los peces que quedan no se purgan: días sin alimento lo anularían</translation>
+    </message>
+    <message>
+        <source>the flow is enough, but without reserve</source>
+        <translation type="unfinished">el caudal alcanza, pero sin reserva</translation>
+    </message>
+    <message>
+        <source>the harvest comes later</source>
+        <translation type="unfinished">la cosecha llega más tarde</translation>
+    </message>
+    <message>
+        <source>the height of the lift is not entered</source>
+        <translation type="unfinished">falta anotar la altura de bombeo</translation>
+    </message>
+    <message>
+        <source>the light there, or the crop that wants it, is not entered</source>
+        <translation type="unfinished">falta anotar la luz de ahí, o el cultivo que la pide</translation>
+    </message>
+    <message>
+        <source>the load is more than the structure may carry</source>
+        <translation type="unfinished">la carga es más de lo que la estructura puede soportar</translation>
+    </message>
+    <message>
+        <source>the load the structure may carry, or that of frame and rafts, is not entered</source>
+        <translation type="unfinished">falta anotar la carga que soporta la estructura, o la del bastidor y las balsas</translation>
+    </message>
+    <message>
+        <source>the loop has no tank</source>
+        <translation type="unfinished">el circuito no tiene tanque</translation>
+    </message>
+    <message>
+        <source>the nitrogen that crops take up</source>
+        <translation type="unfinished">el nitrógeno que toman los cultivos</translation>
+    </message>
+    <message>
+        <source>the points of the pump do not reach that head</source>
+        <translation type="unfinished">los puntos de la bomba no llegan a esa altura</translation>
+    </message>
+    <message>
+        <source>the power wanted or to spare is not entered</source>
+        <translation type="unfinished">falta anotar la potencia pedida o la disponible</translation>
+    </message>
+    <message>
+        <source>the pump does not lift so high</source>
+        <translation type="unfinished">la bomba no sube tan alto</translation>
+    </message>
+    <message>
+        <source>the pump's curve is not entered</source>
+        <translation type="unfinished">falta anotar la curva de la bomba</translation>
+    </message>
+    <message>
+        <source>the reading is too old</source>
+        <translation type="unfinished">la lectura es muy vieja</translation>
+    </message>
+    <message>
         <source>the week that holds this day comes first</source>
         <translation type="unfinished">primero va la semana de este día</translation>
+    </message>
+    <message>
+        <source>thin</source>
+        <translation type="unfinished">justo</translation>
     </message>
     <message>
         <source>this feed carries {low} to {high} m²</source>
@@ -4942,8 +5678,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">esta forma</translation>
     </message>
     <message>
+        <source>tight</source>
+        <translation type="unfinished">justo</translation>
+    </message>
+    <message>
         <source>to come</source>
         <translation type="unfinished">por venir</translation>
+    </message>
+    <message>
+        <source>to {mass} a week</source>
+        <translation type="unfinished">hasta {mass} por semana</translation>
     </message>
     <message>
         <source>to {top} g a week</source>
@@ -4954,8 +5698,36 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">hasta {top} g/m²/d</translation>
     </message>
     <message>
+        <source>to {value} g/m²/day</source>
+        <translation type="unfinished">hasta {value} g/m²/día</translation>
+    </message>
+    <message>
         <source>today</source>
         <translation type="unfinished">hoy</translation>
+    </message>
+    <message>
+        <source>too few places</source>
+        <translation type="unfinished">faltan lugares</translation>
+    </message>
+    <message>
+        <source>too few readings for a trend</source>
+        <translation type="unfinished">muy pocas lecturas para una tendencia</translation>
+    </message>
+    <message>
+        <source>too little flows at that head</source>
+        <translation type="unfinished">a esa altura fluye muy poco</translation>
+    </message>
+    <message>
+        <source>too little light reaches it</source>
+        <translation type="unfinished">le llega muy poca luz</translation>
+    </message>
+    <message>
+        <source>too little oxygen is given</source>
+        <translation type="unfinished">se da muy poco oxígeno</translation>
+    </message>
+    <message>
+        <source>too slow for the season</source>
+        <translation type="unfinished">muy lento para la temporada</translation>
     </message>
     <message>
         <source>tray</source>
@@ -4974,6 +5746,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">no se sabe: faltan {count} precios</translation>
     </message>
     <message>
+        <source>vermilion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>wanted</source>
         <translation type="unfinished">se quiere</translation>
     </message>
@@ -4982,8 +5758,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">pedido {span}</translation>
     </message>
     <message>
+        <source>watch</source>
+        <translation type="unfinished">vigilar</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation type="unfinished">agua</translation>
+    </message>
+    <message>
         <source>water of {warmth} holds {most}</source>
         <translation type="unfinished">agua a {warmth} lleva {most}</translation>
+    </message>
+    <message>
+        <source>weeks</source>
+        <translation type="unfinished">semanas</translation>
     </message>
     <message>
         <source>weeks short {before} → {after}</source>
@@ -5002,6 +5790,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lo que muestran la alcalinidad y la base dada de {first} a {last}</translation>
     </message>
     <message>
+        <source>what the air pumps give is not entered</source>
+        <translation type="unfinished">falta anotar lo que dan las bombas de aire</translation>
+    </message>
+    <message>
         <source>when it falls to {limit}, no base given{start}</source>
         <translation type="unfinished">cuándo baja a {limit}, sin dar base{start}</translation>
     </message>
@@ -5014,6 +5806,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">con ello {share}</translation>
     </message>
     <message>
+        <source>within</source>
+        <translation type="unfinished">dentro</translation>
+    </message>
+    <message>
         <source>worked out</source>
         <translation type="unfinished">calculado</translation>
     </message>
@@ -5022,12 +5818,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">calculado con estas cifras del catálogo y lo anotado para la granja</translation>
     </message>
     <message>
+        <source>worked out from what was read in the source</source>
+        <translation type="unfinished">calculado con lo leído en la fuente</translation>
+    </message>
+    <message>
+        <source>wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>yes</source>
         <translation type="unfinished">sí</translation>
     </message>
     <message>
         <source>yesterday</source>
         <translation type="unfinished">ayer</translation>
+    </message>
+    <message>
+        <source>your own value</source>
+        <translation type="unfinished">su propio valor</translation>
     </message>
     <message>
         <source>your own value, for this batch</source>
@@ -5104,6 +5912,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{code}, {crop}: {along}, held until {until}. {then}</source>
         <translation type="unfinished">{code}, {crop}: {along}, ocupado hasta {until}. {then}</translation>
+    </message>
+    <message>
+        <source>{code}: {start} – {end}</source>
+        <translation type="unfinished">{code}: {start} – {end}</translation>
     </message>
     <message>
         <source>{count} are moved up to {days} days earlier, to keep to days of work.</source>
@@ -5208,6 +6020,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{count} things to repair, from today on</source>
         <translation type="unfinished">{count} cosas por arreglar, de hoy en adelante</translation>
+    </message>
+    <message>
+        <source>{count} {event}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{crop} would not be ready in time in {kind} when sown in {weeks} of the weeks; it is not sown then.</source>
@@ -5596,6 +6412,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{now} ▲ ninguno sirve</translation>
     </message>
     <message>
+        <source>{number} days earlier</source>
+        <translation type="unfinished">{number} días antes</translation>
+    </message>
+    <message>
+        <source>{number} days later</source>
+        <translation type="unfinished">{number} días después</translation>
+    </message>
+    <message>
         <source>{n} pages on {paper}</source>
         <translation type="unfinished">{n} páginas en {paper}</translation>
     </message>
@@ -5642,6 +6466,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{rows} rows read, {count} would come in.</source>
         <translation type="unfinished">{rows} filas leídas, entrarían {count}.</translation>
+    </message>
+    <message>
+        <source>{row} of {bed}</source>
+        <translation type="unfinished">{row} de {bed}</translation>
     </message>
     <message>
         <source>{scenario}: hold back {codes}, for weeks become short there.</source>
@@ -5720,6 +6548,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{unit} por semana</translation>
     </message>
     <message>
+        <source>{value} g</source>
+        <translation type="unfinished">{value} g</translation>
+    </message>
+    <message>
+        <source>{value} kg</source>
+        <translation type="unfinished">{value} kg</translation>
+    </message>
+    <message>
         <source>{value} · limiting</source>
         <translation type="unfinished">{value} · limitante</translation>
     </message>
@@ -5774,6 +6610,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{words}; in {pots} pots: {seeds} seeds, trays of {cells}: {trays}, cells left empty: {spare}</source>
         <translation type="unfinished">{words}; en {pots} macetas: {seeds} semillas, bandejas de {cells}: {trays}, celdas vacías: {spare}</translation>
+    </message>
+    <message>
+        <source>– (letter of the band no demand)</source>
+        <translation type="unfinished">–</translation>
     </message>
     <message>
         <source>“{word}” is no point; write head and flow as 1.5:2400.</source>
