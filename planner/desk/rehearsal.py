@@ -19,19 +19,29 @@ if TYPE_CHECKING:
 DAYS: Final = 4
 """Today, and so many days less one after it: from a Friday to the Monday."""
 
-_ENOUGH_S: Final = 0.5
-"""No further day is begun after so many seconds: nobody should wait for a window to close."""
+_ENOUGH_S: Final = 0.35
+"""No day is begun that would end after so many seconds: nobody should wait for a window to close."""
+
+MOST_BATCHES: Final = 5_000
+"""Of a larger farm no picture is taken: even one would take longer than that."""
 
 
 def rehearse(window: MainWindow, now: datetime) -> dict[date, QPixmap]:
-    """Return a picture by day, of now and the days after it. The window is of no use afterwards."""
+    """Return a picture by day, of now and the days after it. The window is of no use afterwards.
+
+    Empty when no farm is open, or one so large that closing would take too long.
+    """
     found: dict[date, QPixmap] = {}
-    begin = time.monotonic()
-    while len(found) < DAYS and (not found or time.monotonic() - begin < _ENOUGH_S):
+    session = window.conduct.session
+    if session is None or len(session.farm.batches) > MOST_BATCHES:
+        return found
+    begin = end = time.monotonic()
+    while len(found) < DAYS and (end - begin) + (end - begin) / max(len(found), 1) <= _ENOUGH_S:
         moment = now + timedelta(days=len(found))
         window.act_start(moment)
         # Twice: what is laid out first asks for what is laid out next.
         QApplication.sendPostedEvents()
         QApplication.sendPostedEvents()
         found[moment.date()] = window.grab()
+        end = time.monotonic()
     return found

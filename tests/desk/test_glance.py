@@ -210,10 +210,15 @@ def test_that_the_picture_is_what_the_next_start_shows(qtbot, shelved, kept):
     assert share == 0
 
 
-def test_that_there_are_pictures_of_the_days_to_come_too(qtbot, shelved, kept):
+@pytest.fixture
+def in_no_hurry(monkeypatch):
+    """A slow machine takes as many pictures as a quick one."""
+    monkeypatch.setattr("planner.desk.rehearsal._ENOUGH_S", 600.0)
+
+
+def test_that_there_are_pictures_of_the_days_to_come_too(qtbot, shelved, kept, in_no_hurry):
     put_away(opened(qtbot, shelved))
-    assert list(kept) == [TODAY + timedelta(days=days) for days in range(len(kept))]
-    assert 1 < len(kept) <= DAYS
+    assert list(kept) == [TODAY + timedelta(days=days) for days in range(DAYS)]
     tomorrow = replace(shelved, now=lambda: NOW + timedelta(days=1))
     taken = kept[TODAY + timedelta(days=1)].toImage()
     window = opened(qtbot, tomorrow)
@@ -221,6 +226,18 @@ def test_that_there_are_pictures_of_the_days_to_come_too(qtbot, shelved, kept):
     share = other_pixels(taken, seen(window))
     put_away(window)
     assert share == 0
+
+
+def test_that_closing_waits_for_one_picture_when_pictures_take_long(qtbot, shelved, kept, monkeypatch):
+    monkeypatch.setattr("planner.desk.rehearsal._ENOUGH_S", 0.0)
+    put_away(opened(qtbot, shelved))
+    assert list(kept) == [TODAY]
+
+
+def test_that_closing_a_large_farm_waits_for_no_picture(qtbot, shelved, kept, monkeypatch):
+    monkeypatch.setattr("planner.desk.rehearsal.MOST_BATCHES", 0)
+    put_away(opened(qtbot, shelved))
+    assert not kept
 
 
 def test_that_the_picture_is_all_that_is_painted_until_the_farm_is_there(qtbot, shelved, kept):
