@@ -18,23 +18,42 @@ from xml.sax.saxutils import escape, quoteattr
 ROOT: Final = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
-from planner.desk.languages import LANGUAGES, messages, read_ts, ts_path  # noqa: E402 - found from the root only
+from planner.desk.languages import LANGUAGES, key_of, messages, read_ts, ts_path  # noqa: E402 - found from the root only
 from planner.desk.say import CONTEXT  # noqa: E402
 
 DESK: Final = ROOT / "planner" / "desk"
 _TEXT: Final = re.compile(r"^&?[A-ZÁÉÍÓÚ¿¡{][^_]*$")
 """What in a table is a text for people: it begins with a capital letter and holds no underscore."""
+_SMALL: Final = re.compile(r"^[a-zé][^_./#]+$")
 _KEYS: Final = re.compile(r"^(Ctrl|Shift|Alt|Meta|F\d+|[A-Z]+$)")
 
 
 def said_in(tree: ast.Module) -> Iterator[str]:
-    """Yield the texts of a module: what `tr` is called with, and what stands in its tables."""
+    """Yield the texts of a module: what `tr` and `translate` are called with, and what its tables say."""
     for node in ast.walk(tree):
         if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "tr" and node.args:
             yield from _constants(node.args[0])
+        elif isinstance(node, ast.Call) and getattr(node.func, "attr", "") == "translate":
+            yield from _told_apart([list(_constants(given)) for given in node.args])
     for node in tree.body:
         if isinstance(node, ast.Assign | ast.AnnAssign) and node.value is not None:
             yield from (text for text in _constants(node.value) if _is_text(text))
+            yield from (text for text in _small_words(node.value) if _SMALL.match(text))
+
+
+def _told_apart(given: list[list[str]]) -> Iterator[str]:
+    """Yield the text of a call with its context before it, and after it perhaps what tells it apart."""
+    if len(given) > 1 and len(given[0]) == 1:
+        yield from (key_of(text, *given[2][:1]) for text in given[1]) if len(given) > 2 else given[1]
+
+
+def _small_words(table: ast.AST) -> Iterator[str]:
+    """Yield what the keys of a table stand for, where that begins with a small letter."""
+    for each in ast.walk(table):
+        if isinstance(each, ast.Dict):
+            yield from (
+                v.value for v in each.values if isinstance(v, ast.Constant) and isinstance(v.value, str)
+            )
 
 
 def _constants(node: ast.AST) -> Iterator[str]:

@@ -17,11 +17,18 @@ from planner.shipped import shipped_path
 
 LANGUAGES: Final = {"en": "English", "fil": "Filipino", "es": "Español"}
 """By their code in ISO 639; each named in itself."""
+_CONTEXTS: Final = (CONTEXT, "Lanes")
+"""What Qt calls the two hands our texts come from; what Qt itself says is left to Qt."""
 
 
 def ts_path(language: str) -> Path:
     """Return the file that holds the translations into a language."""
     return shipped_path("resources", "words", f"desk_{language}.ts")
+
+
+def key_of(text: str, apart: str = "") -> str:
+    """Return a text as the files have it, with what tells it apart from the same letters elsewhere."""
+    return f"{text} ({apart})" if apart else text
 
 
 def read_ts(path: Path) -> dict[str, str]:
@@ -58,12 +65,12 @@ class Words(QTranslator):
         self,
         context: str,
         sourceText: str,
-        disambiguation: str | None = None,  # noqa: ARG002 - the signature is Qt's
-        n: int = -1,  # noqa: ARG002
+        disambiguation: str | None = None,
+        n: int = -1,  # noqa: ARG002 - the signature is Qt's
     ) -> str | None:
         """Return a text in the language; None, which means as it is, when there is no translation."""
         # Qt takes an empty text for a translation, and shows nothing.
-        return self._said.get(sourceText) if context == CONTEXT else None
+        return self._said.get(key_of(sourceText, disambiguation or "")) if context in _CONTEXTS else None
 
 
 def speak(language: str, application: QCoreApplication) -> None:

@@ -67,3 +67,16 @@ def test_that_a_file_that_is_none_leaves_everything_in_english(tmp_path):
     broken.write_text("<TS", encoding="utf-8")
     assert read_ts(broken) == {}
     assert read_ts(tmp_path / "none.ts") == {}
+
+
+def test_that_the_lanes_speak_it_too_and_the_same_letter_is_told_apart(qapp):
+    words = Words("es", qapp)
+    assert words.translate("Lanes", "Fish and feed") == "Peces y alimento"
+    assert words.translate("Lanes", "S", "letter of the band short") == "F"
+    assert words.translate("Lanes", "S", "letter of fish stocked") == "P"
+
+
+def test_that_words_which_are_not_ours_are_left_to_the_toolkit(qapp):
+    words = Words("es", qapp)
+    assert words.translate("QPlatformTheme", "Cancel") is None
+    assert words.translate(CONTEXT, "no such text") is None
