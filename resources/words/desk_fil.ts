@@ -25,11 +25,11 @@
     </message>
     <message>
         <source>&amp;About and cautions</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Tungkol dito at mga paalala</translation>
     </message>
     <message>
         <source>&amp;Beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga kam&amp;a</translation>
     </message>
     <message>
         <source>&amp;Black and white</source>
@@ -37,47 +37,47 @@
     </message>
     <message>
         <source>&amp;Change</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Baguhin</translation>
     </message>
     <message>
         <source>&amp;Check the arithmetic…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Suriin ang &amp;kuwenta…</translation>
     </message>
     <message>
         <source>&amp;Doses</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga &amp;dosis</translation>
     </message>
     <message>
         <source>&amp;Dose…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dosi&amp;s…</translation>
     </message>
     <message>
         <source>&amp;Due this week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Gagawin ngayong linggo</translation>
     </message>
     <message>
         <source>&amp;Export as text…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-&amp;export bilang text…</translation>
     </message>
     <message>
         <source>&amp;Farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Farm</translation>
     </message>
     <message>
         <source>&amp;Filters</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga &amp;filter</translation>
     </message>
     <message>
         <source>&amp;Fit the whole plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ipakita ang b&amp;uong plano</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">T&amp;ulong</translation>
     </message>
     <message>
         <source>&amp;History…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Kasaysayan…</translation>
     </message>
     <message>
         <source>&amp;Larger type</source>
@@ -85,15 +85,15 @@
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Maliwanag</translation>
     </message>
     <message>
         <source>&amp;Lock the chosen batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-loc&amp;k ang napiling batch</translation>
     </message>
     <message>
         <source>&amp;Loops of water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga &amp;loop ng tubig</translation>
     </message>
     <message>
         <source>&amp;Meals a day</source>
@@ -101,15 +101,15 @@
     </message>
     <message>
         <source>&amp;New…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Bago…</translation>
     </message>
     <message>
         <source>&amp;Next week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Susunod na linggo</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bu&amp;ksan…</translation>
     </message>
     <message>
         <source>&amp;Paper</source>
@@ -117,51 +117,51 @@
     </message>
     <message>
         <source>&amp;Plan and name…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Plano at pangalan…</translation>
     </message>
     <message>
         <source>&amp;Previous week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Nakaraang linggo</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-&amp;print…</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lu&amp;mabas</translation>
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Ulitin</translation>
     </message>
     <message>
         <source>&amp;Set-up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Ayos</translation>
     </message>
     <message>
         <source>&amp;Sites</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga &amp;site</translation>
     </message>
     <message>
         <source>&amp;Sow a batch…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mag&amp;hasik ng batch…</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-&amp;undo</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Tingnan</translation>
     </message>
     <message>
         <source>&amp;Water reading…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Suri ng tu&amp;big…</translation>
     </message>
     <message>
         <source>&amp;Words used here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga &amp;salitang gamit dito</translation>
     </message>
     <message>
         <source>, past the plan when slow</source>
@@ -389,7 +389,7 @@
     </message>
     <message>
         <source>Aerated</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May hangin</translation>
     </message>
     <message>
         <source>After rounding up to whole pots and trays</source>
@@ -397,15 +397,15 @@
     </message>
     <message>
         <source>Air at the beds, by month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hangin sa mga kama, bawat buwan</translation>
     </message>
     <message>
         <source>Air at the nursery, by month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hangin sa punlaan, bawat buwan</translation>
     </message>
     <message>
         <source>Air temperature [°C]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Init ng hangin [°C]</translation>
     </message>
     <message>
         <source>Alkalinity</source>
@@ -413,11 +413,11 @@
     </message>
     <message>
         <source>Alkalinity [mg/L CaCO₃]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alkalinity [mg/L CaCO₃]</translation>
     </message>
     <message>
         <source>Alkalinity of the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alkalinity ng dagdag na tubig</translation>
     </message>
     <message>
         <source>All</source>
@@ -453,7 +453,7 @@
     </message>
     <message>
         <source>All the water that goes round</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lahat ng tubig na umiikot</translation>
     </message>
     <message>
         <source>All ways are judged over the same weeks, from {a} to {b}, once every group has been harvested. A fall is against the month before. ★ marks the best.</source>
@@ -585,7 +585,7 @@
     </message>
     <message>
         <source>Batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batch</translation>
     </message>
     <message>
         <source>Batches</source>
@@ -601,7 +601,7 @@
     </message>
     <message>
         <source>Bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kama</translation>
     </message>
     <message>
         <source>Bed map</source>
@@ -629,7 +629,7 @@
     </message>
     <message>
         <source>Begin a new farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magsimula ng bagong farm</translation>
     </message>
     <message>
         <source>Best of these: {words}</source>
@@ -641,7 +641,7 @@
     </message>
     <message>
         <source>Bought on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binili noong</translation>
     </message>
     <message>
         <source>Breakdown of fish solids that sets plant food free.</source>
@@ -657,11 +657,11 @@
     </message>
     <message>
         <source>Calcium [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcium [mg/L]</translation>
     </message>
     <message>
         <source>Calcium in the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcium sa dagdag na tubig</translation>
     </message>
     <message>
         <source>Can this loop carry another bed or layer? Nothing is guessed: what was not entered makes a verdict unknown.</source>
@@ -681,7 +681,7 @@
     </message>
     <message>
         <source>Catch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hulihin</translation>
     </message>
     <message>
         <source>Chance that targets are met</source>
@@ -729,11 +729,11 @@
     </message>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hawanin</translation>
     </message>
     <message>
         <source>Clearing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Paghawan</translation>
     </message>
     <message>
         <source>Close</source>
@@ -749,7 +749,7 @@
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Code</translation>
     </message>
     <message>
         <source>Coefficient of variation of the feed</source>
@@ -781,7 +781,7 @@
     </message>
     <message>
         <source>Conductivity [mS/cm]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Conductivity [mS/cm]</translation>
     </message>
     <message>
         <source>Copy</source>
@@ -801,7 +801,7 @@
     </message>
     <message>
         <source>Counted in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binibilang sa</translation>
     </message>
     <message>
         <source>Counting back from {count} wishes, and placing the sowings…</source>
@@ -813,7 +813,7 @@
     </message>
     <message>
         <source>Crop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pananim</translation>
     </message>
     <message>
         <source>Crop whose harvest is shown</source>
@@ -825,11 +825,11 @@
     </message>
     <message>
         <source>Curve of the pump</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Curve ng bomba</translation>
     </message>
     <message>
         <source>Dar&amp;k</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ma&amp;dilim</translation>
     </message>
     <message>
         <source>Date</source>
@@ -837,7 +837,7 @@
     </message>
     <message>
         <source>Day of sowing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw ng paghasik</translation>
     </message>
     <message>
         <source>Day shown</source>
@@ -849,7 +849,7 @@
     </message>
     <message>
         <source>Days at the middle spacing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw sa gitnang agwat</translation>
     </message>
     <message>
         <source>Days for clearing</source>
@@ -857,7 +857,7 @@
     </message>
     <message>
         <source>Days for clearing and cleaning</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw para sa paghawan at paglinis</translation>
     </message>
     <message>
         <source>Days for taking out roots and cleaning; the place is held until they are over.</source>
@@ -869,31 +869,31 @@
     </message>
     <message>
         <source>Days in the bed until the first pick</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw sa kama hanggang unang ani</translation>
     </message>
     <message>
         <source>Days in the nursery</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw sa punlaan</translation>
     </message>
     <message>
         <source>Days of germination</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw ng pagtubo</translation>
     </message>
     <message>
         <source>Days of picking</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw ng pag-ani</translation>
     </message>
     <message>
         <source>Days off feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw na walang pakain</translation>
     </message>
     <message>
         <source>Deaths</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Namatay</translation>
     </message>
     <message>
         <source>Degassing tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tangkeng pang-degas</translation>
     </message>
     <message>
         <source>DejaVu Sans</source>
@@ -913,7 +913,7 @@
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lalim</translation>
     </message>
     <message>
         <source>Desk</source>
@@ -925,11 +925,11 @@
     </message>
     <message>
         <source>Dissolved oxygen [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dissolved oxygen [mg/L]</translation>
     </message>
     <message>
         <source>Dissolved solids by meter [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dissolved solids sa metro [mg/L]</translation>
     </message>
     <message>
         <source>Do not sow {batches}</source>
@@ -965,7 +965,7 @@
     </message>
     <message>
         <source>Dose</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdosis</translation>
     </message>
     <message>
         <source>Draw larger</source>
@@ -985,15 +985,15 @@
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gagawin</translation>
     </message>
     <message>
         <source>Due in the week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gagawin sa linggo</translation>
     </message>
     <message>
         <source>Due this week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gagawin ngayong linggo</translation>
     </message>
     <message>
         <source>Each [g]</source>
@@ -1001,7 +1001,7 @@
     </message>
     <message>
         <source>Each dose</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bawat dosis</translation>
     </message>
     <message>
         <source>Each week</source>
@@ -1049,7 +1049,7 @@
     </message>
     <message>
         <source>Every act, and a way back to it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bawat ginawa, at paraan para bumalik dito</translation>
     </message>
     <message>
         <source>Every batch in a table</source>
@@ -1065,7 +1065,7 @@
     </message>
     <message>
         <source>Every so many weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tuwing ilang linggo</translation>
     </message>
     <message>
         <source>Everything since the moment you choose is put aside, not lost: the farm as it is now becomes a backup first, and stays in this list.</source>
@@ -1097,7 +1097,7 @@
     </message>
     <message>
         <source>Farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Farm</translation>
     </message>
     <message>
         <source>Farms (*.{suffix})</source>
@@ -1109,7 +1109,7 @@
     </message>
     <message>
         <source>Feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakainin</translation>
     </message>
     <message>
         <source>Feed [g/d]</source>
@@ -1129,7 +1129,7 @@
     </message>
     <message>
         <source>Feed by body weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakain ayon sa bigat</translation>
     </message>
     <message>
         <source>Feed by week</source>
@@ -1137,7 +1137,7 @@
     </message>
     <message>
         <source>Feed conversion</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Feed conversion</translation>
     </message>
     <message>
         <source>Feed conversion (FCR)</source>
@@ -1145,7 +1145,7 @@
     </message>
     <message>
         <source>Feed each day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakain bawat araw</translation>
     </message>
     <message>
         <source>Feed falls by</source>
@@ -1153,11 +1153,11 @@
     </message>
     <message>
         <source>Feed is judged by</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batayan ng pakain</translation>
     </message>
     <message>
         <source>Feed really given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakaing talagang ibinigay</translation>
     </message>
     <message>
         <source>Feed today [g]</source>
@@ -1189,7 +1189,7 @@
     </message>
     <message>
         <source>Feeding table</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Talaan ng pakain</translation>
     </message>
     <message>
         <source>Figures of the catalogue used</source>
@@ -1201,19 +1201,19 @@
     </message>
     <message>
         <source>Fill</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Punuin</translation>
     </message>
     <message>
         <source>Fill every tray with seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Punuin ng binhi ang bawat tray</translation>
     </message>
     <message>
         <source>Filled on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinuno noong</translation>
     </message>
     <message>
         <source>Filter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Filter</translation>
     </message>
     <message>
         <source>Filter and oxygen</source>
@@ -1225,7 +1225,7 @@
     </message>
     <message>
         <source>Find anything by its name</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hanapin ang anuman ayon sa pangalan</translation>
     </message>
     <message>
         <source>First fish on {day}. Leafy crops come first; fruiting ones wait.</source>
@@ -1237,23 +1237,23 @@
     </message>
     <message>
         <source>Fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isda</translation>
     </message>
     <message>
         <source>Fish &amp;event…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pangyayari sa is&amp;da…</translation>
     </message>
     <message>
         <source>Fish &amp;groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga &amp;grupo ng isda</translation>
     </message>
     <message>
         <source>Fish &amp;tanks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga tan&amp;ke ng isda</translation>
     </message>
     <message>
         <source>Fish added</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Idinagdag na isda</translation>
     </message>
     <message>
         <source>Fish and plants raised on the same water; bacteria turn fish waste into plant food.</source>
@@ -1261,11 +1261,11 @@
     </message>
     <message>
         <source>Fish e&amp;vents</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga pangyaya&amp;ri sa isda</translation>
     </message>
     <message>
         <source>Fish event</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pangyayari sa isda</translation>
     </message>
     <message>
         <source>Fish foreseen today</source>
@@ -1273,7 +1273,7 @@
     </message>
     <message>
         <source>Fish group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grupo ng isda</translation>
     </message>
     <message>
         <source>Fish groups</source>
@@ -1285,7 +1285,7 @@
     </message>
     <message>
         <source>Fish in the tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isda sa tangke</translation>
     </message>
     <message>
         <source>Fish in {tank}</source>
@@ -1305,7 +1305,7 @@
     </message>
     <message>
         <source>Fish tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tangke ng isda</translation>
     </message>
     <message>
         <source>Fish tanks, filters and beds that share one body of water.</source>
@@ -1321,7 +1321,7 @@
     </message>
     <message>
         <source>Fit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ipagkasya</translation>
     </message>
     <message>
         <source>Flagged weeks</source>
@@ -1337,7 +1337,7 @@
     </message>
     <message>
         <source>For how many days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilang araw</translation>
     </message>
     <message>
         <source>Forecasting each way…</source>
@@ -1377,11 +1377,11 @@
     </message>
     <message>
         <source>Friday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Biyernes</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mula</translation>
     </message>
     <message>
         <source>From sowing until most seedlings are up.</source>
@@ -1409,7 +1409,7 @@
     </message>
     <message>
         <source>Germination</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pagtubo</translation>
     </message>
     <message>
         <source>Give a group another feed</source>
@@ -1429,7 +1429,7 @@
     </message>
     <message>
         <source>Go back to a &amp;backup…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bumalik sa &amp;backup…</translation>
     </message>
     <message>
         <source>Go back to a backup</source>
@@ -1449,7 +1449,7 @@
     </message>
     <message>
         <source>Go to &amp;today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pumunta sa araw na i&amp;to</translation>
     </message>
     <message>
         <source>Go to the chosen act</source>
@@ -1465,7 +1465,7 @@
     </message>
     <message>
         <source>Gravel bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kamang graba</translation>
     </message>
     <message>
         <source>Group</source>
@@ -1489,15 +1489,15 @@
     </message>
     <message>
         <source>Growing area</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lawak ng taniman</translation>
     </message>
     <message>
         <source>Grown in its place</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itatanim kapalit</translation>
     </message>
     <message>
         <source>Grown there are</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tumutubo roon ang</translation>
     </message>
     <message>
         <source>Grows in: {beds}</source>
@@ -1505,7 +1505,7 @@
     </message>
     <message>
         <source>Growth coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Growth coefficient</translation>
     </message>
     <message>
         <source>Growth coefficient (TGC)</source>
@@ -1513,7 +1513,7 @@
     </message>
     <message>
         <source>Harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ani</translation>
     </message>
     <message>
         <source>Harvest foreseen</source>
@@ -1521,7 +1521,7 @@
     </message>
     <message>
         <source>Harvest from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anihin mula</translation>
     </message>
     <message>
         <source>Harvest in the chosen way</source>
@@ -1561,7 +1561,7 @@
     </message>
     <message>
         <source>Harvest, deaths, a weighed sample, days off feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ani, namatay, tinimbang na sample, araw na walang pakain</translation>
     </message>
     <message>
         <source>Harvested</source>
@@ -1569,15 +1569,15 @@
     </message>
     <message>
         <source>Head lost in pipes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nawalang head sa tubo</translation>
     </message>
     <message>
         <source>Height of the lift</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Taas ng angat</translation>
     </message>
     <message>
         <source>Held</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Okupado</translation>
     </message>
     <message>
         <source>Held until</source>
@@ -1605,7 +1605,7 @@
     </message>
     <message>
         <source>Holes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga butas</translation>
     </message>
     <message>
         <source>Holes in the plants' food</source>
@@ -1613,7 +1613,7 @@
     </message>
     <message>
         <source>Holidays</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga pista opisyal</translation>
     </message>
     <message>
         <source>How</source>
@@ -1637,15 +1637,15 @@
     </message>
     <message>
         <source>How many weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilang linggo</translation>
     </message>
     <message>
         <source>How much</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gaano karami</translation>
     </message>
     <message>
         <source>How s&amp;ure is the week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gaano kasi&amp;gurado ang linggo</translation>
     </message>
     <message>
         <source>How supply stands to demand in a week: short, thin, met or ample.</source>
@@ -1677,7 +1677,7 @@
     </message>
     <message>
         <source>In the bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa kama</translation>
     </message>
     <message>
         <source>In the week from</source>
@@ -1697,7 +1697,7 @@
     </message>
     <message>
         <source>Iron [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Iron [mg/L]</translation>
     </message>
     <message>
         <source>Iron due</source>
@@ -1705,7 +1705,7 @@
     </message>
     <message>
         <source>Iron in the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Iron sa dagdag na tubig</translation>
     </message>
     <message>
         <source>It could not be kept; see the message in the window.</source>
@@ -1737,7 +1737,7 @@
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Uri</translation>
     </message>
     <message>
         <source>L/h</source>
@@ -1749,11 +1749,11 @@
     </message>
     <message>
         <source>Latitude</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Latitude</translation>
     </message>
     <message>
         <source>Layer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Patong</translation>
     </message>
     <message>
         <source>Layer of beds</source>
@@ -1789,11 +1789,11 @@
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Haba</translation>
     </message>
     <message>
         <source>Length of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Haba ng plano</translation>
     </message>
     <message>
         <source>Level scoops for one meal</source>
@@ -1801,19 +1801,19 @@
     </message>
     <message>
         <source>Light at the new beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Liwanag sa bagong kama</translation>
     </message>
     <message>
         <source>Light from lamps</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Liwanag ng ilaw</translation>
     </message>
     <message>
         <source>Light let through by the roof</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Liwanag na lumulusot sa bubong</translation>
     </message>
     <message>
         <source>Light that the layers above let through</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Liwanag na lumulusot sa mga patong sa itaas</translation>
     </message>
     <message>
         <source>Light, power and structure</source>
@@ -1821,7 +1821,7 @@
     </message>
     <message>
         <source>Like the &amp;system</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tulad ng &amp;system</translation>
     </message>
     <message>
         <source>Limiting</source>
@@ -1841,7 +1841,7 @@
     </message>
     <message>
         <source>Liquor goes back on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ibabalik ang katas sa</translation>
     </message>
     <message>
         <source>Live weight</source>
@@ -1849,11 +1849,11 @@
     </message>
     <message>
         <source>Load of frame and rafts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bigat ng balangkas at lutang</translation>
     </message>
     <message>
         <source>Load that may be carried</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bigat na kayang dalhin</translation>
     </message>
     <message>
         <source>Lock</source>
@@ -1865,7 +1865,7 @@
     </message>
     <message>
         <source>Locked: no plan may move it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Naka-lock: walang planong makagagalaw</translation>
     </message>
     <message>
         <source>Longest</source>
@@ -1873,7 +1873,7 @@
     </message>
     <message>
         <source>Longitude</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Longitude</translation>
     </message>
     <message>
         <source>Look out: {said}.</source>
@@ -1881,7 +1881,7 @@
     </message>
     <message>
         <source>Loop of water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Loop ng tubig</translation>
     </message>
     <message>
         <source>Loop whose balance is shown</source>
@@ -1897,11 +1897,11 @@
     </message>
     <message>
         <source>Magnesium [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magnesium [mg/L]</translation>
     </message>
     <message>
         <source>Magnesium in the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magnesium sa dagdag na tubig</translation>
     </message>
     <message>
         <source>Make the farm what the scenario is; one undo takes it back</source>
@@ -1917,11 +1917,11 @@
     </message>
     <message>
         <source>Make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dagdag na tubig</translation>
     </message>
     <message>
         <source>Make-up water added [L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Idinagdag na tubig [L]</translation>
     </message>
     <message>
         <source>May go from</source>
@@ -1937,11 +1937,11 @@
     </message>
     <message>
         <source>Mean weight of one fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Karaniwang bigat ng isang isda</translation>
     </message>
     <message>
         <source>Mean weight of one fish today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Karaniwang bigat ng isang isda ngayon</translation>
     </message>
     <message>
         <source>Meant for its bed</source>
@@ -1957,15 +1957,15 @@
     </message>
     <message>
         <source>Meter factor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Factor ng metro</translation>
     </message>
     <message>
         <source>Metric</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Metric</translation>
     </message>
     <message>
         <source>Middle spacing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gitnang agwat</translation>
     </message>
     <message>
         <source>Mineralisation</source>
@@ -1973,11 +1973,11 @@
     </message>
     <message>
         <source>Mineraliser</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mineraliser</translation>
     </message>
     <message>
         <source>Monday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lunes</translation>
     </message>
     <message>
         <source>Month</source>
@@ -1993,11 +1993,11 @@
     </message>
     <message>
         <source>Most fish in the tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakamaraming isda sa tangke</translation>
     </message>
     <message>
         <source>Move</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilipat</translation>
     </message>
     <message>
         <source>Move to bed</source>
@@ -2017,19 +2017,19 @@
     </message>
     <message>
         <source>Moving-bed biofilter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Moving-bed biofilter</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pangalan</translation>
     </message>
     <message>
         <source>Name of the farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pangalan ng farm</translation>
     </message>
     <message>
         <source>Name of the scenario</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pangalan ng scenario</translation>
     </message>
     <message>
         <source>NeedBasis</source>
@@ -2065,7 +2065,7 @@
     </message>
     <message>
         <source>Nitrate as N [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nitrate bilang N [mg/L]</translation>
     </message>
     <message>
         <source>Nitrification</source>
@@ -2073,7 +2073,7 @@
     </message>
     <message>
         <source>Nitrite as N [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nitrite bilang N [mg/L]</translation>
     </message>
     <message>
         <source>Nitrogen in the fish</source>
@@ -2081,7 +2081,7 @@
     </message>
     <message>
         <source>Nitrogen in the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nitrogen sa dagdag na tubig</translation>
     </message>
     <message>
         <source>No</source>
@@ -2193,7 +2193,7 @@
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga tala</translation>
     </message>
     <message>
         <source>Nothing</source>
@@ -2217,7 +2217,7 @@
     </message>
     <message>
         <source>Nothing is due.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang gagawin.</translation>
     </message>
     <message>
         <source>Nothing is moved to a bed in these weeks, so there is no tag to print.</source>
@@ -2257,11 +2257,11 @@
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bilang</translation>
     </message>
     <message>
         <source>Number of fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bilang ng isda</translation>
     </message>
     <message>
         <source>Numbers</source>
@@ -2269,11 +2269,11 @@
     </message>
     <message>
         <source>Nursery</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Punlaan</translation>
     </message>
     <message>
         <source>Nursery trays</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tray ng punlaan</translation>
     </message>
     <message>
         <source>Nursery: at least {free} of {cells} cells stay free, in {week}.</source>
@@ -2297,7 +2297,7 @@
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa</translation>
     </message>
     <message>
         <source>On is empty; an order needs its day.</source>
@@ -2313,7 +2313,7 @@
     </message>
     <message>
         <source>On {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa {day}</translation>
     </message>
     <message>
         <source>One fish of {group} weighs {start} g on {first} and {last} g on {end}</source>
@@ -2337,7 +2337,7 @@
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buksan ang ka&amp;makailan</translation>
     </message>
     <message>
         <source>Open a farm</source>
@@ -2345,7 +2345,7 @@
     </message>
     <message>
         <source>Open a farm file</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buksan ang file ng farm</translation>
     </message>
     <message>
         <source>Opening the farm…</source>
@@ -2357,7 +2357,7 @@
     </message>
     <message>
         <source>Or by a rule</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">O ayon sa tuntunin</translation>
     </message>
     <message>
         <source>Order list</source>
@@ -2377,7 +2377,7 @@
     </message>
     <message>
         <source>Own entry</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sariling entry</translation>
     </message>
     <message>
         <source>Oxygen asked for</source>
@@ -2385,7 +2385,7 @@
     </message>
     <message>
         <source>Oxygen given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oksihenong ibinibigay</translation>
     </message>
     <message>
         <source>P&amp;rint…</source>
@@ -2417,7 +2417,7 @@
     </message>
     <message>
         <source>Pelleted seed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binalutang binhi (pelleted)</translation>
     </message>
     <message>
         <source>Phase</source>
@@ -2425,7 +2425,7 @@
     </message>
     <message>
         <source>Phosphorus [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Phosphorus [mg/L]</translation>
     </message>
     <message>
         <source>Phosphorus in the feed</source>
@@ -2433,23 +2433,23 @@
     </message>
     <message>
         <source>Phosphorus in the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Phosphorus sa dagdag na tubig</translation>
     </message>
     <message>
         <source>Pick</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anihin</translation>
     </message>
     <message>
         <source>Picking</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pag-ani</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lugar</translation>
     </message>
     <message>
         <source>Place held</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hawak na puwesto</translation>
     </message>
     <message>
         <source>Place {batches} in {bed}</source>
@@ -2457,11 +2457,11 @@
     </message>
     <message>
         <source>Places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga puwesto</translation>
     </message>
     <message>
         <source>Places along a row</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Puwesto sa isang hanay</translation>
     </message>
     <message>
         <source>Places of the beds</source>
@@ -2477,15 +2477,15 @@
     </message>
     <message>
         <source>Plan a new batch of plants</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magplano ng bagong batch ng halaman</translation>
     </message>
     <message>
         <source>Plan a new fish group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magplano ng bagong grupo ng isda</translation>
     </message>
     <message>
         <source>Plan begins</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Simula ng plano</translation>
     </message>
     <message>
         <source>Plan mark</source>
@@ -2493,7 +2493,7 @@
     </message>
     <message>
         <source>Plan these crops anew from then on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Iplanong muli ang mga pananim na ito mula noon</translation>
     </message>
     <message>
         <source>Plan {mark}</source>
@@ -2513,7 +2513,7 @@
     </message>
     <message>
         <source>Plants in the bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Halaman sa kama</translation>
     </message>
     <message>
         <source>Plants over germination and survival, rounded up</source>
@@ -2525,7 +2525,7 @@
     </message>
     <message>
         <source>Potassium [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Potassium [mg/L]</translation>
     </message>
     <message>
         <source>Potassium in the feed</source>
@@ -2533,19 +2533,19 @@
     </message>
     <message>
         <source>Potassium in the make-up water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Potassium sa dagdag na tubig</translation>
     </message>
     <message>
         <source>Power of new lamps</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lakas ng bagong ilaw</translation>
     </message>
     <message>
         <source>Power of new pumps</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lakas ng bagong bomba</translation>
     </message>
     <message>
         <source>Power to spare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Reserbang kuryente</translation>
     </message>
     <message>
         <source>Price</source>
@@ -2561,7 +2561,7 @@
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-print</translation>
     </message>
     <message>
         <source>Print a map of the beds</source>
@@ -2569,7 +2569,7 @@
     </message>
     <message>
         <source>Print or save as PDF: calendars, task sheets, maps, logs, cards, reports</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-print o i-save sa PDF: kalendaryo, gawain, mapa, talaan, kard, ulat</translation>
     </message>
     <message>
         <source>Print the shopping list</source>
@@ -2605,7 +2605,7 @@
     </message>
     <message>
         <source>Put the farm back as it was on a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ibalik ang farm sa dati nitong ayos sa isang araw</translation>
     </message>
     <message>
         <source>Put the farm's targets on the list</source>
@@ -2633,7 +2633,7 @@
     </message>
     <message>
         <source>Rafts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga lutang</translation>
     </message>
     <message>
         <source>Rafts, a gravel bed or nursery trays that lie together.</source>
@@ -2641,7 +2641,7 @@
     </message>
     <message>
         <source>Rafts, blocks or trays</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lutang, bloke o tray</translation>
     </message>
     <message>
         <source>Raftweek plans small coupled aquaponic loops: what to sow, move and pick each week, so that the harvest is steady and what the crops take up stays matched to what the fish are fed.</source>
@@ -2649,11 +2649,11 @@
     </message>
     <message>
         <source>Ration set by</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batayan ng rasyon</translation>
     </message>
     <message>
         <source>Re&amp;move what is chosen…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Alisin ang napili…</translation>
     </message>
     <message>
         <source>Reading the cases…</source>
@@ -2677,7 +2677,7 @@
     </message>
     <message>
         <source>Ready by</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Handa sa</translation>
     </message>
     <message>
         <source>Recent farms</source>
@@ -2689,7 +2689,7 @@
     </message>
     <message>
         <source>Redo</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ulitin</translation>
     </message>
     <message>
         <source>Remove</source>
@@ -2721,7 +2721,7 @@
     </message>
     <message>
         <source>Repeat every</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ulitin tuwing</translation>
     </message>
     <message>
         <source>Report</source>
@@ -2729,7 +2729,7 @@
     </message>
     <message>
         <source>Return</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ibalik</translation>
     </message>
     <message>
         <source>Return the liquor of solids batch {solids} on {on}</source>
@@ -2741,15 +2741,15 @@
     </message>
     <message>
         <source>Rows of places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga hanay ng puwesto</translation>
     </message>
     <message>
         <source>S&amp;earch everything…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Hanapin sa lahat…</translation>
     </message>
     <message>
         <source>S&amp;tock fish…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mag&amp;lagay ng isda…</translation>
     </message>
     <message>
         <source>Sa&amp;ve ink</source>
@@ -2765,7 +2765,7 @@
     </message>
     <message>
         <source>Saturday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sabado</translation>
     </message>
     <message>
         <source>Save</source>
@@ -2773,7 +2773,7 @@
     </message>
     <message>
         <source>Save a &amp;copy…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mag-save ng k&amp;opya…</translation>
     </message>
     <message>
         <source>Save a copy</source>
@@ -2809,7 +2809,7 @@
     </message>
     <message>
         <source>Screen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Salaan</translation>
     </message>
     <message>
         <source>Search batches</source>
@@ -2833,7 +2833,7 @@
     </message>
     <message>
         <source>Search for at most</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maghanap nang hanggang</translation>
     </message>
     <message>
         <source>Search the words</source>
@@ -2873,11 +2873,11 @@
     </message>
     <message>
         <source>Seed l&amp;ots</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga s&amp;eed lot</translation>
     </message>
     <message>
         <source>Seed lot</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Seed lot</translation>
     </message>
     <message>
         <source>Seed of {name}, a thousand</source>
@@ -2889,7 +2889,7 @@
     </message>
     <message>
         <source>Seeds left</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Natitirang binhi</translation>
     </message>
     <message>
         <source>Seeds to sow</source>
@@ -2901,7 +2901,7 @@
     </message>
     <message>
         <source>Settler</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Settler</translation>
     </message>
     <message>
         <source>Several people have worked on this farm: each takes back only their own acts, by steps.</source>
@@ -2913,19 +2913,19 @@
     </message>
     <message>
         <source>Share dying each day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahaging namamatay bawat araw</translation>
     </message>
     <message>
         <source>Share of the feed's nitrogen lost as gas</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahagi ng nitrogen ng pakain na nawawala bilang gas</translation>
     </message>
     <message>
         <source>Share of the liquor that goes back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahagi ng katas na ibabalik</translation>
     </message>
     <message>
         <source>Share of the solids it takes out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahagi ng latak na naaalis</translation>
     </message>
     <message>
         <source>Share of weeks whose feed the beds can use</source>
@@ -2937,11 +2937,11 @@
     </message>
     <message>
         <source>Share that germinates</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahaging tumutubo</translation>
     </message>
     <message>
         <source>Share that lives in the bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahaging nabubuhay sa kama</translation>
     </message>
     <message>
         <source>Share that lives in the nursery</source>
@@ -2961,15 +2961,15 @@
     </message>
     <message>
         <source>Siphon</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Higupin</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Site</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Laki</translation>
     </message>
     <message>
         <source>So much every week</source>
@@ -2981,15 +2981,15 @@
     </message>
     <message>
         <source>Sol&amp;ids batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga batc&amp;h ng latak</translation>
     </message>
     <message>
         <source>Sol&amp;ids batch…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batch ng la&amp;tak…</translation>
     </message>
     <message>
         <source>Solids batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batch ng latak</translation>
     </message>
     <message>
         <source>Solids batches of {loop}</source>
@@ -3001,11 +3001,11 @@
     </message>
     <message>
         <source>Solids kept apart until their liquor goes back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Latak na nakahiwalay hanggang ibalik ang katas nito</translation>
     </message>
     <message>
         <source>Solids under the rafts siphoned every</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hinihigop ang latak sa ilalim ng lutang tuwing</translation>
     </message>
     <message>
         <source>Somebody else changed the same thing meanwhile:
@@ -3029,7 +3029,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maghasik</translation>
     </message>
     <message>
         <source>Sow a batch…</source>
@@ -3041,11 +3041,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maghasik mula</translation>
     </message>
     <message>
         <source>Sow in multiples of</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maghasik nang tig-</translation>
     </message>
     <message>
         <source>Sow more or fewer of a crop</source>
@@ -3053,15 +3053,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihasik sa</translation>
     </message>
     <message>
         <source>Sow so many weeks later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihasik nang ganito karaming linggo ang lumipas</translation>
     </message>
     <message>
         <source>Sow so much</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ganito karami ang ihasik</translation>
     </message>
     <message>
         <source>Sow what has to wait so much later</source>
@@ -3093,7 +3093,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Space</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Paglayuin</translation>
     </message>
     <message>
         <source>Spanish</source>
@@ -3109,7 +3109,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Standing there on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nakatanim doon sa {day}</translation>
     </message>
     <message>
         <source>Stands in</source>
@@ -3121,11 +3121,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Static filter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Static filter</translation>
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maglagay ng isda</translation>
     </message>
     <message>
         <source>Stock [mg/L]</source>
@@ -3173,11 +3173,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stocked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May isda na</translation>
     </message>
     <message>
         <source>Stocked on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inilagay noong</translation>
     </message>
     <message>
         <source>Stocking limit</source>
@@ -3217,15 +3217,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sunday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Linggo</translation>
     </message>
     <message>
         <source>Sunshine outside, by month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sikat ng araw sa labas, bawat buwan</translation>
     </message>
     <message>
         <source>Supplement</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Suplemento</translation>
     </message>
     <message>
         <source>Supplied [g]</source>
@@ -3241,7 +3241,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Surface of the media</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ibabaw ng media</translation>
     </message>
     <message>
         <source>Table</source>
@@ -3277,7 +3277,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tangke</translation>
     </message>
     <message>
         <source>Tank [kg/m³]</source>
@@ -3313,7 +3313,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>That cannot be done here ({code}).</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi ito magagawa rito ({code}).</translation>
     </message>
     <message>
         <source>That is the same crop; choose another one.</source>
@@ -3389,7 +3389,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The rhythm is that of</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sumusunod sa ritmo ng</translation>
     </message>
     <message>
         <source>The rule falls on no day between {a} and {b}.</source>
@@ -3425,7 +3425,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Then search exactly</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Saka maghanap nang eksakto</translation>
     </message>
     <message>
         <source>There is no backup yet; one is made when the farm is opened or closed.</source>
@@ -3473,15 +3473,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>This week lies outside the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nasa labas ng plano ang linggong ito.</translation>
     </message>
     <message>
         <source>Thursday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Huwebes</translation>
     </message>
     <message>
         <source>Time zone</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Time zone</translation>
     </message>
     <message>
         <source>To buy</source>
@@ -3497,7 +3497,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ngayon</translation>
     </message>
     <message>
         <source>Today's plan</source>
@@ -3509,11 +3509,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Tools</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga gamit</translation>
     </message>
     <message>
         <source>Total ammonia nitrogen [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kabuuang ammonia nitrogen [mg/L]</translation>
     </message>
     <message>
         <source>Tray and pot labels</source>
@@ -3525,7 +3525,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Trickling filter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Trickling filter</translation>
     </message>
     <message>
         <source>Try a change</source>
@@ -3541,7 +3541,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Tuesday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Martes</translation>
     </message>
     <message>
         <source>Type a few letters; arrows choose, Enter goes there.</source>
@@ -3549,7 +3549,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>US customary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sukat ng US</translation>
     </message>
     <message>
         <source>UVI band</source>
@@ -3561,7 +3561,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-undo</translation>
     </message>
     <message>
         <source>Uneven</source>
@@ -3589,7 +3589,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Until</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hanggang</translation>
     </message>
     <message>
         <source>Until is {until}, before it begins on {begins}.</source>
@@ -3605,11 +3605,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Halaga</translation>
     </message>
     <message>
         <source>Variety</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Uri ng binhi</translation>
     </message>
     <message>
         <source>Verdict</source>
@@ -3629,7 +3629,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Wanted each week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kailangan bawat linggo</translation>
     </message>
     <message>
         <source>Wanting</source>
@@ -3641,7 +3641,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Water &amp;readings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga suri ng tu&amp;big</translation>
     </message>
     <message>
         <source>Water added for what evaporates, splashes or is drained.</source>
@@ -3649,7 +3649,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Water in the fish tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tubig sa tangke ng isda</translation>
     </message>
     <message>
         <source>Water of {loop}</source>
@@ -3661,19 +3661,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Water reading</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Suri ng tubig</translation>
     </message>
     <message>
         <source>Water temperature [°C]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Init ng tubig [°C]</translation>
     </message>
     <message>
         <source>Water volume</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dami ng tubig</translation>
     </message>
     <message>
         <source>Water, by month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tubig, bawat buwan</translation>
     </message>
     <message>
         <source>Ways of stocking</source>
@@ -3685,7 +3685,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Wednesday</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Miyerkoles</translation>
     </message>
     <message>
         <source>Week</source>
@@ -3693,15 +3693,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Week after</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Susunod na linggo</translation>
     </message>
     <message>
         <source>Week before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nakaraang linggo</translation>
     </message>
     <message>
         <source>Week begins on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Simula ng linggo</translation>
     </message>
     <message>
         <source>Week by week</source>
@@ -3721,15 +3721,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weekly t&amp;argets</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga lingguhang &amp;target</translation>
     </message>
     <message>
         <source>Weekly t&amp;arget…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lingguhang &amp;target…</translation>
     </message>
     <message>
         <source>Weekly target</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lingguhang target</translation>
     </message>
     <message>
         <source>Weeks</source>
@@ -3745,7 +3745,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weeks from here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga linggo mula rito</translation>
     </message>
     <message>
         <source>Weeks of the balance</source>
@@ -3757,7 +3757,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weeks that are planned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga linggong nasa plano</translation>
     </message>
     <message>
         <source>Weigh a level scoop of your feed; weigh it again with every new bag</source>
@@ -3765,7 +3765,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weighed sample</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tinimbang na sample</translation>
     </message>
     <message>
         <source>Weight at harvest</source>
@@ -3773,7 +3773,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weight of a fingerling</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bigat ng similya</translation>
     </message>
     <message>
         <source>Weight of one fish</source>
@@ -3781,7 +3781,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Wh&amp;y these figures…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bakit &amp;ganito ang mga numero…</translation>
     </message>
     <message>
         <source>What</source>
@@ -3833,7 +3833,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What is &amp;chosen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang na&amp;pili</translation>
     </message>
     <message>
         <source>What is chosen</source>
@@ -3885,7 +3885,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What this rests on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Saan ito nakabatay</translation>
     </message>
     <message>
         <source>What this section does, and how to read it</source>
@@ -3913,7 +3913,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What was read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang nabasa</translation>
     </message>
     <message>
         <source>What went in</source>
@@ -3965,7 +3965,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Why the figures of what is chosen are what they are</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bakit ganito ang mga numero ng napili</translation>
     </message>
     <message>
         <source>Why the figures shown here are what they are</source>
@@ -3985,7 +3985,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lapad</translation>
     </message>
     <message>
         <source>With a margin</source>
@@ -4017,7 +4017,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work each week, at most</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Trabaho bawat linggo, pinakamarami</translation>
     </message>
     <message>
         <source>Work out</source>
@@ -4029,7 +4029,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work out low and high values, and the chance that each target is met</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kuwentahin ang mababa at mataas na halaga, at ang tsansang maabot ang bawat target</translation>
     </message>
     <message>
         <source>Work out the start-up</source>
@@ -4041,7 +4041,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work published figures out again and see how far the program is from print</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kuwentahing muli ang mga nailathalang numero at tingnan ang layo ng programa</translation>
     </message>
     <message>
         <source>Working…</source>
@@ -4073,7 +4073,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Yield of one plant</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ani ng isang halaman</translation>
     </message>
     <message>
         <source>You stopped the search; this is the best so far.</source>
@@ -4085,11 +4085,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Zoom &amp;in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Palak&amp;ihin</translation>
     </message>
     <message>
         <source>Zoom &amp;out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pali&amp;itin</translation>
     </message>
     <message>
         <source>a week, beyond what is supplied; nothing the plan has doses of fills it</source>
@@ -4133,7 +4133,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>as manure: below the leaf, not on a harvest day, own tools</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gaya ng dumi ng hayop: sa ilalim ng dahon, hindi sa araw ng ani, sariling gamit</translation>
     </message>
     <message>
         <source>as nitrogen, for the filter to take up</source>
@@ -4353,7 +4353,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi</translation>
     </message>
     <message>
         <source>no feed for {days} d before</source>
@@ -4649,7 +4649,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">oo</translation>
     </message>
     <message>
         <source>yesterday</source>
@@ -4753,7 +4753,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} fish of {weight} g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} isda na {weight} g</translation>
     </message>
     <message>
         <source>{count} found, the best first</source>
@@ -4777,7 +4777,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} puwesto</translation>
     </message>
     <message>
         <source>{count} places in gravel</source>
@@ -4913,7 +4913,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{feed} g feed a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{feed} g pakain bawat araw</translation>
     </message>
     <message>
         <source>{field}: {before} → {after}</source>
@@ -4941,7 +4941,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{grams} g each</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g bawat isa</translation>
     </message>
     <message>
         <source>{grams} g of {name}</source>
@@ -4973,7 +4973,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{held} of {all} places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{held} sa {all} puwesto</translation>
     </message>
     <message>
         <source>{kg} kg less of crops over the plan</source>
@@ -4997,19 +4997,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{label} has {value}; at most {limit}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang {label} ay may {value}; hanggang {limit} lang.</translation>
     </message>
     <message>
         <source>{label} is empty; it must be given.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang laman ang {label}; kailangan ito.</translation>
     </message>
     <message>
         <source>{label} is {value}; it must lie within {limit}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang {label} ay {value}; dapat nasa loob ng {limit}.</translation>
     </message>
     <message>
         <source>{label} “{value}” is taken; give another one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May gumagamit na ng {label} “{value}”; magbigay ng iba.</translation>
     </message>
     <message>
         <source>{label}: “{value}” is no date; write it as {example}, or a week as W02 2027.</source>
@@ -5045,7 +5045,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{many} days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} araw</translation>
     </message>
     <message>
         <source>{many} earlier</source>
@@ -5053,7 +5053,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{many} fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} isda</translation>
     </message>
     <message>
         <source>{many} g</source>
@@ -5061,7 +5061,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{many} g a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} g bawat araw</translation>
     </message>
     <message>
         <source>{many} later</source>
@@ -5069,11 +5069,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{many} plants</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} halaman</translation>
     </message>
     <message>
         <source>{many} seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} binhi</translation>
     </message>
     <message>
         <source>{moment}  ({ago}, {size})</source>
@@ -5081,7 +5081,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{named} and {rest} more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{named} at {rest} pa</translation>
     </message>
     <message>
         <source>{name} could not be written: {why} Choose another folder.</source>
@@ -5281,7 +5281,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{units} × {rows} rows of {columns}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{units} × {rows} hanay na may {columns}</translation>
     </message>
     <message>
         <source>{unit} a week</source>
