@@ -55,6 +55,13 @@ class Means:
 
         return Forecaster(self.catalogue)
 
+    @cached_property
+    def zones(self) -> frozenset[str]:
+        """The time zones that this machine knows; none where it keeps no list of them."""
+        from zoneinfo import available_timezones
+
+        return frozenset(available_timezones())
+
     @property
     def crop_codes(self) -> Mapping[str, str]:
         """Three letters for each crop, for batch codes."""
@@ -64,7 +71,7 @@ class Means:
         """Return every fault of a farm."""
         from planner.forecast.checks import all_faults
 
-        return all_faults(farm, self.forecaster)
+        return all_faults(farm, self.forecaster, zones=self.zones)
 
     def holds(self, farm: Farm) -> tuple[Hold, ...]:
         """Return how long each placement of a farm is held.
@@ -143,8 +150,12 @@ class Means:
             faults_of=self.faults,
             now=utc_now,
             laid_over=laid_over,
+            zones_of=self._zones_known,
             who=person(),
         )
+
+    def _zones_known(self) -> frozenset[str]:
+        return self.zones
 
 
 def person() -> str:

@@ -16,12 +16,13 @@ from planner.farm.crops import Batch, Phase, Placement, SeedLot, Target
 from planner.farm.farm import KINDS, Farm, OwnEntry, Settings, Shelf, Thing, kind_of
 from planner.farm.fields import NO_ID, FieldKind, FieldSpec, Id, specs_of
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
+from planner.farm.fish_counts import count_faults
 from planner.farm.ids import id_from
 from planner.farm.log import LogEntry, Unit
 from planner.farm.log_checks import NEEDED_OF, UNITS_OF
 from planner.farm.site import Bed, Filter, Loop, Site, Tank
 from planner.farm.species import BedKind
-from planner.farm.water import READING_LIMITS, Dose, Reading, SolidsBatch
+from planner.farm.water import READING_LIMITS, Dose, Quantity, Reading, SolidsBatch
 
 LAST_DAY = date(2199, 12, 31)
 FIGURES = {
@@ -215,7 +216,10 @@ def _with_room(batch: Batch, placements: tuple[Placement, ...]) -> Batch:
 def _reading(draw: st.DrawFn, loops: list[Id]) -> Reading:
     reading = draw(made(Reading, loop=draw(st.sampled_from(loops)), value=0.0))
     low, high = READING_LIMITS[reading.quantity]
-    return dataclasses.replace(reading, value=draw(st.floats(low, high)))
+    factor = reading.meter_factor
+    if reading.quantity is Quantity.TDS_MG_PER_L and factor is None:
+        factor = draw(values(declared(Reading)["meter_factor"], None))
+    return dataclasses.replace(reading, value=draw(st.floats(low, high)), meter_factor=factor)
 
 
 @st.composite
@@ -253,6 +257,20 @@ def _log(draw: st.DrawFn, batches: Any, groups: Any, beds: Any, loops: Any) -> t
     return tuple(draw(st.permutations(entries)))
 
 
+def _of_its_seed(batch: Batch, lots: tuple[SeedLot, ...]) -> Batch:
+    for lot in lots:
+        if lot.id == batch.seed_lot:
+            return dataclasses.replace(batch, crop=lot.crop, variety="")
+    return batch
+
+
+def _with_fish_enough(events: list[FishEvent], groups: tuple[FishGroup, ...]) -> list[FishEvent]:
+    """Leave out the events that take too many fish, until what is left can be."""
+    while too_many := {event for event, _fault in count_faults(groups, events)}:
+        events = [event for event in events if event.id not in too_many]
+    return events
+
+
 @st.composite
 def farms(draw: st.DrawFn) -> Farm:
     """Draw a farm without faults: a few of every kind, in any order, wherever they refer to."""
@@ -264,7 +282,9 @@ def farms(draw: st.DrawFn) -> Farm:
     lots = draw(some(SeedLot, most=2))
     groups = unique([draw(_fish_group(ids_of(tanks))) for _ in range(draw(few))]) if tanks else ()
     events = [draw(_fish_event(groups)) for _ in range(draw(st.integers(0, 4)))] if groups else []
+    events = _with_fish_enough(events, groups)
     batches = draw(some(Batch, bed=[NO_ID, *ids_of(beds)], seed_lot=[NO_ID, *ids_of(lots)]))
+    batches = tuple(_of_its_seed(batch, lots) for batch in batches)
     several = range(draw(st.integers(0, 5))) if beds and batches else ()
     placements = _apart([draw(_placement(batches, beds)) for _ in several])
     targets = [draw(_until(one, "from_on")) for one in draw(some(Target, most=2))]

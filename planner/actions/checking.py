@@ -6,19 +6,23 @@ A large plan is not checked whole at every step; what an act does not touch was 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Collection, Iterator, Mapping
 from typing import Any, Protocol
 
 from planner.actions.changing import users_of
 from planner.actions.holding import Pair
-from planner.farm.changes import Change, ChangeSet
+from planner.farm.changes import Change, ChangeSet, applied
 from planner.farm.checks import placement_faults, thing_faults, where_of
 from planner.farm.crops import Batch, Phase, Placement
 from planner.farm.farm import KINDS, Farm, OwnEntry, Shelf, Thing, by_id, kind_named, kind_of, things
 from planner.farm.faults import Fault, FaultKind
 from planner.farm.fields import NO_ID, FieldKind, Id, specs_of
 from planner.farm.fish import FishEvent
+from planner.farm.fish_counts import count_faults
+from planner.farm.seed_lots import seed_lot_faults
+from planner.farm.site import Site
 from planner.farm.species import UNIT_WORDS
+from planner.farm.zones import zone_faults
 
 
 class Shelves(Protocol):
@@ -45,17 +49,24 @@ class Shelves(Protocol):
         """Feeding tables by key."""
 
 
-def change_faults(farm: Farm, change_set: ChangeSet, shelves: Shelves) -> tuple[Fault, ...]:
+ZonesOf = Callable[[], Collection[str]]
+"""Tells the time zones that are known; asked only when a site is touched."""
+
+
+def change_faults(
+    farm: Farm, change_set: ChangeSet, shelves: Shelves, *, zones_of: ZonesOf = frozenset
+) -> tuple[Fault, ...]:
     """Return what is wrong with `farm`, the farm after an act, in all that the act touched."""
     found = [
         *_values(change_set),
         *_labels(farm, change_set),
         *_references(farm, change_set),
         *_keys(farm, change_set, shelves),
+        *_zones(change_set, zones_of),
     ]
     if not found:
         # These rely on references that hold.
-        found = [*_placements(farm, change_set), *_events(farm, change_set)]
+        found = [*_placements(farm, change_set), *_events(farm, change_set), *_seed_lots(farm, change_set)]
     return tuple(dict.fromkeys(found))
 
 
@@ -239,7 +250,7 @@ def _too_many(farm: Farm, batches: set[Id], batch_of: dict[Id, Batch]) -> Iterat
 
 
 def _events(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
-    """Yield a fault for every event before its group was stocked."""
+    """Yield a fault for every event before its group was stocked, and for fish that are no longer there."""
     events, groups = change_set.ids("fish event"), change_set.ids("fish group")
     if not events and not groups:
         return
@@ -247,6 +258,32 @@ def _events(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
     for event in farm.fish_events:
         if event.id in events or event.group in groups:
             yield from _too_early(event, group_of[event.group].stocked_on, group_of[event.group].name)
+    yield from _overdrawn(farm, change_set)
+
+
+def _overdrawn(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
+    """Yield faults of counts in what the act put in, and those elsewhere that were not there before it."""
+    found = list(count_faults(farm.fish_groups, farm.fish_events))
+    if not found:
+        return
+    before = applied(farm, change_set.turned())
+    known = {event for event, _fault in count_faults(before.fish_groups, before.fish_events)}
+    own = change_set.ids("fish event")
+    yield from (fault for event, fault in found if event in own or event not in known)
+
+
+def _seed_lots(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
+    """Yield a fault for every batch sown from seed of another crop, where the act touches one of both."""
+    batches, lots = change_set.ids("batch"), change_set.ids("seed lot")
+    looked_at = [one for one in farm.batches if one.id in batches or one.seed_lot in lots]
+    if looked_at:
+        yield from seed_lot_faults(looked_at, by_id(farm.seed_lots), farm.own_entries)
+
+
+def _zones(change_set: ChangeSet, zones_of: ZonesOf) -> Iterator[Fault]:
+    sites = [thing for thing in _put_in(change_set) if isinstance(thing, Site)]
+    if sites:
+        yield from zone_faults(sites, zones_of())
 
 
 def _too_early(event: FishEvent, stocked_on: Any, name: str) -> Iterator[Fault]:

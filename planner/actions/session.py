@@ -11,7 +11,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any, Final
 
-from planner.actions.checking import Shelves, change_faults, clash_fault, stale_fault
+from planner.actions.checking import Shelves, ZonesOf, change_faults, clash_fault, stale_fault
 from planner.actions.holding import HoldBook, book_of, difference, new_clashes, next_book
 from planner.actions.memory import Keeper
 from planner.actions.notices import Listener, Listeners, Notice
@@ -57,12 +57,13 @@ class Session:
         now: Clock,
         laid_over: LaidOver | None = None,
         who: str = "",
+        zones_of: ZonesOf = frozenset,
     ) -> None:
         """Load the farm from its store; `who` is the name of the person at the desk.
 
         `catalogue` is the book alone; `laid_over` lays the grower's own entries over it. `holds_of`
         tells how long places are held, `faults_of` all that is wrong with a farm, `now` the moment,
-        with its time zone.
+        with its time zone, `zones_of` the time zones that are known.
         """
         self._store = store
         self._catalogue = catalogue
@@ -70,6 +71,7 @@ class Session:
         self._faults_of = faults_of
         self._now = now
         self._who = who
+        self._zones_of = zones_of
         self._listeners = Listeners()
         self._faults: tuple[Farm, tuple[Fault, ...]] | None = None
         self._laid_over = laid_over
@@ -175,7 +177,7 @@ class Session:
         if not tidy.changes:
             return Notice(change_set=tidy, initiator=initiator)
         placed, after = self._placed(tidy)
-        found = change_faults(after, placed, self._catalogue)
+        found = change_faults(after, placed, self._catalogue, zones_of=self._zones_of)
         if found:
             raise FarmFaultError(found)
         whole = self._whole_for(after)

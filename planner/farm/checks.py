@@ -17,13 +17,14 @@ from planner.farm.farm import KINDS, Farm, Kind, Thing, by_id, kind_of, label_of
 from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.farm.fields import NO_ID, FieldKind, FieldSpec, Id, specs_of
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
+from planner.farm.fish_counts import count_faults
 from planner.farm.log import LogEntry
 from planner.farm.log_checks import entry_faults, log_faults
 from planner.farm.plain_text import Mark, first_mark
-from planner.farm.plain_text import Mark, first_mark
+from planner.farm.seed_lots import seed_lot_faults
 from planner.farm.site import Bed
 from planner.farm.species import UNIT_WORDS, BedKind
-from planner.farm.water import READING_LIMITS, Dose, Reading, SolidsBatch
+from planner.farm.water import READING_LIMITS, Dose, Quantity, Reading, SolidsBatch
 
 _NEEDED_OF_EVENT: dict[FishEventKind, tuple[str, ...]] = {
     FishEventKind.HARVEST: (),
@@ -181,6 +182,16 @@ def _reading_faults(reading: Reading, where: str) -> Iterator[Fault]:
     low, high = READING_LIMITS[reading.quantity]
     spec = FieldSpec(kind=FieldKind.NUMBER, low=low, high=high, unit=f"({reading.quantity.value})")
     yield from value_faults(where=where, field="value", value=reading.value, spec=spec)
+    if reading.quantity is Quantity.TDS_MG_PER_L and reading.meter_factor is None:
+        limit = limit_text(specs_of(Reading)["meter_factor"])
+        yield Fault(
+            kind=FaultKind.MISSING,
+            where=where,
+            field="meter_factor",
+            limit=limit,
+            message=f"meter_factor is missing: ppm of dissolved solids mean nothing without it ({limit}).",
+            remedy="Write what the leaflet of the meter says, or enter the conductivity instead.",
+        )
 
 
 def _order_faults(where: str, field: str, start: date, end: date | None) -> Iterator[Fault]:
@@ -212,6 +223,8 @@ def farm_faults(farm: Farm, *, sound: Farm | None = None) -> tuple[Fault, ...]:
     if not found:
         found.extend(_placement_faults(farm))
         found.extend(_group_faults(farm))
+        found.extend(fault for _id, fault in count_faults(farm.fish_groups, farm.fish_events))
+        found.extend(seed_lot_faults(farm.batches, by_id(farm.seed_lots), farm.own_entries))
         found.extend(log_faults(farm))
     return tuple(found)
 

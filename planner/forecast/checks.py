@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from difflib import get_close_matches
 
 from planner.catalogue.catalogue import Catalogue
@@ -10,6 +10,7 @@ from planner.farm.checks import farm_faults, where_of
 from planner.farm.farm import KINDS, Farm, things
 from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.farm.fields import FieldKind, specs_of
+from planner.farm.zones import zone_faults
 from planner.forecast.engine import Forecaster
 from planner.forecast.occupancy import clash_faults
 
@@ -57,10 +58,13 @@ def _unknown_key(where: str, field: str, value: str, shelf: Mapping[str, object]
     )
 
 
-def all_faults(farm: Farm, forecaster: Forecaster, *, sound: Farm | None = None) -> tuple[Fault, ...]:
+def all_faults(
+    farm: Farm, forecaster: Forecaster, *, sound: Farm | None = None, zones: Collection[str] = ()
+) -> tuple[Fault, ...]:
     """Return every fault of a farm; places are looked at once all else is right.
 
-    `sound` is a farm without faults that this one comes from.
+    `sound` is a farm without faults that this one comes from; `zones` are the time zones that are known, none
+    when they are not to be looked at.
     """
     found = farm_faults(farm, sound=sound)
     if found:
@@ -69,5 +73,5 @@ def all_faults(farm: Farm, forecaster: Forecaster, *, sound: Farm | None = None)
         catalogue = forecaster.catalogue_for(farm)
     except FarmFaultError as error:
         return error.faults
-    found = tuple(catalogue_faults(farm, catalogue))
+    found = (*zone_faults(farm.sites, zones), *catalogue_faults(farm, catalogue))
     return found or clash_faults(farm, forecaster.preview(farm))

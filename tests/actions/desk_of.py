@@ -32,9 +32,16 @@ class Clock:
         return self.moment
 
 
+def some_zones():
+    """Return the time zones that are known here."""
+    return frozenset({"UTC", "Asia/Manila"})
+
+
 def session_over(store, *, holds=holds_of, who=""):
     """Return a session over a store or a keeper."""
-    return Session(store, Book(), holds_of=holds, faults_of=farm_faults, now=Clock(), who=who)
+    return Session(
+        store, Book(), holds_of=holds, faults_of=farm_faults, now=Clock(), who=who, zones_of=some_zones
+    )
 
 
 def in_memory(farm=None):

@@ -10,6 +10,7 @@ from planner.actions.memory import MemoryKeeper
 from planner.farm.changes import Change
 from planner.farm.crops import Phase
 from planner.farm.faults import FarmFaultError, FaultKind
+from planner.farm.fish import FishEventKind
 from planner.farm.ids import id_from
 from planner.farm.merging import ClashError
 from planner.store.acts import ActKind
@@ -238,7 +239,7 @@ def test_that_moving_in_time_onto_another_batch_is_refused(session):
         (altered(FIRST, crop="moonflower"), FaultKind.UNKNOWN_NAME, "no crop of the catalogue"),
         (altered(FIRST, bed=id_from("nowhere")), FaultKind.UNKNOWN_NAME, "bed that does not exist"),
         (altered(FIRST, plants=11), FaultKind.OUT_OF_LIMITS, "12 places are held in beds for 11"),
-        (altered(FIRST_PLACES, unit=4), FaultKind.NO_SUCH_PLACE, "has 3 units"),
+        (altered(FIRST_PLACES, unit=4), FaultKind.NO_SUCH_PLACE, "has 3 rafts"),
         (altered(IN_TRAYS, bed=RAFTS.id, unit=3), FaultKind.NOT_SUITED, "nursery phase"),
         (altered(RAFTS, units=1, rows=5), FaultKind.NO_SUCH_PLACE, "places 1 to 20"),
         (Change(before=LOT), FaultKind.UNKNOWN_NAME, "seed lot that does not exist"),
@@ -248,6 +249,14 @@ def test_that_moving_in_time_onto_another_batch_is_refused(session):
         (altered(FIRST, notes="\ud800"), FaultKind.WRONG_TYPE, "cannot be written"),
         (altered(EVENT, on=START.replace(year=2025)), FaultKind.WRONG_ORDER, "before the group was stocked"),
         (altered(GROUP, stocked_on=START.replace(year=2027)), FaultKind.WRONG_ORDER, "before the group"),
+        (
+            altered(EVENT, kind=FishEventKind.DEATHS, count=GROUP.count + 1),
+            FaultKind.OUT_OF_LIMITS,
+            f"the group then has {GROUP.count} at most",
+        ),
+        (altered(LOT, crop="okra"), FaultKind.NOT_SUITED, 'is seed of crop "okra"'),
+        (altered(SITE, time_zone="Asia/Manilla"), FaultKind.UNKNOWN_NAME, 'Did you mean "Asia/Manila"?'),
+        (altered(SITE, name="Yard\u202e"), FaultKind.WRONG_TYPE, "holds U+202E"),
         (altered(GROUP, feed="gravel"), FaultKind.UNKNOWN_NAME, "no feed of the catalogue"),
         (altered(DOSE, supplement="salt"), FaultKind.UNKNOWN_NAME, "no supplement"),
         (
@@ -424,3 +433,17 @@ def test_that_a_phase_of_trays_and_one_of_rafts_do_not_clash(session):
     extra = placement(SECOND, phase=Phase.NURSERY, bed=NURSERY.id, first=16, count=15)
     session.act(change_set(Change(after=extra)))
     assert session._store.load() == session.farm
+
+
+def test_that_events_which_cannot_be_are_put_right_one_by_one():
+    farm = sample_farm()
+    both = [
+        dataclasses.replace(EVENT, id=id_from(f"e{n}"), kind=FishEventKind.DEATHS, count=GROUP.count + n)
+        for n in (1, 2)
+    ]
+    session = in_memory(dataclasses.replace(farm, fish_events=(*farm.fish_events, *both)))
+    session.act(change_set(Change(before=both[0])))
+    session.act(change_set(altered(both[1], count=3)))
+    assert both[0].id not in {event.id for event in session.farm.fish_events}
+    with pytest.raises(FarmFaultError, match="the group then has 2 at most"):
+        session.act(change_set(altered(GROUP, count=2)))

@@ -158,7 +158,7 @@ def test_that_each_event_needs_its_figures(kind: FishEventKind, fields: list[str
 @pytest.mark.parametrize("quantity", list(Quantity))
 def test_that_a_reading_stays_on_the_scale_of_its_quantity(quantity: Quantity) -> None:
     low, high = READING_LIMITS[quantity]
-    reading = Reading(id=new_id(), loop=LOOP.id, on=DAY, quantity=quantity, value=low)
+    reading = Reading(id=new_id(), loop=LOOP.id, on=DAY, quantity=quantity, value=low, meter_factor=0.5)
     assert not list(thing_faults(reading))
     assert not list(thing_faults(alter(reading, value=high)))
     assert "value" in {fault.field for fault in thing_faults(alter(reading, value=low - 1))}

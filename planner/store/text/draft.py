@@ -10,6 +10,7 @@ from planner.farm.farm import KINDS, SETTINGS_KIND, Farm, Kind, Settings, Thing
 from planner.farm.faults import Fault, FaultKind
 from planner.farm.fields import FieldKind, Id, specs_of
 from planner.farm.fish import FishEvent, FishGroup
+from planner.farm.fish_counts import where_of_event
 from planner.store.text import limits
 from planner.store.text.findings import Findings, Source
 from planner.store.text.ordering import in_order
@@ -87,6 +88,7 @@ class Draft:
                 if isinstance(thing, FishEvent) and thing.group in groups:
                     where = f'fish event of "{groups[thing.group].name}"'
                     spots.setdefault((where, thing.on.isoformat()), source)
+                    spots.setdefault((where_of_event(groups[thing.group], thing), str(thing.count)), source)
         return spots
 
 

@@ -109,6 +109,11 @@ CASES: tuple[tuple[str, FaultKind, str, int, str], ...] = (
     ("variety-over-two-lines", FaultKind.WRONG_TYPE, "variety", 13, "holds U+000A, a line break"),
     ("code-with-a-bell", FaultKind.WRONG_TYPE, "code", 11, "holds U+0007, a control character"),
     ("name-of-blanks", FaultKind.MISSING, "name", 11, "is empty"),
+    ("harvest-of-more-than-there-are", FaultKind.OUT_OF_LIMITS, "count", 27, "the group then has 90 at most"),
+    ("deaths-after-the-last-harvest", FaultKind.OUT_OF_LIMITS, "count", 26, "the group then has 0 at most"),
+    ("seed-of-another-crop", FaultKind.NOT_SUITED, "seed_lot", 18, 'seed of crop "mint"'),
+    ("seed-of-another-variety", FaultKind.NOT_SUITED, "seed_lot", 20, 'seed of variety "Thai"'),
+    ("solids-without-the-meter-factor", FaultKind.MISSING, "meter_factor", 10, "0.3 to 1 ppm per µS/cm"),
     ("latin-letters", FaultKind.SYNTAX, "", 5, "Save the file as UTF-8"),
     ("utf-16", FaultKind.SYNTAX, "", 0, "the file is UTF-16"),
 )
