@@ -1,6 +1,8 @@
 """The start-up file decides rightly what is missing, what to install and what to say."""
 
+import importlib.util
 import json
+import os
 import sys
 from pathlib import Path
 
@@ -193,6 +195,38 @@ def test_that_a_step_ended_by_a_signal_fails_the_whole():
 
 def test_that_all_steps_passing_is_success():
     assert run.run_steps([run.Step("tests", ["c"], {})], call=lambda _step: 0) == 0
+
+
+@pytest.fixture
+def source(tmp_path):
+    path = tmp_path / "planner" / "room" / "part.py"
+    path.parent.mkdir(parents=True)
+    path.write_text("A = 1\n")
+    os.utime(path, ns=(10**18, 10**18))
+    return path
+
+
+def test_that_sources_are_compiled_ahead_even_where_python_is_told_not_to(source, tmp_path, monkeypatch):
+    monkeypatch.setenv("PYTHONDONTWRITEBYTECODE", "1")
+    run.compile_ahead(Path(sys.executable), tmp_path / "planner", tmp_path / "stamp")
+    assert Path(importlib.util.cache_from_source(str(source))).is_file()
+
+
+def test_that_sources_are_compiled_again_only_once_they_have_changed(source, tmp_path, monkeypatch):
+    compiled = []
+    monkeypatch.setattr(run.subprocess, "call", lambda command: compiled.append(command[-1]))
+    for _ in range(2):
+        run.compile_ahead(Path(sys.executable), tmp_path / "planner", tmp_path / "stamp")
+    assert compiled == [str(tmp_path / "planner")]
+    os.utime(source)
+    run.compile_ahead(Path(sys.executable), tmp_path / "planner", tmp_path / "stamp")
+    assert compiled == [str(tmp_path / "planner")] * 2
+
+
+def test_that_a_source_that_is_no_python_and_a_stamp_that_cannot_be_set_stop_nothing(source, tmp_path, capfd):
+    source.write_text("not python (")
+    run.compile_ahead(Path(sys.executable), tmp_path / "planner", tmp_path / "nowhere" / "stamp")
+    assert capfd.readouterr() == ("", "")
 
 
 def test_that_the_planner_is_found_from_any_folder_without_losing_the_persons_own_path(monkeypatch):
