@@ -55,12 +55,9 @@ def _fish(_farm: Farm, entry: LogEntry, own: Id) -> Thing | None:
     if not entry.amount:
         return None
     amount = entry.amount
-    given: dict[str, Any] = {
-        FishEventKind.DEATHS: {"count": int(amount)},
-        FishEventKind.HARVEST: {"count": int(amount)},
-        FishEventKind.SAMPLE: {"mean_weight_g": amount},
-    }[kind]
-    return FishEvent(id=own, group=entry.group, on=entry.on, kind=kind, **given)
+    if kind is FishEventKind.SAMPLE:
+        return FishEvent(id=own, group=entry.group, on=entry.on, kind=kind, mean_weight_g=amount)
+    return FishEvent(id=own, group=entry.group, on=entry.on, kind=kind, count=int(amount))
 
 
 def _fed(farm: Farm, entry: LogEntry) -> Iterator[Change]:

@@ -1,0 +1,256 @@
+"""What the log teaches: planned against actual days, and durations and shares drawn toward the book.
+
+Each value of a stage counts as one batch, the book as a few. A value far from all others counts for
+nothing, so that one slip of the pen moves nothing. A batch that is still in a stage says only that it
+lasts longer than so far. Pure: reads no clock and changes no farm; what is learned is only offered.
+"""
+
+from __future__ import annotations
+
+import statistics
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from datetime import date
+from typing import Any, Final
+
+from planner.catalogue.catalogue import Catalogue
+from planner.farm.checks import checked
+from planner.farm.crops import Batch, Stage
+from planner.farm.farm import Farm
+from planner.farm.fields import Id
+from planner.farm.log import Happening, LogEntry, Reason, standing
+from planner.planning.anchoring import LengthsOf, Moments, moments_of
+
+_ROUNDS: Final = 8
+"""Rounds of weighing anew; the weights no longer change visibly after a few."""
+_NORMAL: Final = 1.4826
+"""Standard deviations to a median absolute deviation, for the normal distribution."""
+_SHARES: Final = ("germination_share", "bed_survival_share")
+_LEARNED_STAGES: Final = (Stage.GERMINATION, Stage.NURSERY, Stage.BED, Stage.PICKING)
+_HAPPENING: Final = {
+    Stage.GERMINATION: Happening.GERMINATED,
+    Stage.NURSERY: Happening.MOVED,
+    Stage.BED: Happening.PICKED,
+    Stage.PICKING: Happening.CLEARED,
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LearningRule:
+    """How much the book counts, and when a value counts for nothing."""
+
+    book_weight: float
+    least_spread_share: float
+    spreads_until_ignored: float
+
+
+def rule_of(catalogue: Catalogue) -> LearningRule:
+    """Return the rule from the coefficients of learning."""
+    book, least, ignored = (
+        catalogue.figure(f"coefficient/learning/{name}").value
+        for name in ("book_weight_batches", "least_spread_share", "spreads_until_ignored")
+    )
+    return LearningRule(book_weight=book, least_spread_share=least, spreads_until_ignored=ignored)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Estimate:
+    """A learned value, how many batches it rests on (unfinished ones apart), and their spread."""
+
+    value: float
+    book: float
+    n: int
+    unfinished: int
+    spread: float
+
+
+def shrunk(
+    book: float, seen: Sequence[float], rule: LearningRule, *, at_least: Sequence[float] = ()
+) -> Estimate:
+    """Return the book's value drawn toward what was seen; `at_least` are unfinished: longer than so.
+
+    The spread is the robust standard deviation of what was seen, never below the rule's least. All
+    values share one unit.
+    """
+    value = book
+    crowd = [*seen, *([book] * round(rule.book_weight))]
+    middle = statistics.median(crowd)
+    spread = _spread(crowd, middle, book, rule)
+    for _ in range(_ROUNDS):
+        told = [*seen, *(limit for limit in at_least if limit > value)]
+        weights = [_weight(one, middle, spread * rule.spreads_until_ignored) for one in told]
+        total = rule.book_weight + sum(weights)
+        value = (rule.book_weight * book + sum(w * x for w, x in zip(weights, told, strict=True))) / total
+    return Estimate(value=value, book=book, n=len(seen), unfinished=len(at_least), spread=spread)
+
+
+def _spread(crowd: Sequence[float], middle: float, book: float, rule: LearningRule) -> float:
+    found = _NORMAL * statistics.median(abs(one - middle) for one in crowd)
+    return max(found, rule.least_spread_share * abs(book))
+
+
+def _weight(value: float, middle: float, cut: float) -> float:
+    """Return Tukey's biweight: 1 in the middle, nothing from `cut` on."""
+    away = abs(value - middle) / cut if cut else 0.0
+    return (1 - away * away) ** 2 if away < 1 else 0.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StageOutcome:
+    """One stage of one batch: days planned by the book and days it really took, None while it lasts.
+
+    `so_far` are the days it has lasted when it is not over.
+    """
+
+    batch: Id
+    stage: Stage
+    planned_days: int
+    actual_days: int | None
+    so_far_days: int
+    reason: Reason
+
+    @property
+    def difference_days(self) -> int | None:
+        """Days longer than planned; fewer are negative."""
+        return None if self.actual_days is None else self.actual_days - self.planned_days
+
+
+def outcomes(farm: Farm, book_lengths_of: LengthsOf, today: date) -> tuple[StageOutcome, ...]:
+    """Return planned against actual for every stage that the log says something about."""
+    about = {entry.batch for entry in farm.log_entries}
+    return tuple(
+        found
+        for batch in farm.batches
+        if batch.id in about
+        for found in _of_batch(batch, farm.log_entries, book_lengths_of, today)
+    )
+
+
+def by_the_book(batch: Batch) -> Batch:
+    """Return a batch without days of its own, sown when it really was."""
+    return replace(batch, **{f"{stage.value}_days": None for stage in Stage})  # type: ignore[arg-type]
+
+
+def _of_batch(
+    batch: Batch, entries: Sequence[LogEntry], book_lengths_of: LengthsOf, today: date
+) -> Iterator[StageOutcome]:
+    moments = moments_of(batch.id, entries)
+    lengths = book_lengths_of(by_the_book(batch))
+    reasons = {e.what: e.reason for e in standing(entries) if e.batch == batch.id}
+    began = moments.sown_on or batch.sow_on
+    planned_from = 0
+    for stage in _LEARNED_STAGES:
+        at = tuple(Stage).index(stage) + (1 if stage is Stage.NURSERY else 0)
+        planned, planned_from = lengths[at] - planned_from, lengths[at]
+        end = moments.end_of(stage)
+        yield StageOutcome(
+            batch=batch.id,
+            stage=stage,
+            planned_days=planned,
+            actual_days=None if end is None else (end - began).days,
+            so_far_days=max((today - began).days, 0) if end is None else (end - began).days,
+            reason=reasons.get(_HAPPENING[stage], Reason.NONE),
+        )
+        if end is None:
+            return
+        began = end
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Learned:
+    """What was learned for one crop, variety, quarter of the year and field of a batch.
+
+    `field` is a duration [d] or a share [1] as batches have it; `quarter` 0 is January to March, by
+    the month of sowing.
+    """
+
+    crop: str
+    variety: str
+    quarter: int
+    field: str
+    estimate: Estimate
+
+
+def quarter_of(on: date) -> int:
+    """Return the quarter of the year, 0 to 3."""
+    return (on.month - 1) // 3
+
+
+Key = tuple[str, str, int, str]
+
+
+@dataclass(slots=True)
+class _Seen:
+    ratios: list[float]
+    unfinished: list[float]
+
+
+def learned(farm: Farm, found: Sequence[StageOutcome], catalogue: Catalogue) -> tuple[Learned, ...]:
+    """Return all that the log teaches, durations as the book's days times the ratio that was seen.
+
+    The ratio of actual to planned takes the season out that the forecast reckons with already.
+    """
+    batches = {batch.id: batch for batch in farm.batches}
+    seen: dict[Key, _Seen] = defaultdict(lambda: _Seen([], []))
+    for one in found:
+        if one.planned_days > 0:
+            mine = seen[_key(batches[one.batch], f"{one.stage.value}_days")]
+            ratio = (one.so_far_days if one.actual_days is None else one.actual_days) / one.planned_days
+            (mine.unfinished if one.actual_days is None else mine.ratios).append(ratio)
+    for batch in farm.batches:
+        for field, share in _shares_of(moments_of(batch.id, farm.log_entries), batch):
+            book = _book(catalogue, batch.crop, field)
+            seen[_key(batch, field)].ratios.append(share / book if book else 1.0)
+    rule = rule_of(catalogue)
+    made = (_learned(key, one, catalogue, rule) for key, one in sorted(seen.items()) if one.ratios)
+    return tuple(one for one in made if one is not None)
+
+
+def _key(batch: Batch, field: str) -> Key:
+    return batch.crop, batch.variety, quarter_of(batch.sow_on), field
+
+
+def _shares_of(moments: Moments, batch: Batch) -> Iterator[tuple[str, float]]:
+    if moments.seeds and moments.seedlings is not None:
+        yield "germination_share", moments.seedlings / moments.seeds
+    if moments.cleared_on is not None and moments.moved:
+        yield "bed_survival_share", 1 - moments.culled / batch.plants
+
+
+def _book(catalogue: Catalogue, crop: str, field: str) -> float:
+    return float(getattr(catalogue.crops[crop], field, 0) or 0)
+
+
+def _learned(key: Key, seen: _Seen, catalogue: Catalogue, rule: LearningRule) -> Learned | None:
+    crop, variety, quarter, field = key
+    book = _book(catalogue, crop, field)
+    if not book:
+        return None
+    ratio = shrunk(1.0, seen.ratios, rule, at_least=seen.unfinished)
+    value = ratio.value * book
+    estimate = Estimate(
+        value=min(value, 1.0) if field in _SHARES else value,
+        book=book,
+        n=ratio.n,
+        unfinished=ratio.unfinished,
+        spread=ratio.spread * book,
+    )
+    return Learned(crop=crop, variety=variety, quarter=quarter, field=field, estimate=estimate)
+
+
+def adopted(farm: Farm, lesson: Learned, today: date) -> tuple[tuple[Batch, Batch], ...]:
+    """Return the batches still to be sown that a lesson is for, before and after it is taken up.
+
+    Locked batches, and those for which the grower gave the value, stay as they are.
+    """
+    found = []
+    for batch in farm.batches:
+        fits = _key(batch, lesson.field) == (lesson.crop, lesson.variety, lesson.quarter, lesson.field)
+        if fits and batch.sow_on > today and not batch.locked and getattr(batch, lesson.field) is None:
+            value: Any = round(lesson.estimate.value, 2)
+            if lesson.field not in _SHARES:
+                value = float(round(value))
+            after = checked(batch, **{lesson.field: value})
+            found.append((batch, after))
+    return tuple(found)
