@@ -32,7 +32,7 @@ from planner.store.store import FarmStore
 
 ROOT: Final = Path(__file__).resolve().parent.parent
 SAMPLE: Final = ROOT / "sample_data" / "backyard.toml"
-LONGEST_S: Final = 0.08
+LONGEST_S: Final = 0.25
 WORD: Final = 8
 
 

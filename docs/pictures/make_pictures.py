@@ -43,6 +43,9 @@ DRAGGED, DAYS_MOVED = "LTL-27W10-A", 10
 DOTS_PER_INCH: Final = 96
 CALENDAR_WEEKS: Final = 8
 COLOURS: Final = 200
+PAGES: Final = ("beds", "balance", "fish", "plan")
+_WAIT_MS: Final = 9000
+"""How long a page may work beside the window before it is looked at."""
 _STEPS: Final = 4
 _GRIP_PX: Final = 12
 _SMALLEST: Final = 0
@@ -59,6 +62,11 @@ def main(folder: Path) -> None:
         _take_in_hand(_lanes_of(window))
         _kept(window.grab(), folder / "drag.png")
         QTest.keyClick(_lanes_of(window), Qt.Key.Key_Escape)
+        for page in PAGES:
+            window.menus.actions[f"view.{page}"].trigger()
+            QTest.qWait(_WAIT_MS)
+            _kept(window.grab(), folder / f"page-{page}.png")
+        window.menus.actions["view.weeks"].trigger()
         window.set_shade(ShadeChoice.DARK)
         QApplication.processEvents()
         _kept(window.grab(), folder / "window-dark.png")
