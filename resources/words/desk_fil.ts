@@ -5,7 +5,7 @@
     <name>Desk</name>
     <message>
         <source> ({low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> ({low} hanggang {high})</translation>
     </message>
     <message>
         <source> g</source>
@@ -13,11 +13,11 @@
     </message>
     <message>
         <source> or </source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> o </translation>
     </message>
     <message>
         <source> · locked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> · naka-lock</translation>
     </message>
     <message>
         <source>%</source>
@@ -32,6 +32,10 @@
         <translation type="unfinished">Mga kam&amp;a</translation>
     </message>
     <message>
+        <source>&amp;Begin…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Black and white</source>
         <translation type="unfinished"></translation>
     </message>
@@ -42,6 +46,10 @@
     <message>
         <source>&amp;Check the arithmetic…</source>
         <translation type="unfinished">Suriin ang &amp;kuwenta…</translation>
+    </message>
+    <message>
+        <source>&amp;Copy chosen batches</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Doses</source>
@@ -97,7 +105,7 @@
     </message>
     <message>
         <source>&amp;Meals a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilang &amp;kain bawat araw</translation>
     </message>
     <message>
         <source>&amp;New…</source>
@@ -113,6 +121,10 @@
     </message>
     <message>
         <source>&amp;Paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Paste some weeks later…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -165,18 +177,30 @@
     </message>
     <message>
         <source>, past the plan when slow</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">, lampas sa plano kung mabagal</translation>
     </message>
     <message>
         <source>, {slow} when slow</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">, {slow} kung mabagal</translation>
     </message>
     <message>
         <source>1 batch has to wait.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>1 batch: harvest {span} days {way}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>1 day</source>
+        <translation type="unfinished">1 araw</translation>
+    </message>
+    <message>
+        <source>1 day earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 day later</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -185,6 +209,10 @@
     </message>
     <message>
         <source>1 group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 own</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -216,6 +244,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>7,2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>7.2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>; brings along {ions}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -228,6 +264,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>; foreseen {value} on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>; from {value} on {day}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -236,8 +276,20 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A batch that no plan may move.</source>
+        <source>A (letter of fish added)</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A (letter of the band ample)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bar cannot be put here. Drop it on a raft, block or tray.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A batch that no plan may move.</source>
+        <translation type="unfinished">Batch na walang planong makagagalaw.</translation>
     </message>
     <message>
         <source>A batch, bed, fish, crop, week, page or word</source>
@@ -245,35 +297,43 @@
     </message>
     <message>
         <source>A bed of stones that holds roots, bacteria and some solids.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kama ng bato na humahawak sa ugat, bacteria at ilang latak.</translation>
     </message>
     <message>
         <source>A change of the plan that makes a flagged week better, tried on a forecast first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pagbabago sa plano na nagpapabuti sa linggong may babala, sinubok muna sa forecast.</translation>
     </message>
     <message>
         <source>A copy was saved as {name}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May na-save na kopya: {name}.</translation>
     </message>
     <message>
         <source>A distance between the nursery and the final one, so that less bed stands empty.</source>
+        <translation type="unfinished">Agwat sa pagitan ng punlaan at ng huling agwat, para mas kaunting kama ang bakante.</translation>
+    </message>
+    <message>
+        <source>A farm file or a farm as text, from this computer or from a stick.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A farm kept already</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A floating board with holes for plants.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lumulutang na tabla na may mga butas para sa halaman.</translation>
     </message>
     <message>
         <source>A hole of a raft, a spot of a gravel bed or a cell of a tray; it holds one plant at a time.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Butas ng lutang, puwesto sa kamang graba o selda ng tray; isang halaman lang sa bawat oras.</translation>
     </message>
     <message>
         <source>A level s&amp;coop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Patag na &amp;takal</translation>
     </message>
     <message>
         <source>A meal [g]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isang kain [g]</translation>
     </message>
     <message>
         <source>A new loop begins with leafy crops; fruiting ones wait until the feed carries them.</source>
@@ -293,23 +353,23 @@
     </message>
     <message>
         <source>A weighed sample, harvest, deaths, days off feed, feed given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tinimbang na sample, ani, namatay, araw na walang pakain, pakaing ibinigay</translation>
     </message>
     <message>
         <source>A {kind} needs a {missing} first. Add one in the menu Set-up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kailangan muna ng {missing} para sa {kind}. Magdagdag sa menung Ayos.</translation>
     </message>
     <message>
         <source>About and cautions</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tungkol dito at mga paalala</translation>
     </message>
     <message>
         <source>About the chosen case</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tungkol sa napiling kaso</translation>
     </message>
     <message>
         <source>About the group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tungkol sa grupo</translation>
     </message>
     <message>
         <source>Acid by the log</source>
@@ -321,11 +381,11 @@
     </message>
     <message>
         <source>Acts, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga ginawa, pinakabago muna</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Idagdag</translation>
     </message>
     <message>
         <source>Add a bed</source>
@@ -340,6 +400,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Add a packet or delivery of seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Add a reading…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -349,7 +413,7 @@
     </message>
     <message>
         <source>Add an event…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag ng pangyayari…</translation>
     </message>
     <message>
         <source>Add to the list</source>
@@ -361,7 +425,7 @@
     </message>
     <message>
         <source>Add {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Idagdag ang {name}</translation>
     </message>
     <message>
         <source>Add…</source>
@@ -421,31 +485,35 @@
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lahat</translation>
     </message>
     <message>
         <source>All [kg]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lahat [kg]</translation>
     </message>
     <message>
         <source>All crops</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>All fish of the tank when the week ends, groups together</source>
+        <source>All files (*)</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All fish of the tank when the week ends, groups together</source>
+        <translation type="unfinished">Lahat ng isda sa tangke sa dulo ng linggo, sama-sama ang mga grupo</translation>
     </message>
     <message>
         <source>All lanes on one ruler of weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lahat ng lane sa iisang ruler ng mga linggo</translation>
     </message>
     <message>
         <source>All layers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lahat ng patong</translation>
     </message>
     <message>
         <source>All of {batch} has its places already.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May puwesto na ang lahat ng {batch}.</translation>
     </message>
     <message>
         <source>All saved</source>
@@ -465,11 +533,11 @@
     </message>
     <message>
         <source>Alter the event…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baguhin ang pangyayari…</translation>
     </message>
     <message>
         <source>Alter the group…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baguhin ang grupo…</translation>
     </message>
     <message>
         <source>Alter…</source>
@@ -485,10 +553,14 @@
     </message>
     <message>
         <source>Ammonia turned to nitrite and nitrate by bacteria; it makes acid.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ginagawang nitrite at nitrate ng bacteria ang ammonia; nagpapaasim ito.</translation>
     </message>
     <message>
         <source>Amount</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An invented school kitchen in its first year. It is a copy: change what you like.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -497,11 +569,11 @@
     </message>
     <message>
         <source>An ornamental fish: not for the table.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isdang pampalamuti: hindi kinakain.</translation>
     </message>
     <message>
         <source>Another copy of this farm was worked on later ({day}): {path}. From here on the two differ; open that one to go on there.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May ibang kopya ng farm na ito na ginamit kinalaunan ({day}): {path}. Mula rito magkaiba na ang dalawa; buksan iyon para doon magpatuloy.</translation>
     </message>
     <message>
         <source>Apart</source>
@@ -517,15 +589,19 @@
     </message>
     <message>
         <source>Aquaponics</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aquaponics</translation>
     </message>
     <message>
         <source>Area</source>
+        <translation type="unfinished">Paksa</translation>
+    </message>
+    <message>
+        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit. Enter opens it. Plus and minus zoom.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Arrow keys go from hole to hole, Page Up and Page Down a week back and on, Alt with left or right a day. Space takes up the plants of a hole; arrow keys choose where to, Enter puts them there, Escape leaves them. Plus and minus zoom.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga arrow key: palipat-lipat ng butas; Page Up at Page Down: isang linggo paatras at pasulong; Alt na may kaliwa o kanan: isang araw. Space: damputin ang mga halaman ng butas; pumili ng lalagyan sa arrow key, Enter para ilagay, Escape para iwan. Plus at minus: laki ng guhit.</translation>
     </message>
     <message>
         <source>Ask</source>
@@ -552,7 +628,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>B (letter of the stage bed)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Back after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the book's value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the book: {name}, {label}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -561,11 +649,11 @@
     </message>
     <message>
         <source>Backups, the latest first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga backup, pinakabago muna</translation>
     </message>
     <message>
         <source>Balance</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Balanse</translation>
     </message>
     <message>
         <source>Band</source>
@@ -573,7 +661,7 @@
     </message>
     <message>
         <source>Bands</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga saklaw</translation>
     </message>
     <message>
         <source>Base</source>
@@ -588,11 +676,35 @@
         <translation type="unfinished">Batch</translation>
     </message>
     <message>
-        <source>Batches</source>
+        <source>Batch {code} fits on no further unit in this direction.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Batch {code} is locked. Unlock it to move it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch {code} moved. {text}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch {code}, {crop}, {plants} plants, {place}, from {start} to {end}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation type="unfinished">Mga batch</translation>
+    </message>
+    <message>
         <source>Batches of a loop that starts up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches to sow: {many}, from {first} to {last}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches to sow: {many}, on {first}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -605,7 +717,7 @@
     </message>
     <message>
         <source>Bed map</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mapa ng kama</translation>
     </message>
     <message>
         <source>BedKind</source>
@@ -625,6 +737,10 @@
     </message>
     <message>
         <source>Before all of these</source>
+        <translation type="unfinished">Bago ang lahat ng ito</translation>
+    </message>
+    <message>
+        <source>Begin</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -632,12 +748,20 @@
         <translation type="unfinished">Magsimula ng bagong farm</translation>
     </message>
     <message>
+        <source>Begin a new one…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin your own farm…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Best of these: {words}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Best water temperature</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakamainam na init ng tubig</translation>
     </message>
     <message>
         <source>Bought on</source>
@@ -645,14 +769,38 @@
     </message>
     <message>
         <source>Breakdown of fish solids that sets plant food free.</source>
+        <translation type="unfinished">Pagkabulok ng latak ng isda na naglalabas ng pagkain ng halaman.</translation>
+    </message>
+    <message>
+        <source>Bring &amp;in a table…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in the good rows and leave these out</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>By the book</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ayon sa libro</translation>
     </message>
     <message>
         <source>By whom</source>
+        <translation type="unfinished">Nino</translation>
+    </message>
+    <message>
+        <source>C (letter of the stage clearing)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calcium</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -669,14 +817,18 @@
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kanselahin</translation>
     </message>
     <message>
         <source>Case</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kaso</translation>
     </message>
     <message>
         <source>Cases worked out</source>
+        <translation type="unfinished">Mga kasong nakuwenta</translation>
+    </message>
+    <message>
+        <source>Catalogue</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -689,11 +841,11 @@
     </message>
     <message>
         <source>Change {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baguhin ang {code}</translation>
     </message>
     <message>
         <source>Change {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baguhin ang {name}</translation>
     </message>
     <message>
         <source>Changed by others: {what}</source>
@@ -708,8 +860,12 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Choose a case to see its inputs, figures and source.</source>
+        <source>Choose a batch first, or several with Ctrl and a click.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a case to see its inputs, figures and source.</source>
+        <translation type="unfinished">Pumili ng kaso para makita ang inilagay, numero at pinagmulan nito.</translation>
     </message>
     <message>
         <source>Choose a flagged week to see what would repair it.</source>
@@ -725,6 +881,10 @@
     </message>
     <message>
         <source>Choose from a month</source>
+        <translation type="unfinished">Pumili mula sa buwan</translation>
+    </message>
+    <message>
+        <source>Choose one batch to split.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -737,7 +897,7 @@
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isara</translation>
     </message>
     <message>
         <source>Close the message</source>
@@ -748,11 +908,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Close this strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Code</source>
         <translation type="unfinished">Code</translation>
     </message>
     <message>
         <source>Coefficient of variation of the feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -777,11 +945,15 @@
     </message>
     <message>
         <source>Computation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kuwenta</translation>
     </message>
     <message>
         <source>Conductivity [mS/cm]</source>
         <translation type="unfinished">Conductivity [mS/cm]</translation>
+    </message>
+    <message>
+        <source>Copied: {codes}. Paste sows them again, later.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Copy</source>
@@ -793,7 +965,7 @@
     </message>
     <message>
         <source>Copy the report</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kopyahin ang ulat</translation>
     </message>
     <message>
         <source>Cost</source>
@@ -824,6 +996,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Crops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Curve of the pump</source>
         <translation type="unfinished">Curve ng bomba</translation>
     </message>
@@ -833,6 +1009,10 @@
     </message>
     <message>
         <source>Date</source>
+        <translation type="unfinished">Petsa</translation>
+    </message>
+    <message>
+        <source>Dates</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -841,7 +1021,7 @@
     </message>
     <message>
         <source>Day shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw na ipinapakita</translation>
     </message>
     <message>
         <source>Days</source>
@@ -853,7 +1033,7 @@
     </message>
     <message>
         <source>Days for clearing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw ng paghawan</translation>
     </message>
     <message>
         <source>Days for clearing and cleaning</source>
@@ -861,11 +1041,11 @@
     </message>
     <message>
         <source>Days for taking out roots and cleaning; the place is held until they are over.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw para alisin ang ugat at maglinis; hawak ang puwesto hanggang matapos.</translation>
     </message>
     <message>
         <source>Days free</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw na bakante</translation>
     </message>
     <message>
         <source>Days in the bed until the first pick</source>
@@ -874,6 +1054,10 @@
     <message>
         <source>Days in the nursery</source>
         <translation type="unfinished">Araw sa punlaan</translation>
+    </message>
+    <message>
+        <source>Days later</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Days of germination</source>
@@ -921,7 +1105,7 @@
     </message>
     <message>
         <source>Difference</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pagkakaiba</translation>
     </message>
     <message>
         <source>Dissolved oxygen [mg/L]</source>
@@ -945,11 +1129,11 @@
     </message>
     <message>
         <source>Does {count} acts again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Uulitin ang {count} ginawa.</translation>
     </message>
     <message>
         <source>Done again: {title}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inulit: {title}</translation>
     </message>
     <message>
         <source>Done: {title}</source>
@@ -961,7 +1145,7 @@
     </message>
     <message>
         <source>Done: {words}. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tapos: {words}. Maibabalik ng Undo.</translation>
     </message>
     <message>
         <source>Dose</source>
@@ -969,15 +1153,15 @@
     </message>
     <message>
         <source>Draw larger</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Palakihin ang guhit</translation>
     </message>
     <message>
         <source>Draw smaller</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Paliitin ang guhit</translation>
     </message>
     <message>
         <source>Draw so that holes can be read and all fits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Iguhit nang mabasa ang mga butas at kasya ang lahat</translation>
     </message>
     <message>
         <source>Drop</source>
@@ -997,7 +1181,7 @@
     </message>
     <message>
         <source>Each [g]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bawat isa [g]</translation>
     </message>
     <message>
         <source>Each dose</source>
@@ -1009,11 +1193,11 @@
     </message>
     <message>
         <source>Eight letters that change whenever anything in the plan changes; printed on every sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walong titik na nagbabago kapag may nagbago sa plano; nakalimbag sa bawat papel.</translation>
     </message>
     <message>
         <source>Element</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elemento</translation>
     </message>
     <message>
         <source>Element whose balance is shown</source>
@@ -1021,11 +1205,11 @@
     </message>
     <message>
         <source>Empty the list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Burahin ang listahan</translation>
     </message>
     <message>
         <source>Empty the list of recent farms? The farms themselves stay.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Burahin ang listahan ng kamakailang farm? Mananatili ang mga farm mismo.</translation>
     </message>
     <message>
         <source>Empty this list…</source>
@@ -1037,6 +1221,14 @@
     </message>
     <message>
         <source>Enter on a week asks why</source>
+        <translation type="unfinished">Enter sa isang linggo: bakit</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1045,7 +1237,7 @@
     </message>
     <message>
         <source>Every act is saved when it is done, and can be taken back after closing, too.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nase-save ang bawat ginawa, at mababawi kahit matapos isara.</translation>
     </message>
     <message>
         <source>Every act, and a way back to it</source>
@@ -1053,15 +1245,19 @@
     </message>
     <message>
         <source>Every batch in a table</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bawat batch sa isang talaan</translation>
     </message>
     <message>
         <source>Every batch may go to its bed on the day it is meant to.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Every hole of every bed on any day</source>
+        <source>Every figure with its source, and your own over it</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every hole of every bed on any day</source>
+        <translation type="unfinished">Bawat butas ng bawat kama sa anumang araw</translation>
     </message>
     <message>
         <source>Every so many weeks</source>
@@ -1069,7 +1265,7 @@
     </message>
     <message>
         <source>Everything since the moment you choose is put aside, not lost: the farm as it is now becomes a backup first, and stays in this list.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itatabi, hindi mawawala, ang lahat mula sa sandaling pipiliin mo: gagawin munang backup ang farm ngayon, at mananatili sa listahang ito.</translation>
     </message>
     <message>
         <source>Everything that is wanted has its sowing and its room.</source>
@@ -1077,7 +1273,7 @@
     </message>
     <message>
         <source>Export as text</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-export bilang text</translation>
     </message>
     <message>
         <source>Extra area that the feed carries, by month</source>
@@ -1085,7 +1281,7 @@
     </message>
     <message>
         <source>FAO band</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Saklaw ng FAO</translation>
     </message>
     <message>
         <source>FAO {a} to {b}, UVI {c} to {d}</source>
@@ -1101,11 +1297,11 @@
     </message>
     <message>
         <source>Farms (*.{suffix})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga farm (*.{suffix})</translation>
     </message>
     <message>
         <source>Farms as text (*.{suffix})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga farm bilang text (*.{suffix})</translation>
     </message>
     <message>
         <source>Feed</source>
@@ -1113,7 +1309,7 @@
     </message>
     <message>
         <source>Feed [g/d]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakain [g/d]</translation>
     </message>
     <message>
         <source>Feed [kg]</source>
@@ -1121,7 +1317,7 @@
     </message>
     <message>
         <source>Feed and pellet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakain at pellet</translation>
     </message>
     <message>
         <source>Feed around the harvest</source>
@@ -1133,7 +1329,7 @@
     </message>
     <message>
         <source>Feed by week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakain bawat linggo</translation>
     </message>
     <message>
         <source>Feed conversion</source>
@@ -1141,7 +1337,7 @@
     </message>
     <message>
         <source>Feed conversion (FCR)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Feed conversion (FCR)</translation>
     </message>
     <message>
         <source>Feed each day</source>
@@ -1160,8 +1356,12 @@
         <translation type="unfinished">Pakaing talagang ibinigay</translation>
     </message>
     <message>
-        <source>Feed today [g]</source>
+        <source>Feed this week</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed today [g]</source>
+        <translation type="unfinished">Pakain ngayon [g]</translation>
     </message>
     <message>
         <source>Feed within the plan</source>
@@ -1173,15 +1373,15 @@
     </message>
     <message>
         <source>Feed, at most {grams} g a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakain, hanggang {grams} g bawat araw</translation>
     </message>
     <message>
         <source>Feed-rate ratio</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Feed-rate ratio</translation>
     </message>
     <message>
         <source>Feed-rate ratio [g/m²/d]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Feed-rate ratio [g/m²/d]</translation>
     </message>
     <message>
         <source>Feeding</source>
@@ -1192,8 +1392,20 @@
         <translation type="unfinished">Talaan ng pakain</translation>
     </message>
     <message>
-        <source>Figures of the catalogue used</source>
+        <source>Feeds</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures of the catalogue used</source>
+        <translation type="unfinished">Mga numero ng katalogo na ginamit</translation>
     </message>
     <message>
         <source>Filipino</source>
@@ -1233,7 +1445,7 @@
     </message>
     <message>
         <source>First pick</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Unang ani</translation>
     </message>
     <message>
         <source>Fish</source>
@@ -1256,8 +1468,12 @@
         <translation type="unfinished">Idinagdag na isda</translation>
     </message>
     <message>
-        <source>Fish and plants raised on the same water; bacteria turn fish waste into plant food.</source>
+        <source>Fish and feed</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fish and plants raised on the same water; bacteria turn fish waste into plant food.</source>
+        <translation type="unfinished">Isda at halaman sa iisang tubig; ginagawang pagkain ng halaman ng bacteria ang dumi ng isda.</translation>
     </message>
     <message>
         <source>Fish e&amp;vents</source>
@@ -1269,7 +1485,7 @@
     </message>
     <message>
         <source>Fish foreseen today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inaasahang isda ngayon</translation>
     </message>
     <message>
         <source>Fish group</source>
@@ -1277,7 +1493,7 @@
     </message>
     <message>
         <source>Fish groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga grupo ng isda</translation>
     </message>
     <message>
         <source>Fish harvested [kg]</source>
@@ -1289,15 +1505,15 @@
     </message>
     <message>
         <source>Fish in {tank}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isda sa {tank}</translation>
     </message>
     <message>
         <source>Fish in {tank}, at most {most} kg/m³, limit {limit}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isda sa {tank}, hanggang {most} kg/m³, limit {limit}</translation>
     </message>
     <message>
         <source>Fish stocked together in one tank.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga isdang sabay inilagay sa isang tangke.</translation>
     </message>
     <message>
         <source>Fish stocking</source>
@@ -1309,7 +1525,7 @@
     </message>
     <message>
         <source>Fish tanks, filters and beds that share one body of water.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga tangke ng isda, filter at kamang may iisang tubig.</translation>
     </message>
     <message>
         <source>Fish to be stocked</source>
@@ -1369,11 +1585,11 @@
     </message>
     <message>
         <source>Free</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bakante</translation>
     </message>
     <message>
         <source>Free {since}. {then}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bakante {since}. {then}</translation>
     </message>
     <message>
         <source>Friday</source>
@@ -1385,11 +1601,11 @@
     </message>
     <message>
         <source>From sowing until most seedlings are up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mula paghasik hanggang sumibol ang karamihan sa punla.</translation>
     </message>
     <message>
         <source>From the first harvest of a batch to the last.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mula unang ani ng batch hanggang huli.</translation>
     </message>
     <message>
         <source>From the nursery to the last place</source>
@@ -1405,6 +1621,10 @@
     </message>
     <message>
         <source>Fullest tank [kg/m³]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>G (letter of the stage germination)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1433,11 +1653,11 @@
     </message>
     <message>
         <source>Go back to a backup</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bumalik sa backup</translation>
     </message>
     <message>
         <source>Go back to this one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bumalik dito</translation>
     </message>
     <message>
         <source>Go into it</source>
@@ -1445,7 +1665,7 @@
     </message>
     <message>
         <source>Go on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magpatuloy</translation>
     </message>
     <message>
         <source>Go to &amp;today</source>
@@ -1453,15 +1673,15 @@
     </message>
     <message>
         <source>Go to the chosen act</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pumunta sa napili</translation>
     </message>
     <message>
         <source>Grams of feed a day for each square metre of planted bed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gramo ng pakain bawat araw sa bawat metro kuwadradong may tanim.</translation>
     </message>
     <message>
         <source>Grams of feed given for each gram the fish gain.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gramo ng pakain sa bawat gramong idinadagdag ng isda.</translation>
     </message>
     <message>
         <source>Gravel bed</source>
@@ -1469,7 +1689,7 @@
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grupo</translation>
     </message>
     <message>
         <source>Groups</source>
@@ -1481,7 +1701,7 @@
     </message>
     <message>
         <source>Groups, growth, feed by week and meal, density, harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grupo, paglaki, pakain bawat linggo at kainan, siksik, ani</translation>
     </message>
     <message>
         <source>Grow another crop in its place</source>
@@ -1501,7 +1721,7 @@
     </message>
     <message>
         <source>Grows in: {beds}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tumutubo sa: {beds}</translation>
     </message>
     <message>
         <source>Growth coefficient</source>
@@ -1509,6 +1729,10 @@
     </message>
     <message>
         <source>Growth coefficient (TGC)</source>
+        <translation type="unfinished">Growth coefficient (TGC)</translation>
+    </message>
+    <message>
+        <source>H (letter of fish harvested)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1517,7 +1741,7 @@
     </message>
     <message>
         <source>Harvest foreseen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inaasahang ani</translation>
     </message>
     <message>
         <source>Harvest from</source>
@@ -1529,7 +1753,7 @@
     </message>
     <message>
         <source>Harvest of fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ani ng isda</translation>
     </message>
     <message>
         <source>Harvest of {crop}</source>
@@ -1581,7 +1805,7 @@
     </message>
     <message>
         <source>Held until</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hawak hanggang</translation>
     </message>
     <message>
         <source>Help</source>
@@ -1593,7 +1817,7 @@
     </message>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kasaysayan</translation>
     </message>
     <message>
         <source>Hold crops of the start-up</source>
@@ -1604,12 +1828,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Holds for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Holes</source>
         <translation type="unfinished">Mga butas</translation>
     </message>
     <message>
         <source>Holes in the plants' food</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga puwang sa pagkain ng halaman</translation>
     </message>
     <message>
         <source>Holidays</source>
@@ -1621,7 +1849,7 @@
     </message>
     <message>
         <source>How far</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gaano na</translation>
     </message>
     <message>
         <source>How far it is</source>
@@ -1629,7 +1857,7 @@
     </message>
     <message>
         <source>How fast a fish grows for the warmth of its water.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gaano kabilis lumaki ang isda sa init ng tubig nito.</translation>
     </message>
     <message>
         <source>How many groups, when and how many fish, so that the feed stays within what the beds can use: how deep and how long it falls at each harvest. Fish are never fed above what they eat.</source>
@@ -1649,15 +1877,15 @@
     </message>
     <message>
         <source>How supply stands to demand in a week: short, thin, met or ample.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lagay ng supply sa pangangailangan sa isang linggo: kulang, manipis, sapat o sobra.</translation>
     </message>
     <message>
         <source>How sure?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gaano kasigurado?</translation>
     </message>
     <message>
         <source>ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ISO 8601: nagsisimula ang linggo sa Lunes, at nasa W01 ang unang Huwebes ng taon.</translation>
     </message>
     <message>
         <source>In a rhythm of its own</source>
@@ -1681,6 +1909,10 @@
     </message>
     <message>
         <source>In the week from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In use, with its range</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1709,14 +1941,22 @@
     </message>
     <message>
         <source>It could not be kept; see the message in the window.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi ito na-save; tingnan ang mensahe sa window.</translation>
     </message>
     <message>
         <source>It could not be worked out: {why}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Keep my value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Keep the new farm as</source>
+        <translation type="unfinished">I-save ang bagong farm bilang</translation>
+    </message>
+    <message>
+        <source>Keep them, to be sown again later</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1744,8 +1984,12 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Last pick</source>
+        <source>Lanes</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last pick</source>
+        <translation type="unfinished">Huling ani</translation>
     </message>
     <message>
         <source>Latitude</source>
@@ -1757,11 +2001,11 @@
     </message>
     <message>
         <source>Layer of beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Patong ng mga kama</translation>
     </message>
     <message>
         <source>Layer {layer}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Patong {layer}</translation>
     </message>
     <message>
         <source>Least supply</source>
@@ -1781,7 +2025,7 @@
     </message>
     <message>
         <source>Left and right go by a day, Page Up and Page Down by a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kaliwa at kanan: isang araw; Page Up at Page Down: isang linggo</translation>
     </message>
     <message>
         <source>Left over</source>
@@ -1797,7 +2041,7 @@
     </message>
     <message>
         <source>Level scoops for one meal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Patag na takal sa isang kain</translation>
     </message>
     <message>
         <source>Light at the new beds</source>
@@ -1825,10 +2069,14 @@
     </message>
     <message>
         <source>Limiting</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kulang</translation>
     </message>
     <message>
         <source>Limiting element</source>
+        <translation type="unfinished">Elementong kulang</translation>
+    </message>
+    <message>
+        <source>Line</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1845,7 +2093,7 @@
     </message>
     <message>
         <source>Live weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Timbang na buhay</translation>
     </message>
     <message>
         <source>Load of frame and rafts</source>
@@ -1861,11 +2109,19 @@
     </message>
     <message>
         <source>Locked</source>
+        <translation type="unfinished">Naka-lock</translation>
+    </message>
+    <message>
+        <source>Locked.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Locked: no plan may move it</source>
         <translation type="unfinished">Naka-lock: walang planong makagagalaw</translation>
+    </message>
+    <message>
+        <source>Log entry</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Longest</source>
@@ -1874,6 +2130,10 @@
     <message>
         <source>Longitude</source>
         <translation type="unfinished">Longitude</translation>
+    </message>
+    <message>
+        <source>Look around</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Look out: {said}.</source>
@@ -1885,7 +2145,7 @@
     </message>
     <message>
         <source>Loop whose balance is shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Loop na ipinapakita ang balanse</translation>
     </message>
     <message>
         <source>Lose all fish of a group</source>
@@ -1896,12 +2156,24 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>M (letter of the band met)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Magnesium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Magnesium [mg/L]</source>
         <translation type="unfinished">Magnesium [mg/L]</translation>
     </message>
     <message>
         <source>Magnesium in the make-up water</source>
         <translation type="unfinished">Magnesium sa dagdag na tubig</translation>
+    </message>
+    <message>
+        <source>Make some of its plants a batch of their own</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Make the farm what the scenario is; one undo takes it back</source>
@@ -1929,11 +2201,11 @@
     </message>
     <message>
         <source>Meals a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilang kain bawat araw</translation>
     </message>
     <message>
         <source>Mean weight foreseen today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inaasahang karaniwang bigat ngayon</translation>
     </message>
     <message>
         <source>Mean weight of one fish</source>
@@ -1960,6 +2232,10 @@
         <translation type="unfinished">Factor ng metro</translation>
     </message>
     <message>
+        <source>Meter's factor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Metric</source>
         <translation type="unfinished">Metric</translation>
     </message>
@@ -1969,7 +2245,7 @@
     </message>
     <message>
         <source>Mineralisation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mineralisation</translation>
     </message>
     <message>
         <source>Mineraliser</source>
@@ -1981,15 +2257,19 @@
     </message>
     <message>
         <source>Month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buwan</translation>
     </message>
     <message>
         <source>More beds</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>More, where it is known</source>
+        <source>More is planted than the feed carries. This would repair it; nothing is done unasked:</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More, where it is known</source>
+        <translation type="unfinished">Iba pa, kung alam</translation>
     </message>
     <message>
         <source>Most fish in the tank</source>
@@ -2001,7 +2281,7 @@
     </message>
     <message>
         <source>Move to bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilipat-tanim</translation>
     </message>
     <message>
         <source>Move {code} to {bed}</source>
@@ -2018,6 +2298,10 @@
     <message>
         <source>Moving-bed biofilter</source>
         <translation type="unfinished">Moving-bed biofilter</translation>
+    </message>
+    <message>
+        <source>N (letter of the stage nursery)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Name</source>
@@ -2049,7 +2333,7 @@
     </message>
     <message>
         <source>New: {kind}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bago: {kind}</translation>
     </message>
     <message>
         <source>New…</source>
@@ -2057,11 +2341,11 @@
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Susunod</translation>
     </message>
     <message>
         <source>Next: {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Susunod: {what}.</translation>
     </message>
     <message>
         <source>Nitrate as N [mg/L]</source>
@@ -2069,15 +2353,19 @@
     </message>
     <message>
         <source>Nitrification</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nitrification</translation>
     </message>
     <message>
         <source>Nitrite as N [mg/L]</source>
         <translation type="unfinished">Nitrite bilang N [mg/L]</translation>
     </message>
     <message>
-        <source>Nitrogen in the fish</source>
+        <source>Nitrogen</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nitrogen in the fish</source>
+        <translation type="unfinished">Nitrogen sa isda</translation>
     </message>
     <message>
         <source>Nitrogen in the make-up water</source>
@@ -2101,6 +2389,10 @@
     </message>
     <message>
         <source>No beds yet. Add one in the menu Set-up, and every hole of it is drawn here.</source>
+        <translation type="unfinished">Wala pang kama. Magdagdag sa menung Ayos, at iguguhit dito ang bawat butas.</translation>
+    </message>
+    <message>
+        <source>No beds yet. Every raft, block and tray gets a row here.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2117,11 +2409,11 @@
     </message>
     <message>
         <source>No fish of {group} within the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang isda ng {group} sa loob ng plano</translation>
     </message>
     <message>
         <source>No fish yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang isda</translation>
     </message>
     <message>
         <source>No harvest of a whole group is planned. Plan one on the page of the fish.</source>
@@ -2132,8 +2424,12 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No loop of water yet. What its fish supply and its plants want is weighed here.</source>
+        <source>No loop of water yet. Its fish and their feed are shown here.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No loop of water yet. What its fish supply and its plants want is weighed here.</source>
+        <translation type="unfinished">Wala pang loop ng tubig. Dito tinitimbang ang bigay ng isda at ang kailangan ng halaman.</translation>
     </message>
     <message>
         <source>No plan can be better: this is proven.</source>
@@ -2184,12 +2480,17 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Not weighed for {days} days: weight and feed are a guess that grows with each. Weigh {low} to {high} fish and enter the sample.</source>
+        <source>Not kept, for the plan as it stands does not allow it. Move or shorten what is named, then keep the value.
+{faults}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Not weighed for {days} days: weight and feed are a guess that grows with each. Weigh {low} to {high} fish and enter the sample.</source>
+        <translation type="unfinished">{days} araw nang hindi natitimbang: hula na lang ang bigat at pakain, at lumalaki ang mali araw-araw. Magtimbang ng {low} hanggang {high} isda at ilagay ang sample.</translation>
+    </message>
+    <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tala</translation>
     </message>
     <message>
         <source>Notes</source>
@@ -2208,7 +2509,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Nothing has been copied yet. Choose batches and copy them first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing here is called “{typed}”. Try fewer letters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing in the plan moves by it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2229,7 +2538,7 @@
     </message>
     <message>
         <source>Nothing is planned after that.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang plano pagkatapos nito.</translation>
     </message>
     <message>
         <source>Nothing is sown in these weeks, so there is no label to print.</source>
@@ -2256,6 +2565,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Nothing this week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Number</source>
         <translation type="unfinished">Bilang</translation>
     </message>
@@ -2265,7 +2578,7 @@
     </message>
     <message>
         <source>Numbers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga numero</translation>
     </message>
     <message>
         <source>Nursery</source>
@@ -2284,6 +2597,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>O (letter of days off feed)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Of all that is wanted {missed} % is missed, {wasted} % is more than wanted, and balance costs {balance} %.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2296,6 +2613,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Of the loop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>On</source>
         <translation type="unfinished">Sa</translation>
     </message>
@@ -2305,7 +2626,7 @@
     </message>
     <message>
         <source>On the ground</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa lupa</translation>
     </message>
     <message>
         <source>On the list</source>
@@ -2317,7 +2638,7 @@
     </message>
     <message>
         <source>One fish of {group} weighs {start} g on {first} and {last} g on {end}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang isang isda ng {group} ay {start} g sa {first} at {last} g sa {end}</translation>
     </message>
     <message>
         <source>One harvest</source>
@@ -2325,15 +2646,15 @@
     </message>
     <message>
         <source>One packet or delivery of seed, with its own share that germinates.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isang pakete o dating ng binhi, may sariling bahaging tumutubo.</translation>
     </message>
     <message>
         <source>One step back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isang hakbang paatras</translation>
     </message>
     <message>
         <source>One step forth</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isang hakbang pasulong</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
@@ -2341,15 +2662,23 @@
     </message>
     <message>
         <source>Open a farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magbukas ng farm</translation>
     </message>
     <message>
         <source>Open a farm file</source>
         <translation type="unfinished">Buksan ang file ng farm</translation>
     </message>
     <message>
-        <source>Opening the farm…</source>
+        <source>Open a farm…</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opening the farm…</source>
+        <translation type="unfinished">Binubuksan ang farm…</translation>
     </message>
     <message>
         <source>Opening…</source>
@@ -2369,15 +2698,23 @@
     </message>
     <message>
         <source>Ours</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa amin</translation>
     </message>
     <message>
         <source>Outside the tolerance</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Labas sa tolerance</translation>
     </message>
     <message>
         <source>Own entry</source>
         <translation type="unfinished">Sariling entry</translation>
+    </message>
+    <message>
+        <source>Own value: {name}, {label}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own values</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Oxygen asked for</source>
@@ -2386,6 +2723,10 @@
     <message>
         <source>Oxygen given</source>
         <translation type="unfinished">Oksihenong ibinibigay</translation>
+    </message>
+    <message>
+        <source>P (letter of the stage picking)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>P&amp;rint…</source>
@@ -2401,7 +2742,7 @@
     </message>
     <message>
         <source>Pages</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga pahina</translation>
     </message>
     <message>
         <source>Pages as they will be printed</source>
@@ -2412,8 +2753,12 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Pellet [mm]</source>
+        <source>Paste some weeks later…</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pellet [mm]</source>
+        <translation type="unfinished">Pellet [mm]</translation>
     </message>
     <message>
         <source>Pelleted seed</source>
@@ -2424,12 +2769,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Phosphorus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Phosphorus [mg/L]</source>
         <translation type="unfinished">Phosphorus [mg/L]</translation>
     </message>
     <message>
         <source>Phosphorus in the feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Phosphorus sa pakain</translation>
     </message>
     <message>
         <source>Phosphorus in the make-up water</source>
@@ -2465,7 +2814,7 @@
     </message>
     <message>
         <source>Places of the beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga puwesto ng mga kama</translation>
     </message>
     <message>
         <source>Placing the sowings…</source>
@@ -2473,7 +2822,7 @@
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plano</translation>
     </message>
     <message>
         <source>Plan a new batch of plants</source>
@@ -2489,7 +2838,7 @@
     </message>
     <message>
         <source>Plan mark</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Marka ng plano</translation>
     </message>
     <message>
         <source>Plan these crops anew from then on</source>
@@ -2509,18 +2858,26 @@
     </message>
     <message>
         <source>Plants</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Halaman</translation>
     </message>
     <message>
         <source>Plants in the bed</source>
         <translation type="unfinished">Halaman sa kama</translation>
     </message>
     <message>
-        <source>Plants over germination and survival, rounded up</source>
+        <source>Plants of the new batch</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Plants over germination and survival, rounded up</source>
+        <translation type="unfinished">Halaman ÷ pagtubo at pagkabuhay, pataas ang round</translation>
+    </message>
+    <message>
         <source>Plants sown together, from the seed to the cleared place.</source>
+        <translation type="unfinished">Mga halamang sabay inihasik, mula binhi hanggang mahawan ang puwesto.</translation>
+    </message>
+    <message>
+        <source>Potassium</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2529,7 +2886,7 @@
     </message>
     <message>
         <source>Potassium in the feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Potassium sa pakain</translation>
     </message>
     <message>
         <source>Potassium in the make-up water</source>
@@ -2565,11 +2922,15 @@
     </message>
     <message>
         <source>Print a map of the beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mag-print ng mapa ng mga kama</translation>
     </message>
     <message>
         <source>Print or save as PDF: calendars, task sheets, maps, logs, cards, reports</source>
         <translation type="unfinished">I-print o i-save sa PDF: kalendaryo, gawain, mapa, talaan, kard, ulat</translation>
+    </message>
+    <message>
+        <source>Print the calendar…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Print the shopping list</source>
@@ -2577,15 +2938,15 @@
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-print…</translation>
     </message>
     <message>
         <source>Proposal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mungkahi</translation>
     </message>
     <message>
         <source>Protein in the feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Protina sa pakain</translation>
     </message>
     <message>
         <source>Proving how good a plan can be at most…</source>
@@ -2593,11 +2954,11 @@
     </message>
     <message>
         <source>Published</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nailathala</translation>
     </message>
     <message>
         <source>Published cases</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga nailathalang kaso</translation>
     </message>
     <message>
         <source>Put mine in</source>
@@ -2620,8 +2981,12 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Raft</source>
+        <source>Q{number} (short for quarter)</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raft</source>
+        <translation type="unfinished">Lutang</translation>
     </message>
     <message>
         <source>Raft tags</source>
@@ -2629,7 +2994,7 @@
     </message>
     <message>
         <source>Raft, block or tray</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lutang, bloke o tray</translation>
     </message>
     <message>
         <source>Rafts</source>
@@ -2637,7 +3002,7 @@
     </message>
     <message>
         <source>Rafts, a gravel bed or nursery trays that lie together.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga lutang, kamang graba o tray ng punlaan na magkakatabi.</translation>
     </message>
     <message>
         <source>Rafts, blocks or trays</source>
@@ -2645,7 +3010,7 @@
     </message>
     <message>
         <source>Raftweek plans small coupled aquaponic loops: what to sow, move and pick each week, so that the harvest is steady and what the crops take up stays matched to what the fish are fed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nagpaplano ang Raftweek ng maliliit na loop ng aquaponics: ano ang ihahasik, ililipat at aanihin bawat linggo, para tuloy-tuloy ang ani at tugma ang kinukuha ng pananim sa pakain ng isda.</translation>
     </message>
     <message>
         <source>Ration set by</source>
@@ -2657,7 +3022,7 @@
     </message>
     <message>
         <source>Reading the cases…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binabasa ang mga kaso…</translation>
     </message>
     <message>
         <source>Reading the season…</source>
@@ -2668,12 +3033,20 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Readings of the water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Readings of the water, and what it asks for</source>
+        <translation type="unfinished">Mga suri ng tubig, at ang hinihingi nito</translation>
+    </message>
+    <message>
+        <source>Readings or batches from a table (CSV)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ready at {weight}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Handa sa {weight}</translation>
     </message>
     <message>
         <source>Ready by</source>
@@ -2681,7 +3054,7 @@
     </message>
     <message>
         <source>Recent farms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga kamakailang farm</translation>
     </message>
     <message>
         <source>Reckoning the loop with these beds…</source>
@@ -2697,7 +3070,7 @@
     </message>
     <message>
         <source>Remove all of it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alisin lahat</translation>
     </message>
     <message>
         <source>Remove the chosen target</source>
@@ -2709,15 +3082,15 @@
     </message>
     <message>
         <source>Remove {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alisin ang {name}</translation>
     </message>
     <message>
         <source>Repair</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pag-aayos</translation>
     </message>
     <message>
         <source>Repairs, a season worked out, stocking, what if, orders</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pag-aayos, plano sa buong panahon, paglalagay ng isda, paano kung, order</translation>
     </message>
     <message>
         <source>Repeat every</source>
@@ -2725,7 +3098,7 @@
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ulat</translation>
     </message>
     <message>
         <source>Return</source>
@@ -2742,6 +3115,26 @@
     <message>
         <source>Rows of places</source>
         <translation type="unfinished">Mga hanay ng puwesto</translation>
+    </message>
+    <message>
+        <source>Rows that cannot be taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ruler of weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S (letter of fish stocked)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S (letter of the band short)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S (letter of the stage spacing)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>S&amp;earch everything…</source>
@@ -2764,12 +3157,20 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Same agai&amp;n next week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same again next week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Saturday</source>
         <translation type="unfinished">Sabado</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-save</translation>
     </message>
     <message>
         <source>Save a &amp;copy…</source>
@@ -2777,7 +3178,7 @@
     </message>
     <message>
         <source>Save a copy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mag-save ng kopya</translation>
     </message>
     <message>
         <source>Save as P&amp;DF…</source>
@@ -2793,7 +3194,7 @@
     </message>
     <message>
         <source>Scenario</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Scenario</translation>
     </message>
     <message>
         <source>Scenario A</source>
@@ -2805,7 +3206,7 @@
     </message>
     <message>
         <source>Scoops</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Takal</translation>
     </message>
     <message>
         <source>Screen</source>
@@ -2813,19 +3214,19 @@
     </message>
     <message>
         <source>Search batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maghanap ng batch</translation>
     </message>
     <message>
         <source>Search batches: code, crop, bed, month…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maghanap ng batch: code, pananim, kama, buwan…</translation>
     </message>
     <message>
         <source>Search cases</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maghanap ng kaso</translation>
     </message>
     <message>
         <source>Search cases: area, source, words…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maghanap ng kaso: paksa, pinagmulan, salita…</translation>
     </message>
     <message>
         <source>Search everything</source>
@@ -2837,7 +3238,7 @@
     </message>
     <message>
         <source>Search the words</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hanapin sa mga salita</translation>
     </message>
     <message>
         <source>Searching exactly…</source>
@@ -2880,12 +3281,16 @@
         <translation type="unfinished">Seed lot</translation>
     </message>
     <message>
+        <source>Seed lot…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Seed of {name}, a thousand</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binhi</translation>
     </message>
     <message>
         <source>Seeds left</source>
@@ -2893,7 +3298,7 @@
     </message>
     <message>
         <source>Seeds to sow</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binhing ihahasik</translation>
     </message>
     <message>
         <source>Select all</source>
@@ -2905,11 +3310,11 @@
     </message>
     <message>
         <source>Several people have worked on this farm: each takes back only their own acts, by steps.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilang tao ang gumawa sa farm na ito: sariling gawa lang ang mababawi ng bawat isa, paisa-isa.</translation>
     </message>
     <message>
         <source>Share [%]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahagi [%]</translation>
     </message>
     <message>
         <source>Share dying each day</source>
@@ -2933,7 +3338,7 @@
     </message>
     <message>
         <source>Share that can be sold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahaging naibebenta</translation>
     </message>
     <message>
         <source>Share that germinates</source>
@@ -2945,11 +3350,19 @@
     </message>
     <message>
         <source>Share that lives in the nursery</source>
+        <translation type="unfinished">Bahaging nabubuhay sa punlaan</translation>
+    </message>
+    <message>
+        <source>Shelf of the catalogue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the bands of all elements</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Show the beds as they are today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ipakita ang mga kama ngayong araw</translation>
     </message>
     <message>
         <source>Show the week</source>
@@ -2972,12 +3385,16 @@
         <translation type="unfinished">Laki</translation>
     </message>
     <message>
+        <source>Size {number}: {words}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>So much every week</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>So much of a crop wanted each week, from one date to another.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ganito karaming pananim ang kailangan bawat linggo, mula petsa hanggang petsa.</translation>
     </message>
     <message>
         <source>Sol&amp;ids batches</source>
@@ -3017,15 +3434,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Something went wrong in the program</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May nagkamali sa programa</translation>
     </message>
     <message>
         <source>Something worked out that changes nothing until you adopt it, in one act.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nakuwentang plano na walang binabago hanggang tanggapin mo, nang isang bagsak.</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinagmulan</translation>
     </message>
     <message>
         <source>Sow</source>
@@ -3037,6 +3454,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow a crop later or earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow again what was copied</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3064,6 +3489,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished">Ganito karami ang ihasik</translation>
     </message>
     <message>
+        <source>Sow the chosen batches once more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow this week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sow what has to wait so much later</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3076,8 +3509,12 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Sow {code}</source>
+        <source>Sow {codes} again</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow {code}</source>
+        <translation type="unfinished">Ihasik ang {code}</translation>
     </message>
     <message>
         <source>Sow {plants} plants fewer of {batches}</source>
@@ -3089,6 +3526,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sowings one after the other, so that there is something to pick every week.</source>
+        <translation type="unfinished">Sunod-sunod na paghasik, para may maani bawat linggo.</translation>
+    </message>
+    <message>
+        <source>Sown again: {codes}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3100,11 +3541,35 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Spl&amp;it the chosen batch…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split {code} from {batch}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Stage</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Stages</source>
+        <translation type="unfinished">Mga yugto</translation>
+    </message>
+    <message>
+        <source>Stages: {stages}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3113,7 +3578,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stands in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nasa</translation>
     </message>
     <message>
         <source>Start-up</source>
@@ -3129,15 +3594,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stock [mg/L]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Stock [mg/L]</translation>
     </message>
     <message>
         <source>Stock a group and its growth, feed by week and meal, density and harvest stand here. Fish need a tank: add one in the menu Set-up if there is none.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maglagay ng grupo at makikita rito ang paglaki, pakain bawat linggo at kainan, siksik at ani. Kailangan ng isda ng tangke: magdagdag sa menung Ayos kung wala pa.</translation>
     </message>
     <message>
         <source>Stock fish…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maglagay ng isda…</translation>
     </message>
     <message>
         <source>Stock in this way; one undo takes it back</source>
@@ -3169,7 +3634,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stock {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maglagay ng isda: {name}</translation>
     </message>
     <message>
         <source>Stocked</source>
@@ -3181,7 +3646,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stocking limit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Limit ng dami ng isda</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -3209,7 +3674,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Succession</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sunod-sunod na tanim</translation>
     </message>
     <message>
         <source>Successions</source>
@@ -3228,32 +3693,48 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished">Suplemento</translation>
     </message>
     <message>
-        <source>Supplied [g]</source>
+        <source>Supplements</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Supplied [g]</source>
+        <translation type="unfinished">Supply [g]</translation>
+    </message>
+    <message>
         <source>Supply and demand by week</source>
+        <translation type="unfinished">Supply at pangangailangan bawat linggo</translation>
+    </message>
+    <message>
+        <source>Supply and demand of each element are weighed here, week by week.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Supply and demand of each element, and what helps</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Supply at pangangailangan ng bawat elemento, at ang makatutulong</translation>
     </message>
     <message>
         <source>Surface of the media</source>
         <translation type="unfinished">Ibabaw ng media</translation>
     </message>
     <message>
-        <source>Table</source>
+        <source>T (letter of the band thin)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Table</source>
+        <translation type="unfinished">Talaan</translation>
+    </message>
+    <message>
         <source>Table of batches</source>
+        <translation type="unfinished">Talaan ng mga batch</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.tsv)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Take note</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pansinin</translation>
     </message>
     <message>
         <source>Take the chosen one off the list</source>
@@ -3265,11 +3746,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Taken back: {title}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binawi: {title}</translation>
     </message>
     <message>
         <source>Takes {count} acts back; they can be done again until you do something new.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Babawiin ang {count} ginawa; mauulit pa hanggang may gawin kang bago.</translation>
     </message>
     <message>
         <source>Taking batch after batch…</source>
@@ -3281,6 +3762,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Tank [kg/m³]</source>
+        <translation type="unfinished">Tangke [kg/m³]</translation>
+    </message>
+    <message>
+        <source>Tank, fish, beds and what you want each week. A first plan is drafted from it at once.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3321,11 +3806,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The arithmetic, checked against print</source>
+        <translation type="unfinished">Ang kuwenta, sinuri laban sa nailathala</translation>
+    </message>
+    <message>
+        <source>The batch cannot go here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The batch is no longer there.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The element of which least is supplied for what is wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang elementong pinakakaunti ang supply kumpara sa kailangan.</translation>
     </message>
     <message>
         <source>The farm can be reached again.</source>
@@ -3353,14 +3846,18 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The farm is as it was in {name}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang farm ay gaya na noong {name}.</translation>
     </message>
     <message>
         <source>The farm was written to {name}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Naisulat ang farm sa {name}.</translation>
     </message>
     <message>
         <source>The farm with some changes, held beside it to compare; the farm stays as it is.</source>
+        <translation type="unfinished">Ang farm na may ilang pagbabago, itinabi para ihambing; hindi nagbabago ang farm.</translation>
+    </message>
+    <message>
+        <source>The language changes when the program is started again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3369,15 +3866,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The most to give; never more than is eaten</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakamaraming ibibigay; huwag hihigit sa nakakain</translation>
     </message>
     <message>
         <source>The numbers are planning aids. Test the water, look at the fish. No yield is promised, and nothing here is medical, legal or engineering advice.</source>
+        <translation type="unfinished">Pantulong lang sa plano ang mga numero. Suriin ang tubig, tingnan ang isda. Walang pangakong ani, at walang payong medikal, legal o pang-inhinyero rito.</translation>
+    </message>
+    <message>
+        <source>The planted area fits the feed, but something is flagged. This would repair it first:</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The plants cannot go here.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi puwede rito ang mga halaman.</translation>
     </message>
     <message>
         <source>The proposal against what is wanted</source>
@@ -3392,15 +3893,31 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished">Sumusunod sa ritmo ng</translation>
     </message>
     <message>
+        <source>The rows are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The rule falls on no day between {a} and {b}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The same as a table</source>
+        <translation type="unfinished">Pareho, bilang talaan</translation>
+    </message>
+    <message>
+        <source>The sample farm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sample farm, a new one, or one that is kept already</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The season plan is adopted. Undo brings the old one back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The seeding calendar, as it is printed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3417,7 +3934,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The weeks of one element as a table</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga linggo ng isang elemento bilang talaan</translation>
     </message>
     <message>
         <source>The whole plan</source>
@@ -3429,7 +3946,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>There is no backup yet; one is made when the farm is opened or closed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang backup; gumagawa nito tuwing binubuksan o isinasara ang farm.</translation>
     </message>
     <message>
         <source>There is no bed to grow in, so nothing can be planned.</source>
@@ -3457,18 +3974,18 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>This file is older than when it was last worked on here ({day}): another program may have put an older copy in its place. Farm, Go back to a backup, has the later ones.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mas luma ang file na ito kaysa noong huli itong ginamit dito ({day}): baka pinalitan ng ibang programa ng lumang kopya. Nasa Farm, Bumalik sa backup, ang mas bago.</translation>
     </message>
     <message>
         <source>This is a fault of the program, not of your farm. Every act was kept when you did it, so nothing is lost. You can go on; if it comes again, close the window and open it anew. Please send the report below to whoever looks after the program.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>This is a sample farm to look around in. Begin your own with Farm, New.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pagkakamali ito ng programa, hindi ng farm mo. Na-save ang bawat ginawa mo noong ginawa mo, kaya walang nawala. Puwede kang magpatuloy; kung maulit, isara ang window at buksang muli. Pakipadala ang ulat sa ibaba sa nag-aalaga ng programa.</translation>
     </message>
     <message>
         <source>This is taken out or let go along with it: {names}. Undo brings all of it back.</source>
+        <translation type="unfinished">Kasama itong maaalis o mabibitawan: {names}. Maibabalik lahat ng Undo.</translation>
+    </message>
+    <message>
+        <source>This is the sample farm: look around, and change what you like.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3496,6 +4013,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>To the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Today</source>
         <translation type="unfinished">Ngayon</translation>
     </message>
@@ -3505,7 +4026,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Tolerance</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tolerance</translation>
     </message>
     <message>
         <source>Tools</source>
@@ -3553,7 +4074,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>UVI band</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Saklaw ng UVI</translation>
     </message>
     <message>
         <source>Un-ionised ammonia</source>
@@ -3568,7 +4089,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Unit of {heading}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Units shown</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3585,7 +4114,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Unplaced</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang puwesto</translation>
     </message>
     <message>
         <source>Until</source>
@@ -3613,7 +4142,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hatol</translation>
     </message>
     <message>
         <source>Waits</source>
@@ -3625,7 +4154,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Wanted [g]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kailangan [g]</translation>
     </message>
     <message>
         <source>Wanted each week</source>
@@ -3637,7 +4166,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tubig</translation>
     </message>
     <message>
         <source>Water &amp;readings</source>
@@ -3645,7 +4174,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Water added for what evaporates, splashes or is drained.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tubig na idinadagdag kapalit ng sumingaw, tumalsik o pinatulo.</translation>
     </message>
     <message>
         <source>Water in the fish tank</source>
@@ -3689,7 +4218,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Linggo</translation>
     </message>
     <message>
         <source>Week after</source>
@@ -3733,7 +4262,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga linggo</translation>
     </message>
     <message>
         <source>Weeks are {value}; they must lie within {low} to {high}.</source>
@@ -3748,8 +4277,12 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished">Mga linggo mula rito</translation>
     </message>
     <message>
-        <source>Weeks of the balance</source>
+        <source>Weeks later</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weeks of the balance</source>
+        <translation type="unfinished">Mga linggo ng balanse</translation>
     </message>
     <message>
         <source>Weeks short</source>
@@ -3761,7 +4294,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weigh a level scoop of your feed; weigh it again with every new bag</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Timbangin ang isang patag na takal ng pakain; timbanging muli sa bawat bagong sako</translation>
     </message>
     <message>
         <source>Weighed sample</source>
@@ -3769,7 +4302,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weight at harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bigat sa ani</translation>
     </message>
     <message>
         <source>Weight of a fingerling</source>
@@ -3777,7 +4310,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weight of one fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bigat ng isang isda</translation>
     </message>
     <message>
         <source>Wh&amp;y these figures…</source>
@@ -3789,7 +4322,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What a level scoop holds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Laman ng patag na takal</translation>
     </message>
     <message>
         <source>What differs</source>
@@ -3813,7 +4346,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What goes in next</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang susunod na itatanim</translation>
     </message>
     <message>
         <source>What goes wrong from today on, and changes that repair it. Each is worked out on a forecast of the changed farm; the cheapest stands first.</source>
@@ -3821,11 +4354,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What happens</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang mangyayari</translation>
     </message>
     <message>
         <source>What happens to the group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang nangyayari sa grupo</translation>
     </message>
     <message>
         <source>What if</source>
@@ -3844,6 +4377,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>What is planted fits what the fish can carry, as far as the published bands tell.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What is tried</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3857,19 +4394,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What it means</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ibig sabihin</translation>
     </message>
     <message>
         <source>What stands there</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang nakatanim doon</translation>
     </message>
     <message>
         <source>What the fish feed supplies of an element, set against what the crops take up, by week.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang ibinibigay ng pakain na elemento, kumpara sa kinukuha ng pananim, bawat linggo.</translation>
     </message>
     <message>
         <source>What the holes show</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang ipinapakita ng mga butas</translation>
     </message>
     <message>
         <source>What the plan uses, month by month, in the month of its use: seed by lot, plugs, pots, feed by pellet size, base, iron and salts.</source>
@@ -3905,7 +4442,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What was done</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang ginawa</translation>
     </message>
     <message>
         <source>What was found</source>
@@ -3917,15 +4454,23 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What went in</source>
+        <translation type="unfinished">Ang inilagay</translation>
+    </message>
+    <message>
+        <source>What would move?</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What you enter stays on this computer, in the file you see in the status bar. What the weeks showed last is kept beside it in the folder for temporary files of your user, so that the next start is quick.</source>
+        <translation type="unfinished">Nananatili sa computer na ito ang inilalagay mo, sa file na nasa status bar. Ang huling ipinakita ng mga linggo ay nakatabi sa folder ng temporary files ng user mo, para mabilis ang susunod na bukas.</translation>
+    </message>
+    <message>
+        <source>What {heading} is</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kailan</translation>
     </message>
     <message>
         <source>Where</source>
@@ -3936,11 +4481,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Where one stands</source>
+        <source>Where it comes from, and how sure</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Where one stands</source>
+        <translation type="unfinished">Kinatatayuan</translation>
+    </message>
+    <message>
         <source>Where seedlings stand until they are moved to a bed.</source>
+        <translation type="unfinished">Kinalalagyan ng mga punla hanggang ilipat-tanim.</translation>
+    </message>
+    <message>
+        <source>Where would you like to begin?</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3957,10 +4510,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Which verdicts are shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aling hatol ang ipapakita</translation>
     </message>
     <message>
         <source>Why is the chosen part what it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why it cannot be taken</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3973,7 +4530,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Why the week is as it is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bakit ganito ang linggo</translation>
     </message>
     <message>
         <source>Why {element} is short</source>
@@ -4005,11 +4562,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Word</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Salita</translation>
     </message>
     <message>
         <source>Words used here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga salitang gamit dito</translation>
     </message>
     <message>
         <source>Work a season out from what is wanted</source>
@@ -4025,7 +4582,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work out low and high of every week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kuwentahin ang mababa at mataas ng bawat linggo</translation>
     </message>
     <message>
         <source>Work out low and high values, and the chance that each target is met</source>
@@ -4045,6 +4602,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Working…</source>
+        <translation type="unfinished">Ginagawa…</translation>
+    </message>
+    <message>
+        <source>Works the plan out with your value, keeps nothing</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4056,8 +4617,16 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Yes</source>
+        <source>W{number} (short for week)</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Years, months and weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation type="unfinished">Oo</translation>
     </message>
     <message>
         <source>Yes, under conditions: {area} m² more.</source>
@@ -4080,7 +4649,23 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Your fish can carry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own farm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Your own figures. Leave a field empty to go by the catalogue.</source>
+        <translation type="unfinished">Sarili mong numero. Iwang walang laman para sumunod sa katalogo.</translation>
+    </message>
+    <message>
+        <source>Your own value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your plan is drafted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4092,11 +4677,31 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished">Pali&amp;itin</translation>
     </message>
     <message>
+        <source>a feeding table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a fixed share of body weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a week, beyond what is supplied; nothing the plan has doses of fills it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>about {grams} g a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>about {kg} kg</source>
+        <translation type="unfinished">mga {kg} kg</translation>
+    </message>
+    <message>
+        <source>act</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>added</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4113,6 +4718,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>against the four weeks before; {back}</source>
+        <translation type="unfinished">kumpara sa apat na linggong nauna; {back}</translation>
+    </message>
+    <message>
+        <source>aim of the check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>alkalinity</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4125,6 +4738,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>all fish</source>
+        <translation type="unfinished">lahat ng isda</translation>
+    </message>
+    <message>
+        <source>ample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an area that is always planted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4144,12 +4765,16 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>as the table shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>at least {amount} {unit}; of {draws} draws</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>back on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">babalik sa {day}</translation>
     </message>
     <message>
         <source>band, high</source>
@@ -4157,6 +4782,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>band, low</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>beds</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4168,19 +4801,55 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>bicarbonate, gentle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>block</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>blue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bluish green</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>book days, no climate entered</source>
+        <translation type="unfinished">araw ng libro, walang klimang nailagay</translation>
+    </message>
+    <message>
+        <source>brings sodium: only as a last resort</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>by {way}; never more than is eaten</source>
+        <translation type="unfinished">ayon sa {way}; huwag hihigit sa nakakain</translation>
+    </message>
+    <message>
+        <source>ca</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carbonate</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>change the feed at {grams} g</source>
+        <translation type="unfinished">palitan ang pakain sa {grams} g</translation>
+    </message>
+    <message>
+        <source>changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cold</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4188,7 +4857,23 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>crop of the book: sow it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>demand</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4204,7 +4889,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>doubtful at this pH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>eases it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>enough</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4224,6 +4921,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>exact arithmetic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expected growth × feed conversion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>factor not noted, {factor} taken</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4232,11 +4937,39 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>feed of the loop falls by {share} %</source>
+        <source>falling</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>fe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed conversion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of the fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of the loop falls by {share} %</source>
+        <translation type="unfinished">bababa ng {share} % ang pakain ng loop</translation>
+    </message>
+    <message>
         <source>feed {before} → {after} g/m²/d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed, to {mass}/day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>field conditions</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4244,8 +4977,36 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>for fish of {low} to {high} g</source>
+        <source>fingerlings must be had on that day</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fish are lighter when harvested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fish, to {mass}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fit not known: no pH reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fixed grams a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>food the crops take up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for fish of {low} to {high} g</source>
+        <translation type="unfinished">para sa isdang {low} hanggang {high} g</translation>
     </message>
     <message>
         <source>for the acid of the week{planned}</source>
@@ -4257,6 +5018,22 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>foreseen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from memory, not checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from memory: shown, but judges nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fruiting</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4276,11 +5053,63 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>germination</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>growth by your own figure</source>
+        <translation type="unfinished">paglaki ayon sa sarili mong numero</translation>
+    </message>
+    <message>
+        <source>growth coefficient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>harvest of crops</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>harvest of crops unchanged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>harvested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how much the solids give is not sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hydroxide, strong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it raises the pH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kg</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4292,7 +5121,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>lamps for the light that is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>last given {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leafy</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4300,24 +5141,44 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>limit {limit}</source>
+        <source>leave out</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>less feed, so less food for the plants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>less is harvested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light not known: it slows nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit {limit}</source>
+        <translation type="unfinished">limit {limit}</translation>
     </message>
     <message>
         <source>limit {limit} kg/m³, kept as far as the plan goes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">limit na {limit} kg/m³, hindi lalampas hanggang dulo ng plano</translation>
     </message>
     <message>
         <source>limit {limit} kg/m³, passed from {week} on: harvest, move or do without some fish by then</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">limit na {limit} kg/m³, lalampas mula {week}: mag-ani, maglipat o magbawas ng isda bago noon</translation>
     </message>
     <message>
         <source>liquor goes back: {day}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>little light alone {light} d, warmth alone {warmth} d</source>
+        <source>little light</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>little light alone {light} d, warmth alone {warmth} d</source>
+        <translation type="unfinished">kulang na liwanag lang {light} d, init lang {warmth} d</translation>
     </message>
     <message>
         <source>lost as gas: {elements}</source>
@@ -4344,11 +5205,35 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>month first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more feed is used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>muted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>never given</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>never planted yet</source>
+        <translation type="unfinished">hindi pa natataniman</translation>
+    </message>
+    <message>
+        <source>new</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4356,12 +5241,32 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished">hindi</translation>
     </message>
     <message>
-        <source>no feed for {days} d before</source>
+        <source>no air temperature entered: warmth slows nothing in the bed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>no feed of the book is made for fish of this weight</source>
+        <source>no alkalinity reading</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no ammonia reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no demand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no fall seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no feed for {days} d before</source>
+        <translation type="unfinished">walang pakain {days} d bago</translation>
+    </message>
+    <message>
+        <source>no feed of the book is made for fish of this weight</source>
+        <translation type="unfinished">walang pakain sa libro para sa isdang ganito ang bigat</translation>
     </message>
     <message>
         <source>no figure</source>
@@ -4369,15 +5274,23 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>no fish within the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang isda sa loob ng plano</translation>
     </message>
     <message>
         <source>no later than the book</source>
+        <translation type="unfinished">hindi lalampas sa libro</translation>
+    </message>
+    <message>
+        <source>no pH reading near it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no places</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no places yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">wala pang puwesto</translation>
     </message>
     <message>
         <source>no reading yet</source>
@@ -4388,12 +5301,16 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>none</source>
+        <source>no water temperature near it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>none</source>
+        <translation type="unfinished">wala</translation>
+    </message>
+    <message>
         <source>none left</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">wala nang natira</translation>
     </message>
     <message>
         <source>not aerated</source>
@@ -4405,10 +5322,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not back within the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi babalik sa loob ng plano</translation>
     </message>
     <message>
         <source>not before {day}, perhaps not within the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not covered</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4417,6 +5338,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not given</source>
+        <translation type="unfinished">hindi ibinigay</translation>
+    </message>
+    <message>
+        <source>not known: no filter has a surface entered</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4424,7 +5349,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>not on a day of harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not on your shelf yet: it has to be bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>not planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not suited to this pH</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4433,14 +5370,34 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not weighed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi tinimbang</translation>
     </message>
     <message>
         <source>not within the plan</source>
+        <translation type="unfinished">wala sa loob ng plano</translation>
+    </message>
+    <message>
+        <source>nothing is fed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>nothing to show</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nursery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nursery cells are held longer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>off feed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4456,19 +5413,63 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>orange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other weeks become short instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>ours {ours}, published {published}</source>
+        <translation type="unfinished">sa amin {ours}, nailathala {published}</translation>
+    </message>
+    <message>
+        <source>outside</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>over {percent}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">higit sa {percent}</translation>
     </message>
     <message>
         <source>over {percent} %</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>oxygen would be short for the most that may be asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH, by its trend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH, by the acid made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>pellet {size} mm</source>
+        <translation type="unfinished">pellet na {size} mm</translation>
+    </message>
+    <message>
+        <source>physics</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants are short of food</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4477,6 +5478,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>plants without a place {before} → {after}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ppm per µS/cm, 0.3 to 1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4492,7 +5497,31 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>read in the source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reddish purple</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>repairs it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rising</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rounding of the print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>safe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>salt builds up in the water</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4500,11 +5529,27 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>since {since}, 1 day</source>
+        <source>seedlings get older and may stretch</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>since {since}, 1 day</source>
+        <translation type="unfinished">mula {since}, 1 araw</translation>
+    </message>
+    <message>
         <source>since {since}, {days} days</source>
+        <translation type="unfinished">mula {since}, {days} araw</translation>
+    </message>
+    <message>
+        <source>sky blue</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4512,7 +5557,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>sowing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>sown {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spacing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spread the source gives</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4520,8 +5577,16 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>stock to {top} mg/L</source>
+        <source>stated by the source</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>steady</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stock to {top} mg/L</source>
+        <translation type="unfinished">stock hanggang {top} mg/L</translation>
     </message>
     <message>
         <source>stock {level} mg/L</source>
@@ -4529,6 +5594,18 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>stock {level} mg/L, assumed: no test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stocked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>suited to this pH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supplements</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4541,10 +5618,18 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>taken back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binawi</translation>
     </message>
     <message>
         <source>takes away {share} of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tank too full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tanks are fuller later</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4552,7 +5637,47 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>test the water first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the area that is planted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the balance agrees with what was published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the balance lies above what was published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the balance lies below what was published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the circuit has too little to spare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the depth of the gravel is assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the depth of the water is not entered, or it is gravel, whose weight you must ask</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the feed carries it in some months only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the feed falls</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4560,7 +5685,91 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the feed lies at the low end of the band then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the filter has too little surface</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the filter would be too small for the most that may be needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the filter's surface has no reserve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the filter's surface is not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fish are not fed enough for it in any month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fish that stay are not purged: days off feed would undo it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the flow is enough, but without reserve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the harvest comes later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the height of the lift is not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the light there, or the crop that wants it, is not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the load is more than the structure may carry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the load the structure may carry, or that of frame and rafts, is not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the loop has no tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the nitrogen that crops take up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the points of the pump do not reach that head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the power wanted or to spare is not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pump does not lift so high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pump's curve is not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the reading is too old</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the week that holds this day comes first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thin</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4572,23 +5781,63 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>tight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>to come</source>
+        <translation type="unfinished">darating</translation>
+    </message>
+    <message>
+        <source>to {mass} a week</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>to {top} g a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hanggang {top} g bawat linggo</translation>
     </message>
     <message>
         <source>to {top} g/m²/d</source>
+        <translation type="unfinished">hanggang {top} g/m²/d</translation>
+    </message>
+    <message>
+        <source>to {value} g/m²/day</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>today</source>
+        <translation type="unfinished">ngayon</translation>
+    </message>
+    <message>
+        <source>too few places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too few readings for a trend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too little flows at that head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too little light reaches it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too little oxygen is given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too slow for the season</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit?</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4600,6 +5849,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>vermilion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>wanted</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4608,7 +5861,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>watch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>water of {warmth} holds {most}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weeks</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4617,7 +5882,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>weight at harvest, {weight}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bigat sa ani, {weight}</translation>
     </message>
     <message>
         <source>went in: {elements}</source>
@@ -4625,6 +5890,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>what alkalinity and base given show from {first} to {last}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what the air pumps give is not entered</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4640,6 +5909,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>within</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>worked out</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4648,16 +5921,28 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>worked out from what was read in the source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>yes</source>
         <translation type="unfinished">oo</translation>
     </message>
     <message>
         <source>yesterday</source>
+        <translation type="unfinished">kahapon</translation>
+    </message>
+    <message>
+        <source>your own value</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>your own value, for this batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sarili mong halaga, para sa batch na ito</translation>
     </message>
     <message>
         <source>{added} new sowings, {changed} changed, {removed} go, {same} stay as they are.</source>
@@ -4669,7 +5954,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{area} m², {places} places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{area} m², {places} puwesto</translation>
     </message>
     <message>
         <source>{area} of {need} needed</source>
@@ -4677,7 +5962,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{area}: {done} of {cases}…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{area}: {done} sa {cases}…</translation>
     </message>
     <message>
         <source>{band} · test again</source>
@@ -4693,11 +5978,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{batch} cannot stand in {bed}: that is no bed for this crop, or not for this stage.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi puwede ang {batch} sa {bed}: hindi ito kama para sa pananim na ito, o hindi para sa yugtong ito.</translation>
     </message>
     <message>
         <source>{batch} is locked. Unlock it first, then move it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Naka-lock ang {batch}. I-unlock muna, saka ilipat.</translation>
     </message>
     <message>
         <source>{batch}: {short} places too few in {bed} ({needed} needed, {free} free), tightest on {day}.</source>
@@ -4705,7 +5990,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{bed} has no number {unit}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang bilang {unit} ang {bed}.</translation>
     </message>
     <message>
         <source>{bed} {unit}: {first}</source>
@@ -4717,18 +6002,30 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside; {memory} more are held from memory and only shown.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{cases} nailathalang numero ang kinuwentang muli: {within} pasok sa tolerance, {outside} labas; {memory} pa ay mula sa alaala at ipinapakita lang.</translation>
     </message>
     <message>
         <source>{code} ({places} places, leaves {day})</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{code} on {day}</source>
+        <source>{code} has 1 plant and cannot be split.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{code} keeps {kept} plants; the new batch has {plants}, sown {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code} on {day}</source>
+        <translation type="unfinished">{code} sa {day}</translation>
+    </message>
+    <message>
         <source>{code}, {crop}: {along}, held until {until}. {then}</source>
+        <translation type="unfinished">{code}, {crop}: {along}, hawak hanggang {until}. {then}</translation>
+    </message>
+    <message>
+        <source>{code}: {start} – {end}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4741,15 +6038,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} batch</translation>
     </message>
     <message>
         <source>{count} batches have to wait.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{count} fish</source>
+        <source>{count} batches: harvest {span} days {way}</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} fish</source>
+        <translation type="unfinished">{count} isda</translation>
     </message>
     <message>
         <source>{count} fish of {weight} g</source>
@@ -4765,6 +6066,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} nursery cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} own</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4809,7 +6114,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} still to be given places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} ang wala pang puwesto</translation>
     </message>
     <message>
         <source>{count} things</source>
@@ -4825,6 +6130,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} things to repair, from today on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} {event}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4893,15 +6202,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{days} days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{days} araw</translation>
     </message>
     <message>
         <source>{days} days ago</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{days} araw ang nakaraan</translation>
     </message>
     <message>
         <source>{density} ■ over</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{density} ■ lampas</translation>
     </message>
     <message>
         <source>{direction}, {change} a week</source>
@@ -4909,6 +6218,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{element} in {loop}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{faults} faults: nothing comes in until they are mended.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4920,16 +6233,20 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{first} and others</source>
+        <source>{figure}, your value:</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{first} and others</source>
+        <translation type="unfinished">{first} at iba pa</translation>
     </message>
     <message>
         <source>{fish} fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{fish} isda</translation>
     </message>
     <message>
         <source>{fish}, on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{fish}, sa {day}</translation>
     </message>
     <message>
         <source>{grams} g</source>
@@ -4937,7 +6254,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{grams} g a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g bawat araw</translation>
     </message>
     <message>
         <source>{grams} g each</source>
@@ -4985,10 +6302,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{kind} · {places} places · {area} m²</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{kind} · {places} puwesto · {area} m²</translation>
     </message>
     <message>
         <source>{kind}; at most {cap} at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{known} are on the farm already and are passed over.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5008,28 +6329,36 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished">Ang {label} ay {value}; dapat nasa loob ng {limit}.</translation>
     </message>
     <message>
+        <source>{label} is “{typed}”; it must be a number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{label} “{value}” is taken; give another one.</source>
         <translation type="unfinished">May gumagamit na ng {label} “{value}”; magbigay ng iba.</translation>
     </message>
     <message>
         <source>{label}: “{value}” is no date; write it as {example}, or a week as W02 2027.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{label}: hindi petsa ang “{value}”; isulat gaya ng {example}, o linggo gaya ng W02 2027.</translation>
     </message>
     <message>
         <source>{label}: “{value}” is no number; give {limit}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{label}: hindi numero ang “{value}”; magbigay ng {limit}.</translation>
     </message>
     <message>
         <source>{label}: “{value}” is no whole number; give {limit}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{label}: hindi buong numero ang “{value}”; magbigay ng {limit}.</translation>
     </message>
     <message>
         <source>{last}; every {days} d, to {target}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{likely} ({low} to {high})</source>
+        <source>{least} to {most}</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{likely} ({low} to {high})</source>
+        <translation type="unfinished">{likely} ({low} hanggang {high})</translation>
     </message>
     <message>
         <source>{likely} ({low}–{high})</source>
@@ -5037,10 +6366,26 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{likely} g each, {low} to {high} g by slow or quick growth</source>
+        <translation type="unfinished">{likely} g bawat isa, {low} hanggang {high} g kung mabagal o mabilis ang laki</translation>
+    </message>
+    <message>
+        <source>{limits}; the range the program takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{low} to {high} m²</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{low} to {high} {unit}</source>
+        <translation type="unfinished">{low} hanggang {high} {unit}</translation>
+    </message>
+    <message>
+        <source>{many} batches</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5084,8 +6429,12 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished">{named} at {rest} pa</translation>
     </message>
     <message>
-        <source>{name} could not be written: {why} Choose another folder.</source>
+        <source>{name} could not be brought in: {why}</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} could not be written: {why} Choose another folder.</source>
+        <translation type="unfinished">Hindi maisulat ang {name}: {why} Pumili ng ibang folder.</translation>
     </message>
     <message>
         <source>{name} grows too slowly in this season to be ready in time: the plan gives it up when it is {share} % of its size.</source>
@@ -5101,6 +6450,10 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name} is the plan now. Undo brings the old one back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} over the plan: {sign}{percent} %</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5133,7 +6486,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name}: pellet {size} mm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: pellet na {size} mm</translation>
     </message>
     <message>
         <source>{name}: take a closer look.</source>
@@ -5164,11 +6517,24 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{now} ▲ better {other}</source>
+        <source>{now} now,
+{then} in {weeks} weeks</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{now} ▲ better {other}</source>
+        <translation type="unfinished">{now} ▲ mas mabuti {other}</translation>
+    </message>
+    <message>
         <source>{now} ▲ none suits</source>
+        <translation type="unfinished">{now} ▲ walang bagay</translation>
+    </message>
+    <message>
+        <source>{number} days earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{number} days later</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5189,7 +6555,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{plants} plants × {living} live × {grams} g × {sold} can be sold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{plants} halaman × {living} buhay × {grams} g × {sold} naibebenta</translation>
     </message>
     <message>
         <source>{plants} plants ÷ {germination} that come up ÷ {survival} that live = {needed} seeds</source>
@@ -5201,11 +6567,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{plants} ÷ ({germination} germinate × {stand} of them at this warmth × {survival} live), rounded up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{plants} ÷ ({germination} tumutubo × {stand} sa init na ito × {survival} nabubuhay), pataas ang round</translation>
     </message>
     <message>
         <source>{plants} ÷ ({germination} germinate × {survival} live), rounded up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{plants} ÷ ({germination} tumutubo × {survival} nabubuhay), pataas ang round</translation>
     </message>
     <message>
         <source>{quantity}, {days} d</source>
@@ -5213,10 +6579,22 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{quick} at the earliest</source>
+        <translation type="unfinished">{quick} pinakamaaga</translation>
+    </message>
+    <message>
+        <source>{rows} rows read, {count} would come in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{row} of {bed}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{scenario}: hold back {codes}, for weeks become short there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{seeds} seeds of {crop}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5233,7 +6611,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{shown} of {count} batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{shown} sa {count} batch</translation>
     </message>
     <message>
         <source>{sign} Yes, but: {said}</source>
@@ -5257,7 +6635,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{stage}, day {day} of {days}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{stage}, araw {day} sa {days}</translation>
     </message>
     <message>
         <source>{supply} g supplied, {demand} g wanted</source>
@@ -5288,6 +6666,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{value} g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{value} kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{value} · limiting</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5297,7 +6683,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{week}. {element}: {supply} g supplied, {demand} g wanted, {share} %, {band}; stock {stock} mg/L.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{week}. {element}: {supply} g ang supply, {demand} g ang kailangan, {share} %, {band}; stock {stock} mg/L.</translation>
     </message>
     <message>
         <source>{what}: “{given}” is no price; give a number from 0 to 1000000.</source>
@@ -5305,15 +6691,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{where}, place {first}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{where}, puwesto {first}</translation>
     </message>
     <message>
         <source>{where}, places {first}–{last}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{where}, puwesto {first}–{last}</translation>
     </message>
     <message>
         <source>{why} The sample farm is shown instead.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{why} Ang sample na farm ang ipinapakita.</translation>
     </message>
     <message>
         <source>{words} Room would come from {freed}.</source>
@@ -5337,10 +6723,14 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{words}, {days} d off</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words}, {days} d ang layo</translation>
     </message>
     <message>
         <source>{words}; in {pots} pots: {seeds} seeds, trays of {cells}: {trays}, cells left empty: {spare}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>– (letter of the band no demand)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5353,7 +6743,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>▶ you are here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">▶ narito ka</translation>
     </message>
     <message>
         <source>★ {groups}</source>
