@@ -71,7 +71,6 @@ _TINT: Final = {
 }
 _FEED_STEP_G: Final = 5
 _SMALL: Final = 0.88
-_VERB_LETTERS: Final = 6
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -239,7 +238,7 @@ class DueDelegate(QStyledItemDelegate):
     def _paint_verb(self, painter: QPainter, inner: QRect, line: DueLine, font: QFont) -> int:
         small = _small(font)
         metrics = QFontMetrics(small)
-        width = metrics.averageCharWidth() * _VERB_LETTERS + self.theme.metrics.gap
+        width = _widest_verb(metrics) + self.theme.metrics.gap
         tag = QRect(inner.left(), inner.top(), width, metrics.height() + 2)
         colour = self.theme.data_colour(line.tint)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -254,6 +253,11 @@ class DueDelegate(QStyledItemDelegate):
     def _elided(self, painter: QPainter, box: QRect, words: str) -> None:
         said = painter.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, box.width())
         painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, said)
+
+
+def _widest_verb(metrics: QFontMetrics) -> int:
+    """Return the width that every verb fits in, in any language: what follows is a column."""
+    return max(metrics.horizontalAdvance(tr(verb)) for verb in _VERBS.values())
 
 
 def _small(font: QFont) -> QFont:

@@ -48,6 +48,10 @@
         <translation type="unfinished">&amp;Comprobar los cálculos…</translation>
     </message>
     <message>
+        <source>&amp;Copy chosen batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Doses</source>
         <translation type="unfinished">&amp;Dosis</translation>
     </message>
@@ -118,6 +122,10 @@
     <message>
         <source>&amp;Paper</source>
         <translation type="unfinished">&amp;Papel</translation>
+    </message>
+    <message>
+        <source>&amp;Paste some weeks later…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Plan and name…</source>
@@ -692,6 +700,14 @@
         <translation type="unfinished">Lotes de un circuito que arranca</translation>
     </message>
     <message>
+        <source>Batches to sow: {many}, from {first} to {last}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches to sow: {many}, on {first}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Batches without places</source>
         <translation type="unfinished">Lotes sin lugar</translation>
     </message>
@@ -844,6 +860,10 @@
         <translation type="unfinished">Cambia cuando cambia algo de la granja; se imprime en cada hoja.</translation>
     </message>
     <message>
+        <source>Choose a batch first, or several with Ctrl and a click.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose a case to see its inputs, figures and source.</source>
         <translation type="unfinished">Elija un caso para ver sus datos, cifras y fuente.</translation>
     </message>
@@ -862,6 +882,10 @@
     <message>
         <source>Choose from a month</source>
         <translation type="unfinished">Elegir de un mes</translation>
+    </message>
+    <message>
+        <source>Choose one batch to split.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Clear</source>
@@ -926,6 +950,10 @@
     <message>
         <source>Conductivity [mS/cm]</source>
         <translation type="unfinished">Conductividad [mS/cm]</translation>
+    </message>
+    <message>
+        <source>Copied: {codes}. Paste sows them again, later.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Copy</source>
@@ -1028,6 +1056,10 @@
         <translation type="unfinished">Días en el vivero</translation>
     </message>
     <message>
+        <source>Days later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Days of germination</source>
         <translation type="unfinished">Días de germinación</translation>
     </message>
@@ -1117,7 +1149,7 @@
     </message>
     <message>
         <source>Dose</source>
-        <translation type="unfinished">Dosificar</translation>
+        <translation type="unfinished">Dosis</translation>
     </message>
     <message>
         <source>Draw larger</source>
@@ -1273,7 +1305,7 @@
     </message>
     <message>
         <source>Feed</source>
-        <translation type="unfinished">Alimentar</translation>
+        <translation type="unfinished">Alimento</translation>
     </message>
     <message>
         <source>Feed [g/d]</source>
@@ -1845,7 +1877,7 @@
     </message>
     <message>
         <source>How supply stands to demand in a week: short, thin, met or ample.</source>
-        <translation type="unfinished">Cómo está el aporte frente a la demanda en una semana: falta, justo, cubierto o sobrado.</translation>
+        <translation type="unfinished">Cómo está el aporte frente a la demanda en una semana: falta, justo, bien o sobra.</translation>
     </message>
     <message>
         <source>How sure?</source>
@@ -1922,6 +1954,10 @@
     <message>
         <source>Keep the new farm as</source>
         <translation type="unfinished">Guardar la granja nueva como</translation>
+    </message>
+    <message>
+        <source>Keep them, to be sown again later</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Keep this as a scenario under What if</source>
@@ -2121,7 +2157,7 @@
     </message>
     <message>
         <source>M (letter of the band met)</source>
-        <translation type="unfinished">C</translation>
+        <translation type="unfinished">B</translation>
     </message>
     <message>
         <source>Magnesium</source>
@@ -2134,6 +2170,10 @@
     <message>
         <source>Magnesium in the make-up water</source>
         <translation type="unfinished">Magnesio en el agua de reposición</translation>
+    </message>
+    <message>
+        <source>Make some of its plants a batch of their own</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Make the farm what the scenario is; one undo takes it back</source>
@@ -2237,7 +2277,7 @@
     </message>
     <message>
         <source>Move</source>
-        <translation type="unfinished">Trasplantar</translation>
+        <translation type="unfinished">Mover</translation>
     </message>
     <message>
         <source>Move to bed</source>
@@ -2468,6 +2508,10 @@
     <message>
         <source>Nothing differs from today's plan.</source>
         <translation type="unfinished">Nada difiere del plan de hoy.</translation>
+    </message>
+    <message>
+        <source>Nothing has been copied yet. Choose batches and copy them first.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing here is called “{typed}”. Try fewer letters.</source>
@@ -2710,6 +2754,10 @@
         <translation type="unfinished">Papel</translation>
     </message>
     <message>
+        <source>Paste some weeks later…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pellet [mm]</source>
         <translation type="unfinished">Pellet [mm]</translation>
     </message>
@@ -2816,6 +2864,10 @@
     <message>
         <source>Plants in the bed</source>
         <translation type="unfinished">Plantas en la cama</translation>
+    </message>
+    <message>
+        <source>Plants of the new batch</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Plants over germination and survival, rounded up</source>
@@ -3104,6 +3156,14 @@
     <message>
         <source>Salts</source>
         <translation type="unfinished">Sales</translation>
+    </message>
+    <message>
+        <source>Same agai&amp;n next week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same again next week</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Saturday</source>
@@ -3402,6 +3462,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Sembrar un cultivo antes o después</translation>
     </message>
     <message>
+        <source>Sow again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sow again what was copied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sow from</source>
         <translation type="unfinished">Sembrar desde</translation>
     </message>
@@ -3426,6 +3494,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Sembrar esta cantidad</translation>
     </message>
     <message>
+        <source>Sow the chosen batches once more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sow this week</source>
         <translation type="unfinished">Sembrar esta semana</translation>
     </message>
@@ -3440,6 +3512,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Sow {batches} {weeks} later</source>
         <translation type="unfinished">Sembrar {batches} {weeks} después</translation>
+    </message>
+    <message>
+        <source>Sow {codes} again</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Sow {code}</source>
@@ -3458,12 +3534,36 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Siembras una tras otra, para que haya qué cosechar cada semana.</translation>
     </message>
     <message>
+        <source>Sown again: {codes}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Space</source>
         <translation type="unfinished">Espaciar</translation>
     </message>
     <message>
         <source>Spanish</source>
         <translation type="unfinished">Español</translation>
+    </message>
+    <message>
+        <source>Spl&amp;it the chosen batch…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split {code} from {batch}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Stage</source>
@@ -3495,7 +3595,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished">Poner peces</translation>
+        <translation type="unfinished">+ Peces</translation>
     </message>
     <message>
         <source>Stock [mg/L]</source>
@@ -3716,6 +3816,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>The batch cannot go here.</source>
         <translation type="unfinished">El lote no puede ir aquí.</translation>
+    </message>
+    <message>
+        <source>The batch is no longer there.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The element of which least is supplied for what is wanted.</source>
@@ -4176,6 +4280,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Weeks from here</source>
         <translation type="unfinished">Semanas desde aquí</translation>
+    </message>
+    <message>
+        <source>Weeks later</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Weeks of the balance</source>
@@ -4639,7 +4747,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>ample</source>
-        <translation type="unfinished">sobrado</translation>
+        <translation type="unfinished">sobra</translation>
     </message>
     <message>
         <source>an area that is always planted</source>
@@ -4859,7 +4967,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>feed, to {mass}/day</source>
-        <translation type="unfinished">alimento, hasta {mass}/día</translation>
+        <translation type="unfinished">alim. ≤ {mass}/día</translation>
     </message>
     <message>
         <source>feeds</source>
@@ -4887,7 +4995,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>fish, to {mass}</source>
-        <translation type="unfinished">peces, hasta {mass}</translation>
+        <translation type="unfinished">peces ≤ {mass}</translation>
     </message>
     <message>
         <source>fit not known: no pH reading</source>
@@ -5103,7 +5211,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>met</source>
-        <translation type="unfinished">cubierto</translation>
+        <translation type="unfinished">bien</translation>
     </message>
     <message>
         <source>mg</source>
@@ -5906,6 +6014,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{code} ({places} lugares, sale el {day})</translation>
     </message>
     <message>
+        <source>{code} has 1 plant and cannot be split.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code} keeps {kept} plants; the new batch has {plants}, sown {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{code} on {day}</source>
         <translation type="unfinished">{code} el {day}</translation>
     </message>
@@ -6242,6 +6358,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{last}; cada {days} d, hasta {target}</translation>
     </message>
     <message>
+        <source>{least} to {most}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{likely} ({low} to {high})</source>
         <translation type="unfinished">{likely} ({low} a {high})</translation>
     </message>
@@ -6268,6 +6388,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{low} to {high} {unit}</source>
         <translation type="unfinished">{low} a {high} {unit}</translation>
+    </message>
+    <message>
+        <source>{many} batches</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{many} days</source>
