@@ -109,6 +109,20 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     Formula.PLANTED_AREA: "leafy and fruiting crops in their final places",
     Formula.AREA_FED: "feed over the feed-rate ratio of the band's end",
     Formula.MIXED_BAND: "bands of leafy and fruiting crops mixed by area, for the protein that is fed",
+    Formula.ACID: "feed of a week, times the acid that comes of a kilogram of feed in a loop with plants",
+    Formula.BASE_WANTED: "as much base as acid is made",
+    Formula.BASE_GRAMS: "this product's share of the base wanted, over the base in a kilogram of it",
+    Formula.SALT_GRAMS: "the gap, over the share of the element in the product",
+    Formula.GAP_LEFT: "what crops want beyond supply, less what bases and other salts bring",
+    Formula.IRON_DUE: "days between doses, less days since the last",
+    Formula.IRON_GRAMS: "what the water lacks of the target, times its volume, over the iron in the product",
+    Formula.SALTS_OF_SOLIDS: "dissolved solids over the factor of the meter",
+    Formula.SOLIDS_OF_SALTS: "conductivity times the factor of the meter",
+    Formula.FREE_AMMONIA: "the share of ammonia that is un-ionised at this pH and temperature",
+    Formula.LIMIT_BY_BALANCE: "days until the fall of alkalinity adds up to what is to spare",
+    Formula.LIMIT_BY_TREND: "what is to spare over its fastest fall in the last weeks, in whole days",
+    Formula.SPARE_ALKALINITY: "the last reading, less the limit",
+    Formula.SPARE_TO_PH: "alkalinity that goes until pH is at the limit, free carbon dioxide unchanged",
     Formula.DENSITY: "mass of fish over the tank's volume",
     Formula.GROUP_MASS: "fish, times their mean weight",
 }
@@ -134,6 +148,23 @@ _NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
     NoteKind.NOTHING_WANTED: "nothing is wanted",
     NoteKind.BAND: "this counts as: {band}",
     NoteKind.OVER_LIMIT: "over the limit of the species",
+    NoteKind.ACID_SPREAD: (
+        "{low} to {high} eq must be reckoned with; the balance of nitrogen gives {balance} eq"
+    ),
+    NoteKind.SHARED_BASE: (
+        "gaps of potassium and calcium are filled first; the gentlest bases share what is left"
+    ),
+    NoteKind.DOSE_CAP: "at most {cap_g} g at once, so that pH rises by no more than {step} in a day",
+    NoteKind.GAP_MEAN: "the mean of {weeks} weeks from this one on",
+    NoteKind.IRON_NEVER: "iron was never given: it is due at once",
+    NoteKind.IRON_NOT_TESTED: "iron was not tested lately: none is taken to be there",
+    NoteKind.FACTOR_ASSUMED: "the factor of the meter was not noted; the usual one is taken",
+    NoteKind.FISH_LIMIT: "at most {limit} mg/L for these fish",
+    NoteKind.NO_BASE_GIVEN: "counted from the day of the reading, with no base given",
+    NoteKind.NOT_IN_PLAN: "it is not reached within the plan",
+    NoteKind.PERHAPS_NEVER: "at the earliest; perhaps it is not reached at all within the plan",
+    NoteKind.LATEST: "at the earliest, with the fastest fall; with the slowest on {latest}",
+    NoteKind.NOT_KNOWN: "not known: {reason}",
 }
 
 

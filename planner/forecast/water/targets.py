@@ -41,7 +41,7 @@ _BANDS: Final = {
 _LEAST_METER_FACTOR: Final = 0.4
 """Below it no meter works (planner.science.water); such a factor is taken as not given."""
 _US_PER_MS: Final = 1000.0
-_LOWEST_C, _HIGHEST_C = 0.0, 50.0
+LOWEST_C, HIGHEST_C = 0.0, 50.0
 """Range of the ammonia formula (planner.science.water)."""
 
 
@@ -207,7 +207,7 @@ def _known_ammonia(
 ) -> FreeAmmonia:
     chemistry: Chemistry = chemistry_of(catalogue)
     watch = catalogue.figure(f"{_CARE}nh3_watch_share")
-    held = min(max(water_c, _LOWEST_C), _HIGHEST_C)
+    held = min(max(water_c, LOWEST_C), HIGHEST_C)
     nh3 = chemistry.free_ammonia_n(tan.value, ph=ph.value, water_c=held)
     rows = (*chemistry.of("ammonia_"), watch, within, *(() if limit is None else (limit,)))
     return FreeAmmonia(

@@ -14,9 +14,29 @@ from planner.forecast.why.plants import why_demand, why_harvest
 from planner.forecast.why.supply import why_supply
 from planner.forecast.why.values import Explanation, Subject, SubjectKind
 from planner.forecast.why.water import why_ammonia, why_filter_need, why_oxygen
+from planner.forecast.why.water_day import (
+    why_acid,
+    why_base,
+    why_base_grams,
+    why_iron_due,
+    why_iron_grams,
+    why_salt_grams,
+)
+from planner.forecast.why.water_tests import why_free_ammonia, why_limit, why_salts
 
 _OF_BATCH = frozenset({SubjectKind.SEEDS, SubjectKind.STAGE_DAYS, SubjectKind.FIRST_PICK})
 _OF_CROP = frozenset({SubjectKind.HARVEST_PLANTS, SubjectKind.HARVEST_G})
+_OF_WATER = frozenset(
+    {
+        SubjectKind.BASE_GRAMS,
+        SubjectKind.SALT_GRAMS,
+        SubjectKind.IRON_DUE,
+        SubjectKind.IRON_GRAMS,
+        SubjectKind.SALTS,
+        SubjectKind.FREE_AMMONIA,
+        SubjectKind.LIMIT,
+    }
+)
 _OF_FISH = frozenset({SubjectKind.FEED, SubjectKind.DENSITY})
 
 
@@ -32,6 +52,8 @@ def why(subject: Subject, farm: Farm, forecast: Forecast, forecaster: Forecaster
     if subject.kind in _OF_FISH:
         return _of_fish(ground, subject)
     ground.check_week(subject.week)
+    if subject.kind in _OF_WATER:
+        return _of_water(ground, subject)
     if subject.kind in _OF_CROP:
         grams = subject.kind is SubjectKind.HARVEST_G
         return why_harvest(ground, subject.crop, subject.week, grams=grams)
@@ -74,5 +96,22 @@ def _of_loop(ground: Ground, subject: Subject) -> Explanation:
         SubjectKind.AMMONIA: lambda: why_ammonia(ground, loop, week),
         SubjectKind.FILTER_NEED: lambda: why_filter_need(ground, loop, week),
         SubjectKind.OXYGEN: lambda: why_oxygen(ground, loop, week),
+        SubjectKind.ACID: lambda: why_acid(ground, loop, week),
+        SubjectKind.BASE: lambda: why_base(ground, loop, week),
+    }
+    return answers[subject.kind]()
+
+
+def _of_water(ground: Ground, subject: Subject) -> Explanation:
+    _, loop = ground.loop_forecast(subject.about)
+    on = subject.on or ground.forecast.ruler.week_start(subject.week)
+    answers = {
+        SubjectKind.BASE_GRAMS: lambda: why_base_grams(ground, loop, on, subject.part),
+        SubjectKind.SALT_GRAMS: lambda: why_salt_grams(ground, loop, on, subject.part),
+        SubjectKind.IRON_DUE: lambda: why_iron_due(ground, loop, on),
+        SubjectKind.IRON_GRAMS: lambda: why_iron_grams(ground, loop, on, subject.part),
+        SubjectKind.SALTS: lambda: why_salts(ground, loop, on),
+        SubjectKind.FREE_AMMONIA: lambda: why_free_ammonia(ground, loop, on),
+        SubjectKind.LIMIT: lambda: why_limit(ground, loop, on, subject.part),
     }
     return answers[subject.kind]()

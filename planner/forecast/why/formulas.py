@@ -11,7 +11,9 @@ from collections.abc import Callable, Mapping
 from enum import Enum
 from typing import TYPE_CHECKING, Final
 
+from planner.farm.farm import DAYS_PER_WEEK
 from planner.science.fish import effective_temperature
+from planner.science.water import KELVIN_AT_0_C
 
 if TYPE_CHECKING:
     from planner.forecast.why.values import Explanation
@@ -22,6 +24,7 @@ _PER_MILLION: Final = 1_000_000.0
 _PERCENT: Final = 100.0
 _FLOAT_NOISE: Final = 1e-9
 _HOURS_PER_DAY: Final = 24.0
+_TEN: Final = 10.0
 
 
 class Formula(Enum):
@@ -72,6 +75,20 @@ class Formula(Enum):
     AMMONIA = "feed_g_per_day × protein_share × ammonia_per_protein"
     FILTER_NEED = "ammonia_g_per_day / rate_g_per_m2_day"
     OXYGEN = "(feed_g_per_day × oxygen_per_feed + ammonia_g_per_day × oxygen_per_nitrogen) / 24"
+    ACID = "feed_g_per_day × days / 1000 × acid_eq_per_kg_feed"
+    BASE_WANTED = "acid_eq"
+    BASE_GRAMS = "base_eq × share_of_base / base_eq_per_kg × 1000"
+    SALT_GRAMS = "gap_g / element_share"
+    GAP_LEFT = "wanted_beyond_supply_g - brought_by_others_g"
+    IRON_DUE = "interval_days - days_since_last_dose"
+    IRON_GRAMS = "max(0, target_mg_per_l - present_mg_per_l) × water_l / 1000 / iron_share"
+    SALTS_OF_SOLIDS = "dissolved_solids_mg_per_l / meter_factor / 1000"
+    SOLIDS_OF_SALTS = "conductivity_ms_per_cm × 1000 × meter_factor"
+    FREE_AMMONIA = "ammonia_mg_per_l / (1 + 10^(pka_intercept + pka_slope_k / (273.15 + water_c) - ph))"
+    LIMIT_BY_BALANCE = "least n with Σ fall(day) ≥ spare_mg_per_l"
+    LIMIT_BY_TREND = "⌈max(0, reading - limit) / fall_per_week × 7⌉"
+    SPARE_ALKALINITY = "alkalinity_mg_per_l - limit"
+    SPARE_TO_PH = "alkalinity_mg_per_l × (1 - 10^(limit - ph))"
     DENSITY = "mass_kg / (volume_l / 1000)"
     GROUP_MASS = "count × weight_g / 1000"
 
@@ -112,6 +129,21 @@ def _liquor(of: _Values) -> float:
     return released * (1.0 - of["lost_share"]) * of["returned_share"]
 
 
+def _iron_grams(of: _Values) -> float:
+    lacking = max(0.0, of["target_mg_per_l"] - of["present_mg_per_l"])
+    return lacking * of["water_l"] / _PER_THOUSAND / of["iron_share"]
+
+
+def _free_ammonia(of: _Values) -> float:
+    pka = of["pka_intercept"] + of["pka_slope_k"] / (KELVIN_AT_0_C + of["water_c"])
+    return float(of["ammonia_mg_per_l"] / (1.0 + _TEN ** (pka - of["ph"])))
+
+
+def _limit_by_trend(of: _Values) -> float:
+    spare = max(0.0, of["reading"] - of["limit"])
+    return float(math.ceil(spare / of["fall_per_week"] * DAYS_PER_WEEK)) if spare else 0.0
+
+
 def _batch_plants(of: _Values) -> float:
     return of["plants"] * of["bed_survival_share"] * of["pick_share"]
 
@@ -123,6 +155,21 @@ _ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.OXYGEN: lambda of: (
         (of["feed_g_per_day"] * of["oxygen_per_feed"] + of["ammonia_g_per_day"] * of["oxygen_per_nitrogen"])
         / _HOURS_PER_DAY
+    ),
+    Formula.ACID: lambda of: of["feed_g_per_day"] * of["days"] / _PER_THOUSAND * of["acid_eq_per_kg_feed"],
+    Formula.BASE_WANTED: lambda of: of["acid_eq"],
+    Formula.BASE_GRAMS: lambda of: of["base_eq"] * of["share_of_base"] / of["base_eq_per_kg"] * _PER_THOUSAND,
+    Formula.SALT_GRAMS: lambda of: of["gap_g"] / of["element_share"],
+    Formula.GAP_LEFT: lambda of: of["wanted_beyond_supply_g"] - of["brought_by_others_g"],
+    Formula.IRON_DUE: lambda of: of["interval_days"] - of["days_since_last_dose"],
+    Formula.IRON_GRAMS: _iron_grams,
+    Formula.SALTS_OF_SOLIDS: lambda of: of["dissolved_solids_mg_per_l"] / of["meter_factor"] / _PER_THOUSAND,
+    Formula.SOLIDS_OF_SALTS: lambda of: of["conductivity_ms_per_cm"] * _PER_THOUSAND * of["meter_factor"],
+    Formula.FREE_AMMONIA: _free_ammonia,
+    Formula.LIMIT_BY_TREND: _limit_by_trend,
+    Formula.SPARE_ALKALINITY: lambda of: of["alkalinity_mg_per_l"] - of["limit"],
+    Formula.SPARE_TO_PH: lambda of: float(
+        of["alkalinity_mg_per_l"] * (1.0 - _TEN ** (of["limit"] - of["ph"]))
     ),
     Formula.NOTHING: lambda of: 0.0 * len(of),
     Formula.SEEDS: _seeds,

@@ -31,6 +31,15 @@ class SubjectKind(Enum):
     AMMONIA = "ammonia"  # loop, week
     FILTER_NEED = "filter need"  # loop, week
     OXYGEN = "oxygen"  # loop, week
+    ACID = "acid"  # loop, week
+    BASE = "base"  # loop, week
+    BASE_GRAMS = "base grams"  # loop, on, part: a product
+    SALT_GRAMS = "salt grams"  # loop, on, part: a product
+    IRON_DUE = "iron due"  # loop, on
+    IRON_GRAMS = "iron grams"  # loop, on, part: a product
+    SALTS = "salts"  # loop, on
+    FREE_AMMONIA = "free ammonia"  # loop, on
+    LIMIT = "limit"  # loop, on, part: a way of foretelling
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,7 +47,8 @@ class Subject:
     """One figure of a forecast.
 
     `about` is the id of a batch, loop, fish group or tank. `week` counts from 0 on the ruler, `day`
-    too; `element` indexes `ELEMENTS`.
+    too; `element` indexes `ELEMENTS`. `on` is the day that water is looked at, without it the first of the
+    week; `part` a product by its key, or a `LimitWay` by its value.
     """
 
     kind: SubjectKind
@@ -48,6 +58,8 @@ class Subject:
     week: int = 0
     day: int = 0
     element: int = 0
+    on: date | None = None
+    part: str = ""
 
 
 class Origin(Enum):
@@ -100,6 +112,19 @@ class NoteKind(Enum):
     NOTHING_WANTED = "nothing wanted"
     BAND = "band"
     OVER_LIMIT = "over the limit"
+    ACID_SPREAD = "acid spread"
+    SHARED_BASE = "shared base"
+    DOSE_CAP = "dose cap"
+    GAP_MEAN = "gap mean"
+    IRON_NEVER = "iron never given"
+    IRON_NOT_TESTED = "iron not tested"
+    FACTOR_ASSUMED = "factor assumed"
+    FISH_LIMIT = "fish limit"
+    NO_BASE_GIVEN = "no base given"
+    NOT_IN_PLAN = "not in plan"
+    PERHAPS_NEVER = "perhaps never"
+    LATEST = "latest"
+    NOT_KNOWN = "not known"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
