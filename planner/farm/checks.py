@@ -35,6 +35,9 @@ _NEEDED_OF_EVENT: dict[FishEventKind, tuple[str, ...]] = {
     FishEventKind.FEED_GIVEN: ("days", "feed_g_per_day"),
 }
 
+_LONGEST_IN_FULL = 1e15
+"""Larger whole numbers are told in powers of ten: nobody counts so many noughts."""
+
 
 def where_of(thing: Thing) -> str:
     """Return how a fault calls a thing: its kind and name."""
@@ -49,10 +52,10 @@ def limit_text(spec: FieldSpec) -> str:
 
 
 def _plain(value: Any) -> str:
-    """Return a date or number as people write it: whole numbers without a point or power of ten."""
+    """Return a date or number as people write it: whole numbers without a point."""
     if isinstance(value, date):
         return value.isoformat()
-    if isinstance(value, int) or value.is_integer():
+    if isinstance(value, int) or (value.is_integer() and abs(value) < _LONGEST_IN_FULL):
         return str(int(value))
     return f"{value:.12g}"
 

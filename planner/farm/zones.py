@@ -33,7 +33,8 @@ def nearest_zone(said: str, known: Collection[str]) -> str:
     ('Asia/Manila', '')
     """
     wanted = said.strip().casefold().replace(" ", "_").replace("\\", "/")
-    names = {name.casefold(): name for name in sorted(known)}
+    # The signs of the zones under Etc are turned round, so nobody is led there.
+    names = {name.casefold(): name for name in sorted(known) if not name.startswith("Etc/")}
     places = {name.rpartition("/")[2]: whole for name, whole in names.items() if "/" in name}
     place = wanted.rpartition("/")[2]
     for shelf, asked in ((names, wanted), (places, place)):

@@ -18,7 +18,7 @@ from planner.farm.water import Quantity, Reading
 from planner.farm.zones import nearest_zone, zone_faults
 from tests.farm.test_checks import DAY, FARM, GROUP, LOOP
 
-ZONES = frozenset({"UTC", "Asia/Manila", "Europe/Berlin", "America/New_York"})
+ZONES = frozenset({"UTC", "Asia/Manila", "Europe/Berlin", "America/New_York", "Etc/GMT+5"})
 
 
 def event(kind: FishEventKind, day: int, count: int | None = None) -> FishEvent:
@@ -129,6 +129,7 @@ def test_that_nothing_is_said_of_time_zones_where_none_are_known_or_named():
         ("US/New York", "America/New_York"),
         ("Berln", "Europe/Berlin"),
         ("utc", "UTC"),
+        ("GMT+25", ""),
         ("???", ""),
     ],
 )

@@ -261,3 +261,8 @@ def test_that_a_fault_reads_as_place_matter_and_remedy() -> None:
     )
     assert fault.sentence() == "f.toml:7: tank 2: x is missing. Add it."
     assert str(FarmFaultError((fault, fault))).count("\n") == 1
+
+
+def test_that_a_number_of_a_hundred_digits_is_told_shortly() -> None:
+    fault = only(thing_faults(alter(LOOP, water_l=1e99)))
+    assert "water_l is 1e+99, but must lie within 10 to 100000000 L" in fault.message

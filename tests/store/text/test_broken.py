@@ -114,6 +114,15 @@ CASES: tuple[tuple[str, FaultKind, str, int, str], ...] = (
     ("seed-of-another-crop", FaultKind.NOT_SUITED, "seed_lot", 18, 'seed of crop "mint"'),
     ("seed-of-another-variety", FaultKind.NOT_SUITED, "seed_lot", 20, 'seed of variety "Thai"'),
     ("solids-without-the-meter-factor", FaultKind.MISSING, "meter_factor", 10, "0.3 to 1 ppm per µS/cm"),
+    (
+        "crop-with-a-hidden-mark",
+        FaultKind.WRONG_TYPE,
+        "crop",
+        18,
+        "U+200B, a mark that is not seen, as character 4",
+    ),
+    ("botanical-over-two-lines", FaultKind.WRONG_TYPE, "botanical", 20, "holds U+000A, a line break"),
+    ("target-of-a-hundred-digits", FaultKind.OUT_OF_LIMITS, "amount_per_week", 18, "is 1e+99, but"),
     ("latin-letters", FaultKind.SYNTAX, "", 5, "Save the file as UTF-8"),
     ("utf-16", FaultKind.SYNTAX, "", 0, "the file is UTF-16"),
 )
