@@ -1377,7 +1377,7 @@
     </message>
     <message>
         <source>Feed-rate ratio</source>
-        <translation type="unfinished">Alimento por área</translation>
+        <translation type="unfinished">Alim. por área</translation>
     </message>
     <message>
         <source>Feed-rate ratio [g/m²/d]</source>
@@ -2073,7 +2073,7 @@
     </message>
     <message>
         <source>Limiting element</source>
-        <translation type="unfinished">Elemento limitante</translation>
+        <translation type="unfinished">Limitante</translation>
     </message>
     <message>
         <source>Line</source>
@@ -5591,7 +5591,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>stock to {top} mg/L</source>
-        <translation type="unfinished">reserva hasta {top} mg/L</translation>
+        <translation type="unfinished">res. ≤ {top} mg/L</translation>
     </message>
     <message>
         <source>stock {level} mg/L</source>
@@ -5799,11 +5799,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>to {top} g a week</source>
-        <translation type="unfinished">hasta {top} g por semana</translation>
+        <translation type="unfinished">≤ {top} g/semana</translation>
     </message>
     <message>
         <source>to {top} g/m²/d</source>
-        <translation type="unfinished">hasta {top} g/m²/d</translation>
+        <translation type="unfinished">≤ {top} g/m²/d</translation>
     </message>
     <message>
         <source>to {value} g/m²/day</source>
