@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from typing import Any, Final
 
+from planner.farm.fields import Id
 from planner.farm.species import UNIT_WORDS
 from planner.forecast.week import OF_SOLIDS, DueKind, DueTask, DueUnit, DueWhere
 from planner.paper.chances import chances_lines
@@ -14,6 +15,7 @@ from planner.paper.words import day_words, list_words, range_words
 from planner.planning.placement import Refusal, RefusalKind
 
 _NOTHING: Final = "-"
+_REFUSALS_TOLD: Final = 3
 _DUE_WORDS: Final[dict[DueKind, str]] = {
     DueKind.SOW: "sow",
     DueKind.SPACE: "move to wider spacing",
@@ -71,6 +73,19 @@ def refusal_sentence(refusal: Refusal, code: str) -> str:
             return f"{code} is locked and stays where it is."
         case RefusalKind.NOTHING_TO_PLACE:
             return f"{code} has no plants to place."
+
+
+def refusals_lines(refusals: Iterable[Refusal], codes: Mapping[Id, str]) -> Iterator[str]:
+    """Yield why batches have no place: a line for each of the first few, then how many more there are."""
+    first_of: dict[Id, Refusal] = {}
+    for refusal in refusals:
+        first_of.setdefault(refusal.batch, refusal)
+    told = list(first_of.items())
+    for batch, refusal in told[:_REFUSALS_TOLD]:
+        yield refusal_sentence(refusal, codes[batch])
+    more = len(told) - _REFUSALS_TOLD
+    if more > 0:
+        yield f"and {more} more {'batch' if more == 1 else 'batches'} without a place"
 
 
 def forecast_lines(data: Mapping[str, Any]) -> Iterator[str]:
