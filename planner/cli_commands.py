@@ -171,8 +171,8 @@ def _add_check(commands: Any) -> None:
         "check",
         help="look for faults",
         description="Reads a farm and lists every fault with its place, value and limit, on stderr; exit "
-        "code 1. A farm without faults is summed up in a line, with a note for each batch "
-        "that found no place.",
+        "code 1. A farm without faults is summed up in a line, with notes on the first batches "
+        "that found no place and how many more there are.",
     )
     _add_file(parser)
     parser.set_defaults(run=_check)
@@ -188,11 +188,10 @@ def _check(parsed: argparse.Namespace) -> int:
         f"{_counted(len(farm.fish_groups), 'fish group', 'fish groups')}, "
         f"{_counted(farm.settings.plan_weeks, 'week', 'weeks')} from {farm.settings.plan_from.isoformat()}."
     )
-    from planner.paper.sentences import refusal_sentence
+    from planner.paper.sentences import refusals_lines
 
-    codes = {batch.id: batch.code for batch in farm.batches}
-    for refusal in found.refusals:
-        print(f"note: {refusal_sentence(refusal, codes[refusal.batch])}")
+    for line in refusals_lines(found.refusals, {batch.id: batch.code for batch in farm.batches}):
+        print(f"note: {line}")
     return GOOD
 
 
