@@ -18,6 +18,7 @@ from planner.desk.first_look import Cover, first_look, looks_of
 if TYPE_CHECKING:
     from datetime import date
 
+    from PySide6.QtCore import QByteArray
     from PySide6.QtGui import QPaintEvent, QPixmap, QResizeEvent
 
     from planner.desk.services import DeskServices
@@ -41,7 +42,7 @@ class FrontWindow(QMainWindow):
         self.resize(QSize(_WIDTH, _HEIGHT).boundedTo(self.screen().availableSize()))
         self.restoreGeometry(self.memory.get(settings.GEOMETRY))
         self.cover = first_look(services, self.memory, self)
-        self._look_holds = self.cover is not None
+        self._look_holds, self._size_shown = self.cover is not None, self.size()
         if self.cover is None:
             self.see_furnished()
 
@@ -73,7 +74,7 @@ class FrontWindow(QMainWindow):
     def _load_behind(self) -> None:
         """Read everything in behind the cover, if there is one, and take it away when all is there."""
         if self.cover is not None:
-            self._look_holds = self.cover.fits
+            self._look_holds, self._size_shown = self.cover.fits, self.size()
             self.setUpdatesEnabled(not self._look_holds)
         try:
             self.load()
@@ -92,7 +93,14 @@ class FrontWindow(QMainWindow):
     @property
     def _wants_pictures(self) -> bool:
         """Tell whether there is a place for pictures, and what is there holds no longer."""
-        return self._services.keep_glance is not None and not self._look_holds
+        holds = self._look_holds and self.size() == self._size_shown
+        return self._services.keep_glance is not None and not holds
+
+    def _put_by(self, setting: settings.Setting, value: QByteArray) -> None:
+        """Remember how something lies for the next start, which then needs another picture."""
+        if value != self.memory.get(setting):
+            self._look_holds = False
+            self.memory.put(setting, value)
 
     def _keep(self, path: Path, pictures: dict[date, QPixmap]) -> None:
         """Keep pictures by day of a farm file that has been closed."""

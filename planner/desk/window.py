@@ -376,7 +376,7 @@ class MainWindow(FrontWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         self.memory.put(settings.GEOMETRY, self.saveGeometry())
         if self.workspace is not None:
-            self.memory.put(settings.ARRANGEMENT, self.workspace.arrangement())
+            self._put_by(settings.ARRANGEMENT, self.workspace.arrangement())
         self.memory.save()
         if self.rooms is not None:
             self.crash.end()

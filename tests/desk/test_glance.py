@@ -5,7 +5,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QColor, QPixmap
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -280,6 +280,28 @@ def test_that_pictures_are_taken_anew_only_when_something_has_changed(qtbot, she
     window.menus.actions["change.lock"].trigger()
     put_away(window)
     assert kept[TODAY] is not first
+
+
+def test_that_panes_of_another_width_are_another_picture(qtbot, shelved, kept):
+    put_away(opened(qtbot, shelved))
+    first = kept[TODAY]
+    window = opened(qtbot, shelved)
+    window.workspace.split.setSizes([350, 600, 250])
+    put_away(window)
+    assert kept[TODAY] is not first
+    again = opened(qtbot, shelved)
+    again._saved.setText("Opening…")
+    share = other_pixels(kept[TODAY].toImage(), seen(again))
+    put_away(again)
+    assert share == 0
+
+
+def test_that_a_window_of_another_size_is_another_picture(qtbot, shelved, kept):
+    put_away(opened(qtbot, shelved))
+    window = opened(qtbot, shelved)
+    window.resize(1100, 650)
+    put_away(window)
+    assert kept[TODAY].size() == QSize(1100, 650)
 
 
 def test_that_another_look_is_another_picture(qtbot, shelved):
