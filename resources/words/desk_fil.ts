@@ -185,7 +185,7 @@
     </message>
     <message>
         <source>1 batch has to wait.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 batch ang kailangang maghintay.</translation>
     </message>
     <message>
         <source>1 batch: harvest {span} days {way}</source>
@@ -209,7 +209,7 @@
     </message>
     <message>
         <source>1 group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 grupo</translation>
     </message>
     <message>
         <source>1 own</source>
@@ -225,23 +225,23 @@
     </message>
     <message>
         <source>1 thing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 bagay</translation>
     </message>
     <message>
         <source>1 thing differs</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 bagay ang iba</translation>
     </message>
     <message>
         <source>1 thing to note</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 bagay na dapat pansinin</translation>
     </message>
     <message>
         <source>1 thing to repair, from today on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 bagay na aayusin, mula ngayon</translation>
     </message>
     <message>
         <source>1 week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 linggo</translation>
     </message>
     <message>
         <source>7,2</source>
@@ -337,19 +337,19 @@
     </message>
     <message>
         <source>A new loop begins with leafy crops; fruiting ones wait until the feed carries them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nagsisimula ang bagong loop sa madahong pananim; naghihintay ang namumunga hanggang kaya ng pakain.</translation>
     </message>
     <message>
         <source>A proposal is shown here beside today's plan. Nothing changes until you adopt it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ipinapakita rito ang mungkahi katabi ng plano ngayon. Walang magbabago hanggang tanggapin mo.</translation>
     </message>
     <message>
         <source>A scenario of that name goes on, another one begins</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May scenario nang ganoon ang pangalan; nagsisimula ng iba</translation>
     </message>
     <message>
         <source>A sowing is drafted for each week of a year; you can change all of it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May paunang hasik para sa bawat linggo ng isang taon; mababago mo lahat.</translation>
     </message>
     <message>
         <source>A weighed sample, harvest, deaths, days off feed, feed given</source>
@@ -389,11 +389,11 @@
     </message>
     <message>
         <source>Add a bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag ng kama</translation>
     </message>
     <message>
         <source>Add a crop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag ng pananim</translation>
     </message>
     <message>
         <source>Add a dose…</source>
@@ -409,7 +409,7 @@
     </message>
     <message>
         <source>Add a target</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag ng target</translation>
     </message>
     <message>
         <source>Add an event…</source>
@@ -417,11 +417,11 @@
     </message>
     <message>
         <source>Add to the list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Idagdag sa listahan</translation>
     </message>
     <message>
         <source>Add to the scenario</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Idagdag sa scenario</translation>
     </message>
     <message>
         <source>Add {name}</source>
@@ -429,27 +429,27 @@
     </message>
     <message>
         <source>Add…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag…</translation>
     </message>
     <message>
         <source>Adopt</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanggapin</translation>
     </message>
     <message>
         <source>Adopt 1 sowing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanggapin ang 1 hasik</translation>
     </message>
     <message>
         <source>Adopt the season plan from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanggapin ang plano sa panahon mula {day}</translation>
     </message>
     <message>
         <source>Adopt {count} sowings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanggapin ang {count} hasik</translation>
     </message>
     <message>
         <source>Adopt {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanggapin ang {name}</translation>
     </message>
     <message>
         <source>Aerated</source>
@@ -457,7 +457,7 @@
     </message>
     <message>
         <source>After rounding up to whole pots and trays</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Matapos i-round pataas sa buong pot at tray</translation>
     </message>
     <message>
         <source>Air at the beds, by month</source>
@@ -493,7 +493,7 @@
     </message>
     <message>
         <source>All crops</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lahat ng pananim</translation>
     </message>
     <message>
         <source>All files (*)</source>
@@ -525,11 +525,11 @@
     </message>
     <message>
         <source>All ways are judged over the same weeks, from {a} to {b}, once every group has been harvested. A fall is against the month before. ★ marks the best.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Parehong mga linggo ang batayan ng lahat ng paraan, mula {a} hanggang {b}, kapag naani na ang bawat grupo. Ang bagsak ay kumpara sa buwang nauna. ★ ang pinakamahusay.</translation>
     </message>
     <message>
         <source>Alter the chosen target</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baguhin ang napiling target</translation>
     </message>
     <message>
         <source>Alter the event…</source>
@@ -541,7 +541,7 @@
     </message>
     <message>
         <source>Alter…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baguhin…</translation>
     </message>
     <message>
         <source>Ammonia from feed</source>
@@ -557,7 +557,7 @@
     </message>
     <message>
         <source>Amount</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dami</translation>
     </message>
     <message>
         <source>An invented school kitchen in its first year. It is a copy: change what you like.</source>
@@ -565,7 +565,7 @@
     </message>
     <message>
         <source>An order by a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Order para sa isang araw</translation>
     </message>
     <message>
         <source>An ornamental fish: not for the table.</source>
@@ -577,15 +577,15 @@
     </message>
     <message>
         <source>Apart</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agwat</translation>
     </message>
     <message>
         <source>Apply</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilapat</translation>
     </message>
     <message>
         <source>Apply: {words}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilapat: {words}</translation>
     </message>
     <message>
         <source>Aquaponics</source>
@@ -605,11 +605,11 @@
     </message>
     <message>
         <source>Ask</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itanong</translation>
     </message>
     <message>
         <source>Ask whether the loop can carry these beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itanong kung kaya ng loop ang mga kamang ito</translation>
     </message>
     <message>
         <source>Assumed</source>
@@ -617,15 +617,15 @@
     </message>
     <message>
         <source>At most</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hanggang</translation>
     </message>
     <message>
         <source>At the high end of the feed-rate band</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa mataas na dulo ng saklaw ng feed-rate</translation>
     </message>
     <message>
         <source>At the low end of the feed-rate band</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa mababang dulo ng saklaw ng feed-rate</translation>
     </message>
     <message>
         <source>B (letter of the stage bed)</source>
@@ -633,7 +633,7 @@
     </message>
     <message>
         <source>Back after</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bumabalik matapos</translation>
     </message>
     <message>
         <source>Back to the book's value</source>
@@ -665,7 +665,7 @@
     </message>
     <message>
         <source>Base</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Base</translation>
     </message>
     <message>
         <source>Base wanted</source>
@@ -697,7 +697,7 @@
     </message>
     <message>
         <source>Batches of a loop that starts up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga batch ng loop na nagsisimula</translation>
     </message>
     <message>
         <source>Batches to sow: {many}, from {first} to {last}.</source>
@@ -709,7 +709,7 @@
     </message>
     <message>
         <source>Batches without places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga batch na walang puwesto</translation>
     </message>
     <message>
         <source>Bed</source>
@@ -725,15 +725,15 @@
     </message>
     <message>
         <source>Beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga kama</translation>
     </message>
     <message>
         <source>Beds planted, on average and at most</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kamang may tanim, karaniwan at pinakamarami</translation>
     </message>
     <message>
         <source>Beds to be added</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga kamang idadagdag</translation>
     </message>
     <message>
         <source>Before all of these</source>
@@ -757,7 +757,7 @@
     </message>
     <message>
         <source>Best of these: {words}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakamahusay dito: {words}</translation>
     </message>
     <message>
         <source>Best water temperature</source>
@@ -813,7 +813,7 @@
     </message>
     <message>
         <source>Can this loop carry another bed or layer? Nothing is guessed: what was not entered makes a verdict unknown.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kaya ba ng loop ang isa pang kama o patong? Walang hula: kung may hindi nailagay, hindi alam ang hatol.</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -869,15 +869,15 @@
     </message>
     <message>
         <source>Choose a flagged week to see what would repair it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pumili ng linggong may babala para makita ang mag-aayos dito.</translation>
     </message>
     <message>
         <source>Choose a planned harvest: it is compared all at once and in parts.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pumili ng planong ani: inihahambing ito nang sabay-sabay at paunti-unti.</translation>
     </message>
     <message>
         <source>Choose a sowing to see how its seeds are counted.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pumili ng hasik para makita kung paano binibilang ang binhi.</translation>
     </message>
     <message>
         <source>Choose from a month</source>
@@ -901,11 +901,11 @@
     </message>
     <message>
         <source>Close the message</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isara ang mensahe</translation>
     </message>
     <message>
         <source>Close the message (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isara ang mensahe (Esc)</translation>
     </message>
     <message>
         <source>Close this strip</source>
@@ -917,7 +917,7 @@
     </message>
     <message>
         <source>Coefficient of variation of the feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Coefficient of variation ng pakain</translation>
     </message>
     <message>
         <source>Column</source>
@@ -925,23 +925,23 @@
     </message>
     <message>
         <source>Compare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihambing</translation>
     </message>
     <message>
         <source>Compare taking it all at once and in parts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihambing ang sabay-sabay at ang paunti-unti</translation>
     </message>
     <message>
         <source>Compare ways of stocking</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihambing ang mga paraan ng paglalagay ng isda</translation>
     </message>
     <message>
         <source>Compared are 1, 2, 4 and 6 groups, harvested whole or in parts.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inihahambing ang 1, 2, 4 at 6 na grupo, inaani nang buo o paunti-unti.</translation>
     </message>
     <message>
         <source>Comparison</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Paghahambing</translation>
     </message>
     <message>
         <source>Computation</source>
@@ -961,7 +961,7 @@
     </message>
     <message>
         <source>Copy as CSV</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kopyahin bilang CSV</translation>
     </message>
     <message>
         <source>Copy the report</source>
@@ -969,7 +969,7 @@
     </message>
     <message>
         <source>Cost</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gastos</translation>
     </message>
     <message>
         <source>Counted in</source>
@@ -977,11 +977,11 @@
     </message>
     <message>
         <source>Counting back from {count} wishes, and placing the sowings…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binibilang pabalik mula sa {count} hiling, at binibigyan ng puwesto ang mga hasik…</translation>
     </message>
     <message>
         <source>Counting what the plan uses…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binibilang ang gagamitin ng plano…</translation>
     </message>
     <message>
         <source>Crop</source>
@@ -989,7 +989,7 @@
     </message>
     <message>
         <source>Crop whose harvest is shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pananim na ipinapakita ang ani</translation>
     </message>
     <message>
         <source>CropGroup</source>
@@ -1025,7 +1025,7 @@
     </message>
     <message>
         <source>Days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw</translation>
     </message>
     <message>
         <source>Days at the middle spacing</source>
@@ -1117,11 +1117,11 @@
     </message>
     <message>
         <source>Do not sow {batches}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Huwag ihasik ang {batches}</translation>
     </message>
     <message>
         <source>Do this; one undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gawin ito; isang undo ang magbabalik</translation>
     </message>
     <message>
         <source>Document</source>
@@ -1141,7 +1141,7 @@
     </message>
     <message>
         <source>Done: {title}. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tapos: {title}. Maibabalik ng Undo.</translation>
     </message>
     <message>
         <source>Done: {words}. Undo takes it back.</source>
@@ -1165,7 +1165,7 @@
     </message>
     <message>
         <source>Drop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bitawan</translation>
     </message>
     <message>
         <source>Due</source>
@@ -1189,7 +1189,7 @@
     </message>
     <message>
         <source>Each week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bawat linggo</translation>
     </message>
     <message>
         <source>Eight letters that change whenever anything in the plan changes; printed on every sheet.</source>
@@ -1201,7 +1201,7 @@
     </message>
     <message>
         <source>Element whose balance is shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elementong ipinapakita ang balanse</translation>
     </message>
     <message>
         <source>Empty the list</source>
@@ -1249,7 +1249,7 @@
     </message>
     <message>
         <source>Every batch may go to its bed on the day it is meant to.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Puwedeng ilipat sa kama ang bawat batch sa takdang araw.</translation>
     </message>
     <message>
         <source>Every figure with its source, and your own over it</source>
@@ -1269,7 +1269,7 @@
     </message>
     <message>
         <source>Everything that is wanted has its sowing and its room.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May hasik at puwesto ang lahat ng hinihingi.</translation>
     </message>
     <message>
         <source>Export as text</source>
@@ -1277,7 +1277,7 @@
     </message>
     <message>
         <source>Extra area that the feed carries, by month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dagdag na lawak na kaya ng pakain, bawat buwan</translation>
     </message>
     <message>
         <source>FAO band</source>
@@ -1289,7 +1289,7 @@
     </message>
     <message>
         <source>Falls of the feed at each harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga bagsak ng pakain sa bawat ani</translation>
     </message>
     <message>
         <source>Farm</source>
@@ -1313,7 +1313,7 @@
     </message>
     <message>
         <source>Feed [kg]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakain [kg]</translation>
     </message>
     <message>
         <source>Feed and pellet</source>
@@ -1321,7 +1321,7 @@
     </message>
     <message>
         <source>Feed around the harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakain bago at pagkatapos ng ani</translation>
     </message>
     <message>
         <source>Feed by body weight</source>
@@ -1345,7 +1345,7 @@
     </message>
     <message>
         <source>Feed falls by</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bagsak ng pakain</translation>
     </message>
     <message>
         <source>Feed is judged by</source>
@@ -1365,11 +1365,11 @@
     </message>
     <message>
         <source>Feed within the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakain sa loob ng plano</translation>
     </message>
     <message>
         <source>Feed {group} what it eats, no more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakainin ang {group} ng nakakain lang, walang higit</translation>
     </message>
     <message>
         <source>Feed, at most {grams} g a day</source>
@@ -1429,7 +1429,7 @@
     </message>
     <message>
         <source>Filter and oxygen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Filter at oksiheno</translation>
     </message>
     <message>
         <source>FilterKind</source>
@@ -1441,7 +1441,7 @@
     </message>
     <message>
         <source>First fish on {day}. Leafy crops come first; fruiting ones wait.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Unang isda sa {day}. Mauuna ang madahong pananim; maghihintay ang namumunga.</translation>
     </message>
     <message>
         <source>First pick</source>
@@ -1497,7 +1497,7 @@
     </message>
     <message>
         <source>Fish harvested [kg]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inaning isda [kg]</translation>
     </message>
     <message>
         <source>Fish in the tank</source>
@@ -1517,7 +1517,7 @@
     </message>
     <message>
         <source>Fish stocking</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Paglalagay ng isda</translation>
     </message>
     <message>
         <source>Fish tank</source>
@@ -1529,7 +1529,7 @@
     </message>
     <message>
         <source>Fish to be stocked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isdang ilalagay</translation>
     </message>
     <message>
         <source>FishEventKind</source>
@@ -1541,15 +1541,15 @@
     </message>
     <message>
         <source>Flagged weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga linggong may babala</translation>
     </message>
     <message>
         <source>Flow at the new head</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daloy sa bagong head</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Para sa</translation>
     </message>
     <message>
         <source>For how many days</source>
@@ -1557,23 +1557,23 @@
     </message>
     <message>
         <source>Forecasting each way…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kinukuwenta ang forecast ng bawat paraan…</translation>
     </message>
     <message>
         <source>Forecasting the farm and its scenarios…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kinukuwenta ang forecast ng farm at mga scenario nito…</translation>
     </message>
     <message>
         <source>Foreseen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inaasahan</translation>
     </message>
     <message>
         <source>Forget this proposal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kalimutan ang mungkahing ito</translation>
     </message>
     <message>
         <source>Forget this scenario</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kalimutan ang scenario na ito</translation>
     </message>
     <message>
         <source>Found</source>
@@ -1581,7 +1581,7 @@
     </message>
     <message>
         <source>Four verdicts are given: nutrients; flow; filter and oxygen; light, power and structure.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apat na hatol: sustansiya; daloy; filter at oksiheno; liwanag, kuryente at tibay.</translation>
     </message>
     <message>
         <source>Free</source>
@@ -1609,19 +1609,19 @@
     </message>
     <message>
         <source>From the nursery to the last place</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mula punlaan hanggang huling puwesto</translation>
     </message>
     <message>
         <source>From this month on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mula buwang ito</translation>
     </message>
     <message>
         <source>Fullest tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakapunong tangke</translation>
     </message>
     <message>
         <source>Fullest tank [kg/m³]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakapunong tangke [kg/m³]</translation>
     </message>
     <message>
         <source>G (letter of the stage germination)</source>
@@ -1633,19 +1633,19 @@
     </message>
     <message>
         <source>Give a group another feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bigyan ang grupo ng ibang pakain</translation>
     </message>
     <message>
         <source>Give length and width, or the number of holes.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ibigay ang haba at lapad, o bilang ng butas.</translation>
     </message>
     <message>
         <source>Give {what} every day from {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magbigay ng {what} araw-araw mula {on}</translation>
     </message>
     <message>
         <source>Give {what} every week from {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magbigay ng {what} linggo-linggo mula {on}</translation>
     </message>
     <message>
         <source>Go back to a &amp;backup…</source>
@@ -1693,11 +1693,11 @@
     </message>
     <message>
         <source>Groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga grupo</translation>
     </message>
     <message>
         <source>Groups of this way</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga grupo ng paraang ito</translation>
     </message>
     <message>
         <source>Groups, growth, feed by week and meal, density, harvest</source>
@@ -1705,7 +1705,7 @@
     </message>
     <message>
         <source>Grow another crop in its place</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magtanim ng ibang pananim kapalit</translation>
     </message>
     <message>
         <source>Growing area</source>
@@ -1749,7 +1749,7 @@
     </message>
     <message>
         <source>Harvest in the chosen way</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anihin sa napiling paraan</translation>
     </message>
     <message>
         <source>Harvest of fish</source>
@@ -1757,31 +1757,31 @@
     </message>
     <message>
         <source>Harvest of {crop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ani ng {crop}</translation>
     </message>
     <message>
         <source>Harvest of {crop} [kg]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ani ng {crop} [kg]</translation>
     </message>
     <message>
         <source>Harvest on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anihin sa</translation>
     </message>
     <message>
         <source>Harvest {fish} of {group} first, the rest on {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mag-ani muna ng {fish} ng {group}, ang natira sa {on}</translation>
     </message>
     <message>
         <source>Harvest {fish} of {group} on {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mag-ani ng {fish} ng {group} sa {on}</translation>
     </message>
     <message>
         <source>Harvest {group} {weeks} earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anihin ang {group} nang {weeks} mas maaga</translation>
     </message>
     <message>
         <source>Harvest {share}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anihin {share}</translation>
     </message>
     <message>
         <source>Harvest, deaths, a weighed sample, days off feed</source>
@@ -1789,7 +1789,7 @@
     </message>
     <message>
         <source>Harvested</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Naani</translation>
     </message>
     <message>
         <source>Head lost in pipes</source>
@@ -1809,11 +1809,11 @@
     </message>
     <message>
         <source>Help</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tulong</translation>
     </message>
     <message>
         <source>Help: {title}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tulong: {title}</translation>
     </message>
     <message>
         <source>History</source>
@@ -1821,11 +1821,11 @@
     </message>
     <message>
         <source>Hold crops of the start-up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pigilin ang mga pananim ng pagsisimula</translation>
     </message>
     <message>
         <source>Hold {batches} in the nursery {weeks} longer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Panatilihin ang {batches} sa punlaan nang {weeks} pa</translation>
     </message>
     <message>
         <source>Holds for</source>
@@ -1845,7 +1845,7 @@
     </message>
     <message>
         <source>How</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Paano</translation>
     </message>
     <message>
         <source>How far</source>
@@ -1853,7 +1853,7 @@
     </message>
     <message>
         <source>How far it is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gaano na kalayo</translation>
     </message>
     <message>
         <source>How fast a fish grows for the warmth of its water.</source>
@@ -1861,7 +1861,7 @@
     </message>
     <message>
         <source>How many groups, when and how many fish, so that the feed stays within what the beds can use: how deep and how long it falls at each harvest. Fish are never fed above what they eat.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilang grupo, kailan at ilang isda, para manatili ang pakain sa kayang gamitin ng mga kama: gaano kababa at katagal ang bagsak sa bawat ani. Hindi pinapakain ang isda nang higit sa nakakain.</translation>
     </message>
     <message>
         <source>How many weeks</source>
@@ -1889,19 +1889,19 @@
     </message>
     <message>
         <source>In a rhythm of its own</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa sariling ritmo</translation>
     </message>
     <message>
         <source>In band</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nasa saklaw</translation>
     </message>
     <message>
         <source>In place of {batches}, which make way.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kapalit ng {batches}, na magbibigay-daan.</translation>
     </message>
     <message>
         <source>In stock</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nakaimbak</translation>
     </message>
     <message>
         <source>In the bed</source>
@@ -1909,7 +1909,7 @@
     </message>
     <message>
         <source>In the week from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa linggo mula</translation>
     </message>
     <message>
         <source>In use, with its range</source>
@@ -1917,15 +1917,15 @@
     </message>
     <message>
         <source>In which way it is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa anong paraan ito hinihingi</translation>
     </message>
     <message>
         <source>Income</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kita</translation>
     </message>
     <message>
         <source>Iron</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Iron</translation>
     </message>
     <message>
         <source>Iron [mg/L]</source>
@@ -1945,7 +1945,7 @@
     </message>
     <message>
         <source>It could not be worked out: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi makuwenta: {why}</translation>
     </message>
     <message>
         <source>Keep my value</source>
@@ -1961,19 +1961,19 @@
     </message>
     <message>
         <source>Keep this as a scenario under What if</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itabi ito bilang scenario sa Paano kung</translation>
     </message>
     <message>
         <source>Keep to compare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itabi para ihambing</translation>
     </message>
     <message>
         <source>Keeping the best so far…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itinatabi ang pinakamahusay sa ngayon…</translation>
     </message>
     <message>
         <source>Kept as the scenario {name}: see What if.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itinabi bilang scenario na {name}: tingnan sa Paano kung.</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -2009,19 +2009,19 @@
     </message>
     <message>
         <source>Least supply</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakakaunting supply</translation>
     </message>
     <message>
         <source>Least supply against demand; weeks without demand stand at the top</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakakaunting supply kumpara sa kailangan; nasa taas ang mga linggong walang kailangan</translation>
     </message>
     <message>
         <source>Least supply of an element</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakakaunting supply ng isang elemento</translation>
     </message>
     <message>
         <source>Leave empty what you do not know: the verdict says what it lacks.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Iwang walang laman ang hindi alam: sasabihin ng hatol kung ano ang kulang.</translation>
     </message>
     <message>
         <source>Left and right go by a day, Page Up and Page Down by a week</source>
@@ -2061,7 +2061,7 @@
     </message>
     <message>
         <source>Light, power and structure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Liwanag, kuryente at tibay</translation>
     </message>
     <message>
         <source>Like the &amp;system</source>
@@ -2081,11 +2081,11 @@
     </message>
     <message>
         <source>Line {number}: give length and width, or the number of holes.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Linya {number}: ibigay ang haba at lapad, o bilang ng butas.</translation>
     </message>
     <message>
         <source>Line {number}: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Linya {number}: {why}</translation>
     </message>
     <message>
         <source>Liquor goes back on</source>
@@ -2125,7 +2125,7 @@
     </message>
     <message>
         <source>Longest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakamatagal</translation>
     </message>
     <message>
         <source>Longitude</source>
@@ -2137,7 +2137,7 @@
     </message>
     <message>
         <source>Look out: {said}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mag-ingat: {said}.</translation>
     </message>
     <message>
         <source>Loop of water</source>
@@ -2149,11 +2149,11 @@
     </message>
     <message>
         <source>Lose all fish of a group</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mawala ang lahat ng isda ng grupo</translation>
     </message>
     <message>
         <source>Lowest feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakamababang pakain</translation>
     </message>
     <message>
         <source>M (letter of the band met)</source>
@@ -2177,15 +2177,15 @@
     </message>
     <message>
         <source>Make the farm what the scenario is; one undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gawing gaya ng scenario ang farm; isang undo ang magbabalik</translation>
     </message>
     <message>
         <source>Make the farm…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gawin ang farm…</translation>
     </message>
     <message>
         <source>Make this the plan; one undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gawin itong plano; isang undo ang magbabalik</translation>
     </message>
     <message>
         <source>Make-up water</source>
@@ -2197,7 +2197,7 @@
     </message>
     <message>
         <source>May go from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Puwede mula</translation>
     </message>
     <message>
         <source>Meals a day</source>
@@ -2217,15 +2217,15 @@
     </message>
     <message>
         <source>Meant for its bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Takda sa kama</translation>
     </message>
     <message>
         <source>Media plugs</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Media plug</translation>
     </message>
     <message>
         <source>Meets</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Naaabot</translation>
     </message>
     <message>
         <source>Meter factor</source>
@@ -2261,7 +2261,7 @@
     </message>
     <message>
         <source>More beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dagdag na kama</translation>
     </message>
     <message>
         <source>More is planted than the feed carries. This would repair it; nothing is done unasked:</source>
@@ -2285,15 +2285,15 @@
     </message>
     <message>
         <source>Move {code} to {bed}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilipat ang {code} sa {bed}</translation>
     </message>
     <message>
         <source>Move {code} to {bed}, {moved}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilipat ang {code} sa {bed}, {moved}</translation>
     </message>
     <message>
         <source>Move {code} {moved}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilipat ang {code}, {moved}</translation>
     </message>
     <message>
         <source>Moving-bed biofilter</source>
@@ -2321,7 +2321,7 @@
     </message>
     <message>
         <source>Net pots</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Net pot</translation>
     </message>
     <message>
         <source>Never tested</source>
@@ -2329,7 +2329,7 @@
     </message>
     <message>
         <source>New farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bagong farm</translation>
     </message>
     <message>
         <source>New: {kind}</source>
@@ -2373,7 +2373,7 @@
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi</translation>
     </message>
     <message>
         <source>No base is at hand: the plan has no doses of one.</source>
@@ -2381,11 +2381,11 @@
     </message>
     <message>
         <source>No batch differs from today's plan.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang batch na iba sa plano ngayon.</translation>
     </message>
     <message>
         <source>No batch of this crop is sown from that day on that is not locked.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang batch ng pananim na ito mula araw na iyon na hindi naka-lock.</translation>
     </message>
     <message>
         <source>No beds yet. Add one in the menu Set-up, and every hole of it is drawn here.</source>
@@ -2397,7 +2397,7 @@
     </message>
     <message>
         <source>No change of the plan was found that helps. Look at it in the lanes.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang nakitang pagbabago sa plano na makatutulong. Tingnan ito sa mga lane.</translation>
     </message>
     <message>
         <source>No climate is entered for {name}; book durations apply.</source>
@@ -2405,7 +2405,7 @@
     </message>
     <message>
         <source>No fish are stocked in this loop yet: stock fish first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang isda sa loop na ito: maglagay muna ng isda.</translation>
     </message>
     <message>
         <source>No fish of {group} within the plan</source>
@@ -2417,7 +2417,7 @@
     </message>
     <message>
         <source>No harvest of a whole group is planned. Plan one on the page of the fish.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang planong ani ng buong grupo. Magplano nito sa pahina ng isda.</translation>
     </message>
     <message>
         <source>No loop of water yet</source>
@@ -2433,51 +2433,51 @@
     </message>
     <message>
         <source>No plan can be better: this is proven.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala nang planong mas mahusay: napatunayan ito.</translation>
     </message>
     <message>
         <source>No plan could be made: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi makagawa ng plano: {why}</translation>
     </message>
     <message>
         <source>No room in {bed}: {needed} places needed, {free} free.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang lugar sa {bed}: {needed} puwesto ang kailangan, {free} ang bakante.</translation>
     </message>
     <message>
         <source>No scenario yet. Try a change on the left, or keep a proposal of another section to compare. The farm stays as it is until you adopt one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang scenario. Subukan ang isang pagbabago sa kaliwa, o itabi ang mungkahi ng ibang bahagi para ihambing. Hindi nagbabago ang farm hanggang tanggapin mo ang isa.</translation>
     </message>
     <message>
         <source>No sowings could be worked out: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang makuwentang hasik: {why}</translation>
     </message>
     <message>
         <source>No target asks for anything in these weeks, so there is nothing to plan.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang target sa mga linggong ito, kaya walang ipaplano.</translation>
     </message>
     <message>
         <source>No way keeps within the band of feed that the beds need: there is more fish than the beds use.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang paraang pasok sa saklaw ng pakain na kailangan ng mga kama: mas marami ang isda kaysa magagamit ng kama.</translation>
     </message>
     <message>
         <source>No way reaches the band of feed that the beds need: the tanks hold too few fish for them. A larger tank, fewer beds or a supplement would close the gap.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang paraang umaabot sa saklaw ng pakain na kailangan ng mga kama: kulang ang isda sa tangke. Mas malaking tangke, mas kaunting kama o suplemento ang pupuno.</translation>
     </message>
     <message>
         <source>No week from today on is flagged: what the plan asks for is supplied, and fits.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang linggong may babala mula ngayon: may supply at kasya ang hinihingi ng plano.</translation>
     </message>
     <message>
         <source>No work on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang trabaho sa</translation>
     </message>
     <message>
         <source>No work on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang trabaho sa {day}</translation>
     </message>
     <message>
         <source>No: this loop cannot carry {area} m² more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi: hindi kaya ng loop ang {area} m² pa.</translation>
     </message>
     <message>
         <source>Not kept, for the plan as it stands does not allow it. Move or shorten what is named, then keep the value.
@@ -2502,11 +2502,11 @@
     </message>
     <message>
         <source>Nothing brings {element} to {loop}, so it is left out of the balance.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang nagdadala ng {element} sa {loop}, kaya hindi ito kasama sa balanse.</translation>
     </message>
     <message>
         <source>Nothing differs from today's plan.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang kaibhan sa plano ngayon.</translation>
     </message>
     <message>
         <source>Nothing has been copied yet. Choose batches and copy them first.</source>
@@ -2522,7 +2522,7 @@
     </message>
     <message>
         <source>Nothing in this week asks for a repair.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang kailangang ayusin sa linggong ito.</translation>
     </message>
     <message>
         <source>Nothing is due.</source>
@@ -2534,7 +2534,7 @@
     </message>
     <message>
         <source>Nothing is needed: nothing is sown, fed or dosed in these months.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang kailangan: walang hasik, pakain o dosis sa mga buwang ito.</translation>
     </message>
     <message>
         <source>Nothing is planned after that.</source>
@@ -2546,23 +2546,23 @@
     </message>
     <message>
         <source>Nothing is to be sown.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang ihahasik.</translation>
     </message>
     <message>
         <source>Nothing is wanted yet. Add a target: so much of a crop each week.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang hinihingi. Magdagdag ng target: ganito karaming pananim bawat linggo.</translation>
     </message>
     <message>
         <source>Nothing more is to be known of this proposal.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala nang dapat malaman sa mungkahing ito.</translation>
     </message>
     <message>
         <source>Nothing on the farm has a price yet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang may presyo sa farm.</translation>
     </message>
     <message>
         <source>Nothing that is wanted can be sown in these weeks and be picked before they end.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang hinihingi na maihahasik sa mga linggong ito at maaani bago matapos.</translation>
     </message>
     <message>
         <source>Nothing this week</source>
@@ -2590,11 +2590,11 @@
     </message>
     <message>
         <source>Nursery: at least {free} of {cells} cells stay free, in {week}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Punlaan: kahit {free} sa {cells} selda ang bakante, sa {week}.</translation>
     </message>
     <message>
         <source>Nutrients</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sustansiya</translation>
     </message>
     <message>
         <source>O (letter of days off feed)</source>
@@ -2602,15 +2602,15 @@
     </message>
     <message>
         <source>Of all that is wanted {missed} % is missed, {wasted} % is more than wanted, and balance costs {balance} %.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa lahat ng hinihingi, {missed} % ang kulang, {wasted} % ang sobra, at {balance} % ang bawas dahil sa balanse.</translation>
     </message>
     <message>
         <source>Of any element, against demand</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ng anumang elemento, kumpara sa kailangan</translation>
     </message>
     <message>
         <source>Of the feed at a harvest, against before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ng pakain sa ani, kumpara sa dati</translation>
     </message>
     <message>
         <source>Of the loop</source>
@@ -2622,7 +2622,7 @@
     </message>
     <message>
         <source>On is empty; an order needs its day.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang laman ang Sa; kailangan ng order ang araw nito.</translation>
     </message>
     <message>
         <source>On the ground</source>
@@ -2630,7 +2630,7 @@
     </message>
     <message>
         <source>On the list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nasa listahan</translation>
     </message>
     <message>
         <source>On {day}</source>
@@ -2642,7 +2642,7 @@
     </message>
     <message>
         <source>One harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isang ani</translation>
     </message>
     <message>
         <source>One packet or delivery of seed, with its own share that germinates.</source>
@@ -2690,11 +2690,11 @@
     </message>
     <message>
         <source>Order list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Listahan ng order</translation>
     </message>
     <message>
         <source>Orders</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga order</translation>
     </message>
     <message>
         <source>Ours</source>
@@ -2802,7 +2802,7 @@
     </message>
     <message>
         <source>Place {batches} in {bed}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilagay ang {batches} sa {bed}</translation>
     </message>
     <message>
         <source>Places</source>
@@ -2818,7 +2818,7 @@
     </message>
     <message>
         <source>Placing the sowings…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binibigyan ng puwesto ang mga hasik…</translation>
     </message>
     <message>
         <source>Plan</source>
@@ -2850,7 +2850,7 @@
     </message>
     <message>
         <source>Planned harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Planong ani</translation>
     </message>
     <message>
         <source>Planted</source>
@@ -2906,15 +2906,15 @@
     </message>
     <message>
         <source>Price</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Presyo</translation>
     </message>
     <message>
         <source>Price of {what}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Presyo ng {what}</translation>
     </message>
     <message>
         <source>Prices</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga presyo</translation>
     </message>
     <message>
         <source>Print</source>
@@ -2934,7 +2934,7 @@
     </message>
     <message>
         <source>Print the shopping list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-print ang listahan ng bibilhin</translation>
     </message>
     <message>
         <source>Print…</source>
@@ -2950,7 +2950,7 @@
     </message>
     <message>
         <source>Proving how good a plan can be at most…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinatutunayan kung gaano kahusay ang posibleng plano…</translation>
     </message>
     <message>
         <source>Published</source>
@@ -2970,11 +2970,11 @@
     </message>
     <message>
         <source>Put the farm's targets on the list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilagay sa listahan ang mga target ng farm</translation>
     </message>
     <message>
         <source>Put the rows on the clipboard, for a spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilagay ang mga hanay sa clipboard, para sa spreadsheet</translation>
     </message>
     <message>
         <source>Quantity</source>
@@ -3026,7 +3026,7 @@
     </message>
     <message>
         <source>Reading the season…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binabasa ang panahon…</translation>
     </message>
     <message>
         <source>Readings</source>
@@ -3058,7 +3058,7 @@
     </message>
     <message>
         <source>Reckoning the loop with these beds…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kinukuwenta ang loop kasama ang mga kamang ito…</translation>
     </message>
     <message>
         <source>Redo</source>
@@ -3066,7 +3066,7 @@
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alisin</translation>
     </message>
     <message>
         <source>Remove all of it</source>
@@ -3074,11 +3074,11 @@
     </message>
     <message>
         <source>Remove the chosen target</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alisin ang napiling target</translation>
     </message>
     <message>
         <source>Remove the target for {crop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alisin ang target para sa {crop}</translation>
     </message>
     <message>
         <source>Remove {name}</source>
@@ -3106,7 +3106,7 @@
     </message>
     <message>
         <source>Return the liquor of solids batch {solids} on {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ibalik ang katas ng batch ng latak na {solids} sa {on}</translation>
     </message>
     <message>
         <source>RhythmOf</source>
@@ -3150,7 +3150,7 @@
     </message>
     <message>
         <source>Salt</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Asin</translation>
     </message>
     <message>
         <source>Salts</source>
@@ -3190,7 +3190,7 @@
     </message>
     <message>
         <source>Say what you want and when; sowings are counted back from there through a season in which a crop does not take the same days all year, and get their places.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sabihin kung ano ang gusto mo at kailan; binibilang pabalik ang hasik, kahit iba-iba ang araw ng pananim sa loob ng taon, at binibigyan ng puwesto.</translation>
     </message>
     <message>
         <source>Scenario</source>
@@ -3202,7 +3202,7 @@
     </message>
     <message>
         <source>Scenarios compared</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga scenario na inihahambing</translation>
     </message>
     <message>
         <source>Scoops</source>
@@ -3242,19 +3242,19 @@
     </message>
     <message>
         <source>Searching exactly…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Naghahanap nang eksakto…</translation>
     </message>
     <message>
         <source>Searching for a better plan…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Naghahanap ng mas mahusay na plano…</translation>
     </message>
     <message>
         <source>Season</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Panahon</translation>
     </message>
     <message>
         <source>Season plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plano sa panahon</translation>
     </message>
     <message>
         <source>Second lan&amp;guage</source>
@@ -3266,11 +3266,11 @@
     </message>
     <message>
         <source>Sections of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga bahagi ng plano</translation>
     </message>
     <message>
         <source>Seed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binhi</translation>
     </message>
     <message>
         <source>Seed l&amp;ots</source>
@@ -3286,7 +3286,7 @@
     </message>
     <message>
         <source>Seed of {name}, a thousand</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binhi ng {name}, bawat sanlibo</translation>
     </message>
     <message>
         <source>Seeds</source>
@@ -3334,7 +3334,7 @@
     </message>
     <message>
         <source>Share of weeks whose feed the beds can use</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahagi ng mga linggong magagamit ng kama ang pakain</translation>
     </message>
     <message>
         <source>Share that can be sold</source>
@@ -3370,7 +3370,7 @@
     </message>
     <message>
         <source>Side by side</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magkatabi</translation>
     </message>
     <message>
         <source>Siphon</source>
@@ -3390,7 +3390,7 @@
     </message>
     <message>
         <source>So much every week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ganito karami linggo-linggo</translation>
     </message>
     <message>
         <source>So much of a crop wanted each week, from one date to another.</source>
@@ -3454,7 +3454,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow a crop later or earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihasik ang pananim nang mas huli o maaga</translation>
     </message>
     <message>
         <source>Sow again</source>
@@ -3474,7 +3474,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow more or fewer of a crop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maghasik ng mas marami o kaunti</translation>
     </message>
     <message>
         <source>Sow on</source>
@@ -3498,15 +3498,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow what has to wait so much later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihasik nang ganoon kahuli ang kailangang maghintay</translation>
     </message>
     <message>
         <source>Sow {batches} {weeks} earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihasik ang {batches} nang {weeks} mas maaga</translation>
     </message>
     <message>
         <source>Sow {batches} {weeks} later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihasik ang {batches} nang {weeks} mas huli</translation>
     </message>
     <message>
         <source>Sow {codes} again</source>
@@ -3518,11 +3518,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow {plants} plants fewer of {batches}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bawasan ng {plants} halaman ang hasik ng {batches}</translation>
     </message>
     <message>
         <source>Sowings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga hasik</translation>
     </message>
     <message>
         <source>Sowings one after the other, so that there is something to pick every week.</source>
@@ -3582,7 +3582,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Start-up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pagsisimula</translation>
     </message>
     <message>
         <source>Static filter</source>
@@ -3606,31 +3606,31 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stock in this way; one undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maglagay ng isda sa paraang ito; isang undo ang magbabalik</translation>
     </message>
     <message>
         <source>Stock in {groups}, {share}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maglagay ng isda sa {groups}, {share}</translation>
     </message>
     <message>
         <source>Stock on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilagay sa</translation>
     </message>
     <message>
         <source>Stock {fish} fish fewer in {group}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bawasan ng {fish} isda ang {group}</translation>
     </message>
     <message>
         <source>Stock {fish} more fish like {like} on {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maglagay ng {fish} pang isda gaya ng {like} sa {on}</translation>
     </message>
     <message>
         <source>Stock {group} {weeks} earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilagay ang {group} nang {weeks} mas maaga</translation>
     </message>
     <message>
         <source>Stock {group} {weeks} later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilagay ang {group} nang {weeks} mas huli</translation>
     </message>
     <message>
         <source>Stock {name}</source>
@@ -3650,27 +3650,27 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itigil</translation>
     </message>
     <message>
         <source>Stop, keep the best</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itigil, itabi ang pinakamahusay</translation>
     </message>
     <message>
         <source>Stopped before a repair was found.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itinigil bago may nakitang pag-aayos.</translation>
     </message>
     <message>
         <source>Stopped before there was a plan. Nothing of the farm has changed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itinigil bago nagkaroon ng plano. Walang nagbago sa farm.</translation>
     </message>
     <message>
         <source>Stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itinigil.</translation>
     </message>
     <message>
         <source>Stopped. Nothing of the farm has changed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itinigil. Walang nagbago sa farm.</translation>
     </message>
     <message>
         <source>Succession</source>
@@ -3678,7 +3678,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Successions</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sunod-sunod na tanim</translation>
     </message>
     <message>
         <source>Sunday</source>
@@ -3738,11 +3738,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Take the chosen one off the list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alisin sa listahan ang napili</translation>
     </message>
     <message>
         <source>Take the targets</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kunin ang mga target</translation>
     </message>
     <message>
         <source>Taken back: {title}</source>
@@ -3754,7 +3754,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Taking batch after batch…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isa-isang kinukuha ang mga batch…</translation>
     </message>
     <message>
         <source>Tank</source>
@@ -3802,7 +3802,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>That is the same crop; choose another one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Iyon din ang pananim; pumili ng iba.</translation>
     </message>
     <message>
         <source>The arithmetic, checked against print</source>
@@ -3826,23 +3826,23 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The farm has changed since these repairs were tried. Choose the week again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nagbago na ang farm mula nang subukin ang mga ito. Piliing muli ang linggo.</translation>
     </message>
     <message>
         <source>The farm has changed since this was worked out. Work it out again to adopt it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nagbago na ang farm mula nang kuwentahin ito. Kuwentahing muli para matanggap.</translation>
     </message>
     <message>
         <source>The farm has changed since. Ask again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nagbago na ang farm. Itanong muli.</translation>
     </message>
     <message>
         <source>The farm has changed so that these can no longer be made of it: {names}. Drop them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nagbago na ang farm kaya hindi na ito magagawa: {names}. Bitawan ang mga ito.</translation>
     </message>
     <message>
         <source>The farm has changed so that this scenario no longer fits. Drop it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nagbago na ang farm kaya hindi na bagay ang scenario na ito. Bitawan ito.</translation>
     </message>
     <message>
         <source>The farm is as it was in {name}.</source>
@@ -3862,7 +3862,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The list is empty. Add what you want, or take the farm's targets.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang laman ang listahan. Idagdag ang gusto mo, o kunin ang mga target ng farm.</translation>
     </message>
     <message>
         <source>The most to give; never more than is eaten</source>
@@ -3882,11 +3882,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The proposal against what is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang mungkahi laban sa hinihingi</translation>
     </message>
     <message>
         <source>The proposal in tables</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang mungkahi sa mga talaan</translation>
     </message>
     <message>
         <source>The rhythm is that of</source>
@@ -3898,7 +3898,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The rule falls on no day between {a} and {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang araw na tinatamaan ng tuntunin mula {a} hanggang {b}.</translation>
     </message>
     <message>
         <source>The same as a table</source>
@@ -3914,7 +3914,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The season plan is adopted. Undo brings the old one back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tinanggap ang plano sa panahon. Ibabalik ng Undo ang dati.</translation>
     </message>
     <message>
         <source>The seeding calendar, as it is printed</source>
@@ -3922,15 +3922,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The sowings are in the plan. Undo takes them out again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nasa plano na ang mga hasik. Maaalis muli ng Undo.</translation>
     </message>
     <message>
         <source>The sowings for your list are shown here. Nothing changes until you adopt them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ipinapakita rito ang mga hasik para sa listahan mo. Walang magbabago hanggang tanggapin mo.</translation>
     </message>
     <message>
         <source>The tanks have no room for any of these ways.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang lugar ang mga tangke para sa mga paraang ito.</translation>
     </message>
     <message>
         <source>The weeks of one element as a table</source>
@@ -3938,7 +3938,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The whole plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buong plano</translation>
     </message>
     <message>
         <source>Then search exactly</source>
@@ -3950,15 +3950,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>There is no bed to grow in, so nothing can be planned.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang kamang matataniman, kaya walang maipaplano.</translation>
     </message>
     <message>
         <source>There is no bed yet. Add one in the menu Set-up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang kama. Magdagdag sa menung Ayos.</translation>
     </message>
     <message>
         <source>There is no loop of water yet. Add one in the menu Set-up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang loop ng tubig. Magdagdag sa menung Ayos.</translation>
     </message>
     <message>
         <source>This farm names what the catalogue does not have: {names}. Mend its text form, then open that.</source>
@@ -4002,15 +4002,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>To buy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bibilhin</translation>
     </message>
     <message>
         <source>To know</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dapat malaman</translation>
     </message>
     <message>
         <source>To know ({count})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dapat malaman ({count})</translation>
     </message>
     <message>
         <source>To the plan</source>
@@ -4022,7 +4022,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Today's plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plano ngayon</translation>
     </message>
     <message>
         <source>Tolerance</source>
@@ -4042,7 +4042,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Trays</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga tray</translation>
     </message>
     <message>
         <source>Trickling filter</source>
@@ -4050,15 +4050,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Try a change</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Subukan ang isang pagbabago</translation>
     </message>
     <message>
         <source>Trying 12 ways, and bettering each…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sinusubok ang 12 paraan, at pinahuhusay ang bawat isa…</translation>
     </message>
     <message>
         <source>Trying repairs; each one is forecast before it is offered…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sinusubok ang mga pag-aayos; kinukuwenta ang forecast ng bawat isa bago ialok…</translation>
     </message>
     <message>
         <source>Tuesday</source>
@@ -4086,7 +4086,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Uneven</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Di-pantay</translation>
     </message>
     <message>
         <source>Unit of {heading}</source>
@@ -4102,11 +4102,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Unknown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi alam</translation>
     </message>
     <message>
         <source>Unknown whether this loop can carry {area} m² more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi alam kung kaya ng loop ang {area} m² pa.</translation>
     </message>
     <message>
         <source>Unlock</source>
@@ -4122,15 +4122,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Until is {until}, before it begins on {begins}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang Hanggang ay {until}, bago ito magsimula sa {begins}.</translation>
     </message>
     <message>
         <source>Until the feed is back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hanggang bumalik ang pakain</translation>
     </message>
     <message>
         <source>Up to three scenarios beside today's plan: balance, harvest, occupancy, feed and cost. The farm stays as it is until you adopt one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hanggang tatlong scenario katabi ng plano ngayon: balanse, ani, okupadong puwesto, pakain at gastos. Hindi nagbabago ang farm hanggang tanggapin mo ang isa.</translation>
     </message>
     <message>
         <source>Value</source>
@@ -4146,11 +4146,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Waits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Naghihintay</translation>
     </message>
     <message>
         <source>Wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hinihingi</translation>
     </message>
     <message>
         <source>Wanted [g]</source>
@@ -4206,11 +4206,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Ways of stocking</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga paraan ng paglalagay</translation>
     </message>
     <message>
         <source>Ways to take the harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga paraan ng pag-ani</translation>
     </message>
     <message>
         <source>Wednesday</source>
@@ -4234,7 +4234,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Week by week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Linggo-linggo</translation>
     </message>
     <message>
         <source>Week {week}</source>
@@ -4270,7 +4270,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weeks between two groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Linggo sa pagitan ng dalawang grupo</translation>
     </message>
     <message>
         <source>Weeks from here</source>
@@ -4286,7 +4286,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weeks short</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga linggong kulang</translation>
     </message>
     <message>
         <source>Weeks that are planned</source>
@@ -4318,7 +4318,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ano</translation>
     </message>
     <message>
         <source>What a level scoop holds</source>
@@ -4326,19 +4326,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What differs</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang kaibhan</translation>
     </message>
     <message>
         <source>What differs from today's plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang kaibhan sa plano ngayon</translation>
     </message>
     <message>
         <source>What does not fit ({count})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang hindi kasya ({count})</translation>
     </message>
     <message>
         <source>What fits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang kasya</translation>
     </message>
     <message>
         <source>What goes in</source>
@@ -4350,7 +4350,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What goes wrong from today on, and changes that repair it. Each is worked out on a forecast of the changed farm; the cheapest stands first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang magkakamali mula ngayon, at mga pagbabagong mag-aayos. Kinukuwenta ang bawat isa sa forecast ng binagong farm; nauuna ang pinakamura.</translation>
     </message>
     <message>
         <source>What happens</source>
@@ -4362,7 +4362,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What if</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Paano kung</translation>
     </message>
     <message>
         <source>What is &amp;chosen</source>
@@ -4374,7 +4374,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What is left when the month begins</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Natitira sa simula ng buwan</translation>
     </message>
     <message>
         <source>What is planted fits what the fish can carry, as far as the published bands tell.</source>
@@ -4382,11 +4382,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What is tried</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang sinusubok</translation>
     </message>
     <message>
         <source>What is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang hinihingi</translation>
     </message>
     <message>
         <source>What it is</source>
@@ -4410,11 +4410,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What the plan uses, month by month, in the month of its use: seed by lot, plugs, pots, feed by pellet size, base, iron and salts.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang gagamitin ng plano, bawat buwan ng paggamit: binhi ayon sa lot, plug, pot, pakain ayon sa laki ng pellet, base, iron at asin.</translation>
     </message>
     <message>
         <source>What the proposal brings, fit for sale</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang bigay ng mungkahi, puwedeng ibenta</translation>
     </message>
     <message>
         <source>What the water asks for</source>
@@ -4426,7 +4426,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What this section does, and how to read it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang ginagawa ng bahaging ito, at paano basahin</translation>
     </message>
     <message>
         <source>What to give {loop} this week</source>
@@ -4434,11 +4434,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What to sow in which week so that the targets are met, little is wasted and plants take up what the fish supply. It says how near that is to the best possible.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ano ang ihahasik sa aling linggo para maabot ang target, kaunti ang sayang at makuha ng halaman ang bigay ng isda. Sinasabi kung gaano ito kalapit sa pinakamahusay.</translation>
     </message>
     <message>
         <source>What today's plan brings, fit for sale</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang bigay ng plano ngayon, puwedeng ibenta</translation>
     </message>
     <message>
         <source>What was done</source>
@@ -4474,7 +4474,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Saan</translation>
     </message>
     <message>
         <source>Where it comes from</source>
@@ -4498,7 +4498,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Which</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alin</translation>
     </message>
     <message>
         <source>Which figure</source>
@@ -4506,7 +4506,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Which months are shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aling buwan ang ipapakita</translation>
     </message>
     <message>
         <source>Which verdicts are shown</source>
@@ -4546,19 +4546,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>With a margin</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May palugit</translation>
     </message>
     <message>
         <source>Within 0.1 % of the best possible.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nasa loob ng 0.1 % ng pinakamahusay na posible.</translation>
     </message>
     <message>
         <source>Within these limits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa loob ng mga limit na ito</translation>
     </message>
     <message>
         <source>Within {percent} % of the best possible.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nasa loob ng {percent} % ng pinakamahusay na posible.</translation>
     </message>
     <message>
         <source>Word</source>
@@ -4570,7 +4570,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work a season out from what is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kuwentahin ang panahon mula sa hinihingi</translation>
     </message>
     <message>
         <source>Work each week, at most</source>
@@ -4578,7 +4578,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kuwentahin</translation>
     </message>
     <message>
         <source>Work out low and high of every week</source>
@@ -4590,11 +4590,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Work out the start-up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kuwentahin ang pagsisimula</translation>
     </message>
     <message>
         <source>Work out what to sow for the list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kuwentahin ang ihahasik para sa listahan</translation>
     </message>
     <message>
         <source>Work published figures out again and see how far the program is from print</source>
@@ -4610,11 +4610,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Worst fall</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakamalaking bagsak</translation>
     </message>
     <message>
         <source>Worth {plan} of 100; the same amount sown every week is worth {hand}, and no plan more than {bound}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Halagang {plan} sa 100; ang parehong dami na inihahasik linggo-linggo ay {hand}, at walang planong hihigit sa {bound}.</translation>
     </message>
     <message>
         <source>W{number} (short for week)</source>
@@ -4630,15 +4630,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Yes, under conditions: {area} m² more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oo, may kondisyon: {area} m² pa.</translation>
     </message>
     <message>
         <source>Yes, with</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oo, kung</translation>
     </message>
     <message>
         <source>Yes: this loop can carry {area} m² more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oo: kaya ng loop ang {area} m² pa.</translation>
     </message>
     <message>
         <source>Yield of one plant</source>
@@ -4646,7 +4646,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>You stopped the search; this is the best so far.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itinigil mo ang paghahanap; ito ang pinakamahusay sa ngayon.</translation>
     </message>
     <message>
         <source>Your fish can carry</source>
@@ -4714,7 +4714,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>after the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pagkatapos ng plano</translation>
     </message>
     <message>
         <source>against the four weeks before; {back}</source>
@@ -4734,7 +4734,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>all at once</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lahat nang sabay</translation>
     </message>
     <message>
         <source>all fish</source>
@@ -4750,7 +4750,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>any day of the week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">anumang araw ng linggo</translation>
     </message>
     <message>
         <source>as manure: below the leaf, not on a harvest day, own tools</source>
@@ -4778,11 +4778,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>band, high</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">saklaw, mataas</translation>
     </message>
     <message>
         <source>band, low</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">saklaw, mababa</translation>
     </message>
     <message>
         <source>bed</source>
@@ -4798,7 +4798,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>beyond the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lampas sa plano</translation>
     </message>
     <message>
         <source>bicarbonate, gentle</source>
@@ -4806,7 +4806,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>block</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bloke</translation>
     </message>
     <message>
         <source>blue</source>
@@ -4878,11 +4878,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>demand, proposal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kailangan, mungkahi</translation>
     </message>
     <message>
         <source>demand, today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kailangan, ngayon</translation>
     </message>
     <message>
         <source>does not fit into the doses of one week</source>
@@ -4898,7 +4898,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>eases it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">napapagaan ito</translation>
     </message>
     <message>
         <source>enough</source>
@@ -4958,7 +4958,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>feed {before} → {after} g/m²/d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pakain {before} → {after} g/m²/d</translation>
     </message>
     <message>
         <source>feed, to {mass}/day</source>
@@ -5018,7 +5018,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>foreseen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inaasahan</translation>
     </message>
     <message>
         <source>from memory</source>
@@ -5038,19 +5038,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>fullest tank {before} → {after} kg/m³</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pinakapunong tangke {before} → {after} kg/m³</translation>
     </message>
     <message>
         <source>g a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">g bawat araw</translation>
     </message>
     <message>
         <source>g a day on average</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">g bawat araw, karaniwan</translation>
     </message>
     <message>
         <source>g a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">g bawat linggo</translation>
     </message>
     <message>
         <source>germination</source>
@@ -5082,7 +5082,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>harvest of crops unchanged</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang bago sa ani ng pananim</translation>
     </message>
     <message>
         <source>harvested</source>
@@ -5118,7 +5118,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>kg/m³, and the limit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kg/m³, at ang limit</translation>
     </message>
     <message>
         <source>lamps for the light that is missing</source>
@@ -5138,7 +5138,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>least supply {before} of {was} → {after} of {now}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pinakakaunting supply {before} ng {was} → {after} ng {now}</translation>
     </message>
     <message>
         <source>leave out</source>
@@ -5186,19 +5186,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>lot 1 day old</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lot na 1 araw pa lang</translation>
     </message>
     <message>
         <source>lot {days} days old</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lot na {days} araw na</translation>
     </message>
     <message>
         <source>lot {years} years old</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lot na {years} taon na</translation>
     </message>
     <message>
         <source>made for fish of {a} to {b} g, eaten by fish of {c} to {d} g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">para sa isdang {a} hanggang {b} g, kinakain ng isdang {c} hanggang {d} g</translation>
     </message>
     <message>
         <source>menu {title}</source>
@@ -5298,7 +5298,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>no room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang lugar</translation>
     </message>
     <message>
         <source>no water temperature near it</source>
@@ -5318,7 +5318,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi babalik</translation>
     </message>
     <message>
         <source>not back within the plan</source>
@@ -5334,7 +5334,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi nailagay</translation>
     </message>
     <message>
         <source>not given</source>
@@ -5382,7 +5382,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>nothing to show</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang maipakita</translation>
     </message>
     <message>
         <source>nothing wanted</source>
@@ -5478,7 +5478,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>plants without a place {before} → {after}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">halamang walang puwesto {before} → {after}</translation>
     </message>
     <message>
         <source>ppm per µS/cm, 0.3 to 1</source>
@@ -5486,11 +5486,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>proposal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mungkahi</translation>
     </message>
     <message>
         <source>raft</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lutang</translation>
     </message>
     <message>
         <source>reached already</source>
@@ -5506,7 +5506,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>repairs it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">naaayos ito</translation>
     </message>
     <message>
         <source>rising</source>
@@ -5554,7 +5554,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>sow {plants} plants</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">maghasik ng {plants} halaman</translation>
     </message>
     <message>
         <source>sowing</source>
@@ -5622,7 +5622,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>takes away {share} of it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inaalis ang {share} nito</translation>
     </message>
     <message>
         <source>tank too full</source>
@@ -5682,7 +5682,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>the feed falls by {before} → {after}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bagsak ng pakain {before} → {after}</translation>
     </message>
     <message>
         <source>the feed lies at the low end of the band then</source>
@@ -5778,7 +5778,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>this way</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">paraang ito</translation>
     </message>
     <message>
         <source>tight</source>
@@ -5834,7 +5834,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>tray</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tray</translation>
     </message>
     <message>
         <source>unit?</source>
@@ -5842,11 +5842,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>unknown: 1 price missing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi alam: 1 presyo ang kulang</translation>
     </message>
     <message>
         <source>unknown: {count} prices missing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi alam: {count} presyo ang kulang</translation>
     </message>
     <message>
         <source>vermilion</source>
@@ -5854,7 +5854,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hinihingi</translation>
     </message>
     <message>
         <source>wanted {span}</source>
@@ -5878,7 +5878,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>weeks short {before} → {after}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">linggong kulang {before} → {after}</translation>
     </message>
     <message>
         <source>weight at harvest, {weight}</source>
@@ -5946,7 +5946,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{added} new sowings, {changed} changed, {removed} go, {same} stay as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{added} bagong hasik, {changed} binago, {removed} inalis, {same} hindi nagbago.</translation>
     </message>
     <message>
         <source>{area} m²</source>
@@ -5974,7 +5974,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{batch} cannot stand in {bed}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi puwede ang {batch} sa {bed}.</translation>
     </message>
     <message>
         <source>{batch} cannot stand in {bed}: that is no bed for this crop, or not for this stage.</source>
@@ -5986,7 +5986,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{batch}: {short} places too few in {bed} ({needed} needed, {free} free), tightest on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{batch}: kulang ng {short} puwesto sa {bed} ({needed} kailangan, {free} bakante), pinakamasikip sa {day}.</translation>
     </message>
     <message>
         <source>{bed} has no number {unit}.</source>
@@ -6006,7 +6006,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{code} ({places} places, leaves {day})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{code} ({places} puwesto, aalis {day})</translation>
     </message>
     <message>
         <source>{code} has 1 plant and cannot be split.</source>
@@ -6030,11 +6030,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} are moved up to {days} days earlier, to keep to days of work.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} ang ililipat nang hanggang {days} araw na mas maaga, para tumapat sa araw ng trabaho.</translation>
     </message>
     <message>
         <source>{count} are sown up to {days} days earlier, to keep to days of work.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} ang ihahasik nang hanggang {days} araw na mas maaga, para tumapat sa araw ng trabaho.</translation>
     </message>
     <message>
         <source>{count} batches</source>
@@ -6042,7 +6042,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} batches have to wait.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} batch ang kailangang maghintay.</translation>
     </message>
     <message>
         <source>{count} batches: harvest {span} days {way}</source>
@@ -6062,11 +6062,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} holes in rafts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} butas sa lutang</translation>
     </message>
     <message>
         <source>{count} nursery cells</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} selda sa punlaan</translation>
     </message>
     <message>
         <source>{count} own</source>
@@ -6086,7 +6086,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} places in gravel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} puwesto sa graba</translation>
     </message>
     <message>
         <source>{count} readings</source>
@@ -6094,23 +6094,23 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} rows are on the clipboard as CSV.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} hanay ang nasa clipboard bilang CSV.</translation>
     </message>
     <message>
         <source>{count} scenarios are kept already. Adopt or drop one of them under What if.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} scenario na ang nakatabi. Tanggapin o bitawan ang isa sa Paano kung.</translation>
     </message>
     <message>
         <source>{count} scenarios are kept already: adopt or drop one first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} scenario na ang nakatabi: tanggapin o bitawan muna ang isa.</translation>
     </message>
     <message>
         <source>{count} sowings of {plants} plants in all lack room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} hasik na may {plants} halaman lahat ang walang lugar</translation>
     </message>
     <message>
         <source>{count} sowings, {seeds} seeds for {plants} plants</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} hasik, {seeds} binhi para sa {plants} halaman</translation>
     </message>
     <message>
         <source>{count} still to be given places</source>
@@ -6118,19 +6118,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} things</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} bagay</translation>
     </message>
     <message>
         <source>{count} things differ</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} bagay ang iba</translation>
     </message>
     <message>
         <source>{count} things to note</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} bagay na dapat pansinin</translation>
     </message>
     <message>
         <source>{count} things to repair, from today on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} bagay na aayusin, mula ngayon</translation>
     </message>
     <message>
         <source>{count} {event}</source>
@@ -6138,7 +6138,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{crop} would not be ready in time in {kind} when sown in {weeks} of the weeks; it is not sown then.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi aabot ang {crop} sa {kind} kung ihahasik sa {weeks} ng mga linggo; hindi ito ihahasik noon.</translation>
     </message>
     <message>
         <source>{crop}, {amount} {unit} a week</source>
@@ -6146,51 +6146,51 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{crop}: not carried by the feed within the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: hindi kaya ng pakain sa loob ng plano.</translation>
     </message>
     <message>
         <source>{crop}: of {wanted} plants for {week}, {sown} have room and are sown.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: sa {wanted} halaman para sa {week}, {sown} ang may lugar at ihahasik.</translation>
     </message>
     <message>
         <source>{crop}: there is no bed of a kind it grows in.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: walang kama ng uring tinutubuan nito.</translation>
     </message>
     <message>
         <source>{crop}: to its bed from {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: sa kama mula {day}.</translation>
     </message>
     <message>
         <source>{crop}: what is wanted in {week} is ready {days} days before that week.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: ang hinihingi sa {week} ay handa {days} araw bago ang linggong iyon.</translation>
     </message>
     <message>
         <source>{crop}: {amount} by {on}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {amount} bago ang {on}</translation>
     </message>
     <message>
         <source>{crop}: {amount} every week from {begins}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {amount} linggo-linggo mula {begins}</translation>
     </message>
     <message>
         <source>{crop}: {amount} every {day} from {begins}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {amount} tuwing {day} mula {begins}</translation>
     </message>
     <message>
         <source>{crop}: {amount} wanted in {week} cannot be sown in time any more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: hindi na aabot ang hasik para sa {amount} na hinihingi sa {week}.</translation>
     </message>
     <message>
         <source>{crop}: {amount} wanted in {week} finds no sowing day that suits.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: walang bagay na araw ng hasik para sa {amount} na hinihingi sa {week}.</translation>
     </message>
     <message>
         <source>{crop}: {share} of {weeks} weeks lie within {even} of what is wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {share} ng {weeks} linggo ay nasa loob ng {even} ng hinihingi.</translation>
     </message>
     <message>
         <source>{crop}: {what} on {rule}, {begins} to {ends}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {what} sa {rule}, {begins} hanggang {ends}</translation>
     </message>
     <message>
         <source>{crop}: {words}.</source>
@@ -6218,7 +6218,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{element} in {loop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{element} sa {loop}</translation>
     </message>
     <message>
         <source>{faults} faults: nothing comes in until they are mended.</source>
@@ -6262,7 +6262,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{grams} g of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g ng {name}</translation>
     </message>
     <message>
         <source>{grams} g {name}</source>
@@ -6274,19 +6274,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{groups} groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{groups} grupo</translation>
     </message>
     <message>
         <source>{groups}, {share}: the feed falls by {fall} at most, for {weeks}; it varies by {uneven} and lies in the band for {inside} of the weeks.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{groups}, {share}: hanggang {fall} ang bagsak ng pakain, sa loob ng {weeks}; nag-iiba ng {uneven} at nasa saklaw sa {inside} ng mga linggo.</translation>
     </message>
     <message>
         <source>{groups}, {share}: the tanks have no room for it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{groups}, {share}: walang lugar sa mga tangke.</translation>
     </message>
     <message>
         <source>{group}, {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{group}, {day}</translation>
     </message>
     <message>
         <source>{held} of {all} places</source>
@@ -6294,11 +6294,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{kg} kg less of crops over the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{kg} kg na bawas sa ani ng pananim sa buong plano</translation>
     </message>
     <message>
         <source>{kg} kg more of crops over the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{kg} kg na dagdag sa ani ng pananim sa buong plano</translation>
     </message>
     <message>
         <source>{kind} · {places} places · {area} m²</source>
@@ -6314,7 +6314,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{label} from {low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{label} mula {low} hanggang {high}</translation>
     </message>
     <message>
         <source>{label} has {value}; at most {limit}.</source>
@@ -6394,7 +6394,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{many} earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">maaga ng {many}</translation>
     </message>
     <message>
         <source>{many} fish</source>
@@ -6410,7 +6410,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{many} later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">huli ng {many}</translation>
     </message>
     <message>
         <source>{many} plants</source>
@@ -6450,7 +6450,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name} is the plan now. Undo brings the old one back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name} na ang plano. Ibabalik ng Undo ang dati.</translation>
     </message>
     <message>
         <source>{name} over the plan: {sign}{percent} %</source>
@@ -6462,11 +6462,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name}, a kg</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}, bawat kg</translation>
     </message>
     <message>
         <source>{name}, pellets of {size} mm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}, pellet na {size} mm</translation>
     </message>
     <message>
         <source>{name}: less is supplied than the crops take up.</source>
@@ -6543,7 +6543,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{peak} of {limit}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{peak} sa {limit}</translation>
     </message>
     <message>
         <source>{percent} %</source>
@@ -6551,7 +6551,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{plants} plants × {allowance} ÷ {germination} that come up = {needed} seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{plants} halaman × {allowance} ÷ {germination} sumisibol = {needed} binhi</translation>
     </message>
     <message>
         <source>{plants} plants × {living} live × {grams} g × {sold} can be sold</source>
@@ -6559,11 +6559,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{plants} plants ÷ {germination} that come up ÷ {survival} that live = {needed} seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{plants} halaman ÷ {germination} sumisibol ÷ {survival} nabubuhay = {needed} binhi</translation>
     </message>
     <message>
         <source>{plants} plants, {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{plants} halaman, {day}</translation>
     </message>
     <message>
         <source>{plants} ÷ ({germination} germinate × {stand} of them at this warmth × {survival} live), rounded up</source>
@@ -6591,7 +6591,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{scenario}: hold back {codes}, for weeks become short there.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{scenario}: pigilin ang {codes}, dahil may mga linggong kukulangin doon.</translation>
     </message>
     <message>
         <source>{seeds} seeds of {crop}</source>
@@ -6599,15 +6599,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{share} at a time</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tig-{share}</translation>
     </message>
     <message>
         <source>{share} come up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{share} ang sumisibol</translation>
     </message>
     <message>
         <source>{share} of {element}, {week}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{share} ng {element}, {week}</translation>
     </message>
     <message>
         <source>{shown} of {count} batches</source>
@@ -6615,7 +6615,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{sign} Yes, but: {said}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{sign} Oo, pero: {said}</translation>
     </message>
     <message>
         <source>{sign} {answer}</source>
@@ -6627,7 +6627,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{sow}, {crop}, {code}: {seeds} seeds for {plants} plants, first pick {pick}, {where}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{sow}, {crop}, {code}: {seeds} binhi para sa {plants} halaman, unang ani {pick}, {where}</translation>
     </message>
     <message>
         <source>{spoken}; Enter goes into it</source>
@@ -6651,7 +6651,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{title}: nothing to show</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{title}: walang maipakita</translation>
     </message>
     <message>
         <source>{trouble} Looking for it again every moment.</source>
@@ -6663,7 +6663,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{unit} a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{unit} bawat linggo</translation>
     </message>
     <message>
         <source>{value} g</source>
@@ -6679,7 +6679,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{weeks} weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{weeks} linggo</translation>
     </message>
     <message>
         <source>{week}. {element}: {supply} g supplied, {demand} g wanted, {share} %, {band}; stock {stock} mg/L.</source>
@@ -6687,7 +6687,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{what}: “{given}” is no price; give a number from 0 to 1000000.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{what}: hindi presyo ang “{given}”; magbigay ng numero mula 0 hanggang 1000000.</translation>
     </message>
     <message>
         <source>{where}, place {first}</source>
@@ -6703,23 +6703,23 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{words} Room would come from {freed}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words} Magkakalugar mula sa {freed}.</translation>
     </message>
     <message>
         <source>{words} What decides: {matter}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words} Ang nagpapasya: {matter}.</translation>
     </message>
     <message>
         <source>{words} to {ends}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words} hanggang {ends}</translation>
     </message>
     <message>
         <source>{words}, and {moved} runs of places.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words}, at {moved} grupo ng puwesto.</translation>
     </message>
     <message>
         <source>{words}, locked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words}, naka-lock</translation>
     </message>
     <message>
         <source>{words}, {days} d off</source>
@@ -6727,7 +6727,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{words}; in {pots} pots: {seeds} seeds, trays of {cells}: {trays}, cells left empty: {spare}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{words}; sa {pots} pot: {seeds} binhi, tray na may {cells}: {trays}, seldang walang laman: {spare}</translation>
     </message>
     <message>
         <source>– (letter of the band no demand)</source>
@@ -6735,7 +6735,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>“{word}” is no point; write head and flow as 1.5:2400.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi punto ang “{word}”; isulat ang head at daloy gaya ng 1.5:2400.</translation>
     </message>
     <message>
         <source>‹ Back</source>
@@ -6751,15 +6751,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>⚠ All seven days are ticked; leave at least one for work.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">⚠ May tsek ang lahat ng pitong araw; mag-iwan ng kahit isang araw ng trabaho.</translation>
     </message>
     <message>
         <source>⚠ It could not be worked out: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">⚠ Hindi makuwenta: {why}</translation>
     </message>
     <message>
         <source>⚠ {parts}: see below.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">⚠ {parts}: tingnan sa ibaba.</translation>
     </message>
     <message>
         <source>⚠ {why} Choose another folder.</source>
