@@ -37,7 +37,7 @@
     </message>
     <message>
         <source>&amp;Black and white</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Itim at puti</translation>
     </message>
     <message>
         <source>&amp;Change</source>
@@ -89,7 +89,7 @@
     </message>
     <message>
         <source>&amp;Larger type</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mas &amp;malaking titik</translation>
     </message>
     <message>
         <source>&amp;Light</source>
@@ -121,7 +121,7 @@
     </message>
     <message>
         <source>&amp;Paper</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Papel</translation>
     </message>
     <message>
         <source>&amp;Paste some weeks later…</source>
@@ -205,7 +205,7 @@
     </message>
     <message>
         <source>1 found</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 ang nakita</translation>
     </message>
     <message>
         <source>1 group</source>
@@ -217,11 +217,11 @@
     </message>
     <message>
         <source>1 page on {paper}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 pahina sa {paper}</translation>
     </message>
     <message>
         <source>1 reading</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 suri</translation>
     </message>
     <message>
         <source>1 thing</source>
@@ -253,15 +253,15 @@
     </message>
     <message>
         <source>; brings along {ions}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; may kasamang {ions}</translation>
     </message>
     <message>
         <source>; dissolves slowly</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; mabagal matunaw</translation>
     </message>
     <message>
         <source>; doses of the plan bring {eq}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; {eq} ang dala ng mga dosis ng plano</translation>
     </message>
     <message>
         <source>; foreseen {value} on {day}</source>
@@ -269,11 +269,11 @@
     </message>
     <message>
         <source>; from {value} on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; mula sa {value} noong {day}</translation>
     </message>
     <message>
         <source>; the first {shown} are shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; ang unang {shown} ang ipinapakita</translation>
     </message>
     <message>
         <source>A (letter of fish added)</source>
@@ -293,7 +293,7 @@
     </message>
     <message>
         <source>A batch, bed, fish, crop, week, page or word</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batch, kama, isda, pananim, linggo, pahina o salita</translation>
     </message>
     <message>
         <source>A bed of stones that holds roots, bacteria and some solids.</source>
@@ -373,11 +373,11 @@
     </message>
     <message>
         <source>Acid by the log</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Asido ayon sa talaan</translation>
     </message>
     <message>
         <source>Acid made</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Asidong nagagawa</translation>
     </message>
     <message>
         <source>Acts, newest first</source>
@@ -397,7 +397,7 @@
     </message>
     <message>
         <source>Add a dose…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag ng dosis…</translation>
     </message>
     <message>
         <source>Add a packet or delivery of seed</source>
@@ -405,7 +405,7 @@
     </message>
     <message>
         <source>Add a reading…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag ng suri…</translation>
     </message>
     <message>
         <source>Add a target</source>
@@ -473,7 +473,7 @@
     </message>
     <message>
         <source>Alkalinity</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alkalinity</translation>
     </message>
     <message>
         <source>Alkalinity [mg/L CaCO₃]</source>
@@ -517,7 +517,7 @@
     </message>
     <message>
         <source>All saved</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Na-save lahat</translation>
     </message>
     <message>
         <source>All the water that goes round</source>
@@ -545,11 +545,11 @@
     </message>
     <message>
         <source>Ammonia from feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ammonia mula sa pakain</translation>
     </message>
     <message>
         <source>Ammonia is high: give no base until it has fallen, for at a higher pH more of it is poison.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mataas ang ammonia: huwag magbigay ng base hanggang bumaba ito, dahil mas marami ang lason nito sa mas mataas na pH.</translation>
     </message>
     <message>
         <source>Ammonia turned to nitrite and nitrate by bacteria; it makes acid.</source>
@@ -613,7 +613,7 @@
     </message>
     <message>
         <source>Assumed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ipinalagay</translation>
     </message>
     <message>
         <source>At most</source>
@@ -645,7 +645,7 @@
     </message>
     <message>
         <source>Back to what this is part of</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bumalik sa kinabibilangan nito</translation>
     </message>
     <message>
         <source>Backups, the latest first</source>
@@ -669,7 +669,7 @@
     </message>
     <message>
         <source>Base wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kailangang base</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -837,7 +837,7 @@
     </message>
     <message>
         <source>Chance that targets are met</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tsansang maabot ang mga target</translation>
     </message>
     <message>
         <source>Change {code}</source>
@@ -849,15 +849,15 @@
     </message>
     <message>
         <source>Changed by others: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binago ng iba: {what}</translation>
     </message>
     <message>
         <source>Changed by two</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binago ng dalawa</translation>
     </message>
     <message>
         <source>Changes whenever anything in the farm changes; printed on every sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nagbabago kapag may nagbago sa farm; nakalimbag sa bawat papel.</translation>
     </message>
     <message>
         <source>Choose a batch first, or several with Ctrl and a click.</source>
@@ -957,7 +957,7 @@
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kopyahin</translation>
     </message>
     <message>
         <source>Copy as CSV</source>
@@ -1101,7 +1101,7 @@
     </message>
     <message>
         <source>Desk</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mesa</translation>
     </message>
     <message>
         <source>Difference</source>
@@ -1125,7 +1125,7 @@
     </message>
     <message>
         <source>Document</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dokumento</translation>
     </message>
     <message>
         <source>Does {count} acts again.</source>
@@ -1137,7 +1137,7 @@
     </message>
     <message>
         <source>Done: {title}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tapos: {title}</translation>
     </message>
     <message>
         <source>Done: {title}. Undo takes it back.</source>
@@ -1213,7 +1213,7 @@
     </message>
     <message>
         <source>Empty this list…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Burahin ang listahang ito…</translation>
     </message>
     <message>
         <source>English</source>
@@ -1285,7 +1285,7 @@
     </message>
     <message>
         <source>FAO {a} to {b}, UVI {c} to {d}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">FAO {a} hanggang {b}, UVI {c} hanggang {d}</translation>
     </message>
     <message>
         <source>Falls of the feed at each harvest</source>
@@ -1577,7 +1577,7 @@
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nakita</translation>
     </message>
     <message>
         <source>Four verdicts are given: nutrients; flow; filter and oxygen; light, power and structure.</source>
@@ -1661,7 +1661,7 @@
     </message>
     <message>
         <source>Go into it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pasukin</translation>
     </message>
     <message>
         <source>Go on</source>
@@ -1933,7 +1933,7 @@
     </message>
     <message>
         <source>Iron due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Takda ng iron</translation>
     </message>
     <message>
         <source>Iron in the make-up water</source>
@@ -2029,7 +2029,7 @@
     </message>
     <message>
         <source>Left over</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Natira</translation>
     </message>
     <message>
         <source>Length</source>
@@ -2105,7 +2105,7 @@
     </message>
     <message>
         <source>Lock</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-lock</translation>
     </message>
     <message>
         <source>Locked</source>
@@ -2325,7 +2325,7 @@
     </message>
     <message>
         <source>Never tested</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi pa nasuri</translation>
     </message>
     <message>
         <source>New farm</source>
@@ -2337,7 +2337,7 @@
     </message>
     <message>
         <source>New…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bago…</translation>
     </message>
     <message>
         <source>Next</source>
@@ -2377,7 +2377,7 @@
     </message>
     <message>
         <source>No base is at hand: the plan has no doses of one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang base: walang dosis nito sa plano.</translation>
     </message>
     <message>
         <source>No batch differs from today's plan.</source>
@@ -2401,7 +2401,7 @@
     </message>
     <message>
         <source>No climate is entered for {name}; book durations apply.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang klimang nailagay para sa {name}; araw ng libro ang gamit.</translation>
     </message>
     <message>
         <source>No fish are stocked in this loop yet: stock fish first.</source>
@@ -2421,7 +2421,7 @@
     </message>
     <message>
         <source>No loop of water yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang loop ng tubig</translation>
     </message>
     <message>
         <source>No loop of water yet. Its fish and their feed are shown here.</source>
@@ -2498,7 +2498,7 @@
     </message>
     <message>
         <source>Nothing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala</translation>
     </message>
     <message>
         <source>Nothing brings {element} to {loop}, so it is left out of the balance.</source>
@@ -2514,7 +2514,7 @@
     </message>
     <message>
         <source>Nothing here is called “{typed}”. Try fewer letters.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang “{typed}” dito. Subukan ang mas kaunting titik.</translation>
     </message>
     <message>
         <source>Nothing in the plan moves by it.</source>
@@ -2530,7 +2530,7 @@
     </message>
     <message>
         <source>Nothing is moved to a bed in these weeks, so there is no tag to print.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang ililipat-tanim sa mga linggong ito, kaya walang tag na ipi-print.</translation>
     </message>
     <message>
         <source>Nothing is needed: nothing is sown, fed or dosed in these months.</source>
@@ -2542,7 +2542,7 @@
     </message>
     <message>
         <source>Nothing is sown in these weeks, so there is no label to print.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang hasik sa mga linggong ito, kaya walang label na ipi-print.</translation>
     </message>
     <message>
         <source>Nothing is to be sown.</source>
@@ -2682,7 +2682,7 @@
     </message>
     <message>
         <source>Opening…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binubuksan…</translation>
     </message>
     <message>
         <source>Or by a rule</source>
@@ -2718,7 +2718,7 @@
     </message>
     <message>
         <source>Oxygen asked for</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oksihenong kailangan</translation>
     </message>
     <message>
         <source>Oxygen given</source>
@@ -2730,7 +2730,7 @@
     </message>
     <message>
         <source>P&amp;rint…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-p&amp;rint…</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
@@ -2738,7 +2738,7 @@
     </message>
     <message>
         <source>Page {at} of {count}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pahina {at} ng {count}</translation>
     </message>
     <message>
         <source>Pages</source>
@@ -2746,11 +2746,11 @@
     </message>
     <message>
         <source>Pages as they will be printed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga pahina gaya ng malilimbag</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Papel</translation>
     </message>
     <message>
         <source>Paste some weeks later…</source>
@@ -2846,7 +2846,7 @@
     </message>
     <message>
         <source>Plan {mark}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plano {mark}</translation>
     </message>
     <message>
         <source>Planned harvest</source>
@@ -2854,7 +2854,7 @@
     </message>
     <message>
         <source>Planted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May tanim</translation>
     </message>
     <message>
         <source>Plants</source>
@@ -2962,7 +2962,7 @@
     </message>
     <message>
         <source>Put mine in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilagay ang akin</translation>
     </message>
     <message>
         <source>Put the farm back as it was on a day</source>
@@ -2990,7 +2990,7 @@
     </message>
     <message>
         <source>Raft tags</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tag ng lutang</translation>
     </message>
     <message>
         <source>Raft, block or tray</source>
@@ -3030,7 +3030,7 @@
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga suri</translation>
     </message>
     <message>
         <source>Readings of the water</source>
@@ -3146,7 +3146,7 @@
     </message>
     <message>
         <source>Sa&amp;ve ink</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magtipi&amp;d sa tinta</translation>
     </message>
     <message>
         <source>Salt</source>
@@ -3154,7 +3154,7 @@
     </message>
     <message>
         <source>Salts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga asin</translation>
     </message>
     <message>
         <source>Same agai&amp;n next week</source>
@@ -3182,11 +3182,11 @@
     </message>
     <message>
         <source>Save as P&amp;DF…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-save bilang P&amp;DF…</translation>
     </message>
     <message>
         <source>Save as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-save bilang PDF</translation>
     </message>
     <message>
         <source>Say what you want and when; sowings are counted back from there through a season in which a crop does not take the same days all year, and get their places.</source>
@@ -3230,7 +3230,7 @@
     </message>
     <message>
         <source>Search everything</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hanapin sa lahat</translation>
     </message>
     <message>
         <source>Search for at most</source>
@@ -3258,11 +3258,11 @@
     </message>
     <message>
         <source>Second lan&amp;guage</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ikalawang &amp;wika</translation>
     </message>
     <message>
         <source>Second language</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ikalawang wika</translation>
     </message>
     <message>
         <source>Sections of the plan</source>
@@ -3302,7 +3302,7 @@
     </message>
     <message>
         <source>Select all</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Piliin lahat</translation>
     </message>
     <message>
         <source>Settler</source>
@@ -3366,7 +3366,7 @@
     </message>
     <message>
         <source>Show the week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ipakita ang linggo</translation>
     </message>
     <message>
         <source>Side by side</source>
@@ -3410,11 +3410,11 @@
     </message>
     <message>
         <source>Solids batches of {loop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga batch ng latak ng {loop}</translation>
     </message>
     <message>
         <source>Solids batch…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batch ng latak…</translation>
     </message>
     <message>
         <source>Solids kept apart until their liquor goes back</source>
@@ -3430,7 +3430,11 @@
 {what}
 
 Theirs stands. Put yours in its place? Both can be found in the history.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May ibang nagbago ng parehong bagay:
+
+{what}
+
+Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</translation>
     </message>
     <message>
         <source>Something went wrong in the program</source>
@@ -3450,7 +3454,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Sow a batch…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maghasik ng batch…</translation>
     </message>
     <message>
         <source>Sow a crop later or earlier</source>
@@ -3538,7 +3542,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Spanish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Espanyol</translation>
     </message>
     <message>
         <source>Spl&amp;it the chosen batch…</source>
@@ -3774,23 +3778,23 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Test the alkalinity first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Suriin muna ang alkalinity.</translation>
     </message>
     <message>
         <source>Test the ammonia first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Suriin muna ang ammonia.</translation>
     </message>
     <message>
         <source>Test the pH first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Suriin muna ang pH.</translation>
     </message>
     <message>
         <source>Tests of {loop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga suri ng {loop}</translation>
     </message>
     <message>
         <source>Tests overdue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Suring lampas sa takda</translation>
     </message>
     <message>
         <source>Text (*.{suffix})</source>
@@ -3822,7 +3826,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>The farm can be reached again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Naaabot na muli ang farm.</translation>
     </message>
     <message>
         <source>The farm has changed since these repairs were tried. Choose the week again.</source>
@@ -3962,15 +3966,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>This farm names what the catalogue does not have: {names}. Mend its text form, then open that.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May binabanggit ang farm na wala sa katalogo: {names}. Ayusin ang text nito, saka iyon ang buksan.</translation>
     </message>
     <message>
         <source>This farm was not closed properly last time, or is open elsewhere. Everything is kept up to “{title}” of {time}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi naisara nang maayos ang farm noong huli, o bukas ito sa iba. Naka-save ang lahat hanggang “{title}” ng {time}.</translation>
     </message>
     <message>
         <source>This farm was not closed properly last time, or is open elsewhere. Nothing is lost.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi naisara nang maayos ang farm noong huli, o bukas ito sa iba. Walang nawala.</translation>
     </message>
     <message>
         <source>This file is older than when it was last worked on here ({day}): another program may have put an older copy in its place. Farm, Go back to a backup, has the later ones.</source>
@@ -4038,7 +4042,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Tray and pot labels</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Label ng tray at pot</translation>
     </message>
     <message>
         <source>Trays</source>
@@ -4066,7 +4070,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Type a few letters; arrows choose, Enter goes there.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mag-type ng ilang titik; arrow para pumili, Enter para pumunta.</translation>
     </message>
     <message>
         <source>US customary</source>
@@ -4078,7 +4082,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Un-ionised ammonia</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un-ionised ammonia</translation>
     </message>
     <message>
         <source>Undo</source>
@@ -4110,7 +4114,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Unlock</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-unlock</translation>
     </message>
     <message>
         <source>Unplaced</source>
@@ -4162,7 +4166,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Wanting</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kulang</translation>
     </message>
     <message>
         <source>Water</source>
@@ -4182,11 +4186,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Water of {loop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tubig ng {loop}</translation>
     </message>
     <message>
         <source>Water read on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Suri ng tubig noong {day}</translation>
     </message>
     <message>
         <source>Water reading</source>
@@ -4238,7 +4242,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Week {week}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Linggo {week}</translation>
     </message>
     <message>
         <source>WeekStart</source>
@@ -4266,7 +4270,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Weeks are {value}; they must lie within {low} to {high}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang linggo ay {value}; dapat mula {low} hanggang {high}.</translation>
     </message>
     <message>
         <source>Weeks between two groups</source>
@@ -4342,7 +4346,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What goes in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang pumapasok</translation>
     </message>
     <message>
         <source>What goes in next</source>
@@ -4370,7 +4374,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What is chosen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang napili</translation>
     </message>
     <message>
         <source>What is left when the month begins</source>
@@ -4390,7 +4394,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What it is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kung ano ito</translation>
     </message>
     <message>
         <source>What it means</source>
@@ -4418,7 +4422,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What the water asks for</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang hinihingi ng tubig</translation>
     </message>
     <message>
         <source>What this rests on</source>
@@ -4430,7 +4434,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What to give {loop} this week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang ibibigay sa {loop} ngayong linggo</translation>
     </message>
     <message>
         <source>What to sow in which week so that the targets are met, little is wasted and plants take up what the fish supply. It says how near that is to the best possible.</source>
@@ -4446,7 +4450,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang nakita</translation>
     </message>
     <message>
         <source>What was read</source>
@@ -4478,7 +4482,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Where it comes from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Saan galing</translation>
     </message>
     <message>
         <source>Where it comes from, and how sure</source>
@@ -4502,7 +4506,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Which figure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aling numero</translation>
     </message>
     <message>
         <source>Which months are shown</source>
@@ -4514,7 +4518,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Why is the chosen part what it is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bakit ganito ang napiling bahagi</translation>
     </message>
     <message>
         <source>Why it cannot be taken</source>
@@ -4526,7 +4530,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Why the figures shown here are what they are</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bakit ganito ang mga numerong ipinapakita rito</translation>
     </message>
     <message>
         <source>Why the week is as it is</source>
@@ -4534,11 +4538,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>Why {element} is short</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bakit kulang ang {element}</translation>
     </message>
     <message>
         <source>Why?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bakit?</translation>
     </message>
     <message>
         <source>Width</source>
@@ -4686,7 +4690,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>a week, beyond what is supplied; nothing the plan has doses of fills it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bawat linggo, higit sa supply; walang dosis sa plano na pupuno nito</translation>
     </message>
     <message>
         <source>about {grams} g a day</source>
@@ -4706,11 +4710,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>aerated</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">may hangin</translation>
     </message>
     <message>
         <source>after feeding {peak}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">matapos pakainin {peak}</translation>
     </message>
     <message>
         <source>after the plan</source>
@@ -4730,7 +4734,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>alkalinity falls by {fall} unless base is given; {agreement}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bababa ng {fall} ang alkalinity kung walang base; {agreement}</translation>
     </message>
     <message>
         <source>all at once</source>
@@ -4758,11 +4762,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>as nitrogen, for the filter to take up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bilang nitrogen, para sa filter</translation>
     </message>
     <message>
         <source>as nitrogen; from {tan} mg/L ammonia, pH {ph}, {warmth} °C; at most {limit} for these fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bilang nitrogen; mula sa {tan} mg/L ammonia, pH {ph}, {warmth} °C; hanggang {limit} para sa isdang ito</translation>
     </message>
     <message>
         <source>as the table shows</source>
@@ -4770,7 +4774,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>at least {amount} {unit}; of {draws} draws</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kahit {amount} {unit}; sa {draws} subok</translation>
     </message>
     <message>
         <source>back on {day}</source>
@@ -4794,7 +4798,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>between {first} and {last}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mula {first} hanggang {last}</translation>
     </message>
     <message>
         <source>beyond the plan</source>
@@ -4854,7 +4858,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>comes back: {elements}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bumabalik: {elements}</translation>
     </message>
     <message>
         <source>common practice</source>
@@ -4862,7 +4866,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>crop of the book: sow it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pananim ng libro: ihasik ito</translation>
     </message>
     <message>
         <source>crops</source>
@@ -4886,7 +4890,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>does not fit into the doses of one week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi kasya sa mga dosis ng isang linggo</translation>
     </message>
     <message>
         <source>doubtful at this pH</source>
@@ -4906,19 +4910,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inilagay</translation>
     </message>
     <message>
         <source>entered for {about}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inilagay para sa {about}</translation>
     </message>
     <message>
         <source>eq a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">eq bawat araw</translation>
     </message>
     <message>
         <source>eq a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">eq bawat linggo</translation>
     </message>
     <message>
         <source>exact arithmetic</source>
@@ -4930,11 +4934,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>factor not noted, {factor} taken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang nakatalang factor, {factor} ang ginamit</translation>
     </message>
     <message>
         <source>factor of the meter {factor}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">factor ng metro {factor}</translation>
     </message>
     <message>
         <source>falling</source>
@@ -4974,7 +4978,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>filled {day}, {days} d of solids, {air}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pinuno {day}, {days} d na latak, {air}</translation>
     </message>
     <message>
         <source>fingerlings must be had on that day</source>
@@ -5010,11 +5014,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>for the acid of the week{planned}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">para sa asido ng linggo{planned}</translation>
     </message>
     <message>
         <source>for {element}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">para sa {element}</translation>
     </message>
     <message>
         <source>foreseen</source>
@@ -5126,7 +5130,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>last given {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">huling ibinigay {day}</translation>
     </message>
     <message>
         <source>later</source>
@@ -5170,7 +5174,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>liquor goes back: {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">babalik ang katas: {day}</translation>
     </message>
     <message>
         <source>little light</source>
@@ -5182,7 +5186,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>lost as gas: {elements}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nawala bilang gas: {elements}</translation>
     </message>
     <message>
         <source>lot 1 day old</source>
@@ -5202,7 +5206,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>menu {title}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">menu {title}</translation>
     </message>
     <message>
         <source>met</source>
@@ -5226,7 +5230,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>never given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi pa naibigay</translation>
     </message>
     <message>
         <source>never planted yet</source>
@@ -5270,7 +5274,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>no figure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang numero</translation>
     </message>
     <message>
         <source>no fish within the plan</source>
@@ -5294,7 +5298,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>no reading yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">wala pang suri</translation>
     </message>
     <message>
         <source>no room</source>
@@ -5314,7 +5318,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not aerated</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang hangin</translation>
     </message>
     <message>
         <source>not back</source>
@@ -5326,7 +5330,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not before {day}, perhaps not within the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi bago ang {day}, baka hindi sa loob ng plano</translation>
     </message>
     <message>
         <source>not covered</source>
@@ -5346,7 +5350,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not known: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi alam: {why}</translation>
     </message>
     <message>
         <source>not on a day of harvest</source>
@@ -5358,7 +5362,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not planned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">wala sa plano</translation>
     </message>
     <message>
         <source>not suited to this pH</source>
@@ -5366,7 +5370,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>not tested lately; careful values are taken for the largest dose</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">matagal nang hindi nasuri; maingat na halaga ang gamit sa pinakamalaking dosis</translation>
     </message>
     <message>
         <source>not weighed</source>
@@ -5402,15 +5406,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>on plain paper, to be cut along the lines; for sheets of labels there is raftweek labels</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sa karaniwang papel, gugupitin sa mga guhit; para sa papel na may label, gamitin ang raftweek labels</translation>
     </message>
     <message>
         <source>on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">noong {day}</translation>
     </message>
     <message>
         <source>or {tds} dissolved solids; {how} (mg/L per µS/cm); read on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">o {tds} dissolved solids; {how} (mg/L bawat µS/cm); binasa noong {day}</translation>
     </message>
     <message>
         <source>orange</source>
@@ -5434,7 +5438,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>over {percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">higit sa {percent} %</translation>
     </message>
     <message>
         <source>oxygen would be short for the most that may be asked</source>
@@ -5474,7 +5478,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>plants lack {grams} g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kulang ng {grams} g ang halaman</translation>
     </message>
     <message>
         <source>plants without a place {before} → {after}</source>
@@ -5494,7 +5498,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>reached already</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">naabot na</translation>
     </message>
     <message>
         <source>read in the source</source>
@@ -5526,7 +5530,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>saturation not known: no water temperature by month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi alam ang saturation: walang init ng tubig bawat buwan</translation>
     </message>
     <message>
         <source>seedlings get older and may stretch</source>
@@ -5562,7 +5566,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>sown {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inihasik {day}</translation>
     </message>
     <message>
         <source>spacing</source>
@@ -5574,7 +5578,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>stands alone: repeat the test before acting on it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nag-iisa: ulitin ang suri bago kumilos</translation>
     </message>
     <message>
         <source>stated by the source</source>
@@ -5594,7 +5598,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>stock {level} mg/L, assumed: no test</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">stock {level} mg/L, ipinalagay: walang suri</translation>
     </message>
     <message>
         <source>stocked</source>
@@ -5610,7 +5614,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>supplied {span}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">supply {span}</translation>
     </message>
     <message>
         <source>supply</source>
@@ -5634,7 +5638,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>test again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">suriing muli</translation>
     </message>
     <message>
         <source>test the water first</source>
@@ -5666,7 +5670,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>the depth of the gravel is assumed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tinantiya ang lalim ng graba</translation>
     </message>
     <message>
         <source>the depth of the water is not entered, or it is gravel, whose weight you must ask</source>
@@ -5766,7 +5770,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>the week that holds this day comes first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nauuna ang linggong may araw na ito</translation>
     </message>
     <message>
         <source>thin</source>
@@ -5774,7 +5778,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>this feed carries {low} to {high} m²</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kaya ng pakaing ito ang {low} hanggang {high} m²</translation>
     </message>
     <message>
         <source>this way</source>
@@ -5858,7 +5862,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>wanted {span}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kailangan {span}</translation>
     </message>
     <message>
         <source>watch</source>
@@ -5870,7 +5874,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>water of {warmth} holds {most}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ang tubig na {warmth} ay naglalaman ng hanggang {most}</translation>
     </message>
     <message>
         <source>weeks</source>
@@ -5886,11 +5890,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>went in: {elements}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pumasok: {elements}</translation>
     </message>
     <message>
         <source>what alkalinity and base given show from {first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ayon sa alkalinity at base na ibinigay mula {first} hanggang {last}</translation>
     </message>
     <message>
         <source>what the air pumps give is not entered</source>
@@ -5898,15 +5902,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>when it falls to {limit}, no base given{start}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kapag bumaba sa {limit}, walang ibinigay na base{start}</translation>
     </message>
     <message>
         <source>with gravel ({gravel}): {verdict}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kasama ang graba ({gravel}): {verdict}</translation>
     </message>
     <message>
         <source>with it {share}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kasama ito {share}</translation>
     </message>
     <message>
         <source>within</source>
@@ -5914,11 +5918,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>worked out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kinuwenta</translation>
     </message>
     <message>
         <source>worked out from these figures of the catalogue and what is entered for the farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kinuwenta mula sa mga numerong ito ng katalogo at sa inilagay para sa farm</translation>
     </message>
     <message>
         <source>worked out from what was read in the source</source>
@@ -5958,7 +5962,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{area} of {need} needed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{area} sa {need} na kailangan</translation>
     </message>
     <message>
         <source>{area}: {done} of {cases}…</source>
@@ -5966,7 +5970,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{band} · test again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{band} · suriing muli</translation>
     </message>
     <message>
         <source>{band} · {share}</source>
@@ -6058,7 +6062,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} found, the best first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} ang nakita, pinakamalapit muna</translation>
     </message>
     <message>
         <source>{count} holes in rafts</source>
@@ -6074,11 +6078,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} pages were sent to the printer.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} pahina ang naipadala sa printer.</translation>
     </message>
     <message>
         <source>{count} pages were written to {name}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} pahina ang naisulat sa {name}.</translation>
     </message>
     <message>
         <source>{count} places</source>
@@ -6090,7 +6094,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{count} readings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} suri</translation>
     </message>
     <message>
         <source>{count} rows are on the clipboard as CSV.</source>
@@ -6142,7 +6146,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{crop}, {amount} {unit} a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}, {amount} {unit} bawat linggo</translation>
     </message>
     <message>
         <source>{crop}: not carried by the feed within the plan.</source>
@@ -6214,7 +6218,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{direction}, {change} a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{direction}, {change} bawat linggo</translation>
     </message>
     <message>
         <source>{element} in {loop}</source>
@@ -6306,7 +6310,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{kind}; at most {cap} at once</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{kind}; hanggang {cap} sa isang bigay</translation>
     </message>
     <message>
         <source>{known} are on the farm already and are passed over.</source>
@@ -6350,7 +6354,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{last}; every {days} d, to {target}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{last}; tuwing {days} d, hanggang {target}</translation>
     </message>
     <message>
         <source>{least} to {most}</source>
@@ -6438,15 +6442,15 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name} grows too slowly in this season to be ready in time: the plan gives it up when it is {share} % of its size.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Masyadong mabagal ang {name} ngayong panahon para umabot: binibitawan ito ng plano kapag {share} % na ng laki nito.</translation>
     </message>
     <message>
         <source>{name} has fewer places than plants.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mas kaunti ang puwesto ng {name} kaysa halaman.</translation>
     </message>
     <message>
         <source>{name} has no places yet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang puwesto ang {name}.</translation>
     </message>
     <message>
         <source>{name} is the plan now. Undo brings the old one back.</source>
@@ -6458,7 +6462,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name} stands in a bed that does not suit it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nasa kamang hindi bagay ang {name}.</translation>
     </message>
     <message>
         <source>{name}, a kg</source>
@@ -6470,19 +6474,19 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name}: less is supplied than the crops take up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: mas kaunti ang supply kaysa kinukuha ng pananim.</translation>
     </message>
     <message>
         <source>{name}: more fish in the tank than the limit for its size.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: mas marami ang isda sa tangke kaysa limit para sa laki nito.</translation>
     </message>
     <message>
         <source>{name}: no reading yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: wala pang suri</translation>
     </message>
     <message>
         <source>{name}: no warmth of the water is entered for its loop; growth is worked out at {assumed} °C, the best for this fish.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: walang init ng tubig na nailagay para sa loop; kinuwenta ang paglaki sa {assumed} °C, pinakabagay sa isdang ito.</translation>
     </message>
     <message>
         <source>{name}: pellet {size} mm</source>
@@ -6490,23 +6494,23 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{name}: take a closer look.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: tingnang mabuti.</translation>
     </message>
     <message>
         <source>{name}: the feed falls, and the plants' food with it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: babagsak ang pakain, kasama ang pagkain ng halaman.</translation>
     </message>
     <message>
         <source>{name}: the water comes close to what the fish cannot live in.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: malapit na ang tubig sa hindi kayang mabuhay ng isda.</translation>
     </message>
     <message>
         <source>{name}: the water is too cold or too warm for these fish to feed and grow; what is given all the same fouls it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: masyadong malamig o mainit ang tubig para kumain at lumaki ang isda; dudumi lang ang tubig kung magpapakain pa rin.</translation>
     </message>
     <message>
         <source>{name}: {count} readings from {low} to {high}, the last {value} on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: {count} suri mula {low} hanggang {high}, ang huli {value} noong {day}</translation>
     </message>
     <message>
         <source>{name}…</source>
@@ -6514,7 +6518,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{need} of filter surface are needed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{need} ibabaw ng filter ang kailangan</translation>
     </message>
     <message>
         <source>{now} now,
@@ -6539,7 +6543,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{n} pages on {paper}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{n} pahina sa {paper}</translation>
     </message>
     <message>
         <source>{peak} of {limit}</source>
@@ -6631,7 +6635,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{spoken}; Enter goes into it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{spoken}; Enter para pasukin</translation>
     </message>
     <message>
         <source>{stage}, day {day} of {days}</source>
@@ -6639,7 +6643,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{supply} g supplied, {demand} g wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{supply} g ang supply, {demand} g ang kailangan</translation>
     </message>
     <message>
         <source>{title} [{unit}]: {said}</source>
@@ -6647,7 +6651,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{title} – saved</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{title} – na-save</translation>
     </message>
     <message>
         <source>{title}: nothing to show</source>
@@ -6655,7 +6659,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{trouble} Looking for it again every moment.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{trouble} Hinahanap itong muli bawat sandali.</translation>
     </message>
     <message>
         <source>{units} × {rows} rows of {columns}</source>
@@ -6675,7 +6679,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>{value} · limiting</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{value} · kulang</translation>
     </message>
     <message>
         <source>{weeks} weeks</source>
@@ -6739,7 +6743,7 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>‹ Back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">‹ Bumalik</translation>
     </message>
     <message>
         <source>▶ you are here</source>
@@ -6763,11 +6767,11 @@ Theirs stands. Put yours in its place? Both can be found in the history.</source
     </message>
     <message>
         <source>⚠ {why} Choose another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">⚠ {why} Pumili ng ibang folder.</translation>
     </message>
     <message>
         <source>⚠ {why} See that the printer is on and has paper, or save as PDF.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">⚠ {why} Tiyaking bukas at may papel ang printer, o i-save bilang PDF.</translation>
     </message>
     <message>
         <source>⚠ {why}.</source>
