@@ -28,5 +28,8 @@ LISTED: Final = (
     Listed("fish", "Fish", "Ctrl+5", "Groups, growth, feed by week and meal, density, harvest", wide=True),
     Listed("water", "Water", "Ctrl+6", "Readings of the water, and what it asks for"),
     Listed("plan", "Plan", "Ctrl+7", "Repairs, a season worked out, stocking, what if, orders", wide=True),
+    Listed(
+        "records", "Records", "Ctrl+8", "What happened, planned against actual, what was learned", wide=True
+    ),
     Listed("book", "Catalogue", "Ctrl+9", "Every figure with its source, and your own over it", wide=True),
 )

@@ -40,6 +40,12 @@ def _plan(needs: PlaceNeeds, parent: QWidget) -> Place:
     return PlanPlace(needs, parent)
 
 
+def _records(needs: PlaceNeeds, parent: QWidget) -> Place:
+    from planner.desk.records.place import RecordsPlace
+
+    return RecordsPlace(needs, parent)
+
+
 def _book(needs: PlaceNeeds, parent: QWidget) -> Place:
     from planner.desk.book_page.place import BookPlace
 
@@ -52,6 +58,7 @@ MAKERS: Final[dict[str, Callable[[PlaceNeeds, QWidget], Place]]] = {
     "balance": _balance,
     "water": _water,
     "plan": _plan,
+    "records": _records,
     "book": _book,
 }
 """By the key of the page in the table of pages."""

@@ -1,0 +1,1 @@
+"""The page of records: what happened, planned against actual, what was learned."""

@@ -1,0 +1,132 @@
+"""The log, planned against actual, lessons and late sowings as ready rows. Pure: knows nothing of widgets."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from planner.desk.behind import Behind
+from planner.desk.outlook import Outlook
+from planner.desk.rows import Column, Row
+from planner.desk.say import tr
+from planner.desk.words import NONE, choice_words, day_words, field_words, number_words
+from planner.farm.farm import label_of
+from planner.farm.fields import NO_ID
+from planner.farm.log import LogEntry, standing
+from planner.planning.learning import Learned, StageOutcome
+from planner.planning.moved import CarriedOver
+
+_FEWEST_SHOWN = 3
+
+
+def _columns(*titles: str, numeric: tuple[int, ...] = ()) -> tuple[Column, ...]:
+    return tuple(Column(title=title, numeric=at in numeric) for at, title in enumerate(titles))
+
+
+def _row(key: str, texts: tuple[str, ...], sort: tuple[Any, ...], payload: Any = None) -> Row:
+    return Row(id=key, texts=texts, sort=sort, spoken=", ".join(texts), payload=payload)
+
+
+def entry_columns() -> tuple[Column, ...]:
+    """Return the columns of the log."""
+    titles = (tr("Day"), tr("Time"), tr("What"), tr("About"), tr("Amount"), tr("Reason"))
+    return _columns(*titles, tr("Who"), tr("Note"), tr("State"), numeric=(4,))
+
+
+def entry_rows(outlook: Outlook) -> tuple[Row, ...]:
+    """Return every entry, newest first, those that were corrected among them."""
+    entries = outlook.farm.log_entries
+    holds = {entry.id for entry in standing(entries)}
+    codes = {entry.id: entry.code for entry in entries}
+    corrected = {entry.corrects: entry.code for entry in entries if entry.corrects != NO_ID}
+    ordered = sorted(entries, key=_when, reverse=True)
+    return tuple(_entry_row(outlook, entry, holds, codes, corrected) for entry in ordered)
+
+
+def _when(entry: LogEntry) -> tuple[str, str]:
+    return entry.on.isoformat(), entry.at
+
+
+def _entry_row(
+    outlook: Outlook, entry: LogEntry, holds: set[Any], codes: dict[Any, str], corrected: dict[Any, str]
+) -> Row:
+    state = ""
+    if entry.corrects != NO_ID:
+        state = tr("corrects {code}", code=codes[entry.corrects])
+    if entry.id in corrected:
+        state = tr("replaced by {code}", code=corrected[entry.id])
+    about = ", ".join(
+        label_of(outlook.found[each])
+        for each in (entry.batch, entry.group, entry.bed, entry.loop)
+        if each in outlook.found
+    )
+    amount = NONE
+    if entry.amount is not None:
+        amount = f"{number_words(entry.amount)} {entry.unit.value}".strip()
+    texts = (day_words(entry.on), entry.at, choice_words(entry.what), about, amount)
+    texts = (*texts, choice_words(entry.reason), entry.who, entry.notes.replace("\n", " "), state)
+    sort = (entry.on.toordinal(), *texts[1:4], entry.amount or 0.0, *texts[5:])
+    return _row(entry.id, texts, sort, payload=entry.id in holds)
+
+
+def outcome_columns() -> tuple[Column, ...]:
+    """Return the columns of planned against actual."""
+    titles = (tr("Batch"), tr("Stage"), tr("Planned [d]"), tr("Actual [d]"), tr("Difference [d]"))
+    return _columns(*titles, tr("Reason"), numeric=(2, 3, 4))
+
+
+def outcome_rows(outlook: Outlook, found: tuple[StageOutcome, ...]) -> tuple[Row, ...]:
+    """Return one row for each stage of a batch that the log speaks of."""
+    rows = []
+    for one in found:
+        code = label_of(outlook.found[one.batch])
+        late = one.difference_days
+        actual = tr("{days} so far", days=str(one.so_far_days)) if late is None else str(one.actual_days)
+        said = NONE if late is None else f"{late:+d}".replace("-", "−")
+        texts = (code, choice_words(one.stage), str(one.planned_days), actual, said, choice_words(one.reason))
+        sort = (code, texts[1], one.planned_days, one.so_far_days, late or 0, texts[5])
+        rows.append(_row(f"{one.batch} {one.stage.value}", texts, sort))
+    return tuple(rows)
+
+
+def lesson_columns() -> tuple[Column, ...]:
+    """Return the columns of what was learned."""
+    titles = (tr("Crop"), tr("Variety"), tr("Sown in"), tr("What"), tr("Book"), tr("Learned"), tr("± spread"))
+    return _columns(*titles, tr("Batches"), tr("Unfinished"), numeric=(4, 5, 6, 7, 8))
+
+
+def lesson_rows(outlook: Outlook, lessons: tuple[Learned, ...]) -> tuple[Row, ...]:
+    """Return one row for each lesson, with its number as id."""
+    quarters = (tr("January–March"), tr("April–June"), tr("July–September"), tr("October–December"))
+    rows = []
+    for number, one in enumerate(lessons):
+        found = one.estimate
+        numbers = (found.book, found.value, found.spread)
+        head = (outlook.crop_name(one.crop), one.variety, quarters[one.quarter], field_words(one.field))
+        texts = (
+            *head,
+            *(number_words(each, digits=2) for each in numbers),
+            str(found.n),
+            str(found.unfinished),
+        )
+        rows.append(_row(str(number), texts, (*head, *numbers, found.n, found.unfinished), one))
+    return tuple(rows)
+
+
+def late_sentences(behind: Behind, late: tuple[CarriedOver, ...]) -> str:
+    """Return late sowings with their effect on the harvest, a line each; empty when nothing is late."""
+    outlook = behind.outlook
+    lines = []
+    for one in late:
+        code = label_of(outlook.found[one.batch])
+        short = [shift for shift in one.effect.weeks if shift.plants < 0][:_FEWEST_SHOWN]
+        weeks = "; ".join(
+            tr(
+                "week {week} will be {plants} plants short",
+                week=outlook.forecast.ruler.week_name(shift.week),
+                plants=number_words(-shift.plants, digits=0),
+            )
+            for shift in short
+        )
+        head = tr("{code}: to be sown {days} days ago.", code=code, days=str(one.late_days))
+        lines.append(f"{head} {tr('If it is sown today:')} {weeks}." if weeks else head)
+    return "\n".join(lines)
