@@ -52,6 +52,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Correct the chosen…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Correct {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Doses</source>
         <translation type="unfinished">&amp;Dosis</translation>
     </message>
@@ -98,6 +106,10 @@
     <message>
         <source>&amp;Lock the chosen batch</source>
         <translation type="unfinished">&amp;Fijar el lote elegido</translation>
+    </message>
+    <message>
+        <source>&amp;Log it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Loops of water</source>
@@ -148,6 +160,10 @@
         <translation type="unfinished">&amp;Rehacer</translation>
     </message>
     <message>
+        <source>&amp;Repeat the last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Set-up</source>
         <translation type="unfinished">&amp;Instalaciones</translation>
     </message>
@@ -158,6 +174,10 @@
     <message>
         <source>&amp;Sow a batch…</source>
         <translation type="unfinished">&amp;Sembrar un lote…</translation>
+    </message>
+    <message>
+        <source>&amp;Take up what was learned</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -360,6 +380,10 @@
         <translation type="unfinished">Para agregar “{kind}” hace falta primero “{missing}”. Agréguelo en el menú Instalaciones.</translation>
     </message>
     <message>
+        <source>About</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>About and cautions</source>
         <translation type="unfinished">Acerca de y cuidados</translation>
     </message>
@@ -384,6 +408,10 @@
         <translation type="unfinished">Acciones, las nuevas primero</translation>
     </message>
     <message>
+        <source>Actual [d]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Add</source>
         <translation type="unfinished">Agregar</translation>
     </message>
@@ -397,7 +425,7 @@
     </message>
     <message>
         <source>Add a dose…</source>
-        <translation type="unfinished">Agregar dosis…</translation>
+        <translation type="unfinished">Dosis…</translation>
     </message>
     <message>
         <source>Add a packet or delivery of seed</source>
@@ -405,7 +433,7 @@
     </message>
     <message>
         <source>Add a reading…</source>
-        <translation type="unfinished">Agregar lectura…</translation>
+        <translation type="unfinished">Lectura…</translation>
     </message>
     <message>
         <source>Add a target</source>
@@ -588,6 +616,10 @@
         <translation type="unfinished">Aplicar: {words}</translation>
     </message>
     <message>
+        <source>April–June</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Aquaponics</source>
         <translation type="unfinished">Acuaponía</translation>
     </message>
@@ -657,7 +689,7 @@
     </message>
     <message>
         <source>Band</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Franja</translation>
     </message>
     <message>
         <source>Bands</source>
@@ -762,6 +794,10 @@
     <message>
         <source>Best water temperature</source>
         <translation type="unfinished">Mejor temperatura del agua</translation>
+    </message>
+    <message>
+        <source>Book</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Bought on</source>
@@ -880,11 +916,19 @@
         <translation type="unfinished">Elija una siembra para ver cómo se cuentan sus semillas.</translation>
     </message>
     <message>
+        <source>Choose an entry of the log first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose from a month</source>
         <translation type="unfinished">Elegir de un mes</translation>
     </message>
     <message>
         <source>Choose one batch to split.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose what is to be taken up first.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1016,6 +1060,10 @@
         <translation type="unfinished">Fechas</translation>
     </message>
     <message>
+        <source>Day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Day of sowing</source>
         <translation type="unfinished">Día de siembra</translation>
     </message>
@@ -1106,6 +1154,10 @@
     <message>
         <source>Difference</source>
         <translation type="unfinished">Diferencia</translation>
+    </message>
+    <message>
+        <source>Difference [d]</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Dissolved oxygen [mg/L]</source>
@@ -1888,6 +1940,10 @@
         <translation type="unfinished">ISO 8601: las semanas empiezan el lunes, y W01 lleva el primer jueves del año.</translation>
     </message>
     <message>
+        <source>If it is sown today:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>In a rhythm of its own</source>
         <translation type="unfinished">Con su propio ritmo</translation>
     </message>
@@ -1940,12 +1996,24 @@
         <translation type="unfinished">Hierro en el agua de reposición</translation>
     </message>
     <message>
+        <source>It &amp;never happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It could not be kept; see the message in the window.</source>
         <translation type="unfinished">No se pudo guardar; vea el mensaje en la ventana.</translation>
     </message>
     <message>
         <source>It could not be worked out: {why}</source>
         <translation type="unfinished">No se pudo calcular: {why}</translation>
+    </message>
+    <message>
+        <source>January–March</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>July–September</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Keep my value</source>
@@ -2006,6 +2074,10 @@
     <message>
         <source>Layer {layer}</source>
         <translation type="unfinished">Nivel {layer}</translation>
+    </message>
+    <message>
+        <source>Learned</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Least supply</source>
@@ -2384,6 +2456,10 @@
         <translation type="unfinished">Ningún lote difiere del plan de hoy.</translation>
     </message>
     <message>
+        <source>No batch is still to be sown that this is for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No batch of this crop is sown from that day on that is not locked.</source>
         <translation type="unfinished">Desde ese día no se siembra ningún lote de este cultivo que no esté fijo.</translation>
     </message>
@@ -2600,6 +2676,10 @@
     <message>
         <source>O (letter of days off feed)</source>
         <translation type="unfinished">S</translation>
+    </message>
+    <message>
+        <source>October–December</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Of all that is wanted {missed} % is missed, {wasted} % is more than wanted, and balance costs {balance} %.</source>
@@ -2850,6 +2930,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Planned [d]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned against actual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Planned harvest</source>
         <translation type="unfinished">Cosecha planeada</translation>
     </message>
@@ -3054,12 +3142,20 @@
         <translation type="unfinished">Listo para el</translation>
     </message>
     <message>
+        <source>Reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Recent farms</source>
         <translation type="unfinished">Granjas recientes</translation>
     </message>
     <message>
         <source>Reckoning the loop with these beds…</source>
         <translation type="unfinished">Calculando el circuito con estas camas…</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Redo</source>
@@ -3367,7 +3463,7 @@
     </message>
     <message>
         <source>Show the week</source>
-        <translation type="unfinished">Mostrar la semana</translation>
+        <translation type="unfinished">Ver semana</translation>
     </message>
     <message>
         <source>Side by side</source>
@@ -3415,7 +3511,7 @@
     </message>
     <message>
         <source>Solids batch…</source>
-        <translation type="unfinished">Lote de sólidos…</translation>
+        <translation type="unfinished">Sólidos…</translation>
     </message>
     <message>
         <source>Solids kept apart until their liquor goes back</source>
@@ -3538,6 +3634,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Sown in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Space</source>
         <translation type="unfinished">Espaciar</translation>
     </message>
@@ -3588,6 +3688,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Start-up</source>
         <translation type="unfinished">Arranque</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Static filter</source>
@@ -3966,6 +4070,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Aún no hay circuito de agua. Agregue uno en el menú Instalaciones.</translation>
     </message>
     <message>
+        <source>This entry was replaced already; correct the one that replaced it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This farm names what the catalogue does not have: {names}. Mend its text form, then open that.</source>
         <translation type="unfinished">Esta granja nombra lo que el catálogo no tiene: {names}. Corrija su forma de texto y ábrala.</translation>
     </message>
@@ -4000,6 +4108,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Thursday</source>
         <translation type="unfinished">Jueves</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Time zone</source>
@@ -4092,6 +4204,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Uneven</source>
         <translation type="unfinished">Desigual</translation>
+    </message>
+    <message>
+        <source>Unfinished</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Unit of {heading}</source>
@@ -4358,6 +4478,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Qué sale mal de hoy en adelante, y cambios que lo arreglan. Cada uno se calcula en un pronóstico de la granja cambiada; el más barato va primero.</translation>
     </message>
     <message>
+        <source>What happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened, planned against actual, what was learned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What happens</source>
         <translation type="unfinished">Qué pasa</translation>
     </message>
@@ -4454,6 +4582,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Lo encontrado</translation>
     </message>
     <message>
+        <source>What was learned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What was read</source>
         <translation type="unfinished">Qué se leyó</translation>
     </message>
@@ -4516,6 +4648,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Which verdicts are shown</source>
         <translation type="unfinished">Qué resultados se muestran</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Why is the chosen part what it is</source>
@@ -4864,6 +5000,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>common practice</source>
         <translation type="unfinished">práctica común</translation>
+    </message>
+    <message>
+        <source>corrects {code}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>crop of the book: sow it</source>
@@ -5258,6 +5398,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin lectura de amoníaco</translation>
     </message>
     <message>
+        <source>no amount</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no demand</source>
         <translation type="unfinished">sin demanda</translation>
     </message>
@@ -5302,8 +5446,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">aún sin lectura</translation>
     </message>
     <message>
+        <source>no reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no room</source>
         <translation type="unfinished">sin lugar</translation>
+    </message>
+    <message>
+        <source>no unit</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no water temperature near it</source>
@@ -5475,7 +5627,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>plants are short of food</source>
-        <translation type="unfinished">a las plantas les falta comida</translation>
+        <translation type="unfinished">falta comida a las plantas</translation>
     </message>
     <message>
         <source>plants lack {grams} g</source>
@@ -5512,6 +5664,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>repairs it</source>
         <translation type="unfinished">lo arregla</translation>
+    </message>
+    <message>
+        <source>replaced by {code}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>rising</source>
@@ -5676,6 +5832,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>the depth of the water is not entered, or it is gravel, whose weight you must ask</source>
         <translation type="unfinished">falta anotar la profundidad del agua, o es grava, cuyo peso hay que preguntar</translation>
+    </message>
+    <message>
+        <source>the farm as a whole</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the feed carries it in some months only</source>
@@ -5878,6 +6038,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">agua a {warmth} lleva {most}</translation>
     </message>
     <message>
+        <source>week {week} will be {plants} plants short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>weeks</source>
         <translation type="unfinished">semanas</translation>
     </message>
@@ -6028,6 +6192,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{code}, {crop}: {along}, held until {until}. {then}</source>
         <translation type="unfinished">{code}, {crop}: {along}, ocupado hasta {until}. {then}</translation>
+    </message>
+    <message>
+        <source>{code}: to be sown {days} days ago.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{code}: {start} – {end}</source>
@@ -6212,6 +6380,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{days} days ago</source>
         <translation type="unfinished">hace {days} días</translation>
+    </message>
+    <message>
+        <source>{days} so far</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{density} ■ over</source>
@@ -6734,6 +6906,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{words}; in {pots} pots: {seeds} seeds, trays of {cells}: {trays}, cells left empty: {spare}</source>
         <translation type="unfinished">{words}; en {pots} macetas: {seeds} semillas, bandejas de {cells}: {trays}, celdas vacías: {spare}</translation>
+    </message>
+    <message>
+        <source>± spread</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>– (letter of the band no demand)</source>
