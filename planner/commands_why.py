@@ -16,6 +16,7 @@ from planner.farm.farm import DAYS_PER_WEEK
 
 if TYPE_CHECKING:
     from planner.farm.farm import Farm
+    from planner.farm.fields import Id
     from planner.forecast.engine import Forecaster
     from planner.forecast.values import Forecast, Ruler
     from planner.forecast.why.reasons import Reason
@@ -32,6 +33,10 @@ subjects, in words:
   week WEEK ELEMENT supply|demand       one of the two
   week WEEK least|feed|feed-ratio|area  the least supplied element, feed, feed per m², area the fish feed
   week WEEK ammonia|filter|oxygen       what fish ask of filter and air: ammonia, biofilm surface, oxygen
+  week WEEK acid|base                   acid made in a week, and base wanted for it
+  water DATE base|salt|iron PRODUCT     grams advised of a product, by its key such as iron-dtpa-11
+  water DATE iron-due|salts|free-ammonia  the day iron is due, what a meter says, what ammonia is un-ionised
+  water DATE LIMIT                      alkalinity-limit, ph-limit or ph-trend: days until it is reached
   week WEEK crop KEY [plants|kg]        harvest of a crop, such as lettuce-leaf
   fish NAME DATE                        feed of a fish group on a day
   tank NAME DATE                        density of a tank on a day
@@ -128,8 +133,10 @@ def subject_of(words: Sequence[str], farm: Farm, forecast: Forecast, *, loop: st
     kind, *rest = words
     if kind == "week":
         return _week(rest, farm, forecast, loop=loop)
+    if kind == "water":
+        return _water(rest, farm, forecast, loop=loop)
     if kind not in _OF_THINGS:
-        raise _wrong(f'"{kind}" is no subject.{_near(kind, (*_OF_THINGS, "week"))}')
+        raise _wrong(f'"{kind}" is no subject.{_near(kind, (*_OF_THINGS, "week", "water"))}')
     if len(rest) != 2:
         raise _wrong(f'"{kind}" takes two words more; "raftweek why --help" shows which.')
     if kind == "batch":
@@ -220,8 +227,44 @@ def week_of(word: str, ruler: Ruler) -> int:
     return _day(word, ruler) // DAYS_PER_WEEK
 
 
-def _week(words: Sequence[str], farm: Farm, forecast: Forecast, *, loop: str | None) -> Subject:
+def _loop(name: str | None, farm: Farm) -> Id:
     from planner.farm.fields import Id
+
+    if name is None:
+        return farm.loops[0].id
+    return Id(_named(name, "loop", {one.name: one.id for one in farm.loops}))
+
+
+def _water(words: Sequence[str], farm: Farm, forecast: Forecast, *, loop: str | None) -> Subject:
+    from planner.forecast.why.values import Subject, SubjectKind
+
+    if len(words) < 2:
+        raise _wrong('"water" takes a day and a figure, such as 2027-05-03 iron-due.')
+    on = forecast.ruler.date_of(_day(words[0], forecast.ruler))
+    figure, *rest = words[1:]
+    if figure in _OF_PRODUCT:
+        if len(rest) != 1:
+            raise _wrong(f'"{figure}" takes the key of one product, such as iron-dtpa-11.')
+        return Subject(kind=SubjectKind(_OF_PRODUCT[figure]), about=_loop(loop, farm), on=on, part=rest[0])
+    if figure not in _OF_WATER or rest:
+        known = [*_OF_PRODUCT, *_OF_WATER]
+        raise _wrong(f'the water of a day has no figure "{" ".join(words[1:])}".{_near(figure, known)}')
+    kind, part = _OF_WATER[figure]
+    return Subject(kind=SubjectKind(kind), about=_loop(loop, farm), on=on, part=part)
+
+
+_OF_PRODUCT: Final = {"base": "base grams", "salt": "salt grams", "iron": "iron grams"}
+_OF_WATER: Final = {
+    "iron-due": ("iron due", ""),
+    "salts": ("salts", ""),
+    "free-ammonia": ("free ammonia", ""),
+    "alkalinity-limit": ("limit", "alkalinity by balance"),
+    "ph-limit": ("limit", "pH by balance"),
+    "ph-trend": ("limit", "pH by trend"),
+}
+
+
+def _week(words: Sequence[str], farm: Farm, forecast: Forecast, *, loop: str | None) -> Subject:
     from planner.farm.species import ELEMENTS
     from planner.forecast.why.values import Subject, SubjectKind
 
@@ -230,7 +273,7 @@ def _week(words: Sequence[str], farm: Farm, forecast: Forecast, *, loop: str | N
     week, (figure, *rest) = week_of(words[0], forecast.ruler), words[1:]
     if figure == "crop":
         return _harvest(rest, forecast, week)
-    about = Id(_named(loop, "loop", {one.name: one.id for one in farm.loops})) if loop else farm.loops[0].id
+    about = _loop(loop, farm)
     if figure in _OF_WEEK and not rest:
         return Subject(kind=SubjectKind(_OF_WEEK[figure]), about=about, week=week)
     if figure.lower() not in ELEMENTS:
@@ -251,6 +294,8 @@ _OF_WEEK: Final = {
     "ammonia": "ammonia",
     "filter": "filter need",
     "oxygen": "oxygen",
+    "acid": "acid",
+    "base": "base",
 }
 _SIDES: Final = {"": "ratio", "supply": "supply", "demand": "demand"}
 

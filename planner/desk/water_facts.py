@@ -32,6 +32,7 @@ from planner.forecast.water.limits import LimitWay
 from planner.forecast.water.load import WeekLoad
 from planner.forecast.water.readings import DueTest, Trend
 from planner.forecast.water.side import LoopWater, QuantityView
+from planner.forecast.why.values import Subject, SubjectKind
 
 _LIMIT_UNITS: Final = {
     LimitWay.ALKALINITY_BALANCE: "mg/L CaCO₃",
@@ -51,25 +52,32 @@ def week_water_sections(water: LoopWater, week: int, catalogue: Catalogue) -> tu
     return (load, tests_section(water), *advice_sections(water, catalogue))
 
 
+def _of_week(water: LoopWater, kind: SubjectKind, week: int) -> Subject:
+    return Subject(kind=kind, about=water.loop, week=week)
+
+
+def _of_day(water: LoopWater, kind: SubjectKind, part: str = "") -> Subject:
+    return Subject(kind=kind, about=water.loop, on=water.today, part=part)
+
+
 def _load(water: LoopWater, load: WeekLoad) -> Iterator[Fact]:
-    basis = Basis(figures=water.load.basis)
     yield Fact(
         label=tr("Ammonia from feed"),
         value=span_words(load.tan_g_per_day, "g/d"),
         note=tr("as nitrogen, for the filter to take up"),
-        ask=basis,
+        ask=_of_week(water, SubjectKind.AMMONIA, load.week),
     )
     yield Fact(
         label=tr("Filter"),
         value=water_words(load.verdict),
         note="\n".join(_filter_notes(water, load)),
-        ask=basis,
+        ask=_of_week(water, SubjectKind.FILTER_NEED, load.week),
     )
     yield Fact(
         label=tr("Oxygen asked for"),
         value=span_words(load.hourly_oxygen_g, "g/h"),
         note="\n".join(_oxygen_notes(load)),
-        ask=basis,
+        ask=_of_week(water, SubjectKind.OXYGEN, load.week),
     )
 
 
@@ -111,7 +119,7 @@ def _acid(water: LoopWater, acid: WeekAcid) -> Iterator[Fact]:
             fall=span_words(acid.drift_mg_per_l.times(-1.0), "mg/L"),
             agreement=water_words(acid.agreement),
         ),
-        ask=Basis(figures=water.acid.basis),
+        ask=_of_week(water, SubjectKind.ACID, acid.week),
     )
     seen = water.observed
     if seen is not None:
@@ -144,7 +152,7 @@ def _limits(water: LoopWater) -> Iterator[Fact]:
             label=water_words(limit.way),
             value=limit_words(limit),
             note=tr("when it falls to {limit}, no base given{start}", limit=bound, start=start),
-            ask=Basis(figures=limit.basis) if limit.basis else None,
+            ask=_of_day(water, SubjectKind.LIMIT, limit.way.value),
         )
 
 
@@ -153,7 +161,8 @@ def _ammonia(water: LoopWater) -> Iterator[Fact]:
     label = tr("Un-ionised ammonia")
     if found.not_known is not None or found.nh3_n_mg_per_l is None:
         why = NONE if found.not_known is None else water_words(found.not_known)
-        yield Fact(label=label, value=tr("not known: {why}", why=why))
+        ask = _of_day(water, SubjectKind.FREE_AMMONIA)
+        yield Fact(label=label, value=tr("not known: {why}", why=why), ask=ask)
         return
     limit = NONE if found.limit is None else number_words(found.limit.value)
     yield Fact(
@@ -166,7 +175,7 @@ def _ammonia(water: LoopWater) -> Iterator[Fact]:
             warmth=number_words(found.water_c or 0.0, digits=1),
             limit=limit,
         ),
-        ask=Basis(figures=found.basis) if found.basis else None,
+        ask=_of_day(water, SubjectKind.FREE_AMMONIA),
     )
 
 
@@ -189,7 +198,7 @@ def _salts(water: LoopWater) -> Iterator[Fact]:
             how=how,
             day=day_words(salts.on),
         ),
-        ask=Basis(figures=salts.basis) if salts.basis else None,
+        ask=_of_day(water, SubjectKind.SALTS),
     )
 
 
@@ -260,7 +269,7 @@ def _base(water: LoopWater, catalogue: Catalogue) -> Iterator[Fact]:
         label=tr("Base wanted"),
         value=span_words(base.need_eq, tr("eq a week")),
         note=tr("for the acid of the week{planned}", planned=planned),
-        ask=Basis(figures=base.basis),
+        ask=_of_week(water, SubjectKind.BASE, water.advice.week),
     )
     if not base.bases:
         yield Fact(label="", value=tr("No base is at hand: the plan has no doses of one."))
@@ -274,7 +283,7 @@ def _base(water: LoopWater, catalogue: Catalogue) -> Iterator[Fact]:
                 cap=rough_words(share.cap_g, "g"),
             )
             + (tr("; dissolves slowly") if share.slow else ""),
-            ask=Basis(figures=base.basis),
+            ask=_of_day(water, SubjectKind.BASE_GRAMS, share.supplement),
         )
     if base.bases and base.left_over_eq > 0:
         yield Fact(
@@ -301,7 +310,7 @@ def _salt_fills(water: LoopWater, catalogue: Catalogue) -> Iterator[Fact]:
             value=span_words(fill.grams, tr("g a week")),
             note=tr("for {element}", element=fill.element.capitalize())
             + (tr("; brings along {ions}", ions=brings) if brings else ""),
-            ask=Basis(figures=fill.basis) if fill.basis else None,
+            ask=_of_day(water, SubjectKind.SALT_GRAMS, fill.supplement),
         )
     gaps = {name: grams for name, grams in water.advice.gaps_g.items() if grams > 0}
     unfilled = dict(zip(ELEMENTS, water.advice.salts.unfilled_g, strict=True))
@@ -317,7 +326,6 @@ def _salt_fills(water: LoopWater, catalogue: Catalogue) -> Iterator[Fact]:
 def _iron(water: LoopWater, catalogue: Catalogue) -> Iterator[Fact]:
     iron: IronAdvice = water.advice.iron
     last = tr("last given {day}", day=day_words(iron.last_on)) if iron.last_on else tr("never given")
-    basis = Basis(figures=iron.basis)
     yield Fact(
         label=tr("Iron due"),
         value=day_words(iron.due_on),
@@ -327,12 +335,12 @@ def _iron(water: LoopWater, catalogue: Catalogue) -> Iterator[Fact]:
             days=iron.interval_days,
             target=span_words(iron.target_mg_per_l, "mg/L"),
         ),
-        ask=basis,
+        ask=_of_day(water, SubjectKind.IRON_DUE),
     )
     for product in iron.products:
         yield Fact(
             label=supplement_words(product.supplement, catalogue),
             value=span_words(product.grams, "g"),
             note=water_words(product.fit),
-            ask=basis,
+            ask=_of_day(water, SubjectKind.IRON_GRAMS, product.supplement),
         )

@@ -32,6 +32,9 @@ def test_that_a_short_element_is_told_with_its_reasons_first(run, kitchen):
         (("week", "2027-W18", "feed"), "feed a day in the week", "g/d"),
         (("week", "2027-W18", "feed-ratio"), "feed-rate ratio", "g/m²/d"),
         (("week", "2027-W18", "area"), "area fed", "m²"),
+        (("week", "2027-W18", "acid"), "acid made in a week", "eq"),
+        (("week", "2027-W18", "base"), "base wanted in a week", "eq"),
+        (("water", "2027-05-03", "iron-due"), "next dose of iron", "d"),
         (("week", "2027-W18", "crop", "lettuce-leaf"), "harvest", "plants"),
         (("week", "2027-W18", "crop", "lettuce-leaf", "kg"), "harvest", "g"),
         (("fish", "winter fish", "2027-05-03"), "feed", "g/d"),
@@ -60,6 +63,29 @@ def test_that_the_values_are_those_of_the_forecast(run, kitchen):
         assert data["value"] == pytest.approx(value, abs=1e-6)
 
 
+def test_that_every_product_advised_on_a_day_can_be_asked_about(run, kitchen):
+    day = "2027-05-03"
+    advice = json.loads(run("water", kitchen, "--date", day, "--json").out)["loops"][0]["advice"]
+    asked = 0
+    for word, products in (
+        ("base", [(one["supplement"], one["grams_per_week"]) for one in advice["base"]["bases"]]),
+        ("iron", [(one["supplement"], one["grams"]) for one in advice["iron"]["products"]]),
+    ):
+        for key, grams in products:
+            data = json.loads(run("why", kitchen, "water", day, word, key, "--json").out)
+            assert data["value"] == pytest.approx(grams[1], abs=1e-6)
+            asked += 1
+    assert asked
+
+
+def test_that_what_was_not_tested_lately_has_no_figure_and_says_so(run, kitchen):
+    for figure in ("alkalinity-limit", "ph-limit", "ph-trend"):
+        said = run("why", kitchen, "water", "2027-05-03", figure)
+        assert (said.code, said.err) == (0, "")
+        assert ": no figure" in said.out
+        assert "not known: " in said.out
+
+
 def test_that_depth_says_how_far_to_go_down(run, kitchen):
     none, one, deep = (
         run("why", kitchen, "week", "2027-W12", "N", "demand", "--depth", depth).out for depth in (0, 1, 5)
@@ -83,6 +109,14 @@ def test_that_depth_says_how_far_to_go_down(run, kitchen):
         (("week", "2027-W18", "N", "surplus"), "neither supply nor demand"),
         (("week", "2027-W18", "crop", "lettuce"), 'Did you mean "lettuce-leaf"?'),
         (("week", "2027-W18", "crop", "lettuce-leaf", "t"), "neither plants nor kg"),
+        (("water", "2027-05-03"), "takes a day and a figure"),
+        (("water", "2027-05-03", "irn-due"), 'Did you mean "iron-due"?'),
+        (("water", "2027-05-03", "iron"), "takes the key of one product"),
+        (
+            ("water", "2027-05-03", "base", "moon-dust"),
+            '"moon-dust" is not advised in the week of 2027-05-03',
+        ),
+        (("water", "2031-05-03", "salts"), "outside the plan"),
         (("fish", "Sumer fish", "2027-05-03"), "there is no fish group"),
         (("fish", "Winter fish", "2031-05-03"), "outside the plan"),
         (("tank", "Big tank", "yesterday"), "is not a date"),

@@ -144,7 +144,7 @@ def why_iron_due(ground: Ground, loop: LoopForecast, on: date) -> Explanation:
         formula, notes = Formula.IRON_DUE, ()
         since = (entered("days_since_last_dose", days, "d", loop.name),)
     return Explanation(
-        title="days until iron is due",
+        title="next dose of iron",
         about=loop.name,
         value=float(-iron.days_late),
         unit="d",

@@ -16,6 +16,16 @@ from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, work
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 from planner.forecast.why.water_day import water_on, why_acid
 
+_TITLES: Final = {
+    LimitWay.ALKALINITY_BALANCE: "limit of alkalinity by balance",
+    LimitWay.PH_BALANCE: "limit of pH by balance",
+    LimitWay.PH_TREND: "limit of pH by trend",
+}
+_FORMULAS: Final = {
+    LimitWay.ALKALINITY_BALANCE: Formula.LIMIT_BY_BALANCE,
+    LimitWay.PH_BALANCE: Formula.LIMIT_BY_BALANCE,
+    LimitWay.PH_TREND: Formula.LIMIT_BY_TREND,
+}
 _CARE: Final = "coefficient/water_care/"
 _TEN: Final = 10.0
 
@@ -25,7 +35,9 @@ def why_salts(ground: Ground, loop: LoopForecast, on: date) -> Explanation:
     water = water_on(ground, loop, on)
     salts = water.readings.salts
     if salts is None:
-        return _unknown("salts", loop, "mS/cm", "no reading of conductivity or dissolved solids")
+        return _unknown(
+            "salts", loop, Formula.AS_ENTERED, "mS/cm", "no reading of conductivity or dissolved solids"
+        )
     reading = _salt_reading(water, salts)
     factor = _factor(ground, salts, loop)
     assumed = (Note(kind=NoteKind.FACTOR_ASSUMED),) if salts.factor_assumed else ()
@@ -82,7 +94,9 @@ def why_free_ammonia(ground: Ground, loop: LoopForecast, on: date) -> Explanatio
     """Return why so much of the ammonia read is un-ionised."""
     found = water_on(ground, loop, on).readings.free_ammonia
     if found.tan_mg_per_l is None or found.ph is None or found.water_c is None:
-        return _unknown("un-ionised ammonia as nitrogen", loop, "mg/L", _why_not(found.not_known))
+        return _unknown(
+            "un-ionised ammonia as nitrogen", loop, Formula.FREE_AMMONIA, "mg/L", _why_not(found.not_known)
+        )
     held = min(max(found.water_c, LOWEST_C), HIGHEST_C)
     warmth = (
         worked("water_c", held, "°C")
@@ -114,9 +128,9 @@ def why_limit(ground: Ground, loop: LoopForecast, on: date, way: str) -> Explana
     limit = next((one for one in water.limits if one.way.value == way), None)
     if limit is None:
         raise NoSuchFigureError(f'"{way}" is no limit; there are {", ".join(one.value for one in LimitWay)}.')
-    title = f"days until {limit.way.value}"
+    title = _TITLES[limit.way]
     if limit.not_known is not None or limit.value is None or limit.on is None:
-        return _unknown(title, loop, "d", _why_not(limit.not_known))
+        return _unknown(title, loop, _FORMULAS[limit.way], "d", _why_not(limit.not_known))
     return (
         _trend(water, limit, title)
         if limit.way is LimitWay.PH_TREND
@@ -227,13 +241,13 @@ def _why_not(reason: NotKnown | None) -> str:
     return "not known" if reason is None else reason.value
 
 
-def _unknown(title: str, loop: LoopForecast, unit: str, reason: str) -> Explanation:
+def _unknown(title: str, loop: LoopForecast, formula: Formula, unit: str, reason: str) -> Explanation:
     """Return an answer without a figure; the note says what is missing."""
     return Explanation(
         title=title,
         about=loop.name,
         value=None,
         unit=unit,
-        formula=Formula.NOTHING,
+        formula=formula,
         notes=(Note(kind=NoteKind.NOT_KNOWN, values=(("reason", reason),)),),
     )

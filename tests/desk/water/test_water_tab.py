@@ -23,10 +23,15 @@ from planner.desk.water.rows import (
     solids_sections,
 )
 from planner.desk.water.tab import WaterTab
+from planner.desk.water_facts import week_water_sections
+from planner.desk.water_words import quantity_words
+from planner.desk.why.answers import answer_of
 from planner.desk.why.dialog import WhyDialog
 from planner.farm.ids import id_from
 from planner.farm.water import Quantity, Reading, SolidsBatch
 from planner.forecast.water.targets import Level
+from planner.forecast.why.ask import why
+from planner.forecast.why.values import Subject, SubjectKind
 from tests.desk.helpers import TODAY, nameless_controls, put_away
 
 FIRST = date(2027, 3, 1)
@@ -245,3 +250,34 @@ def test_that_nitrate_is_foreseen_from_today_on_as_the_pool_of_the_loop(behind, 
 def test_that_a_course_tells_what_is_foreseen(tab):
     nitrate = next(c for c in tab.charts if c.course.quantity is Quantity.NITRATE_N_MG_PER_L)
     assert "; foreseen " in nitrate.accessibleName()
+
+
+def test_that_every_figure_of_the_water_says_why(behind, means, tested):
+    """Every figure worked out has formula and inputs behind it, each answer the figure that is shown."""
+    forecast = behind.outlook.forecast
+    water = behind.water(forecast.loops[0])
+    sections = week_water_sections(water, water.advice.week, behind.outlook.catalogue)
+    entered = {quantity_words(view.quantity) for view in water.readings.quantities}
+    answered = set()
+    for fact in (fact for section in sections for fact in section.facts):
+        if fact.label in entered or fact.label in UNASKED:
+            continue
+        assert isinstance(fact.ask, Subject), fact.label
+        answer = why(fact.ask, tested, forecast, means.forecaster)
+        assert answer.value is not None or answer.notes
+        assert answer_of(answer, behind.outlook.catalogue).formula
+        answered.add(fact.ask.kind)
+    assert answered >= {
+        SubjectKind.AMMONIA,
+        SubjectKind.FILTER_NEED,
+        SubjectKind.OXYGEN,
+        SubjectKind.ACID,
+        SubjectKind.BASE,
+        SubjectKind.IRON_DUE,
+        SubjectKind.FREE_AMMONIA,
+        SubjectKind.LIMIT,
+    }
+
+
+UNASKED = {"", "Tests overdue", "Never tested", "Assumed", "Left over", "Wanting", "Acid by the log"}
+"""What is a list or a sum of what stands beside it."""
