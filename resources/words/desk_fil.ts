@@ -33,7 +33,7 @@
     </message>
     <message>
         <source>&amp;Begin…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magsi&amp;mula…</translation>
     </message>
     <message>
         <source>&amp;Black and white</source>
@@ -49,7 +49,7 @@
     </message>
     <message>
         <source>&amp;Copy chosen batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Kopyahin ang mga napiling batch</translation>
     </message>
     <message>
         <source>&amp;Doses</source>
@@ -125,7 +125,7 @@
     </message>
     <message>
         <source>&amp;Paste some weeks later…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-&amp;paste pagkaraan ng ilang linggo…</translation>
     </message>
     <message>
         <source>&amp;Plan and name…</source>
@@ -189,7 +189,7 @@
     </message>
     <message>
         <source>1 batch: harvest {span} days {way}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 batch: ani {span} araw {way}</translation>
     </message>
     <message>
         <source>1 day</source>
@@ -197,11 +197,11 @@
     </message>
     <message>
         <source>1 day earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">maaga ng 1 araw</translation>
     </message>
     <message>
         <source>1 day later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">huli ng 1 araw</translation>
     </message>
     <message>
         <source>1 found</source>
@@ -213,7 +213,7 @@
     </message>
     <message>
         <source>1 own</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 sarili</translation>
     </message>
     <message>
         <source>1 page on {paper}</source>
@@ -265,7 +265,7 @@
     </message>
     <message>
         <source>; foreseen {value} on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; inaasahan {value} sa {day}</translation>
     </message>
     <message>
         <source>; from {value} on {day}</source>
@@ -277,15 +277,15 @@
     </message>
     <message>
         <source>A (letter of fish added)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">D</translation>
     </message>
     <message>
         <source>A (letter of the band ample)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">L</translation>
     </message>
     <message>
         <source>A bar cannot be put here. Drop it on a raft, block or tray.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi puwede rito ang bar. Ibagsak sa lutang, bloke o tray.</translation>
     </message>
     <message>
         <source>A batch that no plan may move.</source>
@@ -313,11 +313,11 @@
     </message>
     <message>
         <source>A farm file or a farm as text, from this computer or from a stick.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">File ng farm o farm bilang text, mula sa computer na ito o sa USB.</translation>
     </message>
     <message>
         <source>A farm kept already</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Farm na naka-save na</translation>
     </message>
     <message>
         <source>A floating board with holes for plants.</source>
@@ -401,7 +401,7 @@
     </message>
     <message>
         <source>Add a packet or delivery of seed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag ng pakete o dating ng binhi</translation>
     </message>
     <message>
         <source>Add a reading…</source>
@@ -497,7 +497,7 @@
     </message>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lahat ng file (*)</translation>
     </message>
     <message>
         <source>All fish of the tank when the week ends, groups together</source>
@@ -561,7 +561,7 @@
     </message>
     <message>
         <source>An invented school kitchen in its first year. It is a copy: change what you like.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kathang kusina ng paaralan sa unang taon. Kopya ito: baguhin ang gusto mo.</translation>
     </message>
     <message>
         <source>An order by a day</source>
@@ -597,7 +597,7 @@
     </message>
     <message>
         <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit. Enter opens it. Plus and minus zoom.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga arrow key: palipat-lipat ng bar. Alt na may kaliwa o kanan: ilipat ang batch nang isang araw, kapag may Shift isang linggo. Alt na may taas o baba: ilipat sa ibang yunit. Enter: buksan. Plus at minus: laki.</translation>
     </message>
     <message>
         <source>Arrow keys go from hole to hole, Page Up and Page Down a week back and on, Alt with left or right a day. Space takes up the plants of a hole; arrow keys choose where to, Enter puts them there, Escape leaves them. Plus and minus zoom.</source>
@@ -629,7 +629,7 @@
     </message>
     <message>
         <source>B (letter of the stage bed)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">K</translation>
     </message>
     <message>
         <source>Back after</source>
@@ -637,11 +637,11 @@
     </message>
     <message>
         <source>Back to the book's value</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bumalik sa halaga ng libro</translation>
     </message>
     <message>
         <source>Back to the book: {name}, {label}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Balik sa libro: {name}, {label}</translation>
     </message>
     <message>
         <source>Back to what this is part of</source>
@@ -657,7 +657,7 @@
     </message>
     <message>
         <source>Band</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Saklaw</translation>
     </message>
     <message>
         <source>Bands</source>
@@ -677,19 +677,19 @@
     </message>
     <message>
         <source>Batch {code} fits on no further unit in this direction.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala nang yunit sa gawing ito na kasya ang batch {code}.</translation>
     </message>
     <message>
         <source>Batch {code} is locked. Unlock it to move it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Naka-lock ang batch {code}. I-unlock para mailipat.</translation>
     </message>
     <message>
         <source>Batch {code} moved. {text}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nailipat ang batch {code}. {text}</translation>
     </message>
     <message>
         <source>Batch {code}, {crop}, {plants} plants, {place}, from {start} to {end}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batch {code}, {crop}, {plants} halaman, {place}, mula {start} hanggang {end}.</translation>
     </message>
     <message>
         <source>Batches</source>
@@ -701,11 +701,11 @@
     </message>
     <message>
         <source>Batches to sow: {many}, from {first} to {last}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batch na ihahasik: {many}, mula {first} hanggang {last}.</translation>
     </message>
     <message>
         <source>Batches to sow: {many}, on {first}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batch na ihahasik: {many}, sa {first}.</translation>
     </message>
     <message>
         <source>Batches without places</source>
@@ -741,7 +741,7 @@
     </message>
     <message>
         <source>Begin</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magsimula</translation>
     </message>
     <message>
         <source>Begin a new farm</source>
@@ -749,11 +749,11 @@
     </message>
     <message>
         <source>Begin a new one…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magsimula ng bago…</translation>
     </message>
     <message>
         <source>Begin your own farm…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Simulan ang sariling farm…</translation>
     </message>
     <message>
         <source>Best of these: {words}</source>
@@ -773,19 +773,19 @@
     </message>
     <message>
         <source>Bring &amp;in a table…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magpasok ng tala&amp;an…</translation>
     </message>
     <message>
         <source>Bring in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ipasok</translation>
     </message>
     <message>
         <source>Bring in a table</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magpasok ng talaan</translation>
     </message>
     <message>
         <source>Bring in the good rows and leave these out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ipasok ang maayos na hanay at iwan ang mga ito</translation>
     </message>
     <message>
         <source>By the book</source>
@@ -797,11 +797,11 @@
     </message>
     <message>
         <source>C (letter of the stage clearing)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">H</translation>
     </message>
     <message>
         <source>Calcium</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcium</translation>
     </message>
     <message>
         <source>Calcium [mg/L]</source>
@@ -829,7 +829,7 @@
     </message>
     <message>
         <source>Catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Katalogo</translation>
     </message>
     <message>
         <source>Catch</source>
@@ -861,7 +861,7 @@
     </message>
     <message>
         <source>Choose a batch first, or several with Ctrl and a click.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pumili muna ng batch, o marami gamit ang Ctrl at click.</translation>
     </message>
     <message>
         <source>Choose a case to see its inputs, figures and source.</source>
@@ -885,7 +885,7 @@
     </message>
     <message>
         <source>Choose one batch to split.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pumili ng isang batch na hahatiin.</translation>
     </message>
     <message>
         <source>Clear</source>
@@ -909,7 +909,7 @@
     </message>
     <message>
         <source>Close this strip</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isara ang bahaging ito</translation>
     </message>
     <message>
         <source>Code</source>
@@ -921,7 +921,7 @@
     </message>
     <message>
         <source>Column</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kolum</translation>
     </message>
     <message>
         <source>Compare</source>
@@ -953,7 +953,7 @@
     </message>
     <message>
         <source>Copied: {codes}. Paste sows them again, later.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nakopya: {codes}. I-paste para ihasik muli kinalaunan.</translation>
     </message>
     <message>
         <source>Copy</source>
@@ -997,7 +997,7 @@
     </message>
     <message>
         <source>Crops</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga pananim</translation>
     </message>
     <message>
         <source>Curve of the pump</source>
@@ -1013,7 +1013,7 @@
     </message>
     <message>
         <source>Dates</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga petsa</translation>
     </message>
     <message>
         <source>Day of sowing</source>
@@ -1057,7 +1057,7 @@
     </message>
     <message>
         <source>Days later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw na huli</translation>
     </message>
     <message>
         <source>Days of germination</source>
@@ -1225,11 +1225,11 @@
     </message>
     <message>
         <source>Entries</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga entry</translation>
     </message>
     <message>
         <source>Entry</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Entry</translation>
     </message>
     <message>
         <source>Español</source>
@@ -1253,7 +1253,7 @@
     </message>
     <message>
         <source>Every figure with its source, and your own over it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bawat numero at pinagmulan nito, at ang sarili mong halaga</translation>
     </message>
     <message>
         <source>Every hole of every bed on any day</source>
@@ -1357,7 +1357,7 @@
     </message>
     <message>
         <source>Feed this week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakain ngayong linggo</translation>
     </message>
     <message>
         <source>Feed today [g]</source>
@@ -1393,15 +1393,15 @@
     </message>
     <message>
         <source>Feeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga pakain</translation>
     </message>
     <message>
         <source>Figure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Numero</translation>
     </message>
     <message>
         <source>Figures</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga numero</translation>
     </message>
     <message>
         <source>Figures of the catalogue used</source>
@@ -1469,7 +1469,7 @@
     </message>
     <message>
         <source>Fish and feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isda at pakain</translation>
     </message>
     <message>
         <source>Fish and plants raised on the same water; bacteria turn fish waste into plant food.</source>
@@ -1625,7 +1625,7 @@
     </message>
     <message>
         <source>G (letter of the stage germination)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">T</translation>
     </message>
     <message>
         <source>Germination</source>
@@ -1733,7 +1733,7 @@
     </message>
     <message>
         <source>H (letter of fish harvested)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A</translation>
     </message>
     <message>
         <source>Harvest</source>
@@ -1829,7 +1829,7 @@
     </message>
     <message>
         <source>Holds for</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Para sa</translation>
     </message>
     <message>
         <source>Holes</source>
@@ -1877,7 +1877,7 @@
     </message>
     <message>
         <source>How supply stands to demand in a week: short, thin, met or ample.</source>
-        <translation type="unfinished">Lagay ng supply sa pangangailangan sa isang linggo: kulang, manipis, sapat o sobra.</translation>
+        <translation type="unfinished">Lagay ng supply sa pangangailangan sa isang linggo: kulang, manipis, sapat o labis.</translation>
     </message>
     <message>
         <source>How sure?</source>
@@ -1913,7 +1913,7 @@
     </message>
     <message>
         <source>In use, with its range</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ginagamit, at saklaw</translation>
     </message>
     <message>
         <source>In which way it is wanted</source>
@@ -1949,7 +1949,7 @@
     </message>
     <message>
         <source>Keep my value</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itabi ang halaga ko</translation>
     </message>
     <message>
         <source>Keep the new farm as</source>
@@ -1957,7 +1957,7 @@
     </message>
     <message>
         <source>Keep them, to be sown again later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itabi, para ihasik muli kinalaunan</translation>
     </message>
     <message>
         <source>Keep this as a scenario under What if</source>
@@ -1985,7 +1985,7 @@
     </message>
     <message>
         <source>Lanes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga lane</translation>
     </message>
     <message>
         <source>Last pick</source>
@@ -2077,7 +2077,7 @@
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Linya</translation>
     </message>
     <message>
         <source>Line {number}: give length and width, or the number of holes.</source>
@@ -2113,7 +2113,7 @@
     </message>
     <message>
         <source>Locked.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Naka-lock.</translation>
     </message>
     <message>
         <source>Locked: no plan may move it</source>
@@ -2121,7 +2121,7 @@
     </message>
     <message>
         <source>Log entry</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Entry sa talaan</translation>
     </message>
     <message>
         <source>Longest</source>
@@ -2133,7 +2133,7 @@
     </message>
     <message>
         <source>Look around</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tumingin-tingin</translation>
     </message>
     <message>
         <source>Look out: {said}.</source>
@@ -2157,11 +2157,11 @@
     </message>
     <message>
         <source>M (letter of the band met)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">S</translation>
     </message>
     <message>
         <source>Magnesium</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magnesium</translation>
     </message>
     <message>
         <source>Magnesium [mg/L]</source>
@@ -2173,7 +2173,7 @@
     </message>
     <message>
         <source>Make some of its plants a batch of their own</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gawing sariling batch ang ilan sa halaman nito</translation>
     </message>
     <message>
         <source>Make the farm what the scenario is; one undo takes it back</source>
@@ -2233,7 +2233,7 @@
     </message>
     <message>
         <source>Meter's factor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Factor ng metro</translation>
     </message>
     <message>
         <source>Metric</source>
@@ -2265,7 +2265,7 @@
     </message>
     <message>
         <source>More is planted than the feed carries. This would repair it; nothing is done unasked:</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mas marami ang tanim kaysa kaya ng pakain. Ito ang mag-aayos; walang gagawin nang hindi mo hinihingi:</translation>
     </message>
     <message>
         <source>More, where it is known</source>
@@ -2301,7 +2301,7 @@
     </message>
     <message>
         <source>N (letter of the stage nursery)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">P</translation>
     </message>
     <message>
         <source>Name</source>
@@ -2361,7 +2361,7 @@
     </message>
     <message>
         <source>Nitrogen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nitrogen</translation>
     </message>
     <message>
         <source>Nitrogen in the fish</source>
@@ -2393,7 +2393,7 @@
     </message>
     <message>
         <source>No beds yet. Every raft, block and tray gets a row here.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang kama. May hanay dito ang bawat lutang, bloke at tray.</translation>
     </message>
     <message>
         <source>No change of the plan was found that helps. Look at it in the lanes.</source>
@@ -2425,7 +2425,7 @@
     </message>
     <message>
         <source>No loop of water yet. Its fish and their feed are shown here.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang loop ng tubig. Makikita rito ang isda at pakain nito.</translation>
     </message>
     <message>
         <source>No loop of water yet. What its fish supply and its plants want is weighed here.</source>
@@ -2482,7 +2482,8 @@
     <message>
         <source>Not kept, for the plan as it stands does not allow it. Move or shorten what is named, then keep the value.
 {faults}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi na-save dahil hindi puwede sa plano ngayon. Ilipat o paikliin ang binanggit, saka itabi ang halaga.
+{faults}</translation>
     </message>
     <message>
         <source>Not weighed for {days} days: weight and feed are a guess that grows with each. Weigh {low} to {high} fish and enter the sample.</source>
@@ -2510,7 +2511,7 @@
     </message>
     <message>
         <source>Nothing has been copied yet. Choose batches and copy them first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang nakopya. Pumili muna ng batch at kopyahin.</translation>
     </message>
     <message>
         <source>Nothing here is called “{typed}”. Try fewer letters.</source>
@@ -2518,7 +2519,7 @@
     </message>
     <message>
         <source>Nothing in the plan moves by it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang gagalaw sa plano.</translation>
     </message>
     <message>
         <source>Nothing in this week asks for a repair.</source>
@@ -2566,7 +2567,7 @@
     </message>
     <message>
         <source>Nothing this week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala ngayong linggo</translation>
     </message>
     <message>
         <source>Number</source>
@@ -2598,7 +2599,7 @@
     </message>
     <message>
         <source>O (letter of days off feed)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">W</translation>
     </message>
     <message>
         <source>Of all that is wanted {missed} % is missed, {wasted} % is more than wanted, and balance costs {balance} %.</source>
@@ -2614,7 +2615,7 @@
     </message>
     <message>
         <source>Of the loop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ng loop</translation>
     </message>
     <message>
         <source>On</source>
@@ -2670,11 +2671,11 @@
     </message>
     <message>
         <source>Open a farm…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magbukas ng farm…</translation>
     </message>
     <message>
         <source>Open it…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buksan ito…</translation>
     </message>
     <message>
         <source>Opening the farm…</source>
@@ -2710,11 +2711,11 @@
     </message>
     <message>
         <source>Own value: {name}, {label}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sariling halaga: {name}, {label}</translation>
     </message>
     <message>
         <source>Own values</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sariling halaga</translation>
     </message>
     <message>
         <source>Oxygen asked for</source>
@@ -2726,7 +2727,7 @@
     </message>
     <message>
         <source>P (letter of the stage picking)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A</translation>
     </message>
     <message>
         <source>P&amp;rint…</source>
@@ -2754,7 +2755,7 @@
     </message>
     <message>
         <source>Paste some weeks later…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-paste pagkaraan ng ilang linggo…</translation>
     </message>
     <message>
         <source>Pellet [mm]</source>
@@ -2770,7 +2771,7 @@
     </message>
     <message>
         <source>Phosphorus</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Phosphorus</translation>
     </message>
     <message>
         <source>Phosphorus [mg/L]</source>
@@ -2866,7 +2867,7 @@
     </message>
     <message>
         <source>Plants of the new batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Halaman ng bagong batch</translation>
     </message>
     <message>
         <source>Plants over germination and survival, rounded up</source>
@@ -2878,7 +2879,7 @@
     </message>
     <message>
         <source>Potassium</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Potassium</translation>
     </message>
     <message>
         <source>Potassium [mg/L]</source>
@@ -2930,7 +2931,7 @@
     </message>
     <message>
         <source>Print the calendar…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-print ang kalendaryo…</translation>
     </message>
     <message>
         <source>Print the shopping list</source>
@@ -3034,7 +3035,7 @@
     </message>
     <message>
         <source>Readings of the water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga suri ng tubig</translation>
     </message>
     <message>
         <source>Readings of the water, and what it asks for</source>
@@ -3042,7 +3043,7 @@
     </message>
     <message>
         <source>Readings or batches from a table (CSV)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga suri o batch mula sa talaan (CSV)</translation>
     </message>
     <message>
         <source>Ready at {weight}</source>
@@ -3118,23 +3119,23 @@
     </message>
     <message>
         <source>Rows that cannot be taken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga hanay na hindi matanggap</translation>
     </message>
     <message>
         <source>Ruler of weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruler ng mga linggo</translation>
     </message>
     <message>
         <source>S (letter of fish stocked)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">L</translation>
     </message>
     <message>
         <source>S (letter of the band short)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">K</translation>
     </message>
     <message>
         <source>S (letter of the stage spacing)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">G</translation>
     </message>
     <message>
         <source>S&amp;earch everything…</source>
@@ -3158,11 +3159,11 @@
     </message>
     <message>
         <source>Same agai&amp;n next week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gani&amp;to ulit sa susunod na linggo</translation>
     </message>
     <message>
         <source>Same again next week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ganito ulit sa susunod na linggo</translation>
     </message>
     <message>
         <source>Saturday</source>
@@ -3282,7 +3283,7 @@
     </message>
     <message>
         <source>Seed lot…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Seed lot…</translation>
     </message>
     <message>
         <source>Seed of {name}, a thousand</source>
@@ -3354,11 +3355,11 @@
     </message>
     <message>
         <source>Shelf of the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahagi ng katalogo</translation>
     </message>
     <message>
         <source>Show the bands of all elements</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ipakita ang saklaw ng lahat ng elemento</translation>
     </message>
     <message>
         <source>Show the beds as they are today</source>
@@ -3386,7 +3387,7 @@
     </message>
     <message>
         <source>Size {number}: {words}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Laki {number}: {words}</translation>
     </message>
     <message>
         <source>So much every week</source>
@@ -3462,11 +3463,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Sow again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihasik muli</translation>
     </message>
     <message>
         <source>Sow again what was copied</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihasik muli ang kinopya</translation>
     </message>
     <message>
         <source>Sow from</source>
@@ -3494,11 +3495,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Sow the chosen batches once more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihasik muli ang mga napiling batch</translation>
     </message>
     <message>
         <source>Sow this week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihasik ngayong linggo</translation>
     </message>
     <message>
         <source>Sow what has to wait so much later</source>
@@ -3514,7 +3515,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Sow {codes} again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihasik muli ang {codes}</translation>
     </message>
     <message>
         <source>Sow {code}</source>
@@ -3534,7 +3535,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Sown again: {codes}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inihasik muli: {codes}</translation>
     </message>
     <message>
         <source>Space</source>
@@ -3546,23 +3547,23 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Spl&amp;it the chosen batch…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hat&amp;iin ang napiling batch…</translation>
     </message>
     <message>
         <source>Split</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hatiin</translation>
     </message>
     <message>
         <source>Split {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hatiin ang {code}</translation>
     </message>
     <message>
         <source>Split {code} from {batch}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ihiwalay ang {code} sa {batch}</translation>
     </message>
     <message>
         <source>Split…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hatiin…</translation>
     </message>
     <message>
         <source>Stage</source>
@@ -3574,7 +3575,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Stages: {stages}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga yugto: {stages}.</translation>
     </message>
     <message>
         <source>Standing there on {day}</source>
@@ -3698,7 +3699,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Supplements</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga suplemento</translation>
     </message>
     <message>
         <source>Supplied [g]</source>
@@ -3710,7 +3711,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Supply and demand of each element are weighed here, week by week.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dito tinitimbang linggo-linggo ang supply at pangangailangan ng bawat elemento.</translation>
     </message>
     <message>
         <source>Supply and demand of each element, and what helps</source>
@@ -3722,7 +3723,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>T (letter of the band thin)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">M</translation>
     </message>
     <message>
         <source>Table</source>
@@ -3734,7 +3735,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Tables (*.csv *.txt *.tsv)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga talaan (*.csv *.txt *.tsv)</translation>
     </message>
     <message>
         <source>Take note</source>
@@ -3770,7 +3771,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Tank, fish, beds and what you want each week. A first plan is drafted from it at once.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tangke, isda, kama at ang gusto mo bawat linggo. Agad gagawin ang unang plano.</translation>
     </message>
     <message>
         <source>TargetUnit</source>
@@ -3814,11 +3815,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>The batch cannot go here.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi puwede rito ang batch.</translation>
     </message>
     <message>
         <source>The batch is no longer there.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala na ang batch.</translation>
     </message>
     <message>
         <source>The element of which least is supplied for what is wanted.</source>
@@ -3862,7 +3863,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>The language changes when the program is started again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magbabago ang wika kapag binuksang muli ang programa.</translation>
     </message>
     <message>
         <source>The list is empty. Add what you want, or take the farm's targets.</source>
@@ -3878,7 +3879,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>The planted area fits the feed, but something is flagged. This would repair it first:</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tugma ang tanim sa pakain, pero may babala. Ito ang unang mag-aayos:</translation>
     </message>
     <message>
         <source>The plants cannot go here.</source>
@@ -3898,7 +3899,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>The rows are</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang mga hanay ay</translation>
     </message>
     <message>
         <source>The rule falls on no day between {a} and {b}.</source>
@@ -3910,11 +3911,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>The sample farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang sample na farm</translation>
     </message>
     <message>
         <source>The sample farm, a new one, or one that is kept already</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang sample na farm, bago, o naka-save na</translation>
     </message>
     <message>
         <source>The season plan is adopted. Undo brings the old one back.</source>
@@ -3922,7 +3923,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>The seeding calendar, as it is printed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang kalendaryo ng paghahasik, gaya ng nakalimbag</translation>
     </message>
     <message>
         <source>The sowings are in the plan. Undo takes them out again.</source>
@@ -3990,7 +3991,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>This is the sample farm: look around, and change what you like.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sample na farm ito: tumingin-tingin, at baguhin ang gusto mo.</translation>
     </message>
     <message>
         <source>This week lies outside the plan.</source>
@@ -4018,7 +4019,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>To the plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa plano</translation>
     </message>
     <message>
         <source>Today</source>
@@ -4094,7 +4095,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Unit of {heading}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yunit ng {heading}</translation>
     </message>
     <message>
         <source>Units</source>
@@ -4102,7 +4103,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Units shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yunit na ipinapakita</translation>
     </message>
     <message>
         <source>Unknown</source>
@@ -4282,7 +4283,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Weeks later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Linggong huli</translation>
     </message>
     <message>
         <source>Weeks of the balance</source>
@@ -4382,7 +4383,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>What is planted fits what the fish can carry, as far as the published bands tell.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tugma ang tanim sa kaya ng isda, ayon sa mga nailathalang saklaw.</translation>
     </message>
     <message>
         <source>What is tried</source>
@@ -4462,7 +4463,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>What would move?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ano ang gagalaw?</translation>
     </message>
     <message>
         <source>What you enter stays on this computer, in the file you see in the status bar. What the weeks showed last is kept beside it in the folder for temporary files of your user, so that the next start is quick.</source>
@@ -4470,7 +4471,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>What {heading} is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ano ang {heading}</translation>
     </message>
     <message>
         <source>When</source>
@@ -4486,7 +4487,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Where it comes from, and how sure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Saan galing, at gaano kasigurado</translation>
     </message>
     <message>
         <source>Where one stands</source>
@@ -4498,7 +4499,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Where would you like to begin?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Saan mo gustong magsimula?</translation>
     </message>
     <message>
         <source>Which</source>
@@ -4522,7 +4523,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Why it cannot be taken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bakit hindi matanggap</translation>
     </message>
     <message>
         <source>Why the figures of what is chosen are what they are</source>
@@ -4610,7 +4611,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Works the plan out with your value, keeps nothing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kinukuwenta ang plano sa halaga mo, walang itinatabi</translation>
     </message>
     <message>
         <source>Worst fall</source>
@@ -4626,7 +4627,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Years, months and weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Taon, buwan at linggo</translation>
     </message>
     <message>
         <source>Yes</source>
@@ -4654,11 +4655,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Your fish can carry</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kaya ng isda mo</translation>
     </message>
     <message>
         <source>Your own farm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sarili mong farm</translation>
     </message>
     <message>
         <source>Your own figures. Leave a field empty to go by the catalogue.</source>
@@ -4666,11 +4667,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Your own value</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sarili mong halaga</translation>
     </message>
     <message>
         <source>Your plan is drafted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Handa na ang unang plano mo</translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>
@@ -4682,11 +4683,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>a feeding table</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">talaan ng pakain</translation>
     </message>
     <message>
         <source>a fixed share of body weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">takdang bahagi ng bigat</translation>
     </message>
     <message>
         <source>a week, beyond what is supplied; nothing the plan has doses of fills it</source>
@@ -4694,7 +4695,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>about {grams} g a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga {grams} g bawat araw</translation>
     </message>
     <message>
         <source>about {kg} kg</source>
@@ -4706,7 +4707,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>added</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">idinagdag</translation>
     </message>
     <message>
         <source>aerated</source>
@@ -4726,11 +4727,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>aim of the check</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">layon ng pagsuri</translation>
     </message>
     <message>
         <source>alkalinity</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alkalinity</translation>
     </message>
     <message>
         <source>alkalinity falls by {fall} unless base is given; {agreement}</source>
@@ -4746,11 +4747,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>ample</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">labis</translation>
     </message>
     <message>
         <source>an area that is always planted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lawak na laging may tanim</translation>
     </message>
     <message>
         <source>any day of the week</source>
@@ -4770,7 +4771,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>as the table shows</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gaya ng nasa talaan</translation>
     </message>
     <message>
         <source>at least {amount} {unit}; of {draws} draws</source>
@@ -4790,11 +4791,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kama</translation>
     </message>
     <message>
         <source>beds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga kama</translation>
     </message>
     <message>
         <source>between {first} and {last}</source>
@@ -4806,7 +4807,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>bicarbonate, gentle</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bicarbonate, banayad</translation>
     </message>
     <message>
         <source>block</source>
@@ -4814,11 +4815,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>blue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">asul</translation>
     </message>
     <message>
         <source>bluish green</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">asul-berde</translation>
     </message>
     <message>
         <source>book days, no climate entered</source>
@@ -4826,7 +4827,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>brings sodium: only as a last resort</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">may dalang sodium: kung wala nang iba</translation>
     </message>
     <message>
         <source>by {way}; never more than is eaten</source>
@@ -4838,7 +4839,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>carbonate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">carbonate</translation>
     </message>
     <message>
         <source>change the feed at {grams} g</source>
@@ -4846,15 +4847,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>changes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga pagbabago</translation>
     </message>
     <message>
         <source>clearing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">paghawan</translation>
     </message>
     <message>
         <source>cold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lamig</translation>
     </message>
     <message>
         <source>comes back: {elements}</source>
@@ -4862,7 +4863,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>common practice</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">karaniwang gawi</translation>
     </message>
     <message>
         <source>crop of the book: sow it</source>
@@ -4870,15 +4871,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>crops</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga pananim</translation>
     </message>
     <message>
         <source>day first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">araw muna</translation>
     </message>
     <message>
         <source>demand</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kailangan</translation>
     </message>
     <message>
         <source>demand, proposal</source>
@@ -4894,11 +4895,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>doubtful at this pH</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alanganin sa pH na ito</translation>
     </message>
     <message>
         <source>earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mas maaga</translation>
     </message>
     <message>
         <source>eases it</source>
@@ -4906,7 +4907,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>enough</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sapat</translation>
     </message>
     <message>
         <source>entered</source>
@@ -4926,11 +4927,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>exact arithmetic</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">eksaktong kuwenta</translation>
     </message>
     <message>
         <source>expected growth × feed conversion</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inaasahang laki × feed conversion</translation>
     </message>
     <message>
         <source>factor not noted, {factor} taken</source>
@@ -4942,7 +4943,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>falling</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bumababa</translation>
     </message>
     <message>
         <source>fe</source>
@@ -4950,11 +4951,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>feed conversion</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">feed conversion</translation>
     </message>
     <message>
         <source>feed of the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pakain ng isda</translation>
     </message>
     <message>
         <source>feed of the loop falls by {share} %</source>
@@ -4966,15 +4967,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>feed, to {mass}/day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pakain, hanggang {mass}/araw</translation>
     </message>
     <message>
         <source>feeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga pakain</translation>
     </message>
     <message>
         <source>field conditions</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kondisyon sa bukid</translation>
     </message>
     <message>
         <source>filled {day}, {days} d of solids, {air}</source>
@@ -4982,31 +4983,31 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>fingerlings must be had on that day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dapat may similya sa araw na iyon</translation>
     </message>
     <message>
         <source>fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">isda</translation>
     </message>
     <message>
         <source>fish are lighter when harvested</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mas magaan ang isda sa ani</translation>
     </message>
     <message>
         <source>fish, to {mass}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">isda, hanggang {mass}</translation>
     </message>
     <message>
         <source>fit not known: no pH reading</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi alam kung bagay: walang suri ng pH</translation>
     </message>
     <message>
         <source>fixed grams a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">takdang gramo bawat araw</translation>
     </message>
     <message>
         <source>food the crops take up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pagkaing kinukuha ng pananim</translation>
     </message>
     <message>
         <source>for fish of {low} to {high} g</source>
@@ -5026,19 +5027,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>from memory</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mula sa alaala</translation>
     </message>
     <message>
         <source>from memory, not checked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mula sa alaala, hindi nasuri</translation>
     </message>
     <message>
         <source>from memory: shown, but judges nothing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mula sa alaala: ipinapakita, pero walang hinahatulan</translation>
     </message>
     <message>
         <source>fruiting</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">namumunga</translation>
     </message>
     <message>
         <source>fullest tank {before} → {after} kg/m³</source>
@@ -5058,15 +5059,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>germination</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pagtubo</translation>
     </message>
     <message>
         <source>goes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">aalis</translation>
     </message>
     <message>
         <source>good</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mabuti</translation>
     </message>
     <message>
         <source>growth by your own figure</source>
@@ -5074,15 +5075,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>growth coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">growth coefficient</translation>
     </message>
     <message>
         <source>harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ani</translation>
     </message>
     <message>
         <source>harvest of crops</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ani ng pananim</translation>
     </message>
     <message>
         <source>harvest of crops unchanged</source>
@@ -5090,27 +5091,27 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>harvested</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inani</translation>
     </message>
     <message>
         <source>heads</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ulo</translation>
     </message>
     <message>
         <source>heat</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">init</translation>
     </message>
     <message>
         <source>how much the solids give is not sure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi tiyak ang bigay ng latak</translation>
     </message>
     <message>
         <source>hydroxide, strong</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hydroxide, matapang</translation>
     </message>
     <message>
         <source>it raises the pH</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pinatataas nito ang pH</translation>
     </message>
     <message>
         <source>kg</source>
@@ -5126,7 +5127,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>lamps for the light that is missing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ilaw para sa kulang na liwanag</translation>
     </message>
     <message>
         <source>last given {day}</source>
@@ -5134,11 +5135,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mas huli</translation>
     </message>
     <message>
         <source>leafy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">madahon</translation>
     </message>
     <message>
         <source>least supply {before} of {was} → {after} of {now}</source>
@@ -5146,19 +5147,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>leave out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">iwan</translation>
     </message>
     <message>
         <source>less feed, so less food for the plants</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mas kaunting pakain, kaya kulang ang pagkain ng halaman</translation>
     </message>
     <message>
         <source>less is harvested</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mas kaunti ang ani</translation>
     </message>
     <message>
         <source>light not known: it slows nothing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi alam ang liwanag: walang binabagalan</translation>
     </message>
     <message>
         <source>limit {limit}</source>
@@ -5178,7 +5179,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>little light</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kulang sa liwanag</translation>
     </message>
     <message>
         <source>little light alone {light} d, warmth alone {warmth} d</source>
@@ -5210,7 +5211,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>met</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sapat</translation>
     </message>
     <message>
         <source>mg</source>
@@ -5218,11 +5219,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>month first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">buwan muna</translation>
     </message>
     <message>
         <source>more feed is used</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mas maraming pakain ang gamit</translation>
     </message>
     <message>
         <source>muted</source>
@@ -5238,7 +5239,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>new</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bago</translation>
     </message>
     <message>
         <source>no</source>
@@ -5246,23 +5247,23 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>no air temperature entered: warmth slows nothing in the bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang init ng hangin: walang binabagalan ang init sa kama</translation>
     </message>
     <message>
         <source>no alkalinity reading</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang suri ng alkalinity</translation>
     </message>
     <message>
         <source>no ammonia reading</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang suri ng ammonia</translation>
     </message>
     <message>
         <source>no demand</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang kailangan</translation>
     </message>
     <message>
         <source>no fall seen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang nakitang pagbaba</translation>
     </message>
     <message>
         <source>no feed for {days} d before</source>
@@ -5286,11 +5287,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>no pH reading near it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang malapit na suri ng pH</translation>
     </message>
     <message>
         <source>no places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang puwesto</translation>
     </message>
     <message>
         <source>no places yet</source>
@@ -5306,7 +5307,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>no water temperature near it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang malapit na init ng tubig</translation>
     </message>
     <message>
         <source>none</source>
@@ -5334,7 +5335,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>not covered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi saklaw</translation>
     </message>
     <message>
         <source>not entered</source>
@@ -5346,7 +5347,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>not known: no filter has a surface entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi alam: walang filter na may nailagay na ibabaw</translation>
     </message>
     <message>
         <source>not known: {why}</source>
@@ -5354,11 +5355,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>not on a day of harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi sa araw ng ani</translation>
     </message>
     <message>
         <source>not on your shelf yet: it has to be bought</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">wala ka pa nito: kailangang bilhin</translation>
     </message>
     <message>
         <source>not planned</source>
@@ -5366,7 +5367,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>not suited to this pH</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi bagay sa pH na ito</translation>
     </message>
     <message>
         <source>not tested lately; careful values are taken for the largest dose</source>
@@ -5382,7 +5383,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>nothing is fed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang pinapakain</translation>
     </message>
     <message>
         <source>nothing to show</source>
@@ -5390,19 +5391,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>nothing wanted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang hinihingi</translation>
     </message>
     <message>
         <source>nursery</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">punlaan</translation>
     </message>
     <message>
         <source>nursery cells are held longer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mas matagal hawak ang selda ng punlaan</translation>
     </message>
     <message>
         <source>off feed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang pakain</translation>
     </message>
     <message>
         <source>on plain paper, to be cut along the lines; for sheets of labels there is raftweek labels</source>
@@ -5418,11 +5419,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>orange</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kahel</translation>
     </message>
     <message>
         <source>other weeks become short instead</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ibang linggo naman ang kukulangin</translation>
     </message>
     <message>
         <source>ours {ours}, published {published}</source>
@@ -5430,7 +5431,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>outside</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">labas</translation>
     </message>
     <message>
         <source>over {percent}</source>
@@ -5442,7 +5443,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>oxygen would be short for the most that may be asked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kukulangin ang oksiheno sa pinakamaraming maaaring kailangan</translation>
     </message>
     <message>
         <source>pH</source>
@@ -5450,11 +5451,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>pH, by its trend</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pH, ayon sa takbo</translation>
     </message>
     <message>
         <source>pH, by the acid made</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pH, ayon sa asidong nagawa</translation>
     </message>
     <message>
         <source>pellet {size} mm</source>
@@ -5462,19 +5463,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>physics</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pisika</translation>
     </message>
     <message>
         <source>picking</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pag-ani</translation>
     </message>
     <message>
         <source>pieces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">piraso</translation>
     </message>
     <message>
         <source>plants are short of food</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kulang sa pagkain ang halaman</translation>
     </message>
     <message>
         <source>plants lack {grams} g</source>
@@ -5502,11 +5503,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>read in the source</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nabasa sa pinagmulan</translation>
     </message>
     <message>
         <source>reddish purple</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pulang-lila</translation>
     </message>
     <message>
         <source>repairs it</source>
@@ -5514,19 +5515,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>rising</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tumataas</translation>
     </message>
     <message>
         <source>rounding of the print</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pag-round sa nailathala</translation>
     </message>
     <message>
         <source>safe</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ligtas</translation>
     </message>
     <message>
         <source>salt builds up in the water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">naiipon ang asin sa tubig</translation>
     </message>
     <message>
         <source>saturation not known: no water temperature by month</source>
@@ -5534,15 +5535,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>seedlings get older and may stretch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tatanda ang punla at baka humaba</translation>
     </message>
     <message>
         <source>seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binhi</translation>
     </message>
     <message>
         <source>short</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kulang</translation>
     </message>
     <message>
         <source>since {since}, 1 day</source>
@@ -5554,7 +5555,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>sky blue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">langit-asul</translation>
     </message>
     <message>
         <source>sow {plants} plants</source>
@@ -5562,7 +5563,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>sowing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">paghasik</translation>
     </message>
     <message>
         <source>sown {day}</source>
@@ -5570,11 +5571,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>spacing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gitnang agwat</translation>
     </message>
     <message>
         <source>spread the source gives</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">saklaw na bigay ng pinagmulan</translation>
     </message>
     <message>
         <source>stands alone: repeat the test before acting on it</source>
@@ -5582,11 +5583,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>stated by the source</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sinabi ng pinagmulan</translation>
     </message>
     <message>
         <source>steady</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pantay</translation>
     </message>
     <message>
         <source>stock to {top} mg/L</source>
@@ -5602,15 +5603,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>stocked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inilagay</translation>
     </message>
     <message>
         <source>suited to this pH</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bagay sa pH na ito</translation>
     </message>
     <message>
         <source>supplements</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga suplemento</translation>
     </message>
     <message>
         <source>supplied {span}</source>
@@ -5618,7 +5619,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>supply</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">supply</translation>
     </message>
     <message>
         <source>taken back</source>
@@ -5630,11 +5631,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>tank too full</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">punô ang tangke</translation>
     </message>
     <message>
         <source>tanks are fuller later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mas puno ang tangke kinalaunan</translation>
     </message>
     <message>
         <source>test again</source>
@@ -5642,31 +5643,31 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>test the water first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">suriin muna ang tubig</translation>
     </message>
     <message>
         <source>text</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">text</translation>
     </message>
     <message>
         <source>the area that is planted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lawak na may tanim</translation>
     </message>
     <message>
         <source>the balance agrees with what was published</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tugma ang balanse sa nailathala</translation>
     </message>
     <message>
         <source>the balance lies above what was published</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mas mataas ang balanse sa nailathala</translation>
     </message>
     <message>
         <source>the balance lies below what was published</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mas mababa ang balanse sa nailathala</translation>
     </message>
     <message>
         <source>the circuit has too little to spare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kulang ang reserba ng circuit</translation>
     </message>
     <message>
         <source>the depth of the gravel is assumed</source>
@@ -5674,15 +5675,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the depth of the water is not entered, or it is gravel, whose weight you must ask</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi nailagay ang lalim ng tubig, o graba ito na dapat itanong ang bigat</translation>
     </message>
     <message>
         <source>the feed carries it in some months only</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kaya lang ng pakain sa ilang buwan</translation>
     </message>
     <message>
         <source>the feed falls</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">babagsak ang pakain</translation>
     </message>
     <message>
         <source>the feed falls by {before} → {after}</source>
@@ -5690,83 +5691,83 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the feed lies at the low end of the band then</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nasa mababang dulo ng saklaw ang pakain noon</translation>
     </message>
     <message>
         <source>the filter has too little surface</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kulang ang ibabaw ng filter</translation>
     </message>
     <message>
         <source>the filter would be too small for the most that may be needed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">maliit ang filter sa pinakamaraming maaaring kailangan</translation>
     </message>
     <message>
         <source>the filter's surface has no reserve</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang reserba ang ibabaw ng filter</translation>
     </message>
     <message>
         <source>the filter's surface is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi nailagay ang ibabaw ng filter</translation>
     </message>
     <message>
         <source>the fish are not fed enough for it in any month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang buwan na sapat ang pakain ng isda para rito</translation>
     </message>
     <message>
         <source>the fish that stay are not purged: days off feed would undo it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi nililinis ang natirang isda: sisirain ito ng mga araw na walang pakain</translation>
     </message>
     <message>
         <source>the flow is enough, but without reserve</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sapat ang daloy, pero walang reserba</translation>
     </message>
     <message>
         <source>the harvest comes later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mas huli ang ani</translation>
     </message>
     <message>
         <source>the height of the lift is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi nailagay ang taas ng angat</translation>
     </message>
     <message>
         <source>the light there, or the crop that wants it, is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi nailagay ang liwanag doon o ang pananim na may kailangan nito</translation>
     </message>
     <message>
         <source>the load is more than the structure may carry</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mas mabigat kaysa kaya ng istruktura</translation>
     </message>
     <message>
         <source>the load the structure may carry, or that of frame and rafts, is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi nailagay ang kayang bigat ng istruktura, o bigat ng balangkas at lutang</translation>
     </message>
     <message>
         <source>the loop has no tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang tangke ang loop</translation>
     </message>
     <message>
         <source>the nitrogen that crops take up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nitrogen na kinukuha ng pananim</translation>
     </message>
     <message>
         <source>the points of the pump do not reach that head</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi umaabot sa head na iyon ang mga punto ng bomba</translation>
     </message>
     <message>
         <source>the power wanted or to spare is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi nailagay ang kailangan o reserbang kuryente</translation>
     </message>
     <message>
         <source>the pump does not lift so high</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi ganoon kataas ang angat ng bomba</translation>
     </message>
     <message>
         <source>the pump's curve is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi nailagay ang curve ng bomba</translation>
     </message>
     <message>
         <source>the reading is too old</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">luma na ang suri</translation>
     </message>
     <message>
         <source>the week that holds this day comes first</source>
@@ -5774,7 +5775,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>thin</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">manipis</translation>
     </message>
     <message>
         <source>this feed carries {low} to {high} m²</source>
@@ -5786,7 +5787,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>tight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">masikip</translation>
     </message>
     <message>
         <source>to come</source>
@@ -5794,7 +5795,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>to {mass} a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hanggang {mass} bawat linggo</translation>
     </message>
     <message>
         <source>to {top} g a week</source>
@@ -5806,7 +5807,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>to {value} g/m²/day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hanggang {value} g/m²/araw</translation>
     </message>
     <message>
         <source>today</source>
@@ -5814,27 +5815,27 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>too few places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kulang ang puwesto</translation>
     </message>
     <message>
         <source>too few readings for a trend</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kulang ang suri para sa takbo</translation>
     </message>
     <message>
         <source>too little flows at that head</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kulang ang daloy sa head na iyon</translation>
     </message>
     <message>
         <source>too little light reaches it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kulang ang liwanag na umaabot</translation>
     </message>
     <message>
         <source>too little oxygen is given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kulang ang oksihenong ibinibigay</translation>
     </message>
     <message>
         <source>too slow for the season</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">masyadong mabagal sa panahon</translation>
     </message>
     <message>
         <source>tray</source>
@@ -5842,7 +5843,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>unit?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">yunit?</translation>
     </message>
     <message>
         <source>unknown: 1 price missing</source>
@@ -5854,7 +5855,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>vermilion</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pulang-kahel</translation>
     </message>
     <message>
         <source>wanted</source>
@@ -5866,11 +5867,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>watch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bantayan</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tubig</translation>
     </message>
     <message>
         <source>water of {warmth} holds {most}</source>
@@ -5878,7 +5879,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">linggo</translation>
     </message>
     <message>
         <source>weeks short {before} → {after}</source>
@@ -5898,7 +5899,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>what the air pumps give is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi nailagay ang bigay ng air pump</translation>
     </message>
     <message>
         <source>when it falls to {limit}, no base given{start}</source>
@@ -5914,7 +5915,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>within</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pasok</translation>
     </message>
     <message>
         <source>worked out</source>
@@ -5926,11 +5927,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>worked out from what was read in the source</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kinuwenta mula sa nabasa sa pinagmulan</translation>
     </message>
     <message>
         <source>wrong</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mali</translation>
     </message>
     <message>
         <source>yes</source>
@@ -5942,7 +5943,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>your own value</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sarili mong halaga</translation>
     </message>
     <message>
         <source>your own value, for this batch</source>
@@ -6014,11 +6015,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{code} has 1 plant and cannot be split.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 lang ang halaman ng {code}, hindi mahahati.</translation>
     </message>
     <message>
         <source>{code} keeps {kept} plants; the new batch has {plants}, sown {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{kept} halaman ang naiwan sa {code}; {plants} ang nasa bagong batch, hasik {day}.</translation>
     </message>
     <message>
         <source>{code} on {day}</source>
@@ -6050,7 +6051,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{count} batches: harvest {span} days {way}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} batch: ani {span} araw {way}</translation>
     </message>
     <message>
         <source>{count} fish</source>
@@ -6074,7 +6075,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{count} own</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} sarili</translation>
     </message>
     <message>
         <source>{count} pages were sent to the printer.</source>
@@ -6202,7 +6203,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{days} d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{days} d</translation>
     </message>
     <message>
         <source>{days} days</source>
@@ -6226,7 +6227,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{faults} faults: nothing comes in until they are mended.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{faults} mali: walang papasok hanggang maayos.</translation>
     </message>
     <message>
         <source>{feed} g feed a day</source>
@@ -6238,7 +6239,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{figure}, your value:</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{figure}, halaga mo:</translation>
     </message>
     <message>
         <source>{first} and others</source>
@@ -6314,7 +6315,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{known} are on the farm already and are passed over.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{known} ang nasa farm na at nilaktawan.</translation>
     </message>
     <message>
         <source>{label} from {low} to {high}</source>
@@ -6334,7 +6335,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{label} is “{typed}”; it must be a number.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang {label} ay “{typed}”; dapat numero.</translation>
     </message>
     <message>
         <source>{label} “{value}” is taken; give another one.</source>
@@ -6358,7 +6359,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{least} to {most}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{least} hanggang {most}</translation>
     </message>
     <message>
         <source>{likely} ({low} to {high})</source>
@@ -6374,15 +6375,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{limits}; the range the program takes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{limits}; saklaw na tinatanggap ng programa</translation>
     </message>
     <message>
         <source>{low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{low} hanggang {high}</translation>
     </message>
     <message>
         <source>{low} to {high} m²</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{low} hanggang {high} m²</translation>
     </message>
     <message>
         <source>{low} to {high} {unit}</source>
@@ -6390,7 +6391,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{many} batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} batch</translation>
     </message>
     <message>
         <source>{many} days</source>
@@ -6434,7 +6435,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{name} could not be brought in: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi maipasok ang {name}: {why}</translation>
     </message>
     <message>
         <source>{name} could not be written: {why} Choose another folder.</source>
@@ -6458,7 +6459,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{name} over the plan: {sign}{percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name} sa buong plano: {sign}{percent} %</translation>
     </message>
     <message>
         <source>{name} stands in a bed that does not suit it.</source>
@@ -6523,7 +6524,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{now} now,
 {then} in {weeks} weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{now} ngayon,
+{then} sa {weeks} linggo</translation>
     </message>
     <message>
         <source>{now} ▲ better {other}</source>
@@ -6535,11 +6537,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{number} days earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">maaga ng {number} araw</translation>
     </message>
     <message>
         <source>{number} days later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">huli ng {number} araw</translation>
     </message>
     <message>
         <source>{n} pages on {paper}</source>
@@ -6587,11 +6589,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{rows} rows read, {count} would come in.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{rows} hanay ang nabasa, {count} ang papasok.</translation>
     </message>
     <message>
         <source>{row} of {bed}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{row} ng {bed}</translation>
     </message>
     <message>
         <source>{scenario}: hold back {codes}, for weeks become short there.</source>
@@ -6599,7 +6601,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{seeds} seeds of {crop}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{seeds} binhi ng {crop}</translation>
     </message>
     <message>
         <source>{share} at a time</source>
