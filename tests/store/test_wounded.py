@@ -18,6 +18,17 @@ def test_that_what_the_database_says_in_broken_letters_is_damage():
         broken()
 
 
+def answer(path):
+    """Return the sentence that refuses a file; empty when it opens."""
+    try:
+        with FarmStore.open(path) as store:
+            store.load()
+            store.acts()
+    except StoreError as refused:
+        return str(refused)
+    return ""
+
+
 @pytest.mark.parametrize("seed", range(60))
 def test_that_a_file_with_altered_bytes_opens_or_is_refused_in_a_sentence(tmp_path, seed):
     chance = random.Random(seed)
@@ -27,9 +38,4 @@ def test_that_a_file_with_altered_bytes_opens_or_is_refused_in_a_sentence(tmp_pa
     for _ in range(chance.choice((1, 4, 40))):
         content[chance.randrange(len(content))] = chance.randrange(256)
     path.write_bytes(content)
-    try:
-        with FarmStore.open(path) as store:
-            store.load()
-            store.acts()
-    except StoreError as refused:
-        assert str(refused).endswith(".")
+    assert answer(path) == "" or answer(path).endswith(".")
