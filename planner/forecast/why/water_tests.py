@@ -172,7 +172,7 @@ def _balance(
         formula=Formula.LIMIT_BY_BALANCE,
         inputs=(
             worked("spare_mg_per_l", spare.value or 0.0, "mg/L"),
-            worked("fall_mg_per_l_a_week", fall.high, "mg/L"),
+            worked("fall_a_week_mg_per_l", fall.high, "mg/L"),
             *_top_up(ground, loop),
         ),
         children=(spare, why_acid(ground, loop, week)),
