@@ -49,15 +49,15 @@
     </message>
     <message>
         <source>&amp;Copy chosen batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Copiar lotes ele&amp;gidos</translation>
     </message>
     <message>
         <source>&amp;Correct the chosen…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Corregir lo elegido…</translation>
     </message>
     <message>
         <source>&amp;Correct {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Corregir {code}</translation>
     </message>
     <message>
         <source>&amp;Doses</source>
@@ -109,7 +109,7 @@
     </message>
     <message>
         <source>&amp;Log it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Anotar</translation>
     </message>
     <message>
         <source>&amp;Loops of water</source>
@@ -137,7 +137,7 @@
     </message>
     <message>
         <source>&amp;Paste some weeks later…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pe&amp;gar semanas después…</translation>
     </message>
     <message>
         <source>&amp;Plan and name…</source>
@@ -161,7 +161,7 @@
     </message>
     <message>
         <source>&amp;Repeat the last</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Repetir lo último</translation>
     </message>
     <message>
         <source>&amp;Set-up</source>
@@ -177,7 +177,7 @@
     </message>
     <message>
         <source>&amp;Take up what was learned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Tomar lo aprendido</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -381,7 +381,7 @@
     </message>
     <message>
         <source>About</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sobre</translation>
     </message>
     <message>
         <source>About and cautions</source>
@@ -409,7 +409,7 @@
     </message>
     <message>
         <source>Actual [d]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Real [d]</translation>
     </message>
     <message>
         <source>Add</source>
@@ -617,7 +617,7 @@
     </message>
     <message>
         <source>April–June</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Abril–junio</translation>
     </message>
     <message>
         <source>Aquaponics</source>
@@ -733,11 +733,11 @@
     </message>
     <message>
         <source>Batches to sow: {many}, from {first} to {last}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lotes por sembrar: {many}, de {first} a {last}.</translation>
     </message>
     <message>
         <source>Batches to sow: {many}, on {first}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lotes por sembrar: {many}, el {first}.</translation>
     </message>
     <message>
         <source>Batches without places</source>
@@ -797,7 +797,7 @@
     </message>
     <message>
         <source>Book</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Catálogo</translation>
     </message>
     <message>
         <source>Bought on</source>
@@ -897,7 +897,7 @@
     </message>
     <message>
         <source>Choose a batch first, or several with Ctrl and a click.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elija primero un lote, o varios con Ctrl y un clic.</translation>
     </message>
     <message>
         <source>Choose a case to see its inputs, figures and source.</source>
@@ -917,7 +917,7 @@
     </message>
     <message>
         <source>Choose an entry of the log first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elija primero un apunte del registro.</translation>
     </message>
     <message>
         <source>Choose from a month</source>
@@ -925,11 +925,11 @@
     </message>
     <message>
         <source>Choose one batch to split.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elija un lote para dividir.</translation>
     </message>
     <message>
         <source>Choose what is to be taken up first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Elija primero qué tomar.</translation>
     </message>
     <message>
         <source>Clear</source>
@@ -997,7 +997,7 @@
     </message>
     <message>
         <source>Copied: {codes}. Paste sows them again, later.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Copiado: {codes}. Pegar los siembra otra vez, después.</translation>
     </message>
     <message>
         <source>Copy</source>
@@ -1061,7 +1061,7 @@
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Día</translation>
     </message>
     <message>
         <source>Day of sowing</source>
@@ -1105,7 +1105,7 @@
     </message>
     <message>
         <source>Days later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días después</translation>
     </message>
     <message>
         <source>Days of germination</source>
@@ -1157,7 +1157,7 @@
     </message>
     <message>
         <source>Difference [d]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Diferencia [d]</translation>
     </message>
     <message>
         <source>Dissolved oxygen [mg/L]</source>
@@ -1941,7 +1941,7 @@
     </message>
     <message>
         <source>If it is sown today:</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Si se siembra hoy:</translation>
     </message>
     <message>
         <source>In a rhythm of its own</source>
@@ -1997,7 +1997,7 @@
     </message>
     <message>
         <source>It &amp;never happened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Nunca pasó</translation>
     </message>
     <message>
         <source>It could not be kept; see the message in the window.</source>
@@ -2009,11 +2009,11 @@
     </message>
     <message>
         <source>January–March</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Enero–marzo</translation>
     </message>
     <message>
         <source>July–September</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Julio–septiembre</translation>
     </message>
     <message>
         <source>Keep my value</source>
@@ -2025,7 +2025,7 @@
     </message>
     <message>
         <source>Keep them, to be sown again later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardarlos para sembrarlos otra vez después</translation>
     </message>
     <message>
         <source>Keep this as a scenario under What if</source>
@@ -2077,7 +2077,7 @@
     </message>
     <message>
         <source>Learned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aprendido</translation>
     </message>
     <message>
         <source>Least supply</source>
@@ -2245,7 +2245,7 @@
     </message>
     <message>
         <source>Make some of its plants a batch of their own</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hacer de algunas de sus plantas un lote aparte</translation>
     </message>
     <message>
         <source>Make the farm what the scenario is; one undo takes it back</source>
@@ -2457,7 +2457,7 @@
     </message>
     <message>
         <source>No batch is still to be sown that this is for.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No queda por sembrar ningún lote al que esto sirva.</translation>
     </message>
     <message>
         <source>No batch of this crop is sown from that day on that is not locked.</source>
@@ -2587,7 +2587,7 @@
     </message>
     <message>
         <source>Nothing has been copied yet. Choose batches and copy them first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no se copió nada. Elija lotes y cópielos primero.</translation>
     </message>
     <message>
         <source>Nothing here is called “{typed}”. Try fewer letters.</source>
@@ -2679,7 +2679,7 @@
     </message>
     <message>
         <source>October–December</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Octubre–diciembre</translation>
     </message>
     <message>
         <source>Of all that is wanted {missed} % is missed, {wasted} % is more than wanted, and balance costs {balance} %.</source>
@@ -2835,7 +2835,7 @@
     </message>
     <message>
         <source>Paste some weeks later…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pegar semanas después…</translation>
     </message>
     <message>
         <source>Pellet [mm]</source>
@@ -2931,11 +2931,11 @@
     </message>
     <message>
         <source>Planned [d]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Planeado [d]</translation>
     </message>
     <message>
         <source>Planned against actual</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Planeado contra real</translation>
     </message>
     <message>
         <source>Planned harvest</source>
@@ -2955,7 +2955,7 @@
     </message>
     <message>
         <source>Plants of the new batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plantas del lote nuevo</translation>
     </message>
     <message>
         <source>Plants over germination and survival, rounded up</source>
@@ -3143,7 +3143,7 @@
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Motivo</translation>
     </message>
     <message>
         <source>Recent farms</source>
@@ -3155,7 +3155,7 @@
     </message>
     <message>
         <source>Records</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Registros</translation>
     </message>
     <message>
         <source>Redo</source>
@@ -3255,11 +3255,11 @@
     </message>
     <message>
         <source>Same agai&amp;n next week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Otra &amp;vez la próxima semana</translation>
     </message>
     <message>
         <source>Same again next week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Otra vez la próxima semana</translation>
     </message>
     <message>
         <source>Saturday</source>
@@ -3559,11 +3559,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Sow again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar otra vez</translation>
     </message>
     <message>
         <source>Sow again what was copied</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar otra vez lo copiado</translation>
     </message>
     <message>
         <source>Sow from</source>
@@ -3591,7 +3591,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Sow the chosen batches once more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar los lotes elegidos una vez más</translation>
     </message>
     <message>
         <source>Sow this week</source>
@@ -3611,7 +3611,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Sow {codes} again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar {codes} otra vez</translation>
     </message>
     <message>
         <source>Sow {code}</source>
@@ -3631,11 +3631,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Sown again: {codes}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrado otra vez: {codes}</translation>
     </message>
     <message>
         <source>Sown in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrado en</translation>
     </message>
     <message>
         <source>Space</source>
@@ -3647,23 +3647,23 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Spl&amp;it the chosen batch…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Di&amp;vidir el lote elegido…</translation>
     </message>
     <message>
         <source>Split</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dividir</translation>
     </message>
     <message>
         <source>Split {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dividir {code}</translation>
     </message>
     <message>
         <source>Split {code} from {batch}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dividir {code} de {batch}</translation>
     </message>
     <message>
         <source>Split…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dividir…</translation>
     </message>
     <message>
         <source>Stage</source>
@@ -3691,7 +3691,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Estado</translation>
     </message>
     <message>
         <source>Static filter</source>
@@ -3923,7 +3923,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>The batch is no longer there.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El lote ya no está.</translation>
     </message>
     <message>
         <source>The element of which least is supplied for what is wanted.</source>
@@ -4071,7 +4071,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>This entry was replaced already; correct the one that replaced it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Este apunte ya fue reemplazado; corrija el que lo reemplazó.</translation>
     </message>
     <message>
         <source>This farm names what the catalogue does not have: {names}. Mend its text form, then open that.</source>
@@ -4111,7 +4111,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hora</translation>
     </message>
     <message>
         <source>Time zone</source>
@@ -4207,11 +4207,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Unfinished</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sin terminar</translation>
     </message>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Unidad</translation>
     </message>
     <message>
         <source>Unit of {heading}</source>
@@ -4403,7 +4403,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Weeks later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semanas después</translation>
     </message>
     <message>
         <source>Weeks of the balance</source>
@@ -4479,11 +4479,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>What happened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué pasó</translation>
     </message>
     <message>
         <source>What happened, planned against actual, what was learned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué pasó, lo planeado contra lo real, qué se aprendió</translation>
     </message>
     <message>
         <source>What happens</source>
@@ -4583,7 +4583,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>What was learned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué se aprendió</translation>
     </message>
     <message>
         <source>What was read</source>
@@ -4651,7 +4651,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Quién</translation>
     </message>
     <message>
         <source>Why is the chosen part what it is</source>
@@ -5003,7 +5003,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>corrects {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">corrige {code}</translation>
     </message>
     <message>
         <source>crop of the book: sow it</source>
@@ -5399,7 +5399,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>no amount</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin cantidad</translation>
     </message>
     <message>
         <source>no demand</source>
@@ -5447,7 +5447,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>no reason</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin motivo</translation>
     </message>
     <message>
         <source>no room</source>
@@ -5455,7 +5455,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>no unit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin unidad</translation>
     </message>
     <message>
         <source>no water temperature near it</source>
@@ -5667,7 +5667,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>replaced by {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">reemplazado por {code}</translation>
     </message>
     <message>
         <source>rising</source>
@@ -5835,7 +5835,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the farm as a whole</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">toda la granja</translation>
     </message>
     <message>
         <source>the feed carries it in some months only</source>
@@ -6039,7 +6039,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>week {week} will be {plants} plants short</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">a la semana {week} le faltarán {plants} plantas</translation>
     </message>
     <message>
         <source>weeks</source>
@@ -6179,11 +6179,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{code} has 1 plant and cannot be split.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{code} tiene 1 planta y no se puede dividir.</translation>
     </message>
     <message>
         <source>{code} keeps {kept} plants; the new batch has {plants}, sown {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{code} se queda con {kept} plantas; el lote nuevo tiene {plants}, sembrado el {day}.</translation>
     </message>
     <message>
         <source>{code} on {day}</source>
@@ -6195,7 +6195,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{code}: to be sown {days} days ago.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{code}: debía sembrarse hace {days} días.</translation>
     </message>
     <message>
         <source>{code}: {start} – {end}</source>
@@ -6383,7 +6383,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{days} so far</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{days} hasta ahora</translation>
     </message>
     <message>
         <source>{density} ■ over</source>
@@ -6531,7 +6531,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{least} to {most}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{least} a {most}</translation>
     </message>
     <message>
         <source>{likely} ({low} to {high})</source>
@@ -6563,7 +6563,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{many} batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} lotes</translation>
     </message>
     <message>
         <source>{many} days</source>
@@ -6909,7 +6909,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>± spread</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">± variación</translation>
     </message>
     <message>
         <source>– (letter of the band no demand)</source>
