@@ -693,7 +693,7 @@
     </message>
     <message>
         <source>Batches</source>
-        <translation type="unfinished">Mga batch</translation>
+        <translation type="unfinished">Batch</translation>
     </message>
     <message>
         <source>Batches of a loop that starts up</source>
@@ -717,7 +717,7 @@
     </message>
     <message>
         <source>Bed map</source>
-        <translation type="unfinished">Mapa ng kama</translation>
+        <translation type="unfinished">Mapa</translation>
     </message>
     <message>
         <source>BedKind</source>
@@ -1305,7 +1305,7 @@
     </message>
     <message>
         <source>Feed</source>
-        <translation type="unfinished">Pakainin</translation>
+        <translation type="unfinished">Pakain</translation>
     </message>
     <message>
         <source>Feed [g/d]</source>
@@ -2069,11 +2069,11 @@
     </message>
     <message>
         <source>Limiting</source>
-        <translation type="unfinished">Kulang</translation>
+        <translation type="unfinished">Pinakakapos</translation>
     </message>
     <message>
         <source>Limiting element</source>
-        <translation type="unfinished">Elementong kulang</translation>
+        <translation type="unfinished">Pinakakapos</translation>
     </message>
     <message>
         <source>Line</source>
@@ -3823,7 +3823,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>The element of which least is supplied for what is wanted.</source>
-        <translation type="unfinished">Ang elementong pinakakaunti ang supply kumpara sa kailangan.</translation>
+        <translation type="unfinished">Ang elementong pinakakapos: pinakakaunti ang supply kumpara sa kailangan.</translation>
     </message>
     <message>
         <source>The farm can be reached again.</source>
@@ -4267,7 +4267,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Weeks</source>
-        <translation type="unfinished">Mga linggo</translation>
+        <translation type="unfinished">Linggo</translation>
     </message>
     <message>
         <source>Weeks are {value}; they must lie within {low} to {high}.</source>
@@ -4695,7 +4695,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>about {grams} g a day</source>
-        <translation type="unfinished">mga {grams} g bawat araw</translation>
+        <translation type="unfinished">mga {grams} g/araw</translation>
     </message>
     <message>
         <source>about {kg} kg</source>
@@ -4967,7 +4967,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>feed, to {mass}/day</source>
-        <translation type="unfinished">pakain, hanggang {mass}/araw</translation>
+        <translation type="unfinished">pakain, max {mass}/d</translation>
     </message>
     <message>
         <source>feeds</source>
@@ -4995,7 +4995,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>fish, to {mass}</source>
-        <translation type="unfinished">isda, hanggang {mass}</translation>
+        <translation type="unfinished">isda, max {mass}</translation>
     </message>
     <message>
         <source>fit not known: no pH reading</source>
@@ -5047,7 +5047,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>g a day</source>
-        <translation type="unfinished">g bawat araw</translation>
+        <translation type="unfinished">g/araw</translation>
     </message>
     <message>
         <source>g a day on average</source>
@@ -6259,7 +6259,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{grams} g a day</source>
-        <translation type="unfinished">{grams} g bawat araw</translation>
+        <translation type="unfinished">{grams} g/araw</translation>
     </message>
     <message>
         <source>{grams} g each</source>
@@ -6411,7 +6411,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{many} g a day</source>
-        <translation type="unfinished">{many} g bawat araw</translation>
+        <translation type="unfinished">{many} g/araw</translation>
     </message>
     <message>
         <source>{many} later</source>
@@ -6645,7 +6645,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{supply} g supplied, {demand} g wanted</source>
-        <translation type="unfinished">{supply} g ang supply, {demand} g ang kailangan</translation>
+        <translation type="unfinished">{supply} g supply, {demand} g kailangan</translation>
     </message>
     <message>
         <source>{title} [{unit}]: {said}</source>
@@ -6681,7 +6681,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{value} · limiting</source>
-        <translation type="unfinished">{value} · kulang</translation>
+        <translation type="unfinished">{value} · pinakakapos</translation>
     </message>
     <message>
         <source>{weeks} weeks</source>
