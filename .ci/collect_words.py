@@ -25,7 +25,7 @@ DESK: Final = ROOT / "planner" / "desk"
 _TEXT: Final = re.compile(r"^&?[A-ZÁÉÍÓÚ¿¡{][^_]*$")
 """What in a table is a text for people: it begins with a capital letter and holds no underscore."""
 _SMALL: Final = re.compile(r"^[a-zé][^_./#]+$")
-_KEYS: Final = re.compile(r"^(Ctrl|Shift|Alt|Meta|F\d+|[A-Z]+$)")
+_KEYS: Final = re.compile(r"^((Ctrl|Shift|Alt|Meta)\+|F\d+|[A-Z]+$)")
 
 
 def said_in(tree: ast.Module) -> Iterator[str]:

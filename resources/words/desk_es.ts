@@ -92,6 +92,10 @@
         <translation type="unfinished">A&amp;yuda</translation>
     </message>
     <message>
+        <source>&amp;Help to this page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;History…</source>
         <translation type="unfinished">&amp;Historial…</translation>
     </message>
@@ -568,8 +572,16 @@
         <translation type="unfinished">Cambiar el grupo…</translation>
     </message>
     <message>
+        <source>Alter what is &amp;chosen…</source>
+        <translation type="unfinished">Ca&amp;mbiar lo elegido…</translation>
+    </message>
+    <message>
         <source>Alter…</source>
         <translation type="unfinished">Cambiar…</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ammonia from feed</source>
@@ -4100,6 +4112,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>This is the sample farm: look around, and change what you like.</source>
         <translation type="unfinished">Esta es la granja de muestra: mire y cambie lo que quiera.</translation>
+    </message>
+    <message>
+        <source>This page</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>This week lies outside the plan.</source>
