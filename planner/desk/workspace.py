@@ -22,6 +22,7 @@ from planner.desk.due import DuePanel
 from planner.desk.editing import Editing
 from planner.desk.facts import page_of
 from planner.desk.frame import arrange, dressed_tabs
+from planner.desk.gathering import GATHERED, Gathering
 from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.mover import DeskMover
 from planner.desk.outlook import Outlook, look_out
@@ -65,12 +66,14 @@ class Workspace(QWidget):
         self.outlook: Outlook | None = None
         self._behind: Behind | None = None
         self._chosen: Id | None = None
+        self._along: tuple[Id, ...] = ()
         self._day = self._today
         self._rows = RowKeeper()
         self._table_is_stale = True
         self._panes_wanted = (True, True)
         self.mover = DeskMover(needs.conduct)
         self.editing = Editing(needs.conduct, needs.ask, needs.theme, self)
+        self.gathering = Gathering(needs.conduct, self)
         self.asking = Asking(needs, self)
         self.ways = Ways(needs, self)
         self._build()
@@ -118,6 +121,9 @@ class Workspace(QWidget):
         self.editing.told.connect(self.told)
         self.editing.removed.connect(self.removed)
         self.asking.told.connect(self.told)
+        self.gathering.troubled.connect(self.troubled)
+        self.gathering.told.connect(self.told)
+        self.gathering.made.connect(self._on_lanes_selected)
         self.editing.made.connect(self.choose)
 
     # The farm.
@@ -151,6 +157,7 @@ class Workspace(QWidget):
             self._chosen = None
         self.mover.show(self.outlook, self._forecaster)
         self.editing.show(self.outlook, self._forecaster)
+        self.gathering.show(self.outlook, self._forecaster)
         self.asking.show(self._behind)
         self.lanes.set_scene(scene_of(self.outlook, self._rows))
         self.due.show_outlook(self.outlook)
@@ -199,11 +206,17 @@ class Workspace(QWidget):
             return None
         return self.outlook.found.get(self._chosen)
 
+    def chosen_batches(self) -> tuple[Batch, ...]:
+        """Return every batch that is chosen, in order of sowing."""
+        found = self.outlook.found if self.outlook else {}
+        chosen = (found.get(each) for each in (*self._along, self._chosen) if each is not None)
+        return tuple(sorted((each for each in chosen if isinstance(each, Batch)), key=_sowing))
+
     def choose(self, thing_id: str) -> None:
         """Choose a thing by its id; everything shows it."""
         if thing_id == self._chosen:
             return
-        self._chosen = Id(thing_id)
+        self._chosen, self._along = Id(thing_id), ()
         self._show_chosen()
         thing = self.chosen_thing()
         if isinstance(thing, Batch):
@@ -211,7 +224,7 @@ class Workspace(QWidget):
 
     def choose_nothing(self) -> None:
         """Choose nothing: the side panel shows the week."""
-        self._chosen = None
+        self._chosen, self._along = None, ()
         self._show_chosen()
 
     def _show_chosen(self) -> None:
@@ -219,17 +232,19 @@ class Workspace(QWidget):
             return
         thing = self.chosen_thing()
         batch = [thing.id] if isinstance(thing, Batch) else []
-        self.lanes.set_selected(batch)
+        self.lanes.set_selected(each.id for each in self.chosen_batches())
         self.table.choose(batch[0] if batch else "")
         self.shelf.show_chosen(thing.id if thing is not None else NO_ID)
         self.side.show_page(page_of(self._behind, thing, self._day), of_thing=thing is not None)
         self.chosen_changed.emit()
 
     def _on_lanes_selected(self, ids: list[str]) -> None:
-        if ids:
-            self.choose(ids[-1])
-        else:
+        if not ids:
             self.choose_nothing()
+            return
+        self._chosen, self._along = Id(ids[-1]), tuple(Id(each) for each in ids[:-1])
+        self._show_chosen()
+        self.lanes.show_current()
 
     def _on_opened(self, thing_id: str) -> None:
         self.choose(thing_id)
@@ -252,13 +267,14 @@ class Workspace(QWidget):
 
     def _on_menu(self, ids: list[str], at: QPoint) -> None:
         if ids:
-            self.choose(ids[-1])
+            self._on_lanes_selected(ids)
         menu = QMenu(self)
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         thing = self.chosen_thing()
         wishes = [("change.alter", tr("Alter…")), ("change.remove", tr("Remove"))] if thing else []
         if isinstance(thing, Batch):
             wishes.insert(1, ("change.lock", tr("Unlock") if thing.locked else tr("Lock")))
+            wishes[2:2] = [(key, tr(words)) for key, words in GATHERED.items()]
         for key, words in (*wishes, ("new.batch", tr("Sow a batch…"))):
             menu.addAction(words).setData(key)
         menu.triggered.connect(self._on_menu_entry)
@@ -299,6 +315,8 @@ class Workspace(QWidget):
             self._ask_new(key.partition(".")[2])
         elif key.partition(".")[2] in self.shelf.holders:
             self.shelf.go_to(key.partition(".")[2])
+        elif key in GATHERED:
+            self.gathering.run(key, self.chosen_batches())
         elif key in self._entries:
             self._entries[key]()
 
@@ -406,3 +424,7 @@ class Workspace(QWidget):
         """Arrange the panes as they were."""
         if not state.isEmpty():
             self.split.restoreState(state)
+
+
+def _sowing(batch: Batch) -> tuple[date, str]:
+    return batch.sow_on, batch.code

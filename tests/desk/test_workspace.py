@@ -175,7 +175,16 @@ def test_that_another_week_in_the_due_list_moves_lanes_and_side_panel(workspace)
 def test_that_the_menu_of_a_bar_offers_what_can_be_done_with_it(qtbot, workspace, farm):
     workspace.lanes.menu_asked.emit([farm.batches[1].id], QPoint(10, 10))
     (menu,) = [menu for menu in workspace.findChildren(QMenu) if menu.isVisible()]
-    assert [action.text() for action in menu.actions()] == ["Alter…", "Lock", "Remove", "Sow a batch…"]
+    assert [action.text() for action in menu.actions()] == [
+        "Alter…",
+        "Lock",
+        "Copy",
+        "Paste some weeks later…",
+        "Same again next week",
+        "Split…",
+        "Remove",
+        "Sow a batch…",
+    ]
     menu.actions()[1].trigger()
     assert workspace.chosen_thing().locked
     menu.close()

@@ -1,0 +1,127 @@
+"""Several batches are chosen in the lanes and sown again, pasted, moved or parted, each in one act."""
+
+from datetime import timedelta
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from planner.desk.lanes.scene_index import SceneIndex
+
+CTRL = Qt.KeyboardModifier.ControlModifier
+SHIFT = Qt.KeyboardModifier.ShiftModifier
+LEFT = Qt.MouseButton.LeftButton
+
+
+@pytest.fixture
+def workspace(window):
+    return window.workspace
+
+
+def batches_of(window):
+    return window.conduct.session.farm.batches
+
+
+def seen(workspace, count):
+    """Return points of bars of so many batches that can be clicked in the lane, latest first."""
+    beds, found = workspace.lanes.beds, {}
+    workspace.lanes.fit()
+    QApplication.processEvents()
+    index = SceneIndex(workspace.lanes.scene)
+    room = beds.rect_f().adjusted(beds.frame_state.kit.names_px, 0, 0, 0)
+    for batch in reversed(workspace.outlook.farm.batches):
+        for spot in () if batch.locked else index.spots(batch.id):
+            box = beds.rect_of(spot)
+            middle = box.center() if box is not None else None
+            if middle is not None and room.contains(middle) and beds.spot_at(middle) == spot:
+                found.setdefault(batch.id, QPoint(int(middle.x()), int(middle.y())))
+    assert len(found) >= count
+    return dict(list(found.items())[:count])
+
+
+def click_all(workspace, points):
+    for at, point in enumerate(points.values()):
+        modifiers = CTRL if at else Qt.KeyboardModifier.NoModifier
+        QTest.mouseClick(workspace.lanes.beds.viewport(), LEFT, modifiers, point)
+
+
+def test_that_ctrl_clicks_choose_several_and_the_window_keeps_them(window, workspace):
+    points = seen(workspace, 3)
+    click_all(workspace, points)
+    assert {batch.id for batch in workspace.chosen_batches()} == set(points)
+    assert workspace.lanes.hands.chosen == set(points)
+
+
+def test_that_copied_batches_are_pasted_weeks_later_in_one_act(qtbot, window, workspace, farm):
+    points = seen(workspace, 2)
+    click_all(workspace, points)
+    qtbot.keyClick(window, Qt.Key.Key_C, CTRL)
+    qtbot.keyClick(window, Qt.Key.Key_V, CTRL)
+    dialog = workspace.gathering.dialog
+    dialog.weeks.setValue(30)
+    qtbot.keyClick(dialog, Qt.Key.Key_Return)
+    new = batches_of(window)[len(farm.batches) :]
+    old = [batch.sow_on for batch in farm.batches if batch.id in points]
+    assert sorted(each.sow_on for each in new) == sorted(day + timedelta(weeks=30) for day in old)
+    assert {each.id for each in workspace.chosen_batches()} == {each.id for each in new}
+    assert len(window.conduct.session.history) == 1
+    window.menus.actions["change.undo"].trigger()
+    assert window.conduct.session.farm == farm
+
+
+def test_that_the_same_again_next_week_is_one_act_with_its_new_code_told(qtbot, window, workspace, farm):
+    workspace.choose(farm.batches[-1].id)
+    qtbot.keyClick(window, Qt.Key.Key_D, CTRL)
+    new = batches_of(window)[-1]
+    assert new.sow_on == farm.batches[-1].sow_on + timedelta(weeks=1)
+    assert new.code in window.messages.words
+    assert window.conduct.session.undo_title == f"Sow {farm.batches[-1].code} again"
+
+
+def test_that_pasting_nothing_is_refused_in_words(qtbot, window, farm):
+    qtbot.keyClick(window, Qt.Key.Key_V, CTRL)
+    assert "copied" in window.messages.words
+    window.menus.actions["change.copy"].trigger()
+    assert "Choose a batch" in window.messages.words
+    assert window.conduct.session.farm == farm
+
+
+def test_that_a_split_makes_two_batches_and_undo_makes_them_one(qtbot, window, workspace, farm):
+    batch = next(each for each in reversed(farm.batches) if each.plants > 3)
+    workspace.choose(batch.id)
+    qtbot.keyClick(window, Qt.Key.Key_D, CTRL | SHIFT)
+    dialog = workspace.gathering.dialog
+    assert (dialog.plants.minimum(), dialog.plants.maximum()) == (1, batch.plants - 1)
+    dialog.plants.setValue(2)
+    dialog.days.setValue(7)
+    qtbot.mouseClick(dialog.ok, LEFT)
+    rest = next(each for each in batches_of(window) if each.id == batch.id)
+    part = batches_of(window)[-1]
+    assert (rest.plants, part.plants) == (batch.plants - 2, 2)
+    assert part.sow_on == batch.sow_on + timedelta(days=7)
+    assert len(window.conduct.session.history) == 1
+    window.menus.actions["change.undo"].trigger()
+    assert window.conduct.session.farm == farm
+
+
+def test_that_several_batches_are_not_split(window, workspace, farm):
+    click_all(workspace, seen(workspace, 2))
+    window.menus.actions["change.split"].trigger()
+    assert "one batch" in window.messages.words
+    assert workspace.gathering.dialog is None
+    assert window.conduct.session.farm == farm
+
+
+def test_that_a_locked_batch_is_not_split_into_a_later_one_and_the_dialog_says_why(window, workspace, farm):
+    workspace.choose(farm.batches[-1].id)
+    window.menus.actions["change.lock"].trigger()
+    window.menus.actions["change.split"].trigger()
+    before = window.conduct.session.farm
+    dialog = workspace.gathering.dialog
+    dialog.days.setValue(7)
+    dialog.ok.click()
+    assert dialog.isVisible()
+    assert dialog.words.text().startswith("⚠")
+    assert window.conduct.session.farm == before
+    dialog.reject()
