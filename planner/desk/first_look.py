@@ -33,14 +33,14 @@ class Cover(QLabel):
 
     def fit(self) -> None:
         """Lie over the window again after its size has changed."""
-        window = self.parentWidget()
+        window = self.window()
         self.setGeometry(window.rect())
         self.setVisible(self.fits)
 
     @property
     def fits(self) -> bool:
         """Tell whether picture and window are of the same size."""
-        window = self.parentWidget()
+        window = self.window()
         return self.pixmap().size() == window.size() * window.devicePixelRatioF()
 
 
