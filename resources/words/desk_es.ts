@@ -93,7 +93,7 @@
     </message>
     <message>
         <source>&amp;Help to this page</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A&amp;yuda de esta página</translation>
     </message>
     <message>
         <source>&amp;History…</source>
@@ -121,7 +121,7 @@
     </message>
     <message>
         <source>&amp;Meals a day</source>
-        <translation type="unfinished">&amp;Comidas al día</translation>
+        <translation type="unfinished">&amp;Comidas/día</translation>
     </message>
     <message>
         <source>&amp;New…</source>
@@ -353,7 +353,7 @@
     </message>
     <message>
         <source>A level s&amp;coop</source>
-        <translation type="unfinished">Una &amp;medida rasa</translation>
+        <translation type="unfinished">&amp;Medida rasa</translation>
     </message>
     <message>
         <source>A meal [g]</source>
@@ -445,7 +445,7 @@
     </message>
     <message>
         <source>Add an event…</source>
-        <translation type="unfinished">Agregar un evento…</translation>
+        <translation type="unfinished">Evento…</translation>
     </message>
     <message>
         <source>Add to the list</source>
@@ -565,7 +565,7 @@
     </message>
     <message>
         <source>Alter the event…</source>
-        <translation type="unfinished">Cambiar el evento…</translation>
+        <translation type="unfinished">Cambiar evento…</translation>
     </message>
     <message>
         <source>Alter the group…</source>
@@ -581,7 +581,7 @@
     </message>
     <message>
         <source>Altitude</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Altitud</translation>
     </message>
     <message>
         <source>Ammonia from feed</source>
@@ -1285,7 +1285,7 @@
     </message>
     <message>
         <source>Enter on a week asks why</source>
-        <translation type="unfinished">Intro en una semana pregunta por qué</translation>
+        <translation type="unfinished">Intro: ¿por qué?</translation>
     </message>
     <message>
         <source>Entries</source>
@@ -3475,7 +3475,7 @@
     </message>
     <message>
         <source>Show the week</source>
-        <translation type="unfinished">Ver semana</translation>
+        <translation type="unfinished">Semana</translation>
     </message>
     <message>
         <source>Side by side</source>
