@@ -40,6 +40,7 @@ COMMANDS: Final = (
     "password",
     "plan",
     "print",
+    "records",
     "stock",
     "successions",
     "tables",

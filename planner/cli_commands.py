@@ -31,6 +31,7 @@ from planner.commands_exchange import add_labels, add_phone_options, add_trace, 
 from planner.commands_length import add_length
 from planner.commands_plan import add_plan
 from planner.commands_print import add_print
+from planner.commands_records import add_records
 from planner.commands_successions import add_orders, add_successions
 from planner.commands_tables import add_tables
 from planner.commands_uncertainty import add_uncertainty_options, uncertainty_asked
@@ -117,6 +118,7 @@ def parser() -> argparse.ArgumentParser:
     add_tables(commands)
     add_trace(commands)
     add_verify(commands)
+    add_records(commands, day=read_day)
     add_water(commands, day=read_day)
     add_why(commands)
     return whole

@@ -36,13 +36,11 @@ def close_box(dialog: QDialog) -> QDialogButtonBox:
     return box
 
 
-class GlossaryDialog(QDialog):
+class GlossaryPane(QWidget):
     """The words and what they mean, with a line to search them."""
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(tr("Words used here"))
         self.search = QLineEdit(self)
         self.search.setPlaceholderText(tr("Search the words"))
         self.search.setAccessibleName(tr("Search the words"))
@@ -56,10 +54,9 @@ class GlossaryDialog(QDialog):
         self.table = self._table(theme)
         column = QVBoxLayout(self)
         column.setContentsMargins(*(theme.metrics.margin,) * 4)
-        for part in (self.search, self.table, close_box(self)):
-            column.addWidget(part)
+        column.addWidget(self.search)
+        column.addWidget(self.table)
         self.search.textChanged.connect(self._filter.setFilterFixedString)
-        self.resize(theme.metrics.side_width * 2, theme.metrics.row * 16)
 
     def _table(self, theme: Theme) -> QTableView:
         table = QTableView(self)
@@ -83,6 +80,22 @@ def _glossary_rows() -> tuple[Row, ...]:
         Row(id=word, texts=(word, meaning), sort=(word, meaning), spoken=f"{word}: {meaning}")
         for word, meaning in sorted(said, key=lambda pair: pair[0].casefold())
     )
+
+
+class GlossaryDialog(QDialog):
+    """The glossary in a window of its own."""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.setWindowTitle(tr("Words used here"))
+        pane = GlossaryPane(theme, self)
+        self.search, self.model, self.table = pane.search, pane.model, pane.table
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, theme.metrics.margin, theme.metrics.margin)
+        column.addWidget(pane)
+        column.addWidget(close_box(self))
+        self.resize(theme.metrics.side_width * 2, theme.metrics.row * 16)
 
 
 class AboutDialog(QDialog):

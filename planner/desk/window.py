@@ -275,6 +275,7 @@ class MainWindow(FrontWindow):
             "farm.quit": self.close,
             "change.undo": self.conduct.undo,
             "change.redo": self.conduct.redo,
+            "help.page": self.show_help,
             "help.glossary": self.show_glossary,
             "help.about": self.show_about,
             "help.check": self.show_check,
@@ -308,6 +309,15 @@ class MainWindow(FrontWindow):
         """Show the seeding calendar as it will be printed."""
         if self.workspace is not None:
             self.workspace.ask_print()
+
+    def show_help(self) -> None:
+        """Show the help to the page in front; the words alone while no farm is open."""
+        if self.workspace is None:
+            self.show_glossary()
+            return
+        from planner.desk.page_help import PageHelpDialog
+
+        PageHelpDialog(self.workspace.shelf.listed, self.theme, self).open()
 
     def show_glossary(self) -> None:
         """Show what the words mean."""

@@ -18,20 +18,20 @@ Help = tuple[tuple[str, tuple[str, ...]], ...]
 """Headings with their paragraphs."""
 
 
-def help_of(key: str) -> Help:
-    """Return the help to a section, by its key; raises `KeyError` for a key that has none."""
-    read = tomllib.loads(shipped_path("resources", "help", "plan.toml").read_text("utf-8"))
+def help_of(key: str, file: str = "plan.toml") -> Help:
+    """Return the help to a section or page, by its key; raises `KeyError` for a key that has none."""
+    read = tomllib.loads(shipped_path("resources", "help", file).read_text("utf-8"))
     return tuple((part["heading"], tuple(part["paragraphs"])) for part in read[key])
 
 
-def help_page(key: str, title: str) -> Page:
-    """Return the help to a section."""
+def help_page(key: str, title: str, file: str = "plan.toml") -> Page:
+    """Return the help to a section, or to a page from another file."""
     return Page(
         title=title,
         subtitle=tr("Help"),
         sections=tuple(
             Section(title=tr(heading), facts=tuple(Fact(label="", value=tr(words)) for words in paragraphs))
-            for heading, paragraphs in help_of(key)
+            for heading, paragraphs in help_of(key, file)
         ),
     )
 
