@@ -7,12 +7,14 @@ from PySide6.QtWidgets import QMenu
 from planner.desk.behind import Behind
 from planner.desk.facts import page_of
 from planner.desk.outlook import look_out
-from planner.desk.pages import Basis
+from planner.desk.pages import Basis, Fact
 from planner.desk.rows import RowsModel
 from planner.desk.side import page_html
 from planner.desk.theme import LIGHT
 from planner.desk.why.answers import answer_columns, answer_of, answer_of_basis
 from planner.desk.why.dialog import WhyDialog
+from planner.farm.water import Quantity
+from planner.forecast.water.targets import target_bands
 from planner.forecast.why.values import Subject, SubjectKind
 from tests.desk.helpers import TODAY, nameless_controls, put_away
 
@@ -88,10 +90,12 @@ def test_that_the_model_of_what_goes_in_behaves(qtmodeltester, qtbot, behind, fa
     qtmodeltester.check(model)
 
 
-def test_that_a_figure_of_the_water_shows_what_it_stands_on(behind):
-    fact = next(fact for fact in page_of(behind, None, TODAY).askable if isinstance(fact.ask, Basis))
-    answer = answer_of_basis(fact, fact.ask, behind.outlook.catalogue)
-    assert len(answer.rows) == len(fact.ask.figures)
+def test_that_a_reading_of_the_water_shows_the_band_it_is_held_against(behind):
+    basis = Basis(figures=target_bands(behind.outlook.catalogue)[Quantity.PH].basis)
+    fact = Fact(label="pH", value="6.8", ask=basis)
+    answer = answer_of_basis(fact, basis, behind.outlook.catalogue)
+    assert [row.sort[1] for row in answer.rows] == [figure.value for figure in basis.figures]
+    assert len(answer.rows) == 2
     assert all(row.texts[2] for row in answer.rows)
 
 
