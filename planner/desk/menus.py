@@ -78,6 +78,26 @@ _CHANGE: Final = (
     _LINE,
     Entry(key="change.alter", text="Alter what is &chosen…", keys="Ctrl+Return"),
     Entry(key="change.lock", text="&Lock the chosen batch", keys="Ctrl+L", picture="lock", ticks=True),
+    _LINE,
+    Entry(
+        key="change.copy", text="&Copy chosen batches", keys="Ctrl+C", tip="Keep them, to be sown again later"
+    ),
+    Entry(
+        key="change.paste", text="&Paste some weeks later…", keys="Ctrl+V", tip="Sow again what was copied"
+    ),
+    Entry(
+        key="change.again",
+        text="Same agai&n next week",
+        keys="Ctrl+D",
+        tip="Sow the chosen batches once more",
+    ),
+    Entry(
+        key="change.split",
+        text="Spl&it the chosen batch…",
+        keys="Ctrl+Shift+D",
+        tip="Make some of its plants a batch of their own",
+    ),
+    _LINE,
     Entry(key="change.remove", text="Re&move what is chosen…", keys="Ctrl+Backspace", picture="remove"),
 )
 _SETUP: Final = (
