@@ -89,8 +89,7 @@ def field_label(field: str) -> str:
     if not field.startswith("stage_"):
         return figure_label(field)
     _, number, name = field.split("_", 2)
-    words = {"tgc": tr("growth coefficient"), "fcr": tr("feed conversion")}.get(name, figure_label(name))
-    return tr("Size {number}: {words}", number=number, words=words)
+    return tr("Size {number}: {words}", number=number, words=figure_label(name))
 
 
 def _figure_row(catalogue: Catalogue, field: str, figure: Figure, spec: FieldSpec, theme: Theme) -> Row:

@@ -4,6 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 
 from planner.catalogue.figure import Confidence
+from planner.desk.book import FIGURE_LABELS
 from tests.desk.helpers import nameless_controls
 
 
@@ -35,6 +36,18 @@ def test_that_every_shelf_has_entries(page):
     for at in range(page.shelf.count()):
         page.shelf.setCurrentIndex(at)
         assert page.entries.model_of_rows.rows
+
+
+def test_that_no_figure_stands_under_the_bare_name_of_its_field(page):
+    for at in range(page.shelf.count()):
+        page.shelf.setCurrentIndex(at)
+        for entry in page.entries.model_of_rows.rows:
+            page.entries.choose(entry.id)
+            rows = page.figures.model_of_rows.rows
+            assert rows
+            for row in rows:
+                name = row.id.split("_", 2)[2] if row.id.startswith("stage_") else row.id
+                assert name in FIGURE_LABELS, f"{row.id} of {entry.id} has no words of its own"
 
 
 def test_that_it_is_told_what_would_move_and_nothing_is_kept(qtbot, window, bed_days, farm):
