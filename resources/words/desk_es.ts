@@ -4115,7 +4115,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>This page</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Esta página</translation>
     </message>
     <message>
         <source>This week lies outside the plan.</source>
