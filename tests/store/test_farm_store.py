@@ -270,7 +270,7 @@ def test_that_creating_does_not_overwrite_unless_told(store, path):
     store.close()
     with pytest.raises(FarmThereAlreadyError, match="there already"):
         FarmStore.create(path, sample_farm())
-    empty = dataclasses.replace(sample_farm(), batches=(), placements=())
+    empty = dataclasses.replace(sample_farm(), batches=(), placements=(), log_entries=())
     with FarmStore.create(path, empty, replace=True) as made:
         assert made.load() == empty
         assert made.acts() == ()
