@@ -24,6 +24,7 @@ from planner.farm.fields import NO_ID, Id
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Forecast
 from planner.forecast.verdicts import week_verdicts
+from planner.planning.gathered import moved_together
 from planner.planning.placement import Refusal, RefusalKind
 from planner.planning.settling import Settler, Step
 
@@ -51,6 +52,11 @@ def _moved(days: int) -> str:
     return tr("{many} later", many=many) if days > 0 else tr("{many} earlier", many=many)
 
 
+def _many_moved(many: tuple[Batch, ...], days: int) -> str:
+    """Return the title of a move of several batches."""
+    return tr("Move {many} batches {moved}", many=len(many), moved=_moved(days))
+
+
 class DeskMover:
     """The `Mover` of the lanes, on the farm that is open."""
 
@@ -61,11 +67,17 @@ class DeskMover:
         self._settler: Settler | None = None
         self._change_set: ChangeSet | None = None
         self._colours: dict[str, int] = {}
+        self._gathered: tuple[Id, ...] = ()
+        self._many: tuple[Batch, ...] = ()
 
     def show(self, outlook: Outlook, forecaster: Forecaster) -> None:
         """Work on another outlook from now on."""
         self.cancel()
         self._outlook, self._forecaster = outlook, forecaster
+
+    def gather(self, batches: tuple[Id, ...]) -> None:
+        """Move these along whenever one of them is moved by days."""
+        self._gathered = batches
 
     def begin(self, batch_id: Id) -> None:
         """Take up a batch."""
@@ -76,6 +88,9 @@ class DeskMover:
         if batch_id in outlook.forecast.batches.row_of:
             self._colours = crop_colours(outlook.farm)
             self._settler = Settler(outlook.farm, forecaster, batch_id)
+            if batch_id in self._gathered:
+                known = by_id(outlook.farm.batches)
+                self._many = tuple(known[each] for each in self._gathered if each in known)
 
     def preview(
         self, batch_id: Id, run: Id, days: int, bed: Id, unit: int, first: int | None = None
@@ -85,22 +100,30 @@ class DeskMover:
         outlook, forecaster, settler = self._outlook, self._forecaster, self._settler
         if outlook is None or forecaster is None or settler is None or settler.batch.id != batch_id:
             return Preview(allowed=False)
-        found = settler.move(Step(batch=batch_id, run=run, days=days, bed=bed, unit=unit, first=first))
+        many = self._many if len(self._many) > 1 and not bed else ()
+        if many:
+            found = moved_together(outlook.farm, many, days, forecaster)
+        else:
+            found = settler.move(Step(batch=batch_id, run=run, days=days, bed=bed, unit=unit, first=first))
         if isinstance(found, Refusal):
             return Preview(allowed=False, reason=refusal_sentence(found, codes_of(outlook.farm)))
-        self._change_set = ChangeSet(title=self._title(settler.batch, days, bed), changes=found)
+        title = _many_moved(many, days) if many else self._title(settler.batch, days, bed)
+        self._change_set = ChangeSet(title=title, changes=found)
         farm = applied(outlook.farm, self._change_set)
         forecast = forecaster.preview(farm)
         return Preview(
             allowed=True,
             balance=self._balance(forecast, settler.batch, bed),
-            bars=self._bars(farm, forecast, batch_id),
+            bars=tuple(
+                bar for each in (many or (settler.batch,)) for bar in self._bars(farm, forecast, each.id)
+            ),
             runs=tuple(run for run in farm.placements if run.batch == batch_id),
         )
 
     def commit(self) -> None:
         """Carry out the last preview as one act."""
         change_set, self._change_set, self._settler = self._change_set, None, None
+        self._many = ()
         if change_set is not None and change_set.changes:
             self._conduct.act(change_set)
 
@@ -108,6 +131,7 @@ class DeskMover:
         """Forget everything since `begin`."""
         self._settler = None
         self._change_set = None
+        self._many = ()
 
     def _title(self, batch: Batch, days: int, bed: Id) -> str:
         names = {each.id: each.name for each in self._outlook.farm.beds} if self._outlook else {}

@@ -232,7 +232,9 @@ class Workspace(QWidget):
             return
         thing = self.chosen_thing()
         batch = [thing.id] if isinstance(thing, Batch) else []
-        self.lanes.set_selected(each.id for each in self.chosen_batches())
+        chosen = tuple(each.id for each in self.chosen_batches())
+        self.lanes.set_selected(chosen)
+        self.mover.gather(chosen)
         self.table.choose(batch[0] if batch else "")
         self.shelf.show_chosen(thing.id if thing is not None else NO_ID)
         self.side.show_page(page_of(self._behind, thing, self._day), of_thing=thing is not None)

@@ -3,7 +3,8 @@
 from datetime import timedelta
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtGui import QMouseEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
@@ -125,3 +126,65 @@ def test_that_a_locked_batch_is_not_split_into_a_later_one_and_the_dialog_says_w
     assert dialog.words.text().startswith("⚠")
     assert window.conduct.session.farm == before
     dialog.reject()
+
+
+def moved_days(window, farm, ids):
+    now = {batch.id: batch.sow_on for batch in batches_of(window)}
+    return {batch.id: (now[batch.id] - batch.sow_on).days for batch in farm.batches if batch.id in ids}
+
+
+def test_that_alt_and_an_arrow_move_all_chosen_batches_in_one_act(qtbot, window, workspace, farm):
+    points = seen(workspace, 3)
+    click_all(workspace, points)
+    qtbot.keyClick(workspace.lanes, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+    assert moved_days(window, farm, points) == dict.fromkeys(points, 1)
+    assert window.conduct.session.undo_title == "Move 3 batches 1 day later"
+    assert {batch.id for batch in workspace.chosen_batches()} == set(points)
+    window.menus.actions["change.undo"].trigger()
+    assert window.conduct.session.farm == farm
+
+
+def drag_by(workspace, point, pixels):
+    lane = workspace.lanes.beds.viewport()
+    QTest.mousePress(lane, LEFT, Qt.KeyboardModifier.NoModifier, point)
+    for step in (pixels // 2, pixels):
+        at = point + QPoint(step, 0)
+        there = lane.mapToGlobal(at)
+        none = Qt.KeyboardModifier.NoModifier
+        move = QMouseEvent(QEvent.Type.MouseMove, QPointF(at), QPointF(there), LEFT, LEFT, none)
+        QApplication.sendEvent(lane, move)
+    QTest.mouseRelease(lane, LEFT, Qt.KeyboardModifier.NoModifier, point + QPoint(pixels, 0))
+
+
+def test_that_a_drag_of_one_of_several_moves_them_all_by_the_same_days(window, workspace, farm):
+    points = seen(workspace, 2)
+    click_all(workspace, points)
+    drag_by(workspace, next(iter(points.values())), 20)
+    days = moved_days(window, farm, points)
+    assert len(set(days.values())) == 1
+    assert min(days.values()) > 0
+    assert len(window.conduct.session.history) == 1
+
+
+def test_that_one_locked_batch_keeps_all_from_moving_and_is_named(window, workspace, farm):
+    points = seen(workspace, 2)
+    first, second = points
+    workspace.choose(first)
+    window.menus.actions["change.lock"].trigger()
+    before = window.conduct.session.farm
+    code = next(batch.code for batch in before.batches if batch.id == first)
+    workspace._on_lanes_selected([first, second])
+    workspace.mover.begin(second)
+    found = workspace.mover.preview(second, "", 1, "", 0)
+    assert not found.allowed
+    assert code in found.reason
+    workspace.mover.commit()
+    assert window.conduct.session.farm == before
+
+
+def test_that_a_click_on_one_of_several_chooses_it_alone(window, workspace):
+    points = seen(workspace, 2)
+    click_all(workspace, points)
+    first, point = next(iter(points.items()))
+    QTest.mouseClick(workspace.lanes.beds.viewport(), LEFT, Qt.KeyboardModifier.NoModifier, point)
+    assert [batch.id for batch in workspace.chosen_batches()] == [first]

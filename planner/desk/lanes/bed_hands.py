@@ -40,6 +40,7 @@ class BedHands(QObject):
         self._cursor: Spot | None = None
         self._focused = False
         self._pointer: Hand | None = None
+        self._lone: Spot | None = None
 
     @property
     def chosen(self) -> frozenset[Id]:
@@ -101,9 +102,16 @@ class BedHands(QObject):
         if self._fold_at(at):
             return
         spot = self._canvas.spot_at(at)
-        self._choose(spot, adding=hand.control)
+        self._lone = spot if self._is_one_of_many(spot) and not hand.control else None
+        if self._lone is None:
+            self._choose(spot, adding=hand.control)
+        else:
+            self._cursor = self._lone
         if spot is not None:
             self._drag.press(spot.bar, spot.row, x=at.x(), y=at.y(), day=self._day_at(at))
+
+    def _is_one_of_many(self, spot: Spot | None) -> bool:
+        return spot is not None and len(self._chosen) > 1 and spot.bar.batch in self._chosen
 
     def _fold_at(self, at: QPointF) -> bool:
         strip = self._canvas.layout_now.strip_at(at.y() + self._canvas.down_px)
@@ -152,7 +160,9 @@ class BedHands(QObject):
         at = hand.at
         strip = self._canvas.layout_now.strip_at(at.y() + self._canvas.down_px)
         row = strip.row.key if strip is not None and strip.row is not None else None
-        changed = self._drag.move(x=at.x(), y=at.y(), day=self._day_at(at), row=row, keep_row=hand.shift)
+        changed = self._drag.move(
+            x=at.x(), y=at.y(), day=self._day_at(at), row=row, keep_row=hand.shift or self._lone is not None
+        )
         if changed:
             self._show_drag()
         if self._drag.active:
@@ -174,7 +184,13 @@ class BedHands(QObject):
             return
         shown = preview.bars if preview is not None else ()
         held = Held(
-            ghosts=self._index.spots(bar.batch), bars=shown or (self._held_bar(bar),), allowed=self._allowed()
+            ghosts=tuple(
+                spot
+                for batch in sorted(self._chosen | {bar.batch} if self._lone else {bar.batch})
+                for spot in self._index.spots(batch)
+            ),
+            bars=shown or (self._held_bar(bar),),
+            allowed=self._allowed(),
         )
         self._canvas.set_held(held)
         self.balance_previewed.emit(preview.balance if preview is not None and preview.allowed else None)
@@ -208,9 +224,12 @@ class BedHands(QObject):
         """Let go of a dragged bar; one request goes out when it may stand where it is."""
         if not hand.left:
             return
-        bar = self._drag.bar
+        bar, lone, dragged = self._drag.bar, self._lone, self._drag.active
+        self._lone = None
         moved = self._drag.release()
         self._end_drag()
+        if lone is not None and not dragged:
+            self._choose(lone, adding=False)
         if moved and bar is not None:
             self._say_moved(bar)
 
