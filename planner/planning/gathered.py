@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import dataclasses
 from collections.abc import Iterable, Sequence
-from datetime import timedelta
+from datetime import date, timedelta
 
 from planner.farm.changes import Change, ChangeSet, applied
 from planner.farm.codes import Codes
@@ -102,7 +102,7 @@ def folded(changes: Iterable[Change]) -> tuple[Change, ...]:
 def weeks_spanned(farm: Farm, ids: Iterable[Id]) -> int:
     """Return how many weeks later a succession begins anew: from its first sowing to after its last."""
     known = by_id(farm.batches)
-    days = sorted(known[each].sow_on for each in ids if each in known)
+    days: list[date] = sorted(known[each].sow_on for each in ids if each in known)
     if not days:
         return 1
     first, last = (day - timedelta(days=day.weekday()) for day in (days[0], days[-1]))
