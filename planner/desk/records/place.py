@@ -41,7 +41,7 @@ from planner.desk.words import choice_words, faults_words
 from planner.farm.changes import ChangeSet
 from planner.farm.farm import label_of, things
 from planner.farm.faults import FarmFaultError
-from planner.farm.fields import NO_ID
+from planner.farm.fields import NO_ID, Id
 from planner.farm.log import Happening, LogEntry, Reason, Unit
 from planner.farm.log_checks import NEEDED_OF, UNITS_OF
 from planner.planning.dating import Dater
@@ -226,7 +226,7 @@ class RecordsPlace(Place):
         if not row.payload:
             self.troubled.emit(tr("This entry was replaced already; correct the one that replaced it."))
             return None
-        found = self._behind.outlook.found[row.id]
+        found = self._behind.outlook.found[Id(row.id)]
         assert isinstance(found, LogEntry)
         return found
 

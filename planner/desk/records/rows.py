@@ -62,8 +62,8 @@ def _entry_row(
     amount = NONE
     if entry.amount is not None:
         amount = f"{number_words(entry.amount)} {entry.unit.value}".strip()
-    texts = (day_words(entry.on), entry.at, choice_words(entry.what), about, amount)
-    texts = (*texts, choice_words(entry.reason), entry.who, entry.notes.replace("\n", " "), state)
+    head = (day_words(entry.on), entry.at, choice_words(entry.what), about, amount)
+    texts = (*head, choice_words(entry.reason), entry.who, entry.notes.replace("\n", " "), state)
     sort = (entry.on.toordinal(), *texts[1:4], entry.amount or 0.0, *texts[5:])
     return _row(entry.id, texts, sort, payload=entry.id in holds)
 
