@@ -188,3 +188,14 @@ def test_that_a_click_on_one_of_several_chooses_it_alone(window, workspace):
     first, point = next(iter(points.items()))
     QTest.mouseClick(workspace.lanes.beds.viewport(), LEFT, Qt.KeyboardModifier.NoModifier, point)
     assert [batch.id for batch in workspace.chosen_batches()] == [first]
+
+
+def test_that_shift_and_an_arrow_choose_the_next_batch_as_well(qtbot, window, workspace):
+    (first,) = seen(workspace, 1)
+    workspace.choose(first)
+    for key in (Qt.Key.Key_Left, Qt.Key.Key_Left, Qt.Key.Key_Up, Qt.Key.Key_Up):
+        qtbot.keyClick(workspace.lanes, key, SHIFT)
+    chosen = {batch.id for batch in workspace.chosen_batches()}
+    assert first in chosen
+    assert len(chosen) > 1
+    assert workspace.lanes.hands.chosen == chosen

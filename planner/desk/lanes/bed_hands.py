@@ -254,8 +254,11 @@ class BedHands(QObject):
 
     # ---- keys
 
-    def go(self, way: Way, day: int) -> None:
-        """Move the cursor to the next bar; `day` says where to begin when there is no cursor."""
+    def go(self, way: Way, day: int, *, adding: bool = False) -> None:
+        """Move the cursor to the next bar, choosing it alone or `adding` it to what is chosen.
+
+        `day` says where to begin when there is no cursor.
+        """
         layout = self._canvas.layout_now
         hidden = self._cursor is None or self._cursor.row not in layout.position_of
         spot = (
@@ -263,9 +266,15 @@ class BedHands(QObject):
             if hidden or self._cursor is None
             else neighbour(layout, self._cursor, way)
         )
-        if spot is not None:
-            self._choose(spot, adding=False)
-            self.said.emit(self.summary())
+        if spot is None:
+            return
+        if adding and spot.bar.batch in self._chosen:
+            self._cursor = spot
+            self._show()
+            self.cursor_moved.emit()
+        else:
+            self._choose(spot, adding=adding)
+        self.said.emit(self.summary())
 
     def go_to_spot(self, spot: Spot) -> None:
         """Move the cursor to a bar and select its batch."""

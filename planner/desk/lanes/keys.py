@@ -81,7 +81,7 @@ class LaneKeys(QObject):
             return
         else:
             shown = self._time.span
-            self._hands.go(way, (shown.start + shown.end) // 2)
+            self._hands.go(way, (shown.start + shown.end) // 2, adding=bool(held & _SHIFT))
         self.show_current()
 
     def _move(self, way: Way, step: int, *, by_weeks: bool) -> None:
