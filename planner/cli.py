@@ -32,6 +32,7 @@ COMMANDS: Final = (
     "import-csv",
     "export",
     "advise",
+    "backups",
     "compare",
     "expand",
     "labels",

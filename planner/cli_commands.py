@@ -26,12 +26,14 @@ from planner.cli_shared import (
     write_farm,
 )
 from planner.commands_advice import add_advise, add_stock
+from planner.commands_backups import add_backups
 from planner.commands_csv import add_import_csv
 from planner.commands_exchange import add_labels, add_phone_options, add_trace, write_phone_calendar
 from planner.commands_length import add_length
 from planner.commands_plan import add_plan
 from planner.commands_print import add_print
 from planner.commands_records import add_records
+from planner.commands_server import add_password
 from planner.commands_successions import add_orders, add_successions
 from planner.commands_tables import add_tables
 from planner.commands_uncertainty import add_uncertainty_options, uncertainty_asked
@@ -106,10 +108,12 @@ def parser() -> argparse.ArgumentParser:
     add_import_csv(commands)
     _add_export(commands)
     add_advise(commands)
+    add_backups(commands)
     add_compare(commands)
     add_expand(commands)
     add_labels(commands)
     add_length(commands)
+    add_password(commands)
     add_orders(commands, add_span=add_span)
     add_stock(commands)
     add_plan(commands, day=read_day, weeks=read_weeks)
@@ -181,11 +185,13 @@ def _add_check(commands: Any) -> None:
 
 
 def _check(parsed: argparse.Namespace) -> int:
+    from planner.store.server import spoken
+
     means = Means()
     found = means.read(parsed.file)
     farm = found.farm
     print(
-        f"{parsed.file}: no faults. {_counted(len(farm.beds), 'bed', 'beds')}, "
+        f"{spoken(parsed.file)}: no faults. {_counted(len(farm.beds), 'bed', 'beds')}, "
         f"{_counted(len(farm.batches), 'batch', 'batches')}, "
         f"{_counted(len(farm.fish_groups), 'fish group', 'fish groups')}, "
         f"{_counted(farm.settings.plan_weeks, 'week', 'weeks')} from {farm.settings.plan_from.isoformat()}."
