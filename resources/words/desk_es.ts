@@ -712,6 +712,10 @@
         <translation type="unfinished">Base</translation>
     </message>
     <message>
+        <source>Base it brings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Base wanted</source>
         <translation type="unfinished">Base pedida</translation>
     </message>
@@ -804,6 +808,10 @@
         <translation type="unfinished">La mejor de estas: {words}</translation>
     </message>
     <message>
+        <source>Best warmth to germinate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Best water temperature</source>
         <translation type="unfinished">Mejor temperatura del agua</translation>
     </message>
@@ -854,6 +862,10 @@
     <message>
         <source>Calcium [mg/L]</source>
         <translation type="unfinished">Calcio [mg/L]</translation>
+    </message>
+    <message>
+        <source>Calcium in the fish</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Calcium in the make-up water</source>
@@ -1108,6 +1120,10 @@
         <translation type="unfinished">Días libres</translation>
     </message>
     <message>
+        <source>Days from one picking to the next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Days in the bed until the first pick</source>
         <translation type="unfinished">Días en la cama hasta la primera cosecha</translation>
     </message>
@@ -1130,6 +1146,18 @@
     <message>
         <source>Days off feed</source>
         <translation type="unfinished">Días sin alimento</translation>
+    </message>
+    <message>
+        <source>Days off feed before harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deadly cold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deadly heat</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Deaths</source>
@@ -1230,6 +1258,10 @@
     <message>
         <source>Drop</source>
         <translation type="unfinished">Descartar</translation>
+    </message>
+    <message>
+        <source>Dry matter of what is picked</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Due</source>
@@ -1512,6 +1544,10 @@
         <translation type="unfinished">Primera cosecha</translation>
     </message>
     <message>
+        <source>First picking, as a share of a full one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Fish</source>
         <translation type="unfinished">Peces</translation>
     </message>
@@ -1614,6 +1650,14 @@
     <message>
         <source>For</source>
         <translation type="unfinished">Para</translation>
+    </message>
+    <message>
+        <source>For fish from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For fish up to</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>For how many days</source>
@@ -1880,6 +1924,10 @@
         <translation type="unfinished">Ayuda: {title}</translation>
     </message>
     <message>
+        <source>Highest pH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>History</source>
         <translation type="unfinished">Historial</translation>
     </message>
@@ -1938,6 +1986,10 @@
     <message>
         <source>How s&amp;ure is the week</source>
         <translation type="unfinished">Qué tan se&amp;gura es la semana</translation>
+    </message>
+    <message>
+        <source>How sharply growth sets in</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>How supply stands to demand in a week: short, thin, met or ample.</source>
@@ -2002,6 +2054,10 @@
     <message>
         <source>Iron due</source>
         <translation type="unfinished">Toca hierro</translation>
+    </message>
+    <message>
+        <source>Iron in the fish</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Iron in the make-up water</source>
@@ -2092,6 +2148,10 @@
         <translation type="unfinished">Aprendido</translation>
     </message>
     <message>
+        <source>Least oxygen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Least supply</source>
         <translation type="unfinished">Aporte menor</translation>
     </message>
@@ -2142,6 +2202,10 @@
     <message>
         <source>Light that the layers above let through</source>
         <translation type="unfinished">Luz que dejan pasar los niveles de arriba</translation>
+    </message>
+    <message>
+        <source>Light wanted each day</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Light, power and structure</source>
@@ -2236,8 +2300,16 @@
         <translation type="unfinished">Perder todos los peces de un grupo</translation>
     </message>
     <message>
+        <source>Loss from one picking to the next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Lowest feed</source>
         <translation type="unfinished">Menos alimento</translation>
+    </message>
+    <message>
+        <source>Lowest pH</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>M (letter of the band met)</source>
@@ -2250,6 +2322,10 @@
     <message>
         <source>Magnesium [mg/L]</source>
         <translation type="unfinished">Magnesio [mg/L]</translation>
+    </message>
+    <message>
+        <source>Magnesium in the fish</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Magnesium in the make-up water</source>
@@ -2360,6 +2436,10 @@
         <translation type="unfinished">Máximo de peces en el tanque</translation>
     </message>
     <message>
+        <source>Most un-ionised ammonia, as nitrogen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Move</source>
         <translation type="unfinished">Mover</translation>
     </message>
@@ -2378,6 +2458,10 @@
     <message>
         <source>Move {code} {moved}</source>
         <translation type="unfinished">Mover {code} {moved}</translation>
+    </message>
+    <message>
+        <source>Move {many} batches {moved}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Moving-bed biofilter</source>
@@ -2446,6 +2530,10 @@
     <message>
         <source>Nitrogen</source>
         <translation type="unfinished">Nitrógeno</translation>
+    </message>
+    <message>
+        <source>Nitrogen in dry matter</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nitrogen in the fish</source>
@@ -2846,6 +2934,10 @@
         <translation type="unfinished">Papel</translation>
     </message>
     <message>
+        <source>Paste</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Paste some weeks later…</source>
         <translation type="unfinished">Pegar semanas después…</translation>
     </message>
@@ -2870,8 +2962,8 @@
         <translation type="unfinished">Fósforo [mg/L]</translation>
     </message>
     <message>
-        <source>Phosphorus in the feed</source>
-        <translation type="unfinished">Fósforo en el alimento</translation>
+        <source>Phosphorus in the fish</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Phosphorus in the make-up water</source>
@@ -2880,6 +2972,10 @@
     <message>
         <source>Pick</source>
         <translation type="unfinished">Cosechar</translation>
+    </message>
+    <message>
+        <source>Picked part of the whole plant</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Picking</source>
@@ -2962,8 +3058,16 @@
         <translation type="unfinished">Plantas</translation>
     </message>
     <message>
+        <source>Plants at the middle spacing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Plants in the bed</source>
         <translation type="unfinished">Plantas en la cama</translation>
+    </message>
+    <message>
+        <source>Plants in the nursery</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Plants of the new batch</source>
@@ -2986,8 +3090,8 @@
         <translation type="unfinished">Potasio [mg/L]</translation>
     </message>
     <message>
-        <source>Potassium in the feed</source>
-        <translation type="unfinished">Potasio en el alimento</translation>
+        <source>Potassium in the fish</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Potassium in the make-up water</source>
@@ -3770,6 +3874,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Límite de densidad</translation>
     </message>
     <message>
+        <source>Stocking limit in a small tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Stop</source>
         <translation type="unfinished">Detener</translation>
     </message>
@@ -3800,6 +3908,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Successions</source>
         <translation type="unfinished">Siembra escalonada</translation>
+    </message>
+    <message>
+        <source>Sum of warmth to germinate</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Sunday</source>
@@ -4162,6 +4274,22 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Tolerancia</translation>
     </message>
     <message>
+        <source>Too cold to germinate below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too cold to grow below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too warm to germinate above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too warm to grow above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tools</source>
         <translation type="unfinished">Herramientas</translation>
     </message>
@@ -4268,6 +4396,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Until the feed is back</source>
         <translation type="unfinished">Hasta que vuelve el alimento</translation>
+    </message>
+    <message>
+        <source>Up to a weight of</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Up to three scenarios beside today's plan: balance, harvest, occupancy, feed and cost. The farm stays as it is until you adopt one.</source>
@@ -4444,6 +4576,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Weight at harvest</source>
         <translation type="unfinished">Peso a la cosecha</translation>
+    </message>
+    <message>
+        <source>Weight by length, exponent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight by length, factor</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Weight of a fingerling</source>
@@ -4628,6 +4768,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Where</source>
         <translation type="unfinished">Dónde</translation>
+    </message>
+    <message>
+        <source>Where in its life it grows fastest</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Where it comes from</source>

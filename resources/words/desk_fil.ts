@@ -52,6 +52,14 @@
         <translation type="unfinished">&amp;Kopyahin ang mga napiling batch</translation>
     </message>
     <message>
+        <source>&amp;Correct the chosen…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Correct {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Doses</source>
         <translation type="unfinished">Mga &amp;dosis</translation>
     </message>
@@ -84,6 +92,10 @@
         <translation type="unfinished">T&amp;ulong</translation>
     </message>
     <message>
+        <source>&amp;Help to this page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;History…</source>
         <translation type="unfinished">&amp;Kasaysayan…</translation>
     </message>
@@ -98,6 +110,10 @@
     <message>
         <source>&amp;Lock the chosen batch</source>
         <translation type="unfinished">I-loc&amp;k ang napiling batch</translation>
+    </message>
+    <message>
+        <source>&amp;Log it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Loops of water</source>
@@ -148,6 +164,10 @@
         <translation type="unfinished">&amp;Ulitin</translation>
     </message>
     <message>
+        <source>&amp;Repeat the last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Set-up</source>
         <translation type="unfinished">&amp;Ayos</translation>
     </message>
@@ -158,6 +178,10 @@
     <message>
         <source>&amp;Sow a batch…</source>
         <translation type="unfinished">Mag&amp;hasik ng batch…</translation>
+    </message>
+    <message>
+        <source>&amp;Take up what was learned</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -360,6 +384,10 @@
         <translation type="unfinished">Kailangan muna ng {missing} para sa {kind}. Magdagdag sa menung Ayos.</translation>
     </message>
     <message>
+        <source>About</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>About and cautions</source>
         <translation type="unfinished">Tungkol dito at mga paalala</translation>
     </message>
@@ -382,6 +410,10 @@
     <message>
         <source>Acts, newest first</source>
         <translation type="unfinished">Mga ginawa, pinakabago muna</translation>
+    </message>
+    <message>
+        <source>Actual [d]</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Add</source>
@@ -540,8 +572,16 @@
         <translation type="unfinished">Baguhin ang grupo…</translation>
     </message>
     <message>
+        <source>Alter what is &amp;chosen…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Alter…</source>
         <translation type="unfinished">Baguhin…</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ammonia from feed</source>
@@ -586,6 +626,10 @@
     <message>
         <source>Apply: {words}</source>
         <translation type="unfinished">Ilapat: {words}</translation>
+    </message>
+    <message>
+        <source>April–June</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Aquaponics</source>
@@ -666,6 +710,10 @@
     <message>
         <source>Base</source>
         <translation type="unfinished">Base</translation>
+    </message>
+    <message>
+        <source>Base it brings</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Base wanted</source>
@@ -760,8 +808,16 @@
         <translation type="unfinished">Pinakamahusay dito: {words}</translation>
     </message>
     <message>
+        <source>Best warmth to germinate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Best water temperature</source>
         <translation type="unfinished">Pinakamainam na init ng tubig</translation>
+    </message>
+    <message>
+        <source>Book</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Bought on</source>
@@ -806,6 +862,10 @@
     <message>
         <source>Calcium [mg/L]</source>
         <translation type="unfinished">Calcium [mg/L]</translation>
+    </message>
+    <message>
+        <source>Calcium in the fish</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Calcium in the make-up water</source>
@@ -880,12 +940,20 @@
         <translation type="unfinished">Pumili ng hasik para makita kung paano binibilang ang binhi.</translation>
     </message>
     <message>
+        <source>Choose an entry of the log first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose from a month</source>
         <translation type="unfinished">Pumili mula sa buwan</translation>
     </message>
     <message>
         <source>Choose one batch to split.</source>
         <translation type="unfinished">Pumili ng isang batch na hahatiin.</translation>
+    </message>
+    <message>
+        <source>Choose what is to be taken up first.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Clear</source>
@@ -1016,6 +1084,10 @@
         <translation type="unfinished">Mga petsa</translation>
     </message>
     <message>
+        <source>Day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Day of sowing</source>
         <translation type="unfinished">Araw ng paghasik</translation>
     </message>
@@ -1048,6 +1120,10 @@
         <translation type="unfinished">Araw na bakante</translation>
     </message>
     <message>
+        <source>Days from one picking to the next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Days in the bed until the first pick</source>
         <translation type="unfinished">Araw sa kama hanggang unang ani</translation>
     </message>
@@ -1070,6 +1146,18 @@
     <message>
         <source>Days off feed</source>
         <translation type="unfinished">Araw na walang pakain</translation>
+    </message>
+    <message>
+        <source>Days off feed before harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deadly cold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deadly heat</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Deaths</source>
@@ -1106,6 +1194,10 @@
     <message>
         <source>Difference</source>
         <translation type="unfinished">Pagkakaiba</translation>
+    </message>
+    <message>
+        <source>Difference [d]</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Dissolved oxygen [mg/L]</source>
@@ -1166,6 +1258,10 @@
     <message>
         <source>Drop</source>
         <translation type="unfinished">Bitawan</translation>
+    </message>
+    <message>
+        <source>Dry matter of what is picked</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Due</source>
@@ -1448,6 +1544,10 @@
         <translation type="unfinished">Unang ani</translation>
     </message>
     <message>
+        <source>First picking, as a share of a full one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Fish</source>
         <translation type="unfinished">Isda</translation>
     </message>
@@ -1550,6 +1650,14 @@
     <message>
         <source>For</source>
         <translation type="unfinished">Para sa</translation>
+    </message>
+    <message>
+        <source>For fish from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For fish up to</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>For how many days</source>
@@ -1816,6 +1924,10 @@
         <translation type="unfinished">Tulong: {title}</translation>
     </message>
     <message>
+        <source>Highest pH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>History</source>
         <translation type="unfinished">Kasaysayan</translation>
     </message>
@@ -1876,6 +1988,10 @@
         <translation type="unfinished">Gaano kasi&amp;gurado ang linggo</translation>
     </message>
     <message>
+        <source>How sharply growth sets in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>How supply stands to demand in a week: short, thin, met or ample.</source>
         <translation type="unfinished">Lagay ng supply sa pangangailangan sa isang linggo: kulang, manipis, sapat o labis.</translation>
     </message>
@@ -1886,6 +2002,10 @@
     <message>
         <source>ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday.</source>
         <translation type="unfinished">ISO 8601: nagsisimula ang linggo sa Lunes, at nasa W01 ang unang Huwebes ng taon.</translation>
+    </message>
+    <message>
+        <source>If it is sown today:</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>In a rhythm of its own</source>
@@ -1936,8 +2056,16 @@
         <translation type="unfinished">Takda ng iron</translation>
     </message>
     <message>
+        <source>Iron in the fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Iron in the make-up water</source>
         <translation type="unfinished">Iron sa dagdag na tubig</translation>
+    </message>
+    <message>
+        <source>It &amp;never happened</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>It could not be kept; see the message in the window.</source>
@@ -1946,6 +2074,14 @@
     <message>
         <source>It could not be worked out: {why}</source>
         <translation type="unfinished">Hindi makuwenta: {why}</translation>
+    </message>
+    <message>
+        <source>January–March</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>July–September</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Keep my value</source>
@@ -2008,6 +2144,14 @@
         <translation type="unfinished">Patong {layer}</translation>
     </message>
     <message>
+        <source>Learned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least oxygen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Least supply</source>
         <translation type="unfinished">Pinakakaunting supply</translation>
     </message>
@@ -2058,6 +2202,10 @@
     <message>
         <source>Light that the layers above let through</source>
         <translation type="unfinished">Liwanag na lumulusot sa mga patong sa itaas</translation>
+    </message>
+    <message>
+        <source>Light wanted each day</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Light, power and structure</source>
@@ -2152,8 +2300,16 @@
         <translation type="unfinished">Mawala ang lahat ng isda ng grupo</translation>
     </message>
     <message>
+        <source>Loss from one picking to the next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Lowest feed</source>
         <translation type="unfinished">Pinakamababang pakain</translation>
+    </message>
+    <message>
+        <source>Lowest pH</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>M (letter of the band met)</source>
@@ -2166,6 +2322,10 @@
     <message>
         <source>Magnesium [mg/L]</source>
         <translation type="unfinished">Magnesium [mg/L]</translation>
+    </message>
+    <message>
+        <source>Magnesium in the fish</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Magnesium in the make-up water</source>
@@ -2276,6 +2436,10 @@
         <translation type="unfinished">Pinakamaraming isda sa tangke</translation>
     </message>
     <message>
+        <source>Most un-ionised ammonia, as nitrogen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Move</source>
         <translation type="unfinished">Ilipat</translation>
     </message>
@@ -2294,6 +2458,10 @@
     <message>
         <source>Move {code} {moved}</source>
         <translation type="unfinished">Ilipat ang {code}, {moved}</translation>
+    </message>
+    <message>
+        <source>Move {many} batches {moved}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Moving-bed biofilter</source>
@@ -2364,6 +2532,10 @@
         <translation type="unfinished">Nitrogen</translation>
     </message>
     <message>
+        <source>Nitrogen in dry matter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nitrogen in the fish</source>
         <translation type="unfinished">Nitrogen sa isda</translation>
     </message>
@@ -2382,6 +2554,10 @@
     <message>
         <source>No batch differs from today's plan.</source>
         <translation type="unfinished">Walang batch na iba sa plano ngayon.</translation>
+    </message>
+    <message>
+        <source>No batch is still to be sown that this is for.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No batch of this crop is sown from that day on that is not locked.</source>
@@ -2602,6 +2778,10 @@
         <translation type="unfinished">W</translation>
     </message>
     <message>
+        <source>October–December</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Of all that is wanted {missed} % is missed, {wasted} % is more than wanted, and balance costs {balance} %.</source>
         <translation type="unfinished">Sa lahat ng hinihingi, {missed} % ang kulang, {wasted} % ang sobra, at {balance} % ang bawas dahil sa balanse.</translation>
     </message>
@@ -2754,6 +2934,10 @@
         <translation type="unfinished">Papel</translation>
     </message>
     <message>
+        <source>Paste</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Paste some weeks later…</source>
         <translation type="unfinished">I-paste pagkaraan ng ilang linggo…</translation>
     </message>
@@ -2778,8 +2962,8 @@
         <translation type="unfinished">Phosphorus [mg/L]</translation>
     </message>
     <message>
-        <source>Phosphorus in the feed</source>
-        <translation type="unfinished">Phosphorus sa pakain</translation>
+        <source>Phosphorus in the fish</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Phosphorus in the make-up water</source>
@@ -2788,6 +2972,10 @@
     <message>
         <source>Pick</source>
         <translation type="unfinished">Anihin</translation>
+    </message>
+    <message>
+        <source>Picked part of the whole plant</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Picking</source>
@@ -2850,6 +3038,14 @@
         <translation type="unfinished">Plano {mark}</translation>
     </message>
     <message>
+        <source>Planned [d]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned against actual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Planned harvest</source>
         <translation type="unfinished">Planong ani</translation>
     </message>
@@ -2862,8 +3058,16 @@
         <translation type="unfinished">Halaman</translation>
     </message>
     <message>
+        <source>Plants at the middle spacing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Plants in the bed</source>
         <translation type="unfinished">Halaman sa kama</translation>
+    </message>
+    <message>
+        <source>Plants in the nursery</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Plants of the new batch</source>
@@ -2886,8 +3090,8 @@
         <translation type="unfinished">Potassium [mg/L]</translation>
     </message>
     <message>
-        <source>Potassium in the feed</source>
-        <translation type="unfinished">Potassium sa pakain</translation>
+        <source>Potassium in the fish</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Potassium in the make-up water</source>
@@ -3054,12 +3258,20 @@
         <translation type="unfinished">Handa sa</translation>
     </message>
     <message>
+        <source>Reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Recent farms</source>
         <translation type="unfinished">Mga kamakailang farm</translation>
     </message>
     <message>
         <source>Reckoning the loop with these beds…</source>
         <translation type="unfinished">Kinukuwenta ang loop kasama ang mga kamang ito…</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Redo</source>
@@ -3538,6 +3750,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Inihasik muli: {codes}</translation>
     </message>
     <message>
+        <source>Sown in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Space</source>
         <translation type="unfinished">Paglayuin</translation>
     </message>
@@ -3588,6 +3804,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Start-up</source>
         <translation type="unfinished">Pagsisimula</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Static filter</source>
@@ -3654,6 +3874,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Limit ng dami ng isda</translation>
     </message>
     <message>
+        <source>Stocking limit in a small tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Stop</source>
         <translation type="unfinished">Itigil</translation>
     </message>
@@ -3684,6 +3908,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Successions</source>
         <translation type="unfinished">Sunod-sunod na tanim</translation>
+    </message>
+    <message>
+        <source>Sum of warmth to germinate</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Sunday</source>
@@ -3966,6 +4194,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Wala pang loop ng tubig. Magdagdag sa menung Ayos.</translation>
     </message>
     <message>
+        <source>This entry was replaced already; correct the one that replaced it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This farm names what the catalogue does not have: {names}. Mend its text form, then open that.</source>
         <translation type="unfinished">May binabanggit ang farm na wala sa katalogo: {names}. Ayusin ang text nito, saka iyon ang buksan.</translation>
     </message>
@@ -3994,12 +4226,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Sample na farm ito: tumingin-tingin, at baguhin ang gusto mo.</translation>
     </message>
     <message>
+        <source>This page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This week lies outside the plan.</source>
         <translation type="unfinished">Nasa labas ng plano ang linggong ito.</translation>
     </message>
     <message>
         <source>Thursday</source>
         <translation type="unfinished">Huwebes</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Time zone</source>
@@ -4032,6 +4272,22 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Tolerance</source>
         <translation type="unfinished">Tolerance</translation>
+    </message>
+    <message>
+        <source>Too cold to germinate below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too cold to grow below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too warm to germinate above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too warm to grow above</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Tools</source>
@@ -4094,6 +4350,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Di-pantay</translation>
     </message>
     <message>
+        <source>Unfinished</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Unit of {heading}</source>
         <translation type="unfinished">Yunit ng {heading}</translation>
     </message>
@@ -4132,6 +4396,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Until the feed is back</source>
         <translation type="unfinished">Hanggang bumalik ang pakain</translation>
+    </message>
+    <message>
+        <source>Up to a weight of</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Up to three scenarios beside today's plan: balance, harvest, occupancy, feed and cost. The farm stays as it is until you adopt one.</source>
@@ -4310,6 +4578,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Bigat sa ani</translation>
     </message>
     <message>
+        <source>Weight by length, exponent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight by length, factor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Weight of a fingerling</source>
         <translation type="unfinished">Bigat ng similya</translation>
     </message>
@@ -4356,6 +4632,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>What goes wrong from today on, and changes that repair it. Each is worked out on a forecast of the changed farm; the cheapest stands first.</source>
         <translation type="unfinished">Ang magkakamali mula ngayon, at mga pagbabagong mag-aayos. Kinukuwenta ang bawat isa sa forecast ng binagong farm; nauuna ang pinakamura.</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened, planned against actual, what was learned</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What happens</source>
@@ -4454,6 +4738,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ang nakita</translation>
     </message>
     <message>
+        <source>What was learned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What was read</source>
         <translation type="unfinished">Ang nabasa</translation>
     </message>
@@ -4480,6 +4768,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Where</source>
         <translation type="unfinished">Saan</translation>
+    </message>
+    <message>
+        <source>Where in its life it grows fastest</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Where it comes from</source>
@@ -4516,6 +4808,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Which verdicts are shown</source>
         <translation type="unfinished">Aling hatol ang ipapakita</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Why is the chosen part what it is</source>
@@ -4864,6 +5160,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>common practice</source>
         <translation type="unfinished">karaniwang gawi</translation>
+    </message>
+    <message>
+        <source>corrects {code}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>crop of the book: sow it</source>
@@ -5258,6 +5558,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang suri ng ammonia</translation>
     </message>
     <message>
+        <source>no amount</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no demand</source>
         <translation type="unfinished">walang kailangan</translation>
     </message>
@@ -5302,8 +5606,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">wala pang suri</translation>
     </message>
     <message>
+        <source>no reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no room</source>
         <translation type="unfinished">walang lugar</translation>
+    </message>
+    <message>
+        <source>no unit</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no water temperature near it</source>
@@ -5514,6 +5826,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">naaayos ito</translation>
     </message>
     <message>
+        <source>replaced by {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>rising</source>
         <translation type="unfinished">tumataas</translation>
     </message>
@@ -5676,6 +5992,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>the depth of the water is not entered, or it is gravel, whose weight you must ask</source>
         <translation type="unfinished">hindi nailagay ang lalim ng tubig, o graba ito na dapat itanong ang bigat</translation>
+    </message>
+    <message>
+        <source>the farm as a whole</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the feed carries it in some months only</source>
@@ -5878,6 +6198,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ang tubig na {warmth} ay naglalaman ng hanggang {most}</translation>
     </message>
     <message>
+        <source>week {week} will be {plants} plants short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>weeks</source>
         <translation type="unfinished">linggo</translation>
     </message>
@@ -6028,6 +6352,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{code}, {crop}: {along}, held until {until}. {then}</source>
         <translation type="unfinished">{code}, {crop}: {along}, hawak hanggang {until}. {then}</translation>
+    </message>
+    <message>
+        <source>{code}: to be sown {days} days ago.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{code}: {start} – {end}</source>
@@ -6212,6 +6540,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{days} days ago</source>
         <translation type="unfinished">{days} araw ang nakaraan</translation>
+    </message>
+    <message>
+        <source>{days} so far</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{density} ■ over</source>
@@ -6734,6 +7066,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{words}; in {pots} pots: {seeds} seeds, trays of {cells}: {trays}, cells left empty: {spare}</source>
         <translation type="unfinished">{words}; sa {pots} pot: {seeds} binhi, tray na may {cells}: {trays}, seldang walang laman: {spare}</translation>
+    </message>
+    <message>
+        <source>± spread</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>– (letter of the band no demand)</source>
