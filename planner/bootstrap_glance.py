@@ -44,7 +44,8 @@ class GlanceShelf:
             return None
         picture = QPixmap()
         # Told the format, or Qt would try every reader of pictures on a broken file.
-        return picture if picture.load(str(place), b"PNG") else None
+        # The toolkit wants the format as text, whatever its types say.
+        return picture if picture.load(str(place), "PNG") else None  # type: ignore[arg-type]
 
     def keep(self, farm: Path, day: date, looks: str, picture: QPixmap) -> None:
         """Keep a picture of a farm file as it is now; does nothing when the disk will not have it."""
