@@ -17,6 +17,11 @@ class Said(NamedTuple):
     err: str
 
 
+@pytest.fixture(autouse=True)
+def toolkit(qapp: object) -> None:
+    """Have the toolkit there with windows: a command that prints would start it without, for good."""
+
+
 @pytest.fixture
 def run(capsys: pytest.CaptureFixture[str]) -> Callable[..., Said]:
     def command(*words: object) -> Said:

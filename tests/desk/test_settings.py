@@ -13,6 +13,7 @@ SAMPLES = {
     settings.SHADE.key: "dark",
     settings.RECENT.key: ["one"],
     settings.COPIES.key: "{}",
+    settings.OPEN.key: ["one"],
     settings.LANGUAGE.key: "es",
     settings.GEOMETRY.key: QByteArray(b"\x00\x01"),
     settings.ARRANGEMENT.key: QByteArray(b"\x02"),
