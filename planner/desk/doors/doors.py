@@ -75,7 +75,6 @@ class WelcomeStrip(QFrame):
         super().__init__(parent)
         self.setAccessibleName(tr("Begin"))
         words = Words(tr("This is the sample farm: look around, and change what you like."), theme, self)
-        words.setWordWrap(False)
         self.new = button(tr("Begin your own farm…"), self)
         self.kept = button(tr("Open a farm…"), self)
         self.away = QToolButton(self)
@@ -87,7 +86,6 @@ class WelcomeStrip(QFrame):
             theme.metrics.margin, theme.metrics.tight, theme.metrics.gap, theme.metrics.tight
         )
         row.setSpacing(theme.metrics.gap)
-        row.addWidget(words)
-        row.addStretch(1)
+        row.addWidget(words, 1)
         for part in (self.new, self.kept, self.away):
             row.addWidget(part)
