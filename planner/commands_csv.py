@@ -17,7 +17,6 @@ if TYPE_CHECKING:
 
 GOOD: Final = 0
 FAULTY: Final = 1
-_METER_FACTORS: Final = (0.3, 1.0)
 _DECIMALS: Final = ("point", "comma")
 _ORDERS: Final = ("day-first", "month-first")
 
@@ -50,14 +49,15 @@ def add_import_csv(commands: Any) -> None:
 
 
 def _import_csv(parsed: argparse.Namespace) -> int:
+    from planner.farm.checks import limit_text
+    from planner.farm.fields import specs_of
+    from planner.farm.water import Reading
     from planner.store.csv_in.sheet import SheetError
 
     check_name(parsed.file, FARM_SUFFIX)
-    low, high = _METER_FACTORS
-    if parsed.meter_factor is not None and not low <= parsed.meter_factor <= high:
-        raise WrongUsageError(
-            f"--meter-factor: {parsed.meter_factor:g} must lie within {low:g} to {high:g} ppm per µS/cm."
-        )
+    factor, spec = parsed.meter_factor, specs_of(Reading)["meter_factor"]
+    if factor is not None and not spec.low <= factor <= spec.high:
+        raise WrongUsageError(f"--meter-factor: {factor:g} must lie within {limit_text(spec)}.")
     try:
         return _brought_in(parsed)
     except SheetError as error:

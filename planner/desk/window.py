@@ -410,6 +410,7 @@ class MainWindow(FrontWindow):
         """Look as a start at that moment would, with the farm that is open; for pictures, not for hands."""
         assert self.rooms is not None
         assert self.conduct.session is not None
+        self.doors.put_away()  # the strip over the sample is shown only the first time
         workspace = self._put_workspace(self.rooms, lambda: moment)
         self._on_opened(self.conduct.session)
         workspace.settle()

@@ -210,6 +210,17 @@ def test_that_the_picture_is_what_the_next_start_shows(qtbot, shelved, kept):
     assert share == 0
 
 
+def test_that_the_strip_over_the_sample_is_not_in_the_picture(qtbot, shelved, kept):
+    window = opened(qtbot, shelved)
+    window.doors.show_strip()
+    put_away(window)
+    again = opened(qtbot, shelved)
+    again._saved.setText("Opening…")
+    share = other_pixels(kept[TODAY].toImage(), seen(again))
+    put_away(again)
+    assert share == 0
+
+
 @pytest.fixture
 def in_no_hurry(monkeypatch):
     """A slow machine takes as many pictures as a quick one."""
