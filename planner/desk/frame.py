@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QSplitter, QTabWidget, QWidget
 
 from planner.desk.places.listed import LISTED
@@ -11,9 +12,28 @@ from planner.desk.say import tr
 from planner.desk.theme import Theme
 
 
+class Pages(QTabWidget):
+    """Tabs that ask for no more room than the page in front, however wide the others are."""
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.currentChanged.connect(self._on_current)
+
+    def _on_current(self, _at: int) -> None:
+        self.updateGeometry()
+
+    def minimumSizeHint(self) -> QSize:
+        page = self.currentWidget()
+        if page is None:
+            return super().minimumSizeHint()
+        bar, least = self.tabBar().minimumSizeHint(), page.minimumSizeHint()
+        width = max(bar.width(), least.width(), page.minimumWidth())
+        return QSize(width, bar.height() + max(least.height(), page.minimumHeight()))
+
+
 def dressed_tabs(pages: Sequence[QWidget], parent: QWidget) -> QTabWidget:
     """Return the tabs of the middle pane; `pages` are in the order of the table of pages."""
-    tabs = QTabWidget(parent)
+    tabs = Pages(parent)
     tabs.setDocumentMode(True)
     for listed, page in zip(LISTED, pages, strict=True):
         at = tabs.addTab(page, tr(listed.title))

@@ -364,6 +364,8 @@ class MainWindow(FrontWindow):
         self.messages.paint_in(theme)
         if self.workspace is not None:
             self.workspace.wear(theme)
+        if "doors" in self.__dict__:
+            self.doors.wear(theme)
 
     def _on_system_shade(self, _scheme: Qt.ColorScheme) -> None:
         if self.memory.shade is ShadeChoice.SYSTEM:

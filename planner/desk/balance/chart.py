@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QWidget
 
 from planner.desk.balance.drawing import Painting
 from planner.desk.balance.weeks import LoopWeeks, gram_words, ranged_words, share_words
-from planner.desk.lanes.kit import Kit
+from planner.desk.lanes.kit import Face, Kit
 from planner.desk.lanes.words import element_full
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -22,6 +22,7 @@ from planner.desk.words import choice_words, week_span_words
 from planner.farm.farm import DAYS_PER_WEEK
 
 _LEAST_WEEK_PX: Final = 13.0
+_NAMES_SHARE: Final = 0.8
 _PLOT_LINES: Final = 2.7
 _RATIO_LINES: Final = 3.4
 _WEEKS_PAGE: Final = 4
@@ -96,8 +97,10 @@ class BalanceChart(QAbstractScrollArea):
 
     @property
     def names_px(self) -> float:
-        """Width of the names at the left [px]."""
-        return self._kit.names_px * 0.8
+        """Width of the names at the left [px]: none of those in bold is cut."""
+        named = (tr("Limiting element"), tr("Feed-rate ratio"))
+        widest = max(self._kit.width(each, Face.BOLD) for each in named) + 2 * _PAD + 1
+        return max(widest, self._kit.names_px * _NAMES_SHARE)
 
     @property
     def week_px(self) -> float:

@@ -54,6 +54,12 @@ class Doors(QObject):
             self.strip.away.clicked.connect(self.put_away)
             column.insertWidget(0, self.strip)
 
+    def wear(self, theme: Theme) -> None:
+        """Wear the colours of a theme, the strip too while it is shown."""
+        self.theme = theme
+        if self.strip is not None:
+            self.strip.words.wear(theme)
+
     def put_away(self, *_anything: object) -> None:
         """Take the strip away."""
         strip, self.strip = self.strip, None
@@ -74,7 +80,8 @@ class WelcomeStrip(QFrame):
     def __init__(self, theme: Theme, parent: QWidget) -> None:
         super().__init__(parent)
         self.setAccessibleName(tr("Begin"))
-        words = Words(tr("This is the sample farm: look around, and change what you like."), theme, self)
+        said = tr("This is the sample farm: look around, and change what you like.")
+        self.words = Words(said, theme, self)
         self.new = button(tr("Begin your own farm…"), self)
         self.kept = button(tr("Open a farm…"), self)
         self.away = QToolButton(self)
@@ -86,6 +93,6 @@ class WelcomeStrip(QFrame):
             theme.metrics.margin, theme.metrics.tight, theme.metrics.gap, theme.metrics.tight
         )
         row.setSpacing(theme.metrics.gap)
-        row.addWidget(words, 1)
+        row.addWidget(self.words, 1)
         for part in (self.new, self.kept, self.away):
             row.addWidget(part)

@@ -6,6 +6,7 @@ from planner.desk.doors.dialog import DoorsDialog
 from planner.desk.doors.figures import AHEAD_WEEKS, first_figures
 from planner.desk.doors.first import FirstDialog
 from planner.desk.newfarm.dialog import NewFarmDialog
+from planner.desk.shade import ShadeChoice
 from tests.desk.helpers import nameless_controls
 
 
@@ -64,3 +65,12 @@ def test_that_a_farm_begun_is_told_in_figures_and_can_be_printed(window, tmp_pat
     from planner.desk.printing import PrintDialog
 
     assert len(dialogs(window, PrintDialog)) == 1
+
+
+def test_that_the_strip_is_inked_anew_when_the_look_changes(window):
+    words = window.doors.strip.words
+    window.set_shade(ShadeChoice.DARK)
+    dark = words.palette().color(words.foregroundRole())
+    assert dark == window.theme.text
+    window.set_shade(ShadeChoice.LIGHT)
+    assert words.palette().color(words.foregroundRole()) == window.theme.text != dark
