@@ -7,7 +7,8 @@ import dataclasses
 from collections.abc import Mapping
 from datetime import date
 from functools import cache
-from typing import Any, get_type_hints
+from types import NoneType
+from typing import Any, get_args, get_type_hints
 
 from hypothesis import strategies as st
 
@@ -18,8 +19,9 @@ from planner.farm.fields import NO_ID, FieldKind, FieldSpec, Id, specs_of
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
 from planner.farm.fish_counts import count_faults
 from planner.farm.ids import id_from
-from planner.farm.log import LogEntry, Unit
+from planner.farm.log import Happening, LogEntry, Unit
 from planner.farm.log_checks import NEEDED_OF, UNITS_OF
+from planner.farm.meters import READ_BY, Meter, MeterKind
 from planner.farm.site import Bed, Filter, Loop, Site, Tank
 from planner.farm.species import BedKind
 from planner.farm.water import READING_LIMITS, Dose, Quantity, Reading, SolidsBatch
@@ -58,7 +60,7 @@ def values(spec: FieldSpec, hint: Any) -> st.SearchStrategy[Any]:
         entry = st.floats(spec.low, spec.high)
         return st.one_of(st.just(()), st.lists(entry, min_size=12, max_size=12).map(tuple))
     if spec.kind is FieldKind.CHOICE:
-        return st.sampled_from(hint)
+        return st.sampled_from(next((one for one in get_args(hint) if one is not NoneType), hint))
     return {
         FieldKind.NAME: names,
         FieldKind.TEXT: st.text(
@@ -162,7 +164,7 @@ def _fish_group(draw: st.DrawFn, tanks: list[Id]) -> FishGroup:
 def _fish_event(draw: st.DrawFn, groups: tuple[FishGroup, ...]) -> FishEvent:
     group = draw(st.sampled_from(groups))
     on = draw(st.dates(group.stocked_on, LAST_DAY))
-    event = draw(made(FishEvent, group=group.id, on=on))
+    event = draw(_until(draw(made(FishEvent, group=group.id, on=on)), "on", end="cleared_on"))
     missing = {
         name: draw(values(declared(FishEvent)[name], None))
         for name in NEEDED_OF_EVENT.get(event.kind, ())
@@ -213,8 +215,19 @@ def _with_room(batch: Batch, placements: tuple[Placement, ...]) -> Batch:
 
 
 @st.composite
-def _reading(draw: st.DrawFn, loops: list[Id]) -> Reading:
-    reading = draw(made(Reading, loop=draw(st.sampled_from(loops)), value=0.0))
+def _meter(draw: st.DrawFn) -> Meter:
+    meter = draw(made(Meter))
+    if meter.kind is MeterKind.TDS and meter.factor is None:
+        return dataclasses.replace(meter, factor=0.5)
+    return meter
+
+
+@st.composite
+def _reading(draw: st.DrawFn, loops: list[Id], meters: tuple[Meter, ...]) -> Reading:
+    at = draw(st.sampled_from(("", "07:30")))
+    reading = draw(made(Reading, loop=draw(st.sampled_from(loops)), at=at, value=0.0))
+    suited = [meter.id for meter in meters if reading.quantity in READ_BY[meter.kind]]
+    reading = dataclasses.replace(reading, meter=draw(st.sampled_from((NO_ID, *suited))))
     low, high = READING_LIMITS[reading.quantity]
     factor = reading.meter_factor
     if reading.quantity is Quantity.TDS_MG_PER_L and factor is None:
@@ -235,9 +248,20 @@ def _log_entry(draw: st.DrawFn, **about: list[Id]) -> LogEntry:
     fixed: dict[str, Any] = {"at": draw(st.sampled_from(("", "07:30"))), "corrects": NO_ID, **references}
     entry = draw(made(LogEntry, **fixed))
     units = UNITS_OF.get(entry.what, (Unit.NONE, Unit.KG))
-    amount = entry.amount
-    if amount is None and "amount" in NEEDED_OF.get(entry.what, ()):
+    amount = None if entry.amount is None else abs(entry.amount)
+    if entry.what in (Happening.MEASURED, Happening.SEED_TESTED) or (
+        amount is None and "amount" in NEEDED_OF.get(entry.what, ())
+    ):
         amount = 2.0
+    said = {"quantity": Quantity.PH, "out_of": 3}
+    missing = {
+        name: value
+        for name, value in said.items()
+        if name in NEEDED_OF.get(entry.what, ()) and getattr(entry, name) is None
+    }
+    if entry.what is Happening.SEED_TESTED:
+        missing["out_of"] = 3
+    entry = dataclasses.replace(entry, **missing)
     unit = draw(st.sampled_from(units))
     if amount is not None and unit not in (Unit.KG, Unit.G, Unit.LITRES, Unit.NONE, Unit.HEADS):
         amount = float(int(amount) % 4)
@@ -245,11 +269,8 @@ def _log_entry(draw: st.DrawFn, **about: list[Id]) -> LogEntry:
 
 
 @st.composite
-def _log(draw: st.DrawFn, batches: Any, groups: Any, beds: Any, loops: Any) -> tuple[LogEntry, ...]:
-    about = {
-        name: [NO_ID, *ids_of(many)]
-        for name, many in (("batch", batches), ("group", groups), ("bed", beds), ("loop", loops))
-    }
+def _log(draw: st.DrawFn, **many_of: Any) -> tuple[LogEntry, ...]:
+    about = {name: [NO_ID, *ids_of(many)] for name, many in many_of.items()}
     entries = list(unique([draw(_log_entry(**about)) for _ in range(draw(st.integers(0, 3)))]))
     for number, entry in enumerate(entries[1:], start=1):
         if draw(st.booleans()):
@@ -289,6 +310,7 @@ def farms(draw: st.DrawFn) -> Farm:
     placements = _apart([draw(_placement(batches, beds)) for _ in several])
     targets = [draw(_until(one, "from_on")) for one in draw(some(Target, most=2))]
     doses = [draw(_until(one, "on")) for one in draw(some(Dose, most=2, loop=ids_of(loops)))]
+    meters = unique([draw(_meter()) for _ in range(draw(st.integers(0, 2)))])
     drawn = draw(some(SolidsBatch, most=2, loop=ids_of(loops)))
     solids = [draw(_until(one, "siphoned_on", end="returned_on")) for one in drawn]
     return Farm(
@@ -306,7 +328,10 @@ def farms(draw: st.DrawFn) -> Farm:
         placements=placements,
         targets=unique(targets),
         doses=unique(doses),
-        readings=unique([draw(_reading(ids_of(loops))) for _ in range(draw(few))]),
+        meters=meters,
+        readings=unique([draw(_reading(ids_of(loops), meters)) for _ in range(draw(few))]),
         solids_batches=unique(solids),
-        log_entries=draw(_log(batches, groups, beds, loops)),
+        log_entries=draw(
+            _log(batch=batches, group=groups, bed=beds, loop=loops, seed_lot=lots, meter=meters)
+        ),
     )

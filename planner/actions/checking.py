@@ -19,6 +19,7 @@ from planner.farm.faults import Fault, FaultKind
 from planner.farm.fields import NO_ID, FieldKind, Id, specs_of
 from planner.farm.fish import FishEvent
 from planner.farm.fish_counts import count_faults
+from planner.farm.meter_checks import read_with_faults
 from planner.farm.seed_lots import seed_lot_faults
 from planner.farm.site import Site
 from planner.farm.species import UNIT_WORDS
@@ -66,7 +67,8 @@ def change_faults(
     ]
     if not found:
         # These rely on references that hold.
-        found = [*_placements(farm, change_set), *_events(farm, change_set), *_seed_lots(farm, change_set)]
+        looks = (_placements, _events, _seed_lots, _readings)
+        found = [fault for look in looks for fault in look(farm, change_set)]
     return tuple(dict.fromkeys(found))
 
 
@@ -278,6 +280,14 @@ def _seed_lots(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
     looked_at = [one for one in farm.batches if one.id in batches or one.seed_lot in lots]
     if looked_at:
         yield from seed_lot_faults(looked_at, by_id(farm.seed_lots), farm.own_entries)
+
+
+def _readings(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
+    """Yield a fault for every reading with a meter that cannot read it, where the act touches one of both."""
+    readings, meters = change_set.ids("reading"), change_set.ids("meter")
+    looked_at = [one for one in farm.readings if one.id in readings or one.meter in meters]
+    if looked_at:
+        yield from read_with_faults(looked_at, by_id(farm.meters))
 
 
 def _zones(change_set: ChangeSet, zones_of: ZonesOf) -> Iterator[Fault]:

@@ -19,6 +19,7 @@ _TITLES: Final = {
     FishEventKind.SAMPLE: "Weighed sample of {name}",
     FishEventKind.OFF_FEED: "{name} off feed",
     FishEventKind.FEED_GIVEN: "Feed given to {name}",
+    FishEventKind.TREATED: "Treatment of {name}",
 }
 
 

@@ -10,9 +10,11 @@ from planner.farm.changes import ChangeSet
 from planner.farm.checks import checked
 from planner.farm.farm import Farm
 from planner.farm.fields import Id
+from planner.farm.meters import Meter
 from planner.farm.water import Dose, Reading, SolidsBatch
 
 _DOSE: Final = "dose"
+_METER: Final = "meter"
 _READING: Final = "reading"
 _SOLIDS: Final = "solids batch"
 
@@ -31,6 +33,22 @@ def remove_dose(farm: Farm, dose_id: Id) -> ChangeSet:
     """Remove a dose."""
     dose: Dose = found(farm, _DOSE, dose_id)
     return removal(farm, dose, title=f"Remove {_dose(dose)}")
+
+
+def add_meter(meter: Meter) -> ChangeSet:
+    """Add a meter that water is read with."""
+    return addition(f"Add meter {meter.name}", meter)
+
+
+def change_meter(farm: Farm, meter: Meter) -> ChangeSet:
+    """Put the changed meter in place of the one with its id."""
+    return alteration(farm, meter, title=f"Change meter {meter.name}")
+
+
+def remove_meter(farm: Farm, meter_id: Id, *, with_dependants: bool = False) -> ChangeSet:
+    """Remove a meter; raises `FarmFaultError` naming what was read with it, unless that may let it go."""
+    meter: Meter = found(farm, _METER, meter_id)
+    return removal(farm, meter, title=f"Remove meter {meter.name}", with_dependants=with_dependants)
 
 
 def add_reading(reading: Reading) -> ChangeSet:

@@ -113,6 +113,7 @@ _SETUP: Final = (
     Entry(key="setup.target", text="Weekly t&argets", submenu=True),
     Entry(key="setup.seed lot", text="Seed l&ots", submenu=True),
     Entry(key="setup.dose", text="&Doses", submenu=True),
+    Entry(key="setup.meter", text="&Meters", submenu=True),
     Entry(key="setup.reading", text="Water &readings", submenu=True),
     Entry(key="setup.solids batch", text="Sol&ids batches", submenu=True),
 )

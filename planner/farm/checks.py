@@ -19,7 +19,9 @@ from planner.farm.fields import NO_ID, FieldKind, FieldSpec, Id, specs_of
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
 from planner.farm.fish_counts import count_faults
 from planner.farm.log import LogEntry
-from planner.farm.log_checks import entry_faults, log_faults
+from planner.farm.log_checks import entry_faults, log_faults, time_faults
+from planner.farm.meter_checks import meter_faults, read_with_faults
+from planner.farm.meters import Meter
 from planner.farm.plain_text import Mark, first_mark
 from planner.farm.seed_lots import seed_lot_faults
 from planner.farm.site import Bed
@@ -155,6 +157,8 @@ def thing_faults(thing: Thing) -> Iterator[Fault]:
         yield from _order_faults(where, "until_on", thing.from_on, thing.until_on)
     elif isinstance(thing, SolidsBatch):
         yield from _order_faults(where, "returned_on", thing.siphoned_on, thing.returned_on)
+    elif isinstance(thing, Meter):
+        yield from meter_faults(thing, where)
     elif isinstance(thing, LogEntry):
         yield from entry_faults(thing, where)
 
@@ -176,12 +180,14 @@ def _feeding_faults(group: FishGroup, where: str) -> Iterator[Fault]:
 
 
 def _event_faults(event: FishEvent, where: str) -> Iterator[Fault]:
-    for field in _NEEDED_OF_EVENT[event.kind]:
+    for field in _NEEDED_OF_EVENT.get(event.kind, ()):
         if getattr(event, field) is None:
             yield _missing(where, field, f'kind = "{event.kind.value}" needs it')
+    yield from _order_faults(where, "cleared_on", event.on, event.cleared_on)
 
 
 def _reading_faults(reading: Reading, where: str) -> Iterator[Fault]:
+    yield from time_faults(reading.at, where)
     low, high = READING_LIMITS[reading.quantity]
     spec = FieldSpec(kind=FieldKind.NUMBER, low=low, high=high, unit=f"({reading.quantity.value})")
     yield from value_faults(where=where, field="value", value=reading.value, spec=spec)
@@ -228,6 +234,7 @@ def farm_faults(farm: Farm, *, sound: Farm | None = None) -> tuple[Fault, ...]:
         found.extend(_group_faults(farm))
         found.extend(fault for _id, fault in count_faults(farm.fish_groups, farm.fish_events))
         found.extend(seed_lot_faults(farm.batches, by_id(farm.seed_lots), farm.own_entries))
+        found.extend(read_with_faults(farm.readings, by_id(farm.meters)))
         found.extend(log_faults(farm))
     return tuple(found)
 

@@ -117,14 +117,20 @@ class Target:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SeedLot:
-    """One packet or delivery of seed."""
+    """One packet or delivery of seed.
+
+    `germination_share` is what the packet says; tests and counts of one's own stand in the log.
+    """
 
     id: Id = fields.own_id()
     code: str = fields.name()
     crop: str = fields.key("crop")
     variety: str = fields.text(length=120)
-    pelleted: bool = fields.yes_no(default=False)
+    supplier: str = fields.text(length=120)
+    pelleted: bool = fields.yes_no(default=False, meaning="seeds in a coat, one to a plug")
+    primed: bool = fields.yes_no(default=False, meaning="seeds made ready to sprout; they keep less long")
+    packed_on: date | None = fields.day(default=None)
     bought_on: date | None = fields.day(default=None)
-    germination_share: float | None = fields.number(0.01, 1, "1", default=None)
+    germination_share: float | None = fields.number(0.01, 1, "1", default=None, meaning="as the packet says")
     seeds_left: int | None = fields.whole(0, 100_000_000, unit="seeds", default=None)
     notes: str = fields.text()

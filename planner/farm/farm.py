@@ -14,6 +14,7 @@ from planner.farm.crops import Batch, Placement, SeedLot, Target
 from planner.farm.fields import Id
 from planner.farm.fish import FishEvent, FishGroup
 from planner.farm.log import LogEntry
+from planner.farm.meters import Meter
 from planner.farm.site import Bed, Filter, Loop, Site, Tank
 from planner.farm.water import Dose, Reading, SolidsBatch
 
@@ -74,6 +75,7 @@ class Farm:
     placements: tuple[Placement, ...] = ()
     targets: tuple[Target, ...] = ()
     doses: tuple[Dose, ...] = ()
+    meters: tuple[Meter, ...] = ()
     readings: tuple[Reading, ...] = ()
     solids_batches: tuple[SolidsBatch, ...] = ()
     log_entries: tuple[LogEntry, ...] = ()
@@ -99,6 +101,7 @@ Thing = (
     | Placement
     | Target
     | Dose
+    | Meter
     | Reading
     | SolidsBatch
     | LogEntry
@@ -130,6 +133,7 @@ KINDS: Final[tuple[Kind, ...]] = (
     Kind(word="placement", owner=Placement, place="placements", label=""),
     Kind(word="target", owner=Target, place="targets", label=""),
     Kind(word="dose", owner=Dose, place="doses", label=""),
+    Kind(word="meter", owner=Meter, place="meters", label="name"),
     Kind(word="reading", owner=Reading, place="readings", label=""),
     Kind(word="solids batch", owner=SolidsBatch, place="solids_batches", label="code"),
     Kind(word="log entry", owner=LogEntry, place="log_entries", label="code"),

@@ -147,8 +147,9 @@ def day(*, default: Any = dataclasses.MISSING, meaning: str = "") -> Any:
 
 
 def choice(*, default: Any = dataclasses.MISSING, meaning: str = "") -> Any:
-    """Declare one of the members of the enum the field is annotated with."""
-    return _declare(FieldSpec(kind=FieldKind.CHOICE, meaning=meaning), default)
+    """Declare a member of the enum the field is annotated with; a default of `None` is none of them."""
+    spec = FieldSpec(kind=FieldKind.CHOICE, meaning=meaning, may_be_none=default is None)
+    return _declare(spec, default)
 
 
 def twelve(low: float, high: float, unit: str, *, meaning: str = "") -> Any:

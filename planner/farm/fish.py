@@ -32,6 +32,7 @@ class FishEventKind(Enum):
     SAMPLE = "sample"
     OFF_FEED = "off feed"
     FEED_GIVEN = "feed given"
+    TREATED = "treated"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,10 +63,11 @@ class FishGroup:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FishEvent:
-    """A harvest, deaths, fish added, a weighed sample, days off feed, or feed really given.
+    """A harvest, deaths, fish added, a weighed sample, days off feed, feed really given, or a treatment.
 
     `count` fish (harvest, deaths, added; a harvest without a count takes them all), `mean_weight_g`
-    (sample, added), `days` (off feed, feed given; from `on`), `feed_g_per_day` (feed given).
+    (sample, added), `days` (off feed, feed given; from `on`), `feed_g_per_day` (feed given), `cleared_on`
+    (treated: the day from which the fish may be eaten; until it is given they may not).
     """
 
     id: Id = fields.own_id()
@@ -76,4 +78,7 @@ class FishEvent:
     mean_weight_g: float | None = fields.number(0.01, 100_000, "g", default=None)
     days: int | None = fields.whole(1, 400, unit="d", default=None)
     feed_g_per_day: float | None = fields.number(0, 100_000_000, "g/d", default=None)
+    cleared_on: date | None = fields.day(
+        default=None, meaning="of treated fish: first day on which they may be eaten"
+    )
     notes: str = fields.text()

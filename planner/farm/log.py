@@ -13,6 +13,7 @@ from enum import Enum
 
 from planner.farm import fields
 from planner.farm.fields import NO_ID, Id
+from planner.farm.water import Quantity
 
 
 class Happening(Enum):
@@ -37,6 +38,11 @@ class Happening(Enum):
     MAINTAINED = "maintenance"
     NOT_DONE = "not done"
     NOTE = "note"
+    MEASURED = "reading"
+    CALIBRATED = "meter calibrated"
+    SEED_TESTED = "seed tested"
+    TREATED = "fish treated"
+    RELEASED = "fish cleared to eat"
     WITHDRAWN = "withdrawn"
 
 
@@ -75,10 +81,11 @@ class Reason(Enum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LogEntry:
-    """One thing that happened on a day, about at most one batch, fish group, bed and loop.
+    """One thing that happened on a day, about at most one batch, fish group, bed, loop, seed lot and meter.
 
     `amount` counts what `unit` says; for fish weighed it is the mean weight of one fish [g], for
-    feed the grams of the day. `corrects` is the entry this one takes the place of.
+    feed the grams of the day, for a reading the value in the unit of its `quantity`, for a test of seed
+    the seeds that came up `out_of` those laid out. `corrects` is the entry this one takes the place of.
     """
 
     id: Id = fields.own_id()
@@ -90,8 +97,12 @@ class LogEntry:
     group: Id = fields.reference("fish group", default=NO_ID)
     bed: Id = fields.reference("bed", default=NO_ID)
     loop: Id = fields.reference("loop", default=NO_ID)
+    seed_lot: Id = fields.reference("seed lot", default=NO_ID)
+    meter: Id = fields.reference("meter", default=NO_ID)
     supplement: str = fields.key("supplement", default="")
-    amount: float | None = fields.number(0, 10_000_000, "as the unit says", default=None)
+    quantity: Quantity | None = fields.choice(default=None, meaning="what was read")
+    amount: float | None = fields.number(-50, 10_000_000, "as the unit says", default=None)
+    out_of: int | None = fields.whole(1, 1_000_000, unit="seeds", default=None, meaning="seeds laid out")
     unit: Unit = fields.choice(default=Unit.NONE)
     reason: Reason = fields.choice(default=Reason.NONE)
     who: str = fields.text(length=120, meaning="who did it or saw it")

@@ -10,6 +10,7 @@ from planner.farm.farm import Farm
 from planner.farm.faults import Fault, FaultKind
 from planner.farm.fields import NO_ID, Id
 from planner.farm.log import Happening, LogEntry, Unit
+from planner.farm.water import READING_LIMITS
 
 _TIME: Final = re.compile(r"([01][0-9]|2[0-3]):[0-5][0-9]")
 _MOST_SCORE: Final = 3
@@ -29,6 +30,8 @@ UNITS_OF: Final[dict[Happening, tuple[Unit, ...]]] = {
     Happening.SIPHONED: (Unit.LITRES,),
     Happening.TOPPED_UP: (Unit.LITRES,),
     Happening.PEST: (Unit.SCORE,),
+    Happening.MEASURED: (Unit.NONE,),
+    Happening.SEED_TESTED: (Unit.PLANTS,),
 }
 """Units that an amount of each kind of entry may have, the usual one first; others take any."""
 
@@ -49,24 +52,36 @@ NEEDED_OF: Final[dict[Happening, tuple[str, ...]]] = {
     Happening.RETURNED: ("loop",),
     Happening.TOPPED_UP: ("loop", "amount"),
     Happening.PEST: ("amount",),
+    Happening.MEASURED: ("loop", "quantity", "amount"),
+    Happening.CALIBRATED: ("meter",),
+    Happening.SEED_TESTED: ("seed_lot", "amount", "out_of"),
+    Happening.TREATED: ("group",),
+    Happening.RELEASED: ("group",),
     Happening.WITHDRAWN: ("corrects",),
 }
 """Fields without which an entry says nothing; a thing it was about may have been removed since."""
 
 _COUNTS: Final = (Unit.SEEDS, Unit.PLANTS, Unit.FISH, Unit.SCORE)
-_REFERENCES: Final = ("batch", "group", "bed", "loop")
+_SAID: Final = ("amount", "quantity", "out_of")
+"""Needed fields that point at nothing: they never go, so an entry without them is wrong for good."""
 
 
 def entry_faults(entry: LogEntry, where: str) -> Iterator[Fault]:
     """Yield the faults of one entry taken by itself."""
-    if entry.at and _TIME.fullmatch(entry.at) is None:
-        yield _wrong(where, "at", entry.at, "00:00 to 23:59", "is no time of day such as 07:30")
-    if entry.what in NEEDED_OF and "amount" in NEEDED_OF[entry.what] and entry.amount is None:
-        said = f'amount is missing: what = "{entry.what.value}" needs it.'
-        yield Fault(kind=FaultKind.MISSING, where=where, field="amount", message=said)
+    yield from time_faults(entry.at, where)
+    for field in _SAID:
+        if field in NEEDED_OF.get(entry.what, ()) and getattr(entry, field) is None:
+            said = f'{field} is missing: what = "{entry.what.value}" needs it.'
+            yield Fault(kind=FaultKind.MISSING, where=where, field=field, message=said)
     yield from _amount_faults(entry, where)
     if entry.corrects == entry.id:
         yield _wrong(where, "corrects", entry.code, "another entry", "is the entry itself")
+
+
+def time_faults(at: str, where: str) -> Iterator[Fault]:
+    """Yield a fault for what is no time of day; no time at all is none."""
+    if at and _TIME.fullmatch(at) is None:
+        yield _wrong(where, "at", at, "00:00 to 23:59", "is no time of day such as 07:30")
 
 
 def missing_of(entry: LogEntry) -> tuple[str, ...]:
@@ -87,6 +102,22 @@ def _amount_faults(entry: LogEntry, where: str) -> Iterator[Fault]:
         )
     if entry.unit is Unit.SCORE and entry.amount > _MOST_SCORE:
         yield _wrong(where, "amount", f"{entry.amount:g}", f"0 to {_MOST_SCORE}", "is no score of pests")
+    if entry.what is Happening.MEASURED:
+        yield from _read_faults(entry, where)
+    elif entry.amount < 0:
+        yield _wrong(where, "amount", f"{entry.amount:g}", "0 or more", "is less than nothing")
+    if entry.out_of is not None and entry.what is Happening.SEED_TESTED and entry.amount > entry.out_of:
+        laid = f"at most the {entry.out_of} laid out"
+        yield _wrong(where, "amount", f"{entry.amount:g}", laid, "came up of fewer seeds")
+
+
+def _read_faults(entry: LogEntry, where: str) -> Iterator[Fault]:
+    """Yield a fault for a value that what was read cannot have."""
+    if entry.quantity is not None and entry.amount is not None:
+        low, high = READING_LIMITS[entry.quantity]
+        if not low <= entry.amount <= high:
+            limit = f"{low:g} to {high:g} ({entry.quantity.value})"
+            yield _wrong(where, "amount", f"{entry.amount:g}", limit, f"is no {entry.quantity.value}")
 
 
 def log_faults(farm: Farm) -> Iterator[Fault]:

@@ -7,7 +7,7 @@ from datetime import date
 from enum import Enum
 
 from planner.farm import fields
-from planner.farm.fields import Id
+from planner.farm.fields import NO_ID, Id
 
 
 class Quantity(Enum):
@@ -67,7 +67,7 @@ class Dose:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reading:
-    """One value read from a meter or a test kit.
+    """One value read from a meter or a test kit, at a time of day when that was noted.
 
     `meter_factor` is the ppm per µS/cm a dissolved-solids meter works with; kept with the value
     because a ppm without it means nothing.
@@ -76,8 +76,10 @@ class Reading:
     id: Id = fields.own_id()
     loop: Id = fields.reference("loop")
     on: date = fields.day()
+    at: str = fields.text(length=5, meaning="time of day, as 07:30")
     quantity: Quantity = fields.choice()
     value: float = fields.number(-50, 10_000_000, "as the quantity says")
+    meter: Id = fields.reference("meter", default=NO_ID, meaning="that it was read with")
     meter_factor: float | None = fields.number(0.3, 1, "ppm per µS/cm", default=None)
     notes: str = fields.text()
 

@@ -220,6 +220,8 @@ def _meet(event: FishEvent, shoal: _Shoal) -> None:
             shoal.fasting_days_left = event.days or 0
         case FishEventKind.FEED_GIVEN:
             shoal.feed_days_left, shoal.feed_given_g = event.days or 0, event.feed_g_per_day or 0.0
+        case FishEventKind.TREATED:
+            pass  # changes neither number nor weight
         case FishEventKind.HARVEST:
             raise ValueError("a harvest is met where its fish are counted")
 

@@ -58,6 +58,7 @@ _KINDS: Final = {
     "places": "placement",
     "fish groups": "fish group",
     "fish events": "fish event",
+    "meters": "meter",
     "readings": "reading",
     "doses": "dose",
     "solids": "solids batch",

@@ -135,13 +135,15 @@ def _tuple(parts: tuple[Any, ...]) -> _Decoder:
 
 
 def _mapping(owner: type[Any]) -> _Decoder:
+    """Read the fields of a class; those with a default may be missing: older acts do not have them."""
     hints = typing.get_type_hints(owner)
     readers = {field.name: _decoder(hints[field.name]) for field in dataclasses.fields(owner)}
+    needed = {field.name for field in dataclasses.fields(owner) if field.default is dataclasses.MISSING}
 
     def read(data: Any) -> Any:
-        if not isinstance(data, dict) or data.keys() != readers.keys():
+        if not isinstance(data, dict) or not needed <= data.keys() <= readers.keys():
             raise CodecError(f"{data!r} does not have the fields of a {owner.__name__}")
-        return owner(**{name: reader(data[name]) for name, reader in readers.items()})
+        return owner(**{name: readers[name](value) for name, value in data.items()})
 
     return read
 

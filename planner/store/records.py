@@ -205,7 +205,10 @@ class SeedLotRecord(Base):
     code: Mapped[Label]
     crop: Mapped[ShelfKey]
     variety: Mapped[Name]
+    supplier: Mapped[Words]
     pelleted: Mapped[YesNo]
+    primed: Mapped[YesNo]
+    packed_on: Mapped[MaybeDay]
     bought_on: Mapped[MaybeDay]
     germination_share: Mapped[MaybeNumber]
     seeds_left: Mapped[MaybeWhole]
@@ -252,6 +255,7 @@ class FishEventRecord(Base):
     mean_weight_g: Mapped[MaybeNumber]
     days: Mapped[MaybeWhole]
     feed_g_per_day: Mapped[MaybeNumber]
+    cleared_on: Mapped[MaybeDay]
     notes: Mapped[Words]
 
 

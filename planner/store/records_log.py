@@ -7,12 +7,14 @@ from typing import Any, Final
 from sqlalchemy.orm import Mapped, mapped_column
 
 from planner.farm.log import Happening, LogEntry, Reason, Unit
+from planner.farm.water import Quantity
 from planner.store.base import Base
 from planner.store.columns import (
     Day,
     Key,
     Label,
     MaybeNumber,
+    MaybeWhole,
     OpenReference,
     Position,
     ShelfKey,
@@ -39,8 +41,12 @@ class LogEntryRecord(Base):
     group: Mapped[str | None] = mapped_column(OpenReference, refers("fish_group"), index=True)
     bed: Mapped[str | None] = mapped_column(OpenReference, refers("bed"), index=True)
     loop: Mapped[str | None] = mapped_column(OpenReference, refers("loop"), index=True)
+    seed_lot: Mapped[str | None] = mapped_column(OpenReference, refers("seed_lot"), index=True)
+    meter: Mapped[str | None] = mapped_column(OpenReference, refers("meter"), index=True)
     supplement: Mapped[ShelfKey]
+    quantity: Mapped[Quantity | None] = mapped_column(chosen(Quantity, "quantity"))
     amount: Mapped[MaybeNumber]
+    out_of: Mapped[MaybeWhole]
     unit: Mapped[Unit] = mapped_column(chosen(Unit, "unit"))
     reason: Mapped[Reason] = mapped_column(chosen(Reason, "reason"))
     who: Mapped[Words]

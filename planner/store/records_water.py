@@ -6,6 +6,7 @@ from typing import Any, Final
 
 from sqlalchemy.orm import Mapped, mapped_column
 
+from planner.farm.meters import Meter, MeterKind
 from planner.farm.water import Dose, Quantity, Reading, SolidsBatch
 from planner.store.base import Base
 from planner.store.columns import (
@@ -14,7 +15,9 @@ from planner.store.columns import (
     Label,
     MaybeDay,
     MaybeNumber,
+    MaybeWhole,
     Number,
+    OpenReference,
     Position,
     ShelfKey,
     Whole,
@@ -43,6 +46,22 @@ class DoseRecord(Base):
     notes: Mapped[Words]
 
 
+class MeterRecord(Base):
+    """Meters that water is read with."""
+
+    __tablename__ = "meter"
+    __table_args__ = limit_checks(Meter)
+    owner = Meter
+    id: Mapped[Key]
+    position: Mapped[Position]
+    name: Mapped[Label]
+    kind: Mapped[MeterKind] = mapped_column(chosen(MeterKind, "kind"))
+    factor: Mapped[MaybeNumber]
+    calibrate_every_days: Mapped[MaybeWhole]
+    used_from: Mapped[MaybeDay]
+    notes: Mapped[Words]
+
+
 class ReadingRecord(Base):
     """Values read from meters and test kits."""
 
@@ -53,8 +72,10 @@ class ReadingRecord(Base):
     position: Mapped[Position]
     loop: Mapped[str] = mapped_column(refers("loop"), index=True)
     on: Mapped[Day]
+    at: Mapped[Words]
     quantity: Mapped[Quantity] = mapped_column(chosen(Quantity, "quantity"))
     value: Mapped[Number]
+    meter: Mapped[str | None] = mapped_column(OpenReference, refers("meter"), index=True)
     meter_factor: Mapped[MaybeNumber]
     notes: Mapped[Words]
 
@@ -77,5 +98,5 @@ class SolidsBatchRecord(Base):
     notes: Mapped[Words]
 
 
-WATER_RECORDS: Final[tuple[Any, ...]] = (DoseRecord, ReadingRecord, SolidsBatchRecord)
+WATER_RECORDS: Final[tuple[Any, ...]] = (DoseRecord, MeterRecord, ReadingRecord, SolidsBatchRecord)
 """Every mapping of this module."""

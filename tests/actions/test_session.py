@@ -13,6 +13,7 @@ from planner.farm.faults import FarmFaultError, FaultKind
 from planner.farm.fish import FishEventKind
 from planner.farm.ids import id_from
 from planner.farm.merging import ClashError
+from planner.farm.meters import MeterKind
 from planner.store.acts import ActKind
 from planner.store.errors import ChangedElsewhereError, StoreError
 from planner.store.store import FarmStore
@@ -25,6 +26,7 @@ from tests.store.sample import (
     GROUP,
     IN_TRAYS,
     LOT,
+    METER,
     NOON,
     NURSERY,
     OWN,
@@ -33,6 +35,7 @@ from tests.store.sample import (
     SECOND_PLACES,
     SITE,
     START,
+    TESTED,
     THIRD,
     altered,
     batch,
@@ -242,7 +245,6 @@ def test_that_moving_in_time_onto_another_batch_is_refused(session):
         (altered(FIRST_PLACES, unit=4), FaultKind.NO_SUCH_PLACE, "has 3 rafts"),
         (altered(IN_TRAYS, bed=RAFTS.id, unit=3), FaultKind.NOT_SUITED, "nursery phase"),
         (altered(RAFTS, units=1, rows=5), FaultKind.NO_SUCH_PLACE, "places 1 to 20"),
-        (Change(before=LOT), FaultKind.UNKNOWN_NAME, "seed lot that does not exist"),
         (altered(OWN, like="moonflower"), FaultKind.UNKNOWN_NAME, "no crop"),
         (altered(OWN, like=OWN.key), FaultKind.UNKNOWN_NAME, "no crop"),
         (altered(OWN, values=(("x", float("nan")),)), FaultKind.WRONG_TYPE, "must be a number"),
@@ -270,6 +272,22 @@ def test_that_what_would_not_be_sound_is_refused_in_words(change, kind, words):
     fault = only_fault(in_memory(), change)
     assert fault.kind is kind
     assert words in fault.sentence()
+
+
+def test_that_nothing_goes_that_others_still_name():
+    with pytest.raises(FarmFaultError) as caught:
+        in_memory().act(change_set(Change(before=LOT)))
+    assert [fault.where for fault in caught.value.faults] == [
+        f'batch "{SECOND.code}"',
+        f'log entry "{TESTED.code}"',
+    ]
+    assert all("seed lot that does not exist" in fault.message for fault in caught.value.faults)
+
+
+def test_that_a_reading_is_made_with_a_meter_of_its_kind():
+    fault = only_fault(in_memory(), altered(METER, kind=MeterKind.OXYGEN))
+    assert fault.message == 'meter "Pen" measures oxygen, not ph.'
+    assert only_fault(in_memory(), altered(METER, kind=MeterKind.TDS, factor=None)).field == "factor"
 
 
 def test_that_an_own_entry_makes_its_key_known(session):

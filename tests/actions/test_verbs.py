@@ -43,6 +43,7 @@ from tests.store.sample import (
     TANK,
     TARGET,
     THIRD,
+    TREATED,
     batch,
     placement,
     sample_farm,
@@ -296,7 +297,7 @@ def test_that_removing_a_bed_leaves_its_batches_without_places(session):
 def test_that_removing_a_site_removes_all_that_is_on_it_but_the_batches(session):
     session.act(layout.remove_site(session.farm, SITE.id, with_dependants=True))
     left = {kind.word for kind in KINDS if things(session.farm, kind.word)}
-    assert left == {"own entry", "seed lot", "batch", "target", "log entry"}
+    assert left == {"own entry", "seed lot", "batch", "target", "meter", "log entry"}
 
 
 @pytest.mark.parametrize(
@@ -353,6 +354,7 @@ def test_that_fish_are_stocked_changed_noted_and_removed(session):
     assert after.fish_events[-1] == heavier
     assert acted(session, fish.remove_event(session.farm, event.id), f"Remove: {title}").fish_events == (
         EVENT,
+        TREATED,
     )
 
 

@@ -17,7 +17,7 @@ from planner.store.migrations.runner import (
 )
 from planner.store.schema import schema_of, schema_of_records, schema_of_steps
 from planner.store.store import FarmStore
-from tests.migration.make_sample import sample_path
+from tests.migration.make_sample import HERE, sample_path
 from tests.store.sample import FIRST, NOON, altered, change_set, sample_farm
 
 
@@ -71,6 +71,23 @@ def test_that_a_kept_file_of_every_version_opens(tmp_path, version):
         assert store.change_set(entry.seq).title == "Note"
     with closing(sqlite3.connect(path)) as raw:
         assert schema_of(raw) == schema_of_records()
+
+
+def test_that_acts_kept_before_a_thing_had_all_its_fields_can_still_be_undone(tmp_path):
+    """The file was made with version 3, whose seed lots, readings, fish events and entries had fewer."""
+    path = shutil.copy(HERE / "sample-version-3-acts.raftweek", tmp_path / "kept.raftweek")
+    with FarmStore.open(path) as store:
+        acts = store.acts()
+        assert [store.change_set(act.seq).changes[0].word for act in acts] == [
+            "seed lot",
+            "reading",
+            "fish event",
+            "log entry",
+        ]
+        for act in reversed(acts):
+            taken_back = store.change_set(act.seq).turned()
+            store.apply(taken_back, [], kind=ActKind.UNDO, at=NOON)
+        assert store.load() == sample_farm(3)
 
 
 def test_that_a_file_up_to_date_is_not_copied(old):

@@ -154,7 +154,14 @@ def test_that_a_farm_is_not_made_over_another(open_desk, url, farm):
 
 def test_that_older_tables_are_brought_up_to_date(url, farm, means):
     FarmStore.create(url, farm, means.holds(farm)).close()
-    later = ("DROP TABLE IF EXISTS log_entry", "ALTER TABLE act DROP COLUMN who")
+    later = (
+        "DROP TABLE log_entry",
+        "ALTER TABLE reading DROP COLUMN meter, DROP COLUMN at",
+        "DROP TABLE meter",
+        "ALTER TABLE seed_lot DROP COLUMN supplier, DROP COLUMN primed, DROP COLUMN packed_on",
+        "ALTER TABLE fish_event DROP COLUMN cleared_on",
+        "ALTER TABLE act DROP COLUMN who",
+    )
     run(url, *later, "UPDATE meta SET schema_version = 1")
     with FarmStore.open(url) as store:
         assert store.load() == farm

@@ -10,6 +10,7 @@ from planner.farm.fish import FishEvent, FishEventKind, FishGroup
 from planner.farm.holds import Hold
 from planner.farm.ids import id_from
 from planner.farm.log import Happening, LogEntry, Reason, Unit
+from planner.farm.meters import Meter, MeterKind
 from planner.farm.site import Bed, Filter, FilterKind, Loop, Site, Tank
 from planner.farm.species import BedKind
 from planner.farm.water import Dose, Quantity, Reading, SolidsBatch
@@ -50,7 +51,8 @@ OWN = OwnEntry(
     name="Red basil",
     values=(("bed_days", 33.5), ("botanical", "sort of"), ("tall", True)),
 )
-LOT = SeedLot(id=id_from("lot"), code="LOT-1", crop="basil", bought_on=START, germination_share=0.9)
+EARLIER_LOT = SeedLot(id=id_from("lot"), code="LOT-1", crop="basil", bought_on=START, germination_share=0.9)
+LOT = dataclasses.replace(EARLIER_LOT, supplier="Seed shop", primed=True, packed_on=START)
 GROUP = FishGroup(
     id=id_from("group"),
     name="Tilapia one",
@@ -97,7 +99,16 @@ THIRD_PLACES = placement(THIRD)
 IN_TRAYS = placement(FIRST, phase=Phase.NURSERY, bed=NURSERY.id, count=15)
 TARGET = Target(id=id_from("target"), crop="basil", amount_per_week=10.5, from_on=START)
 DOSE = Dose(id=id_from("dose"), loop=LOOP.id, supplement="KOH", grams=12.25, on=START)
-READING = Reading(id=id_from("reading"), loop=LOOP.id, on=START, quantity=Quantity.PH, value=6.8)
+METER = Meter(
+    id=id_from("meter"),
+    name="Pen",
+    kind=MeterKind.PH_EC,
+    factor=0.5,
+    calibrate_every_days=30,
+    used_from=START,
+)
+EARLIER_READING = Reading(id=id_from("reading"), loop=LOOP.id, on=START, quantity=Quantity.PH, value=6.8)
+READING = dataclasses.replace(EARLIER_READING, at="06:45", meter=METER.id)
 SOLIDS = SolidsBatch(id=id_from("solids"), code="SOL-1", loop=LOOP.id, siphoned_on=START, days=14)
 
 PICKED = LogEntry(
@@ -115,10 +126,54 @@ PICKED = LogEntry(
 RIGHT = dataclasses.replace(PICKED, id=id_from("right"), code="L-2", amount=11.0, corrects=PICKED.id)
 LOG_SINCE = 3
 """Version of the tables that has the log first."""
+METERS_SINCE = 4
+"""Version of the tables that has meters, and more of seed lots, readings and fish, first."""
+TESTED = LogEntry(
+    id=id_from("tested"),
+    code="L-3",
+    what=Happening.SEED_TESTED,
+    on=START,
+    seed_lot=LOT.id,
+    amount=17.0,
+    out_of=20,
+    unit=Unit.PLANTS,
+)
+READ = LogEntry(
+    id=id_from("read"),
+    code="L-4",
+    what=Happening.MEASURED,
+    on=START,
+    at="06:45",
+    loop=LOOP.id,
+    meter=METER.id,
+    quantity=Quantity.PH,
+    amount=6.8,
+)
+TREATED = FishEvent(
+    id=id_from("treated"),
+    group=GROUP.id,
+    on=START,
+    kind=FishEventKind.TREATED,
+    cleared_on=START + timedelta(days=21),
+)
 
 
-def sample_farm(version: int = LOG_SINCE) -> Farm:
+def sample_farm(version: int = METERS_SINCE) -> Farm:
     """Return the farm as tables of a version can hold it."""
+    earlier = _earlier_farm(version)
+    if version < METERS_SINCE:
+        return earlier
+    return dataclasses.replace(
+        earlier,
+        seed_lots=(LOT,),
+        fish_events=(EVENT, TREATED),
+        meters=(METER,),
+        readings=(READING,),
+        log_entries=(*earlier.log_entries, TESTED, READ),
+    )
+
+
+def _earlier_farm(version: int) -> Farm:
     return Farm(
         settings=Settings(id=id_from("settings"), name="Sample", plan_from=START, notes="any\nnote"),
         sites=(SITE,),
@@ -127,14 +182,14 @@ def sample_farm(version: int = LOG_SINCE) -> Farm:
         filters=(FILTER,),
         beds=(NURSERY, RAFTS),
         own_entries=(OWN,),
-        seed_lots=(LOT,),
+        seed_lots=(EARLIER_LOT,),
         fish_groups=(GROUP,),
         fish_events=(EVENT,),
         batches=(FIRST, SECOND, THIRD),
         placements=(FIRST_PLACES, SECOND_PLACES, IN_TRAYS, THIRD_PLACES),
         targets=(TARGET,),
         doses=(DOSE,),
-        readings=(READING,),
+        readings=(EARLIER_READING,),
         solids_batches=(SOLIDS,),
         log_entries=(PICKED, RIGHT) if version >= LOG_SINCE else (),
     )

@@ -4,6 +4,7 @@ import sqlite3
 import typing
 from datetime import date
 from enum import Enum
+from types import NoneType
 
 import pytest
 from sqlalchemy import Boolean, Date, Double, Integer, String, create_mock_engine
@@ -65,8 +66,9 @@ def test_that_choices_are_kept_by_value(kind):
     for field, spec in specs_of(kind.owner).items():
         if spec.kind is FieldKind.CHOICE:
             column = table_of(kind.word).c[field]
-            assert issubclass(hints[field], Enum)
-            assert column.type.enums == [choice.value for choice in hints[field]]
+            enum = next((one for one in typing.get_args(hints[field]) if one is not NoneType), hints[field])
+            assert issubclass(enum, Enum)
+            assert column.type.enums == [choice.value for choice in enum]
 
 
 @pytest.mark.parametrize("kind", KINDS, ids=lambda kind: kind.word)

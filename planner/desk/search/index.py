@@ -21,7 +21,18 @@ from planner.desk.words import day_words, kind_words, middle_of_week, week_span_
 from planner.farm.farm import DAYS_PER_WEEK, things
 
 MOST_FOUND: Final = 60
-_KINDS: Final = ("bed", "tank", "fish group", "loop", "site", "filter", "seed lot", "solids batch", "target")
+_KINDS: Final = (
+    "bed",
+    "tank",
+    "fish group",
+    "loop",
+    "site",
+    "filter",
+    "seed lot",
+    "meter",
+    "solids batch",
+    "target",
+)
 
 
 class Target(Enum):

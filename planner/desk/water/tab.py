@@ -47,7 +47,13 @@ from planner.forecast.values import LoopForecast
 
 _CHARTED: Final = (Quantity.PH, Quantity.NITRATE_N_MG_PER_L)
 _TABLE_SHARE, _TEXT_SHARE = 3, 2
-_NEWS: Final = (("reading", "Add a reading…"), ("dose", "Add a dose…"), ("solids batch", "Solids batch…"))
+_NEWS: Final = (
+    ("reading", "Add a reading…"),
+    ("dose", "Add a dose…"),
+    ("solids batch", "Solids batch…"),
+    ("meter", "Add a meter…"),
+)
+_IN_A_LOOP: Final = frozenset({"reading", "dose", "solids batch"})
 
 
 class WaterTab(QWidget):
@@ -230,4 +236,4 @@ class WaterTab(QWidget):
     def _on_new(self, _checked: bool) -> None:
         for word, button in self.buttons.items():
             if button is self.sender():
-                self.new_wanted.emit(word, self.loop_id)
+                self.new_wanted.emit(word, self.loop_id if word in _IN_A_LOOP else "")

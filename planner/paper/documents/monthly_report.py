@@ -305,7 +305,13 @@ def _last_words(readings: list[Reading], bands: Mapping[Quantity, TargetBand]) -
         yield f"{QUANTITY_NAMES[quantity]}: {value} on {day_words(reading.on)}{said}"
 
 
-def _event_words(event: FishEvent) -> str:
+def _cleared_words(event: FishEvent) -> str:
+    if event.cleared_on is None:
+        return "not to be eaten: no day is known on which it is cleared"
+    return f"not to be eaten before {day_words(event.cleared_on)}"
+
+
+def _event_words(event: FishEvent) -> str:  # noqa: PLR0911 - one return for each kind of event
     many = "all fish" if event.count is None else count_words(event.count, "fish", "fish")
     weight = "" if event.mean_weight_g is None else f"{number_words(event.mean_weight_g)}{NO_BREAK}g each"
     match event.kind:
@@ -324,6 +330,8 @@ def _event_words(event: FishEvent) -> str:
                 f"{number_words(event.feed_g_per_day or 0.0)}{NO_BREAK}g a day fed for "
                 f"{count_words(event.days or 0, 'day', 'days')}"
             )
+        case FishEventKind.TREATED:
+            return f"treated with a medicine; {_cleared_words(event)}"
 
 
 def _counts(tasks: tuple[DueTask, ...]) -> Iterator[str]:

@@ -6,27 +6,23 @@ The statements stand in the SQL file of the same name, with a blank line between
 from __future__ import annotations
 
 import sqlite3
-from importlib import resources
 from typing import Final
 
 from sqlalchemy import Connection
+
+from planner.store.migrations.written import statements_in
 
 VERSION: Final = 3
 TITLE: Final = "Log of what happened"
 
 
-def _statements(name: str) -> list[str]:
-    text = resources.files(__package__).joinpath(name).read_text(encoding="utf-8")
-    return text.strip().split("\n\n")
-
-
 def migrate(connection: sqlite3.Connection) -> None:
     """Make the table and its indexes in a file."""
-    for statement in _statements("m0003_log.sql"):
+    for statement in statements_in("m0003_log.sql"):
         connection.execute(statement)
 
 
 def migrate_on_server(connection: Connection) -> None:
     """Make the table and its indexes on a database server."""
-    for statement in _statements("m0003_log_server.sql"):
+    for statement in statements_in("m0003_log_server.sql"):
         connection.exec_driver_sql(statement)

@@ -15,7 +15,7 @@ from sqlalchemy import Connection, text
 from planner.store.copying import fold_in
 from planner.store.engine import APPLICATION_ID
 from planner.store.errors import DamagedFarmError, NewerFarmError, NotAFarmError
-from planner.store.migrations import m0001_first, m0002_who, m0003_log
+from planner.store.migrations import m0001_first, m0002_who, m0003_log, m0004_meters
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,6 +41,12 @@ MIGRATIONS: Final = (
         title=m0003_log.TITLE,
         migrate=m0003_log.migrate,
         migrate_on_server=m0003_log.migrate_on_server,
+    ),
+    Migration(
+        version=m0004_meters.VERSION,
+        title=m0004_meters.TITLE,
+        migrate=m0004_meters.migrate,
+        migrate_on_server=m0004_meters.migrate_on_server,
     ),
 )
 """Every step, oldest first."""

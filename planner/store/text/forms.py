@@ -247,6 +247,7 @@ FORMS: Final[tuple[Form, ...]] = (
     ),
     _plain("target", "target", "so much of a crop wanted each week"),
     _plain("dose", "dose", "a supplement or base put into the water"),
+    _plain("meter", "meter", "a meter that water is read with"),
     _plain("reading", "reading", "one value read from a meter or test kit"),
     _plain("solids_batch", "solids batch", "solids kept apart until their liquor goes back to the water"),
     _plain("log", "log entry", "one thing that really happened"),

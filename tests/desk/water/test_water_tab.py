@@ -196,7 +196,8 @@ def test_that_enter_opens_a_reading_and_buttons_ask_for_new_things(qtbot, tab, t
     assert opened == [tab.model.rows[tab.sorted.mapToSource(tab.sorted.index(0, 0)).row()].id]
     for button in tab.buttons.values():
         qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
-    assert wanted == [(word, tested.loops[0].id) for word in ("reading", "dose", "solids batch")]
+    loop = tested.loops[0].id
+    assert wanted == [("reading", loop), ("dose", loop), ("solids batch", loop), ("meter", "")]
 
 
 def test_that_every_control_of_the_tab_has_a_spoken_name(tab):
