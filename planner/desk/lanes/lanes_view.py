@@ -9,7 +9,7 @@ from collections.abc import Iterable
 from datetime import date
 from typing import Final
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
@@ -25,6 +25,7 @@ from planner.desk.lanes import words
 from planner.desk.lanes.bed_hands import BedHands
 from planner.desk.lanes.canvas import Canvas, Frame
 from planner.desk.lanes.canvases import BalanceCanvas, BedsCanvas, FishCanvas
+from planner.desk.lanes.folding import fold_lanes, least_height
 from planner.desk.lanes.grid import Calendar
 from planner.desk.lanes.hand import Hand
 from planner.desk.lanes.interaction import Mover
@@ -354,8 +355,12 @@ class LanesView(QWidget):
         super().hideEvent(event)
         self.hands.cancel()
 
+    def minimumSizeHint(self) -> QSize:
+        return QSize(super().minimumSizeHint().width(), least_height(self.ruler, self.split, self.scroll_bar))
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        fold_lanes(self.split, self.height() - self.ruler.sizeHint().height() - self.scroll_bar.height())
         self._share_height()
         self._resized()
 

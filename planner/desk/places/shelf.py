@@ -14,6 +14,7 @@ from planner.desk.behind import Behind
 from planner.desk.places.listed import LISTED, Listed
 from planner.desk.places.makers import MAKERS
 from planner.desk.places.place import Place, PlaceNeeds
+from planner.desk.plan.kit import Scrolling
 from planner.desk.theme import Theme
 from planner.farm.fields import NO_ID, Id
 
@@ -21,7 +22,7 @@ _PASSED_ON: Final = ("chosen", "opened", "new_wanted", "why_wanted", "run_wanted
 
 
 class PlaceHolder(QWidget):
-    """An empty page until its place is asked for."""
+    """An empty page until its place is asked for; a place that finds too little room is scrolled."""
 
     def __init__(self, listed: Listed, parent: QWidget) -> None:
         super().__init__(parent)
@@ -34,8 +35,9 @@ class PlaceHolder(QWidget):
     def hold(self, place: Place) -> None:
         """Hold a page from now on."""
         self.place = place
-        self._column.addWidget(place)
-        place.show()
+        area = Scrolling(place, place.theme, self)
+        self._column.addWidget(area)
+        area.show()
         self.setFocusProxy(place)
 
 

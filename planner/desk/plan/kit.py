@@ -31,6 +31,7 @@ from planner.desk.theme import Theme
 
 _LARGER: Final = 1.25
 _WIDEST_SHARE: Final = 1.5
+_LEAST_ROWS: Final = 4
 _ROWS_MEASURED: Final = 60
 """A column is made as wide as what stands in so many rows; more would take long in a large table."""
 
@@ -130,25 +131,52 @@ class Filled(QWidget):
     """Fills itself with one widget, and asks for no more than the least that it can be shrunk to.
 
     In an area that can be scrolled a column of paragraphs asks for all the height it likes; what stands in
-    this one is shrunk first, for it can be scrolled in its own parts.
+    this one is shrunk first, for it can be scrolled in its own parts. Paragraphs are never cut: they have
+    the height that they take at the present width.
     """
 
     def __init__(self, inside: QWidget, parent: QWidget) -> None:
         super().__init__(parent)
         self._inside = inside
         inside.setParent(self)
+        inside.show()
 
     def minimumSizeHint(self) -> QSize:
-        return self._inside.minimumSizeHint()
+        least = self._inside.minimumSizeHint()
+        layout = self._inside.layout()
+        if layout is None or not layout.hasHeightForWidth():
+            return least
+        width = max(self.width(), least.width())
+        return QSize(least.width(), max(least.height(), layout.totalMinimumHeightForWidth(width)))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._inside.setGeometry(self.rect())
+        if event.size().width() != event.oldSize().width():
+            self.updateGeometry()
 
     def event(self, event: QEvent) -> bool:
         if event.type() is QEvent.Type.LayoutRequest:
             self.updateGeometry()
         return super().event(event)
+
+
+class Scrolling(QScrollArea):
+    """An area for a whole page: the page has all the room there is, and is scrolled where that is too little.
+
+    It asks for little room itself, so that a window stays within a small screen.
+    """
+
+    def __init__(self, page: QWidget, theme: Theme, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._least = theme.metrics.row * _LEAST_ROWS
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setWidget(Filled(page, self))
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(self._least, self._least)
 
 
 def stack(lines: QVBoxLayout, *parts: QWidget) -> None:
@@ -273,8 +301,25 @@ class Beside(QSplitter):
         self.setChildrenCollapsible(False)
         self.setHandleWidth(theme.metrics.hair)
 
+    def _panes(self) -> list[QWidget]:
+        found = (self.widget(at) for at in range(self.count()))
+        return [pane for pane in found if pane is not None and not pane.isHidden()]
+
+    def minimumSizeHint(self) -> QSize:
+        """Return the least size: no wider than the widest pane, for the panes can stand on top of each other."""
+        least = [pane.minimumSizeHint().expandedTo(pane.minimumSize()) for pane in self._panes()]
+        width = max((size.width() for size in least), default=0)
+        if self.orientation() is Qt.Orientation.Horizontal:
+            return QSize(width, max((size.height() for size in least), default=0))
+        return QSize(width, sum(size.height() for size in least) + self.handleWidth() * (len(least) - 1))
+
+    def _wanted(self) -> Qt.Orientation:
+        least = sum(pane.minimumSizeHint().width() for pane in self._panes())
+        narrow = self.width() < max(self._narrow, least)
+        return Qt.Orientation.Vertical if narrow else Qt.Orientation.Horizontal
+
     def resizeEvent(self, event: QResizeEvent) -> None:
-        wanted = Qt.Orientation.Vertical if self.width() < self._narrow else Qt.Orientation.Horizontal
+        wanted = self._wanted()
         if wanted is not self.orientation():
             self.setOrientation(wanted)
             above = wanted is Qt.Orientation.Vertical
