@@ -41,6 +41,7 @@ FIGURE_LABELS: Final = {
     "pick_decline_share": "Loss from one picking to the next",
     "nursery_density_per_m2": "Plants in the nursery",
     "spacing_density_per_m2": "Plants at the middle spacing",
+    "width_cm": "Width of a plant that has room",
     "dry_matter_share": "Dry matter of what is picked",
     "harvest_share": "Picked part of the whole plant",
     "n_g_per_kg": "Nitrogen in dry matter",

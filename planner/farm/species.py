@@ -48,7 +48,8 @@ class Crop:
     """A crop or variety: days, spacing, yield, content, temperatures; likely values.
 
     Days run from sowing: germination, nursery, spacing (an intermediate distance, 0 when none),
-    bed until the first pick, picking, clearing. Contents are per kg of whole-plant dry mass.
+    bed until the first pick, picking, clearing. Contents are per kg of whole-plant dry mass. The
+    yield is that of a plant at `bed_density_per_m2`; `width_cm` is how wide one grows that has room.
     """
 
     key: str = fields.text(length=60)
@@ -74,6 +75,7 @@ class Crop:
     nursery_density_per_m2: float = fields.number(1, 20000, "plants/m²")
     spacing_density_per_m2: float = fields.number(0.5, 2000, "plants/m²")
     bed_density_per_m2: float = fields.number(0.2, 500, "plants/m²")
+    width_cm: float = fields.number(1, 1000, "cm")
     yield_g_per_plant: float = fields.number(1, 100000, "g")
     marketable_share: float = fields.number(0.05, 1, "g/g")
     dry_matter_share: float = fields.number(0.01, 0.9, "g/g")

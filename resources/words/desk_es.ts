@@ -4846,6 +4846,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Ancho</translation>
     </message>
     <message>
+        <source>Width of a plant that has room</source>
+        <translation type="unfinished">Ancho de una planta con espacio</translation>
+    </message>
+    <message>
         <source>With a margin</source>
         <translation type="unfinished">Con margen</translation>
     </message>

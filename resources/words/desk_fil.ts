@@ -4846,6 +4846,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Lapad</translation>
     </message>
     <message>
+        <source>Width of a plant that has room</source>
+        <translation type="unfinished">Lapad ng halamang may lugar</translation>
+    </message>
+    <message>
         <source>With a margin</source>
         <translation type="unfinished">May palugit</translation>
     </message>
