@@ -40,7 +40,7 @@ from planner.forecast.supply import (
     top_up_g,
 )
 from planner.forecast.tables import TableKeeper
-from planner.forecast.values import BatchTable, Flag, Floats, Forecast, LoopForecast, Ruler
+from planner.forecast.values import BatchTable, Days, Flag, Floats, Forecast, LoopForecast, Ruler
 from planner.forecast.warmth import Warmth, drawn_series, warmth_read
 
 _SUNDAY_FIRST_SHIFT: Final = 1
@@ -110,7 +110,7 @@ class Forecaster:
         self._own = own
         self._bands = band_figures(self._catalogue)
         self._figures: SupplyFigures = supply_figures(self._catalogue)
-        self._book = ProfileBook(self._catalogue.crops)
+        self._book = ProfileBook(self._catalogue)
         self._paces = PaceBook(self._catalogue, self._book.profiles)
         self._tables = TableKeeper(Books(profiles=self._book, paces=self._paces))
         self._sides: dict[Id, tuple[tuple[object, ...], _LoopSide]] = {}
@@ -131,13 +131,19 @@ class Forecaster:
         bare = self.preview(farm)
         return replace(bare, flags=self._all_flags(farm, bare))
 
-    def preview(self, farm: Farm) -> Forecast:
-        """Return the forecast of a farm without flags, quick enough for a drag."""
-        catalogue = self.catalogue_for(farm)
+    def days(self, farm: Farm) -> Days:
+        """Return only when each batch is in which stage: the first part of a forecast, and a quick one."""
+        self.catalogue_for(farm)
         ruler = ruler_of(farm)
         warmth = self._warmth_of(farm)
         self._paces.set_frame(farm.sites, ruler, air_read=warmth.air)
-        table = self._tables.table_for(farm, ruler)
+        return Days(ruler=ruler, batches=self._tables.table_for(farm, ruler))
+
+    def preview(self, farm: Farm) -> Forecast:
+        """Return the forecast of a farm without flags, quick enough for a drag."""
+        catalogue = self.catalogue_for(farm)
+        days = self.days(farm)
+        ruler, table = days.ruler, days.batches
         loops = tuple(
             self._loop_forecast(farm, loop, number, table=table, ruler=ruler)
             for number, loop in enumerate(farm.loops)

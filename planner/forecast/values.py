@@ -136,6 +136,14 @@ class BatchTable:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Days:
+    """When each batch is in which stage, and which days the plan has: what a forecast begins with."""
+
+    ruler: Ruler
+    batches: BatchTable
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class GroupForecast:
     """One fish group by day: number, mean weight, feed, gain of the whole group."""
 

@@ -7,7 +7,8 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import date
 from enum import Enum
-from typing import Final, NamedTuple
+from itertools import chain
+from typing import Final, NamedTuple, Protocol
 
 from planner.farm.crops import Batch, Phase, Placement
 from planner.farm.farm import Farm, by_id
@@ -15,7 +16,7 @@ from planner.farm.fields import Id
 from planner.farm.ids import new_id
 from planner.farm.site import Bed
 from planner.farm.species import BedKind
-from planner.forecast.values import Forecast
+from planner.forecast.values import BatchTable, Ruler
 from planner.planning.runs import Runs, runs_between, smallest_runs
 
 IdMaker = Callable[[], Id]
@@ -121,46 +122,61 @@ KINDS_OF_PHASE: Final = {
 }
 
 
+class Dated(Protocol):
+    """What tells when batches are in which stage: a forecast, or the first part of one."""
+
+    @property
+    def ruler(self) -> Ruler:
+        """The days of the plan."""
+
+    @property
+    def batches(self) -> BatchTable:
+        """The stages of every batch."""
+
+
 class Places:
     """Which places of a farm are held on which days; can be asked, and filled further."""
 
-    def __init__(self, farm: Farm, forecast: Forecast, *, make_id: IdMaker = new_id) -> None:
-        """Take up every placement of the farm with its days."""
+    def __init__(self, farm: Farm, forecast: Dated, *, make_id: IdMaker = new_id) -> None:
+        """Sort every placement of the farm to its raft; its days are read when that raft is asked about."""
         self._forecast = forecast
         self._beds: dict[Id, Bed] = by_id(farm.beds)
-        self._batches: dict[Id, Batch] = by_id(farm.batches)
+        self._farm = farm
+        self._batches: dict[Id, Batch] | None = None
+        self._runs: dict[tuple[Id, int], list[Placement]] = {}
         self._held: dict[tuple[Id, int], _Holds] = {}
         self._make_id = make_id
-        self._hold_all(farm.placements)
-
-    def _hold_all(self, placements: Iterable[Placement]) -> None:
-        """Take up many placements: days are read once for all batches, and sorted once at the end."""
-        table = self._forecast.batches
-        sow, nursery, spacing, clear = (
-            days.tolist() for days in (table.sow_day, table.ends[:, 1], table.ends[:, 2], table.ends[:, 5])
-        )
-        spans = {
-            Phase.NURSERY: (sow, nursery),
-            Phase.SPACING: (nursery, spacing),
-            Phase.BED: (spacing, clear),
-        }
-        for run in placements:
-            row = table.row_of[run.batch]
-            start, end = (days[row] for days in spans[run.phase])
-            held = _Held(start, max(end, start + 1), run.unit, run.first, run.last, run.batch)
-            for unit in (run.unit, _ALL_UNITS):
-                self._held.setdefault((run.bed, unit), _Holds()).append(held)
-        for holds in self._held.values():
-            holds.sort()
+        for run in farm.placements:
+            self._runs.setdefault((run.bed, run.unit), []).append(run)
 
     def hold(self, placement: Placement, *, by_days: int = 0) -> None:
         """Take up one more placement."""
         start, end = self._days(placement.batch, placement.phase, by_days)
         held = _Held(start, end, placement.unit, placement.first, placement.last, placement.batch)
-        for key in ((placement.bed, placement.unit), (placement.bed, _ALL_UNITS)):
-            if key not in self._held:
-                self._held[key] = _Holds()
-            self._held[key].add(held)
+        for unit in (placement.unit, _ALL_UNITS):
+            self._holds(placement.bed, unit).add(held)
+
+    def _holds(self, bed: Id, unit: int) -> _Holds:
+        """Return what is held on a raft, or on all of a bed; made when it is first asked for."""
+        found = self._held.get((bed, unit))
+        if found is None:
+            found = self._held[bed, unit] = _Holds()
+            for run in self._runs_on(bed, unit):
+                start, end = self._days(run.batch, run.phase, 0)
+                found.append(_Held(start, end, run.unit, run.first, run.last, run.batch))
+            found.sort()
+        return found
+
+    def _runs_on(self, bed: Id, unit: int) -> Iterable[Placement]:
+        if unit != _ALL_UNITS:
+            return self._runs.get((bed, unit), ())
+        units = range(1, self._beds[bed].units + 1) if bed in self._beds else ()
+        return chain.from_iterable(self._runs.get((bed, each), ()) for each in units)
+
+    def _code(self, batch: Id) -> str:
+        if self._batches is None:
+            self._batches = by_id(self._farm.batches)
+        return self._batches[batch].code
 
     def _days(self, batch: Id, phase: Phase, by_days: int) -> tuple[int, int]:
         table = self._forecast.batches
@@ -196,8 +212,7 @@ class Places:
     def _standing(
         self, bed: Id, unit: int, *, start_day: int, end_day: int, ignoring: Id | None
     ) -> list[_Held]:
-        found = self._held.get((bed, unit))
-        return [] if found is None else found.standing(start_day, end_day, ignoring=ignoring)
+        return self._holds(bed, unit).standing(start_day, end_day, ignoring=ignoring)
 
     def free_count(
         self, bed: Id, unit: int, *, start_day: int, end_day: int, ignoring: Id | None = None
@@ -215,8 +230,11 @@ class Places:
         count: int,
         unit: int | None = None,
         by_days: int = 0,
+        days: tuple[int, int] | None = None,
     ) -> tuple[Placement, ...] | Refusal:
         """Return places for `count` plants of a batch, or why there are none.
+
+        `days` are first day and day after the last, for a batch that is tried out on days of its own.
 
         With a `unit` only that raft, block or tray is used, else any of the bed: one unit that can
         hold the whole lot, the fullest such first, else as few units as go. The batch's own places
@@ -226,7 +244,7 @@ class Places:
         refusal = self._unsuited(batch, phase, where, unit=unit, count=count)
         if refusal is not None:
             return refusal
-        start, end = self._days(batch, phase, by_days)
+        start, end = self._days(batch, phase, by_days) if days is None else days
         if unit is None:
             runs = self._free_runs_by_unit(
                 where, range(1, where.units + 1), start_day=start, end_day=end, ignoring=batch
@@ -258,7 +276,7 @@ class Places:
     ) -> Refusal:
         start, end = days
         held = self._standing(bed.id, unit or _ALL_UNITS, start_day=start, end_day=end, ignoring=batch)
-        standing = {self._batches[one.batch].code for one in held}
+        standing = {self._code(one.batch) for one in held}
         ruler = self._forecast.ruler
         return Refusal(
             kind=RefusalKind.NO_FREE_PLACES,

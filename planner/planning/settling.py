@@ -20,6 +20,7 @@ from planner.farm.ids import new_id
 from planner.farm.site import Bed
 from planner.farm.species import BedKind
 from planner.forecast.engine import Forecaster
+from planner.forecast.values import Days
 from planner.planning.placement import Places, Refusal, RefusalKind
 from planner.planning.wishes import nurseries_of
 
@@ -68,9 +69,10 @@ class Settler:
 
     def __init__(self, farm: Farm, forecaster: Forecaster, batch: Id) -> None:
         self._forecaster = forecaster
-        self._farm = self._tried_farm = farm
-        self._forecast = self._tried = forecaster.preview(farm)
-        self._places = Places(farm, self._forecast)
+        self._farm = farm
+        self._standing: Days = forecaster.days(farm)
+        self._tried = self._standing
+        self._places = Places(farm, self._standing)
         self._beds: dict[Id, Bed] = by_id(farm.beds)
         self._crops = forecaster.catalogue.crops
         self.batch: Batch = by_id(farm.batches)[batch]
@@ -189,13 +191,12 @@ class Settler:
 
         A batch sown on another day may take longer or shorter in each stage.
         """
-        self._tried_farm, self._tried = self._farm, self._forecast
+        self._tried = self._standing
         if not days:
             return ()
         later = dataclasses.replace(self.batch, sow_on=self.batch.sow_on + timedelta(days=days))
         changes = (Change(before=self.batch, after=later),)
-        self._tried_farm = applied(self._farm, ChangeSet(title="", changes=changes))
-        self._tried = self._forecaster.preview(self._tried_farm)
+        self._tried = self._forecaster.days(applied(self._farm, ChangeSet(title="", changes=changes)))
         return changes
 
     def _unsuited(self, step: Step) -> Refusal | None:
@@ -267,8 +268,8 @@ class Settler:
         return _runs_in(free, dataclasses.replace(blank, count=min(missing, room))).on(step.bed, step.unit)
 
     def _full(self, phase: Phase, bed: Id, unit: int | None, count: int) -> Refusal:
-        places = Places(self._tried_farm, self._tried)
-        found = places.fit(self.batch.id, phase, bed, count=count, unit=unit)
+        days = self._days(phase)
+        found = self._places.fit(self.batch.id, phase, bed, count=count, unit=unit, days=days)
         if isinstance(found, Refusal):
             return found
         return self._refusal(RefusalKind.NO_FREE_PLACES, bed, needed=count)
@@ -373,10 +374,10 @@ def _resettled(farm: Farm, batch: Batch, forecaster: Forecaster, *, elsewhere: b
 
     With `elsewhere` its places in beds are given up for the bed it is now meant for.
     """
-    forecast = forecaster.preview(farm)
+    days = forecaster.days(farm)
     settler = Settler(farm, forecaster, batch.id)
     nurseries = nurseries_of(farm, batch) if batch.bed else ()
-    seeds = int(forecast.batches.seeds[forecast.batches.row_of[batch.id]])
+    seeds = int(days.batches.seeds[days.batches.row_of[batch.id]])
     beds = (batch.bed,) if batch.bed else ()
     found = (
         settler.resettle(Phase.NURSERY, nurseries, seeds),
