@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from planner.paper.drawn import drawing_strip
-from planner.paper.marks import Frame, Mark, Rule, Strip, moved
+from planner.paper.marks import Frame, Group, Mark, Placed, Rule, Strip
 from planner.paper.measure import Face
 from planner.paper.report import Box, Cell, Column, Drawing, Size, Tone
 from planner.paper.setting import SetLine, Setter
@@ -169,7 +169,7 @@ class CellSetter:
     def _text_height(self, cell: Filled) -> float:
         return sum(map(self.setter.height, cell.lines))
 
-    def marks(self, slot: Slot, cell: Filled, *, y_mm: float, first_mm: float) -> Iterator[Mark]:
+    def marks(self, slot: Slot, cell: Filled, *, y_mm: float, first_mm: float) -> Iterator[Placed]:
         """Yield the lines and the picture of a cell; its first line stands `first_mm` below the padding."""
         style = self.setter.style
         x, y = slot.x_mm + style.cell_pad_x_mm, y_mm + style.cell_pad_y_mm
@@ -180,8 +180,8 @@ class CellSetter:
         )
         yield from words
         left = slot.x_mm if cell.across else x
-        for mark in cell.picture.marks:
-            yield moved(mark, by_x_mm=left, by_y_mm=bottom)
+        if cell.picture.marks:
+            yield Group(x_mm=left, y_mm=bottom, marks=cell.picture.marks)
 
     def box(self, slot: Slot, box: Box, *, y_mm: float, height_mm: float) -> Iterator[Mark]:
         """Yield the box to tick, if there is one."""

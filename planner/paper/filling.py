@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from itertools import groupby
 from typing import Final
 
-from planner.paper.marks import ColumnFlow, Mark, Strip, moved
+from planner.paper.marks import ColumnFlow, Group, Placed, Strip
 
 _EVEN_TO_MM: Final = 0.5
 
@@ -28,11 +28,11 @@ class Filler:
     tops: tuple[float, float]
     bottom: float
     left: float
-    pages: list[list[Mark]] = field(default_factory=lambda: [[]])
+    pages: list[list[Placed]] = field(default_factory=lambda: [[]])
     y: float = 0.0
     begun: bool = False
 
-    def fill(self, flow: Sequence[Flow]) -> list[list[Mark]]:
+    def fill(self, flow: Sequence[Flow]) -> list[list[Placed]]:
         """Return the marks of every page."""
         self.y = self.tops[0]
         for is_columns, items in groupby(flow, key=_is_columns):
@@ -68,7 +68,7 @@ class Filler:
         while chains:
             high = _even_height(chains, flow.columns, self.bottom - self.y)
             taken = _dealt(chains, flow.columns, high)
-            marks: list[Mark] = []
+            marks: list[Placed] = []
             for number, column in enumerate(taken):
                 marks.extend(_stacked(column, x_mm=number * flow.pitch_mm))
             self._put(Strip(height_mm=max(map(_height, taken)), marks=tuple(marks)))
@@ -86,7 +86,8 @@ class Filler:
     def _put(self, strip: Strip) -> None:
         if not strip.marks and not self.begun:
             return  # a gap has no use at the top of a page
-        self.pages[-1].extend(moved(mark, by_x_mm=self.left, by_y_mm=self.y) for mark in strip.marks)
+        if strip.marks:
+            self.pages[-1].append(Group(x_mm=self.left, y_mm=self.y, marks=strip.marks))
         self.y += strip.height_mm
         self.begun = True
 
@@ -111,11 +112,11 @@ def _is_columns(item: Flow) -> bool:
     return isinstance(item, ColumnFlow)
 
 
-def _stacked(chains: Chains, *, x_mm: float) -> Iterator[Mark]:
+def _stacked(chains: Chains, *, x_mm: float) -> Iterator[Placed]:
     y = 0.0
     for chain in chains:
         for strip in chain:
-            yield from (moved(mark, by_x_mm=x_mm, by_y_mm=y) for mark in strip.marks)
+            yield Group(x_mm=x_mm, y_mm=y, marks=strip.marks)
             y += strip.height_mm
 
 

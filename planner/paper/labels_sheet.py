@@ -13,7 +13,7 @@ from typing import Final
 from planner.paper.labels import Label, LabelKind, LabelText, Loudness
 from planner.paper.labels_grid import MOST_SHIFT_MM, GridError, LabelGrid, Spot
 from planner.paper.labels_setting import LabelSetter, NoRoomOnLabelError, SetLabel
-from planner.paper.marks import Frame, Mark, Page, Rule, moved
+from planner.paper.marks import Frame, Group, Mark, Page, Placed, Rule
 from planner.paper.measure import Face, FontMetrics
 from planner.paper.report import Align, Caution
 from planner.paper.setting import SetLine, Setter
@@ -88,7 +88,7 @@ def label_sheets(labels: Sequence[Label], wish: SheetWish, metrics: FontMetrics)
     setter = _setter(wish, metrics, coded=wish.coded)
     known = {label: _set(setter, label) for label in dict.fromkeys(labels)}
     made = [known[label] for label in labels]
-    bodies: list[list[Mark]] = []
+    bodies: list[list[Placed]] = []
     for on_sheet in _dealt(made, wish):
         spots = [wish.grid.spot(place) for place, _ in on_sheet]
         bodies.append(_laid(spots, [one.marks for _, one in on_sheet], wish))
@@ -125,13 +125,12 @@ def _dealt(made: Sequence[SetLabel], wish: SheetWish) -> Iterator[list[tuple[int
         rest, start = rest[room:], 1
 
 
-def _laid(spots: Sequence[Spot], many: Sequence[Sequence[Mark]], wish: SheetWish) -> list[Mark]:
+def _laid(spots: Sequence[Spot], many: Sequence[Sequence[Mark]], wish: SheetWish) -> list[Placed]:
     right, down = wish.shift_mm
     edge: tuple[Mark, ...] = (_edge(wish.grid),) if wish.outlined else ()
     return [
-        moved(mark, by_x_mm=spot.x_mm + right, by_y_mm=spot.y_mm + down)
+        Group(x_mm=spot.x_mm + right, y_mm=spot.y_mm + down, marks=(*edge, *marks))
         for spot, marks in zip(spots, many, strict=True)
-        for mark in (*edge, *marks)
     ]
 
 
@@ -147,9 +146,9 @@ def _back_marks(caution: Caution, wish: SheetWish, metrics: FontMetrics) -> tupl
     return _setter(wish, metrics, coded=False).set(Label(code="", texts=texts)).marks
 
 
-def _numbered(bodies: Sequence[Sequence[Mark]], paper: Paper) -> tuple[Page, ...]:
+def _numbered(bodies: Sequence[Sequence[Placed]], paper: Paper) -> tuple[Page, ...]:
     return tuple(
-        Page(number=number, count=len(bodies), paper=paper, marks=tuple(marks))
+        Page(number=number, count=len(bodies), paper=paper, placed=tuple(marks))
         for number, marks in enumerate(bodies, start=1)
     )
 

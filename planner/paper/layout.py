@@ -12,7 +12,7 @@ from typing import Final
 
 from planner.paper.drawn import drawing_strip
 from planner.paper.filling import Filler, Flow
-from planner.paper.marks import ColumnFlow, Mark, Page, Rule, Strip, moved
+from planner.paper.marks import ColumnFlow, Group, Page, Placed, Rule, Strip
 from planner.paper.measure import Face, FontMetrics
 from planner.paper.report import Align, Caution, Drawing, Paragraph, Part, Report, Section, Table
 from planner.paper.setting import SetLine, Setter
@@ -31,7 +31,7 @@ def pages_of(
     sheet = Sheet(report=report, paper=paper, setter=setter)
     bodies = sheet.bodies()
     return tuple(
-        Page(number=number, count=len(bodies), paper=paper, marks=sheet.whole(body, number, len(bodies)))
+        Page(number=number, count=len(bodies), paper=paper, placed=sheet.whole(body, number, len(bodies)))
         for number, body in enumerate(bodies, start=1)
     )
 
@@ -54,7 +54,7 @@ class Sheet:
         """Width of what is printed [mm]."""
         return self.paper.width_mm - self.left - self.setter.style.margin_mm
 
-    def bodies(self) -> list[list[Mark]]:
+    def bodies(self) -> list[list[Placed]]:
         """Return the marks between head and foot of every page."""
         style = self.setter.style
         tops = tuple(
@@ -65,16 +65,16 @@ class Sheet:
         flow = [item for section in self.report.sections for item in self._section(section, room)]
         return Filler(tops=(tops[0], tops[1]), bottom=bottom, left=self.left).fill(flow)
 
-    def whole(self, body: list[Mark], number: int, count: int) -> tuple[Mark, ...]:
+    def whole(self, body: list[Placed], number: int, count: int) -> tuple[Placed, ...]:
         """Return a page with its head and foot."""
         top = self.setter.style.margin_mm
         head = self._title() if number == 1 else self._running()
         foot = self._foot(number, count)
         low = self.paper.height_mm - top - foot.height_mm
         return (
-            *(moved(mark, by_x_mm=self.left, by_y_mm=top) for mark in head.marks),
+            Group(x_mm=self.left, y_mm=top, marks=head.marks),
             *body,
-            *(moved(mark, by_x_mm=self.left, by_y_mm=low) for mark in foot.marks),
+            Group(x_mm=self.left, y_mm=low, marks=foot.marks),
         )
 
     def _title(self) -> Strip:

@@ -6,6 +6,7 @@ Whoever draws only has to put these down one after the other. Must not know repo
 from __future__ import annotations
 
 import dataclasses
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from planner.paper.measure import Face
@@ -108,27 +109,37 @@ class Oval:
 Mark = Words | Rule | Frame | Fill | Pattern | Tint | Stroke | Oval
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Group:
+    """Marks counted from (`x_mm`, `y_mm`): a strip on its page, a picture in its cell.
+
+    A page has thousands of marks; moving them together spares making each of them anew.
+    """
+
+    x_mm: float
+    y_mm: float
+    marks: tuple[Mark | Group, ...]
+
+
+Placed = Mark | Group
+"""What is put down: one mark, or marks together."""
+
+
+def flat(placed: Iterable[Placed], *, x_mm: float = 0.0, y_mm: float = 0.0) -> Iterator[Mark]:
+    """Yield single marks in order, counted from where (`x_mm`, `y_mm`) is counted from."""
+    for one in placed:
+        if isinstance(one, Group):
+            yield from flat(one.marks, x_mm=x_mm + one.x_mm, y_mm=y_mm + one.y_mm)
+        else:
+            yield moved(one, by_x_mm=x_mm, by_y_mm=y_mm)
+
+
 def moved(mark: Mark, *, by_x_mm: float, by_y_mm: float) -> Mark:
-    """Return a mark moved to the right and down; a page has thousands, so the commonest are made by hand."""
+    """Return a mark moved to the right and down."""
     x, y = mark.x_mm + by_x_mm, mark.y_mm + by_y_mm
-    if isinstance(mark, Words):
-        return Words(x_mm=x, y_mm=y, text=mark.text, face=mark.face, pt=mark.pt, room_mm=mark.room_mm)
     if isinstance(mark, Rule):
         return Rule(x_mm=x, y_mm=y, x2_mm=mark.x2_mm + by_x_mm, y2_mm=mark.y2_mm + by_y_mm, pt=mark.pt)
-    if isinstance(mark, Frame | Fill | Pattern | Tint):
-        return _moved_rect(mark, x, y)
     return dataclasses.replace(mark, x_mm=x, y_mm=y)
-
-
-def _moved_rect(mark: Frame | Fill | Pattern | Tint, x: float, y: float) -> Mark:
-    width, height = mark.width_mm, mark.height_mm
-    if isinstance(mark, Frame):
-        return Frame(x_mm=x, y_mm=y, width_mm=width, height_mm=height, pt=mark.pt)
-    if isinstance(mark, Fill):
-        return Fill(x_mm=x, y_mm=y, width_mm=width, height_mm=height, grey=mark.grey)
-    if isinstance(mark, Tint):
-        return Tint(x_mm=x, y_mm=y, width_mm=width, height_mm=height, colour=mark.colour)
-    return Pattern(x_mm=x, y_mm=y, width_mm=width, height_mm=height, hatch=mark.hatch)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -140,7 +151,7 @@ class Strip:
     """
 
     height_mm: float
-    marks: tuple[Mark, ...] = ()
+    marks: tuple[Placed, ...] = ()
     keep: bool = False
     again: tuple[Strip, ...] = ()
     turn: bool = False
@@ -165,4 +176,9 @@ class Page:
     number: int
     count: int
     paper: Paper
-    marks: tuple[Mark, ...]
+    placed: tuple[Placed, ...]
+
+    @property
+    def marks(self) -> tuple[Mark, ...]:
+        """Every single mark, counted from the corner of the page."""
+        return tuple(flat(self.placed))

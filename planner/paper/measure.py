@@ -109,6 +109,8 @@ def fit(
     Words stay whole while they fit at the least size; the least size is never gone below.
     """
     pt = size.best_pt
+    if _is_one_plain_line(text) and width_mm(metrics, text, face=face, pt=pt) <= room_mm:
+        return Fitted(lines=(text,), face=face, pt=pt)  # most texts of a table are short
     while True:
         lines = _wrapped_whole(metrics, text, face=face, pt=pt, room_mm=room_mm)
         if lines is not None and len(lines) <= wrap:
@@ -117,6 +119,11 @@ def fit(
             break
         pt = max(pt - step_pt, size.least_pt)
     return Fitted(lines=wrapped(metrics, text, face=face, pt=pt, room_mm=room_mm), face=face, pt=pt)
+
+
+def _is_one_plain_line(text: str) -> bool:
+    """Return whether wrapping would leave a text as it is when there is room: no breaks, no spare spaces."""
+    return text.isprintable() and text != "" and text == text.strip(" ") and "  " not in text
 
 
 def _wrapped_whole(

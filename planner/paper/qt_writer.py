@@ -9,12 +9,12 @@ import math
 import os
 import stat
 import tempfile
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QMarginsF, QPointF, QRectF, QSizeF, Qt
+from PySide6.QtCore import QLine, QMarginsF, QPointF, QRect, QSizeF, Qt
 from PySide6.QtGui import (
     QBrush,
     QColor,
@@ -34,7 +34,7 @@ from PySide6.QtGui import (
 
 from planner.paper.errors import PaperError
 from planner.paper.layout import pages_of
-from planner.paper.marks import Fill, Frame, Mark, Oval, Page, Pattern, Rule, Stroke, Tint, Words
+from planner.paper.marks import Fill, Frame, Group, Oval, Page, Pattern, Placed, Rule, Stroke, Tint, Words
 from planner.paper.measure import Face
 from planner.paper.report import Report
 from planner.paper.shapes import Hatch
@@ -47,7 +47,8 @@ _UNITS_PER_MM: Final = 100
 _MEASURED_PX: Final = 1000
 _BRUSH_PX: Final = 8
 """Edge of the toolkit's own pattern pictures."""
-_PDF_DPI: Final = 1200
+_PDF_DPI: Final = 2540
+"""Dots of a hundredth of a millimetre, the units of drawing, so that nothing is scaled in the file."""
 _PDF_END: Final = b"%%EOF"
 _NEW_FILE_MODE: Final = 0o666
 CREATOR: Final = "Raftweek"
@@ -132,70 +133,102 @@ class _Pen:
         self._fonts: dict[tuple[Face, float], QFont] = {}
         self._pens: dict[float, QPen] = {}
 
-    def _pen(self, pt: float) -> QPen:
-        pen = self._pens.get(pt)
-        if pen is None:
-            pen = self._pens[pt] = _line(pt)
-        return pen
+    def put_all(self, placed: Iterable[Placed], x_mm: float, y_mm: float) -> None:
+        """Draw marks counted from a corner; rules one after the other in one go."""
+        rules: list[Rule] = []
+        for one in placed:
+            if rules and not (isinstance(one, Rule) and one.pt == rules[0].pt):
+                self._rules(rules, x_mm, y_mm)
+                rules = []
+            if isinstance(one, Rule):
+                rules.append(one)
+            elif isinstance(one, Words):
+                self._words(one, x_mm, y_mm)
+            elif isinstance(one, Group):
+                self.put_all(one.marks, x_mm + one.x_mm, y_mm + one.y_mm)
+            else:
+                self._shape(one, x_mm, y_mm)
+        if rules:
+            self._rules(rules, x_mm, y_mm)
 
-    def put(self, mark: Mark) -> None:
-        """Draw one mark."""
-        if isinstance(mark, Words):
-            self._words(mark)
-        elif isinstance(mark, Rule):
-            self._painter.setPen(self._pen(mark.pt))
-            self._painter.drawLine(_point(mark.x_mm, mark.y_mm), _point(mark.x2_mm, mark.y2_mm))
-        elif isinstance(mark, Frame):
-            self._painter.setPen(self._pen(mark.pt))
-            self._painter.setBrush(Qt.BrushStyle.NoBrush)
-            self._painter.drawRect(_rect(mark))
+    def _shape(self, mark: _Rectangle | Stroke, x_mm: float, y_mm: float) -> None:
+        painter = self._painter
+        if isinstance(mark, Stroke):
+            self._stroke(mark, x_mm, y_mm)
         elif isinstance(mark, Fill):
-            self._painter.fillRect(_rect(mark), QColor.fromRgbF(mark.grey, mark.grey, mark.grey))
+            painter.fillRect(_rect(mark, x_mm, y_mm), QColor.fromRgbF(mark.grey, mark.grey, mark.grey))
         elif isinstance(mark, Tint):
-            self._painter.fillRect(_rect(mark), QColor(mark.colour))
+            painter.fillRect(_rect(mark, x_mm, y_mm), QColor(mark.colour))
+        elif isinstance(mark, Pattern):
+            painter.fillRect(_rect(mark, x_mm, y_mm), _hatched(mark.hatch))
         else:
-            self._drawn(mark)
+            painter.setPen(self._pen(mark.pt))
+            black = isinstance(mark, Oval) and mark.solid
+            painter.setBrush(QColor(Qt.GlobalColor.black) if black else Qt.BrushStyle.NoBrush)
+            (painter.drawEllipse if isinstance(mark, Oval) else painter.drawRect)(_rect(mark, x_mm, y_mm))
 
-    def _drawn(self, mark: Pattern | Stroke | Oval) -> None:
-        if isinstance(mark, Pattern):
-            self._pattern(mark)
-            return
+    def _stroke(self, mark: Stroke, x_mm: float, y_mm: float) -> None:
         pen = _line(mark.pt)
-        if isinstance(mark, Stroke) and mark.dashed:
+        if mark.dashed:
             pen.setStyle(Qt.PenStyle.DashLine)
         self._painter.setPen(pen)
         self._painter.setBrush(QColor(Qt.GlobalColor.black) if mark.solid else Qt.BrushStyle.NoBrush)
-        if isinstance(mark, Oval):
-            self._painter.drawEllipse(_rect(mark))
-            return
-        line = QPolygonF([_point(mark.x_mm + x, mark.y_mm + y) for x, y in mark.points_mm])
+        left, top = x_mm + mark.x_mm, y_mm + mark.y_mm
+        line = QPolygonF(
+            [QPointF((left + x) * _UNITS_PER_MM, (top + y) * _UNITS_PER_MM) for x, y in mark.points_mm]
+        )
         (self._painter.drawPolygon if mark.closed else self._painter.drawPolyline)(line)
 
-    def _words(self, words: Words) -> None:
+    def _rules(self, rules: Sequence[Rule], x_mm: float, y_mm: float) -> None:
+        self._painter.setPen(self._pen(rules[0].pt))
+        self._painter.drawLines(
+            [
+                QLine(
+                    round((rule.x_mm + x_mm) * _UNITS_PER_MM),
+                    round((rule.y_mm + y_mm) * _UNITS_PER_MM),
+                    round((rule.x2_mm + x_mm) * _UNITS_PER_MM),
+                    round((rule.y2_mm + y_mm) * _UNITS_PER_MM),
+                )
+                for rule in rules
+            ]
+        )
+
+    def _words(self, words: Words, x_mm: float, y_mm: float) -> None:
         font = self._fonts.get((words.face, words.pt))
         if font is None:
             font = _font(words.face, round(words.pt * MM_PER_PT * _UNITS_PER_MM))
             self._fonts[words.face, words.pt] = font
         self._painter.setFont(font)
         self._painter.setPen(self._pen(STYLE.rule_pt))
-        self._painter.drawText(_point(words.x_mm, words.y_mm), words.text)
+        left, base = round((words.x_mm + x_mm) * _UNITS_PER_MM), round((words.y_mm + y_mm) * _UNITS_PER_MM)
+        self._painter.drawText(left, base, words.text)
 
-    def _pattern(self, pattern: Pattern) -> None:
-        """Fill with lines whose distance is the same on every device."""
-        brush = QBrush(QColor(Qt.GlobalColor.black), _BRUSHES[pattern.hatch])
-        if pattern.hatch is not Hatch.SOLID:
-            scale = STYLE.hatch_step_mm * _UNITS_PER_MM / _BRUSH_PX
-            brush.setTransform(QTransform.fromScale(scale, scale))
-        self._painter.fillRect(_rect(pattern), brush)
-
-
-def _point(x_mm: float, y_mm: float) -> QPointF:
-    return QPointF(x_mm * _UNITS_PER_MM, y_mm * _UNITS_PER_MM)
+    def _pen(self, pt: float) -> QPen:
+        pen = self._pens.get(pt)
+        if pen is None:
+            pen = self._pens[pt] = _line(pt)
+        return pen
 
 
-def _rect(mark: Frame | Fill | Pattern | Tint | Oval) -> QRectF:
-    corner = _point(mark.x_mm, mark.y_mm)
-    return QRectF(corner, QSizeF(mark.width_mm * _UNITS_PER_MM, mark.height_mm * _UNITS_PER_MM))
+_Rectangle = Frame | Fill | Pattern | Tint | Oval
+
+
+@lru_cache(maxsize=len(Hatch))
+def _hatched(hatch: Hatch) -> QBrush:
+    """Return a pattern whose lines have the same distance on every device."""
+    brush = QBrush(QColor(Qt.GlobalColor.black), _BRUSHES[hatch])
+    if hatch is not Hatch.SOLID:
+        scale = STYLE.hatch_step_mm * _UNITS_PER_MM / _BRUSH_PX
+        brush.setTransform(QTransform.fromScale(scale, scale))
+    return brush
+
+
+def _rect(mark: _Rectangle, x_mm: float, y_mm: float) -> QRect:
+    """Return a rectangle whose edges are rounded by themselves, so that neighbours still meet."""
+    left, top = x_mm + mark.x_mm, y_mm + mark.y_mm
+    x, y = round(left * _UNITS_PER_MM), round(top * _UNITS_PER_MM)
+    right, low = round((left + mark.width_mm) * _UNITS_PER_MM), round((top + mark.height_mm) * _UNITS_PER_MM)
+    return QRect(x, y, right - x, low - y)
 
 
 def _line(pt: float) -> QPen:
@@ -215,9 +248,7 @@ def paint_page(painter: QPainter, page: Page, *, dots_per_mm: float) -> None:
     painter.save()
     painter.scale(dots_per_mm / _UNITS_PER_MM, dots_per_mm / _UNITS_PER_MM)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    pen = _Pen(painter)
-    for mark in page.marks:
-        pen.put(mark)
+    _Pen(painter).put_all(page.placed, 0.0, 0.0)
     painter.restore()
 
 

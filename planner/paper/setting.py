@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import dataclasses
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from planner.paper.marks import Frame, Mark, Strip, Words
 from planner.paper.measure import Face, Fitted, FontMetrics, fit, plain_text, width_mm, wrapped
@@ -31,6 +31,10 @@ class Setter:
     metrics: FontMetrics
     style: PaperStyle
     types: TypeSizes
+    known: dict[tuple[str, Face, Size, float, int], tuple[SetLine, ...]] = field(
+        default_factory=dict, compare=False, repr=False
+    )
+    """Texts that were fitted already: the same heading or place comes many times on one sheet."""
 
     def ascent(self, line: SetLine) -> float:
         """Return the height of a line above where it stands [mm]."""
@@ -50,6 +54,13 @@ class Setter:
 
     def fitted(self, text: str, *, face: Face, size: Size, room_mm: float, wrap: int) -> tuple[SetLine, ...]:
         """Return a text wrapped, then set smaller, to fit a room."""
+        key = (text, face, size, room_mm, wrap)
+        found = self.known.get(key)
+        if found is None:
+            found = self.known[key] = self._fitted(text, face=face, size=size, room_mm=room_mm, wrap=wrap)
+        return found
+
+    def _fitted(self, text: str, *, face: Face, size: Size, room_mm: float, wrap: int) -> tuple[SetLine, ...]:
         done: Fitted = fit(
             self.metrics,
             plain_text(text),
@@ -69,11 +80,10 @@ class Setter:
 
     def words(self, line: SetLine, *, x_mm: float, y_mm: float, room_mm: float, align: Align) -> Words:
         """Return a line put into a room that begins at `x_mm`, standing on `y_mm`."""
-        spare = room_mm - width_mm(self.metrics, line.text, face=line.face, pt=line.pt)
-        shift = {Align.LEFT: 0.0, Align.CENTRE: spare / 2, Align.RIGHT: spare}[align]
-        return Words(
-            x_mm=x_mm + shift, y_mm=y_mm, text=line.text, face=line.face, pt=line.pt, room_mm=room_mm
-        )
+        if align is not Align.LEFT:
+            spare = room_mm - width_mm(self.metrics, line.text, face=line.face, pt=line.pt)
+            x_mm += spare if align is Align.RIGHT else spare / 2
+        return Words(x_mm=x_mm, y_mm=y_mm, text=line.text, face=line.face, pt=line.pt, room_mm=room_mm)
 
     def stacked(
         self,

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from planner.paper.cells import FACES, CellSetter, Filled, Slot, Slots, size_of, slots_of
-from planner.paper.marks import Fill, Frame, Mark, Rule, Strip
+from planner.paper.marks import Fill, Frame, Mark, Placed, Rule, Strip
 from planner.paper.measure import Face, width_mm
 from planner.paper.report import Align, Box, Cell, Column, RowGroup, Table, Tone
 from planner.paper.setting import SetLine, Setter
@@ -177,9 +177,9 @@ class TableSetter:
             marks.append(Rule(x_mm=0.0, y_mm=y, x2_mm=self.width_mm, y2_mm=y, pt=edge))
         return Strip(height_mm=y, marks=tuple(marks), again=again)
 
-    def _lines(self, slots: Slots, lines: list[list[Filled]], *, shaded: bool) -> tuple[list[Mark], float]:
+    def _lines(self, slots: Slots, lines: list[list[Filled]], *, shaded: bool) -> tuple[list[Placed], float]:
         """Return the marks of cells, one line below the other, and how far down they reach."""
-        cells, marks, y = self._cells, list[Mark](), 0.0
+        cells, marks, y = self._cells, list[Placed](), 0.0
         for line, filled in zip(slots, lines, strict=True):
             height, first = cells.height(filled), cells.first(filled)
             marks.extend(self._shaded(y, height) if shaded else ())
