@@ -187,6 +187,7 @@ class MainWindow(FrontWindow):
         workspace.told.connect(self.tell)
         workspace.removed.connect(self._on_removed)
         workspace.chosen_changed.connect(self._show_chosen)
+        workspace.panes.changed.connect(self._show_panes)
         workspace.restore(self.memory.get(settings.ARRANGEMENT))
         self._show_panes()
         return workspace
@@ -373,7 +374,7 @@ class MainWindow(FrontWindow):
 
     def _show_panes(self) -> None:
         if self.workspace is not None:
-            due, side = self.workspace.panes_shown()
+            due, side = self.workspace.panes.wanted
             self.menus.actions["view.due"].setChecked(due)
             self.menus.actions["view.side"].setChecked(side)
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import date, timedelta
+from functools import partial
 from typing import Any
 
 from PySide6.QtCore import QByteArray, QPoint, Qt, Signal
@@ -21,6 +22,7 @@ from planner.desk.behind import Behind
 from planner.desk.due import DuePanel
 from planner.desk.editing import Editing
 from planner.desk.facts import page_of
+from planner.desk.folding import DUE, SIDE, Panes
 from planner.desk.frame import arrange, dressed_tabs
 from planner.desk.gathering import GATHERED, Gathering
 from planner.desk.lanes.lanes_view import LanesView
@@ -70,7 +72,6 @@ class Workspace(QWidget):
         self._day = self._today
         self._rows = RowKeeper()
         self._table_is_stale = True
-        self._panes_wanted = (True, True)
         self.mover = DeskMover(needs.conduct)
         self.editing = Editing(needs.conduct, needs.ask, needs.theme, self)
         self.gathering = Gathering(needs.conduct, self)
@@ -90,6 +91,8 @@ class Workspace(QWidget):
         self.shelf = Shelf(place_needs(self._needs, self._forecaster), self.tabs)
         self.split = QSplitter(Qt.Orientation.Horizontal, self)
         arrange(self.split, (self.due, self.tabs, self.side), self.theme)
+        least_middle = self.theme.metrics.due_width * 4 // 3
+        self.panes = Panes(self.split, (self.due, self.side), least_middle=least_middle)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.split)
@@ -168,7 +171,7 @@ class Workspace(QWidget):
 
     def _show_table(self, *_anything: int) -> None:
         """Fill the table when it is seen and something has changed."""
-        self._show_panes()
+        self.panes.make_room(wide=self.shelf.listed.wide)
         if self.outlook is None:
             return
         if self._table_is_stale and self.tabs.currentWidget() is self.table:
@@ -301,8 +304,8 @@ class Workspace(QWidget):
             "view.fit": self.lanes.fit,
             "view.weeks": self._show_weeks,
             "view.batches": self._show_batches,
-            "view.due": self._toggle_due,
-            "view.side": self._toggle_side,
+            "view.due": partial(self.panes.toggle, DUE),
+            "view.side": partial(self.panes.toggle, SIDE),
             "view.search": self.ways.ask_search,
             "change.history": self.ways.ask_history,
             "view.why": self.side.ask_why,
@@ -379,25 +382,6 @@ class Workspace(QWidget):
     def _show_batches(self) -> None:
         self.tabs.setCurrentWidget(self.table)
         self.table.view.setFocus()
-
-    def _toggle_due(self) -> None:
-        due, side = self._panes_wanted
-        self._panes_wanted = (not due, side)
-        self._show_panes()
-
-    def _toggle_side(self) -> None:
-        due, side = self._panes_wanted
-        self._panes_wanted = (due, not side)
-        self._show_panes()
-
-    def _show_panes(self) -> None:
-        narrow = not self.shelf.listed.wide
-        for pane, wanted in zip((self.due, self.side), self._panes_wanted, strict=True):
-            pane.setVisible(wanted and narrow)
-
-    def panes_shown(self) -> tuple[bool, bool]:
-        """Tell whether the due list and the side panel are shown."""
-        return self._panes_wanted
 
     def ask_new_farm(self, begin: Callable[[Answers], None]) -> None:
         """Ask what a new farm begins with, and hand the answers on."""

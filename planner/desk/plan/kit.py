@@ -306,7 +306,7 @@ class Beside(QSplitter):
         return [pane for pane in found if pane is not None and not pane.isHidden()]
 
     def minimumSizeHint(self) -> QSize:
-        """Return the least size: no wider than the widest pane, for the panes can stand on top of each other."""
+        """Return the least size, no wider than the widest pane: they can stand one above the other."""
         least = [pane.minimumSizeHint().expandedTo(pane.minimumSize()) for pane in self._panes()]
         width = max((size.width() for size in least), default=0)
         if self.orientation() is Qt.Orientation.Horizontal:
