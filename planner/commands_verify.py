@@ -16,14 +16,21 @@ from planner.bootstrap import Means
 
 if TYPE_CHECKING:
     from planner.forecast.verify.cases import Area, Input
-    from planner.forecast.verify.run import CaseResult, Counts
+    from planner.forecast.verify.run import CaseResult, Counts, LackingResult
 
 _GOOD, _OUTSIDE = 0, 1
 _PERCENT: Final = 100.0
 _NO_UNIT: Final = "1"
 _HEADS: Final = ("", "ours", "published", "difference", "tolerance", "source", "case")
 _RIGHT: Final = (1, 2, 3, 4)
-_MARKS: Final = {"within": "ok", "outside": "OUTSIDE", "shown from memory": "memory"}
+_MARKS: Final = {
+    "within": "ok",
+    "outside": "OUTSIDE",
+    "shown from memory": "memory",
+    "rests on an assumption": "assumed",
+}
+_OWN: Final = " own"
+"""Added to the mark where a figure of the publication itself went in."""
 
 
 def add_verify(commands: Any) -> None:
@@ -34,7 +41,9 @@ def add_verify(commands: Any) -> None:
         description="Works published cases again with the shipped figures and shows of each the inputs, our "
         "figure, the published one, their difference, the tolerance and the source.",
     )
-    parser.add_argument("--json", action="store_true", help="as JSON (docs/verify.md)")
+    form = parser.add_mutually_exclusive_group()
+    form.add_argument("--json", action="store_true", help="as JSON (docs/verify.md)")
+    form.add_argument("--csv", action="store_true", help="as a table for a spreadsheet")
     parser.add_argument("--area", metavar="A", help="one area only, such as water")
     parser.set_defaults(run=run_verify)
 
@@ -53,13 +62,16 @@ def run_verify(parsed: argparse.Namespace) -> int:
     except CatalogueError as error:
         print(error, file=sys.stderr)
         return _OUTSIDE
-    from planner.forecast.verify.run import counts_of
+    from planner.forecast.verify.run import counts_of, lacking_of
 
-    counts = counts_of(results)
+    lacking = lacking_of(means.catalogue, wanted)
+    counts = counts_of(results, lacking)
     if parsed.json:
-        _print_json(results)
+        _print_json(results, lacking)
+    elif parsed.csv:
+        _print_csv(results, lacking)
     else:
-        print("\n".join(_lines(wanted, results, counts)))
+        print("\n".join(_lines(wanted, results, lacking, counts)))
     return _OUTSIDE if counts.outside else _GOOD
 
 
@@ -70,11 +82,17 @@ def _no_area(word: str, areas: Sequence[Area]) -> Exception:
     return WrongUsageError(f'--area "{word}" is no area of cases; there are {known}.')
 
 
-def _print_json(results: Sequence[CaseResult]) -> None:
+def _print_json(results: Sequence[CaseResult], lacking: Sequence[LackingResult]) -> None:
     from planner.forecast.verify.plain import verify_data
 
-    json.dump(verify_data(results), sys.stdout, indent=2, ensure_ascii=False)
+    json.dump(verify_data(results, lacking), sys.stdout, indent=2, ensure_ascii=False)
     print()
+
+
+def _print_csv(results: Sequence[CaseResult], lacking: Sequence[LackingResult]) -> None:
+    from planner.forecast.verify.table import verify_csv
+
+    print(verify_csv(results, lacking), end="")
 
 
 def shipped_areas(means: Means) -> tuple[Area, ...]:
@@ -94,21 +112,37 @@ def results_of(means: Means, areas: Sequence[Area]) -> tuple[CaseResult, ...]:
     return verify_all(means.catalogue, areas, farms=farms)
 
 
-def _lines(areas: Sequence[Area], results: Sequence[CaseResult], counts: Counts) -> Iterator[str]:
+def _lines(
+    areas: Sequence[Area], results: Sequence[CaseResult], lacking: Sequence[LackingResult], counts: Counts
+) -> Iterator[str]:
     titles = {area.key: area.title for area in areas}
     for key, group in groupby(results, key=lambda result: result.area):
         yield f"{titles[key]} ({key})"
         yield from _table([_HEADS, *(_row(result) for result in group)])
         yield ""
     yield "Sources:"
-    yield from sorted({f"  {result.source}: {result.publication}" for result in results})
+    yield from sorted({f"  {each.source}: {each.publication}" for each in (*results, *lacking)})
     yield ""
+    if lacking:
+        yield "Not computed:"
+        yield from (line for each in lacking for line in _about_lacking(each))
+        yield ""
     outside = [result for result in results if result.within is False]
     if outside:
         yield "Outside:"
         yield from (line for result in outside for line in _about(result))
         yield ""
+    yield standing_line(counts)
     yield counts_line(counts)
+
+
+def standing_line(counts: Counts) -> str:
+    """Say how much the judged cases prove, and what judges nothing."""
+    return (
+        f"Judged without a figure of the same publication: {counts.independent}, of which "
+        f"{counts.independent_within} within; with one (own): {counts.own_source}. Resting on an assumption: "
+        f"{counts.assumed}. Not computed: {counts.not_computed}."
+    )
 
 
 def counts_line(counts: Counts) -> str:
@@ -121,11 +155,11 @@ def counts_line(counts: Counts) -> str:
 
 def _row(result: CaseResult) -> tuple[str, ...]:
     return (
-        _MARKS[result.verdict.value],
+        _MARKS[result.verdict.value] + ("" if result.independent else _OWN),
         f"{_number(result.ours)}{_unit(result)}",
         _number(result.published),
         _difference(result),
-        f"± {_number(result.tolerance)}",
+        "order" if result.reason.value == "order only" else f"± {_number(result.tolerance)}",
         result.source,
         f"{result.title} [{_said(result.inputs)}]" if result.inputs else result.title,
     )
@@ -173,3 +207,13 @@ def _about(result: CaseResult) -> Iterator[str]:
     yield f"    {result.publication}"
     if result.note:
         yield f"    {result.note}"
+    if result.assumed:
+        yield f"    {result.assumed.words}"
+
+
+def _about_lacking(each: LackingResult) -> Iterator[str]:
+    yield f"  {each.key}: {each.title}: {each.published}"
+    yield f"    {each.lacks}"
+    yield f"    {each.publication}"
+    if each.note:
+        yield f"    {each.note}"

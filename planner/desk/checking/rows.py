@@ -18,10 +18,11 @@ from planner.forecast.verify.run import CaseResult, Verdict, counts_of
 
 _DIGITS: Final = 5
 _PERCENT: Final = 100.0
-_SIGNS: Final = {Verdict.OUTSIDE: "✗", Verdict.SHOWN: "≈", Verdict.WITHIN: "✓"}
+_SIGNS: Final = {Verdict.OUTSIDE: "✗", Verdict.ASSUMED: "?", Verdict.SHOWN: "≈", Verdict.WITHIN: "✓"}
 _ORDER: Final = tuple(_SIGNS)
 _VERDICTS: Final = {
     Verdict.OUTSIDE: "outside",
+    Verdict.ASSUMED: "assumed",
     Verdict.SHOWN: "from memory",
     Verdict.WITHIN: "within",
 }
@@ -33,6 +34,7 @@ _REASONS: Final = {
     Reason.PHYSICS: "physics",
     Reason.FIELD: "field conditions",
     Reason.AIM: "aim of the check",
+    Reason.ORDER: "order only",
 }
 _HELD: Final = {
     Held.READ: "read in the source",

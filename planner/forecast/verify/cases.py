@@ -1,7 +1,9 @@
 """Published cases as values, taken strictly from parsed tables.
 
 A `[[case]]` is one published figure. A `[[table]]` is a printed table: each row makes one case. A
-`[[system]]` is a figure of a whole farm. Must not know how anything is computed.
+`[[system]]` is a figure of a whole farm, or of one farm over another. A `[[not_computed]]` is a
+published result that the program has no means to work out; it is shown with what is lacking. Must not
+know how anything is computed.
 """
 
 from __future__ import annotations
@@ -18,7 +20,7 @@ from planner.catalogue.reading import Table
 Input = float | str | tuple[float, ...]
 Word = TypeVar("Word", bound=StrEnum)
 
-_AREA_KEYS: Final = ("title", "case", "table", "system")
+_AREA_KEYS: Final = ("title", "case", "table", "system", "not_computed")
 _SHARED_KEYS: Final = (
     "key",
     "title",
@@ -31,11 +33,16 @@ _SHARED_KEYS: Final = (
     "confidence",
     "tolerance",
     "tolerance_percent",
+    "fitted",
+    "assumed",
 )
-_CASE_KEYS: Final = (*_SHARED_KEYS, "published")
-_SYSTEM_KEYS: Final = (*_CASE_KEYS, "farm")
-_TABLE_KEYS: Final = (*_SHARED_KEYS, "columns", "rows")
+_FIGURE_KEYS: Final = (*_SHARED_KEYS, "published")
+_CASE_KEYS: Final = (*_FIGURE_KEYS, "assumed_ranges")
+_SYSTEM_KEYS: Final = (*_FIGURE_KEYS, "farm", "against")
+_TABLE_KEYS: Final = (*_SHARED_KEYS, "assumed_ranges", "columns", "rows")
+_LACKING_KEYS: Final = ("key", "title", "published", "lacks", "source", "confidence", "note")
 _FIGURE_COLUMNS: Final = ("published", "tolerance", "tolerance_percent")
+_ENDS: Final = ("low", "high")
 _PERCENT: Final = 100.0
 
 
@@ -49,6 +56,7 @@ class Reason(StrEnum):
     PHYSICS = "physics"
     FIELD = "field conditions"
     AIM = "aim of the check"
+    ORDER = "order only"
 
 
 class Held(StrEnum):
@@ -60,11 +68,25 @@ class Held(StrEnum):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Assumed:
+    """What a case takes for granted where its publication is silent.
+
+    `ranges` are the inputs that are assumed, each with the low and the high end of what it may be. Where
+    there are none, how far the figure may be off is not known, and nothing is judged.
+    """
+
+    words: str
+    ranges: tuple[tuple[str, float, float], ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Case:
     """One published figure with all it takes to work it out again.
 
     `tolerance` is in `unit`. `farm` names the farm text of a whole-system case, and is empty for any
-    other. `source` is a key of the publications.
+    other; with `against` the figure is that of `farm` over that of `against`. `source` is a key of the
+    publications. `fitted` says which shipped figure was drawn from that publication where its row names
+    another one. A case whose reason is `ORDER` holds a ratio and judges on which side of 1 it lies.
     """
 
     key: str
@@ -80,15 +102,33 @@ class Case:
     source: str
     confidence: Held
     farm: str = ""
+    against: str = ""
+    fitted: str = ""
+    assumed: Assumed | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Lacking:
+    """A published result that the program cannot work out: what was printed, and what is lacking."""
+
+    key: str
+    area: str
+    title: str
+    published: str
+    lacks: str
+    source: str
+    confidence: Held
+    note: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Area:
-    """The cases of one field, such as water."""
+    """The cases of one field, such as water, and what of it the program cannot work out."""
 
     key: str
     title: str
     cases: tuple[Case, ...]
+    lacking: tuple[Lacking, ...] = ()
 
 
 def areas_taken(tables: Mapping[str, Table], *, sources: Collection[str]) -> tuple[Area, ...]:
@@ -101,7 +141,7 @@ def areas_taken(tables: Mapping[str, Table], *, sources: Collection[str]) -> tup
     areas = tuple(_area_taken(key, table, sources) for key, table in tables.items())
     seen: dict[str, str] = {}
     for area in areas:
-        for case in area.cases:
+        for case in (*area.cases, *area.lacking):
             if case.key in seen:
                 raise _spot(area.key, case.key).wrong("key", f"stands in {seen[case.key]} already")
             seen[case.key] = area.key
@@ -120,7 +160,8 @@ def _area_taken(key: str, table: Table, sources: Collection[str]) -> Area:
         *(_case_taken(row, key, _SYSTEM_KEYS, sources) for row in _listed(table, "system", spot)),
         *(case for row in _listed(table, "table", spot) for case in _rows_taken(row, key, sources)),
     )
-    return Area(key=key, title=taken(table, "title", str, spot), cases=cases)
+    lacking = tuple(_lacking_taken(row, key, sources) for row in _listed(table, "not_computed", spot))
+    return Area(key=key, title=taken(table, "title", str, spot), cases=cases, lacking=lacking)
 
 
 def _listed(table: Table, field: str, spot: Spot) -> list[Table]:
@@ -134,33 +175,96 @@ def _case_taken(table: Table, area: str, allowed: Collection[str], sources: Coll
     spot = _spot(area, taken(table, "key", str, _spot(area)))
     refuse_others(table, allowed, spot)
     published = number_taken(table, "published", spot)
-    farm = taken(table, "farm", str, spot) if "farm" in allowed else ""
-    return replace(
+    case = replace(
         _frame(table, area, spot, sources),
         published=published,
-        tolerance=_tolerance(table, published, spot),
-        farm=farm,
+        farm=taken(table, "farm", str, spot) if "farm" in allowed else "",
+        against=_text(table, "against", spot),
     )
+    return replace(case, tolerance=_case_tolerance(table, case, spot))
+
+
+def _case_tolerance(table: Table, case: Case, spot: Spot) -> float:
+    """Return the tolerance; a case that judges on order only carries none but its distance from 1."""
+    if case.reason is not Reason.ORDER:
+        return _tolerance(table, case.published, spot)
+    if "tolerance" in table or "tolerance_percent" in table:
+        raise spot.wrong("tolerance", "must be left out where only the order is judged")
+    if case.published == 1.0:
+        raise spot.wrong("published", "is 1, which is no order; give a tolerance instead")
+    return abs(case.published - 1.0)
+
+
+def _assumed(table: Table, spot: Spot) -> Assumed | None:
+    """Return what is taken for granted, with the inputs it is about and their ranges where given."""
+    if "assumed" not in table:
+        if "assumed_ranges" in table:
+            raise spot.wrong("assumed", "is missing, but ranges of what is assumed are given")
+        return None
+    ranges = taken(table, "assumed_ranges", dict, spot) if "assumed_ranges" in table else {}
+    given = taken(table, "inputs", dict, spot) if ranges else {}
+    return Assumed(
+        words=taken(table, "assumed", str, spot),
+        ranges=tuple(_range_taken(name, ends, given, spot) for name, ends in ranges.items()),
+    )
+
+
+def _range_taken(name: str, ends: Any, given: Table, spot: Spot) -> tuple[str, float, float]:
+    field = f"assumed_ranges.{name}"
+    if name not in given:
+        raise spot.wrong(field, "is no input of the case")
+    if not isinstance(ends, list) or len(ends) != len(_ENDS):
+        raise spot.wrong(field, f"is {ends!r}, but must be the low and the high end")
+    low, high = (as_number(end, field, spot) for end in ends)
+    if not low <= as_number(given[name], field, spot) <= high:
+        raise spot.wrong(field, f"is {low:g} to {high:g}, which leaves out the input {given[name]:g}")
+    return name, low, high
+
+
+def _text(table: Table, field: str, spot: Spot) -> str:
+    """Return a text that may be left out."""
+    return taken(table, field, str, spot) if field in table else ""
+
+
+def _lacking_taken(table: Table, area: str, sources: Collection[str]) -> Lacking:
+    spot = _spot(area, taken(table, "key", str, _spot(area)))
+    refuse_others(table, _LACKING_KEYS, spot)
+    return Lacking(
+        key=spot.key,
+        area=area,
+        title=taken(table, "title", str, spot),
+        published=taken(table, "published", str, spot),
+        lacks=taken(table, "lacks", str, spot),
+        source=_source(table, sources, spot),
+        confidence=_word_taken(table, "confidence", Held, spot),
+        note=_text(table, "note", spot),
+    )
+
+
+def _source(table: Table, sources: Collection[str], spot: Spot) -> str:
+    source = taken(table, "source", str, spot)
+    if source not in sources:
+        raise spot.wrong("source", f"{source!r} is no publication. {known_words(source, sources)}")
+    return source
 
 
 def _frame(table: Table, area: str, spot: Spot, sources: Collection[str]) -> Case:
     """Return what a case and a printed table have in common, as a case without its figure."""
-    source = taken(table, "source", str, spot)
-    if source not in sources:
-        raise spot.wrong("source", f"{source!r} is no publication. {known_words(source, sources)}")
     return Case(
         key=spot.key,
         area=area,
         title=taken(table, "title", str, spot),
-        note=taken(table, "note", str, spot) if "note" in table else "",
+        note=_text(table, "note", spot),
         formula=taken(table, "formula", str, spot),
         inputs=_inputs_taken(table, spot),
         unit=taken(table, "unit", str, spot),
         published=0.0,
         tolerance=0.0,
         reason=_word_taken(table, "reason", Reason, spot),
-        source=source,
+        source=_source(table, sources, spot),
         confidence=_word_taken(table, "confidence", Held, spot),
+        fitted=_text(table, "fitted", spot),
+        assumed=_assumed(table, spot),
     )
 
 
@@ -219,14 +323,14 @@ def _row_case(frame: Case, table: Table, row: dict[str, Any], spot: Spot) -> Cas
     own = tuple((name, _input(row[name], name, spot)) for name in row if name not in _FIGURE_COLUMNS)
     inputs = (*frame.inputs, *own)
     shared: dict[str, Any] = {name: table[name] for name in _FIGURE_COLUMNS if name in table}
-    return replace(
+    case = replace(
         frame,
         key="-".join([frame.key, *(_said(value) for _, value in own)]),
         title=_titled(frame.title, dict(inputs), spot),
         inputs=inputs,
         published=published,
-        tolerance=_tolerance({**shared, **figures}, published, spot),
     )
+    return replace(case, tolerance=_case_tolerance({**shared, **figures}, case, spot))
 
 
 def _said(value: Input) -> str:

@@ -6,7 +6,7 @@ the result.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Final, TypeVar
 
@@ -42,6 +42,10 @@ class Inputs:
         if not isinstance(value, float):
             raise case_error(self._case, f"inputs.{name}", f"is {value!r}, but must be a number")
         return value
+
+    def has(self, name: str) -> bool:
+        """Return whether there is an input of a name."""
+        return name in self._values
 
     def whole(self, name: str) -> int:
         """Return a whole number."""
@@ -90,16 +94,26 @@ class Inputs:
 
 @dataclass(frozen=True, slots=True)
 class Ledger:
-    """The shipped figures; every one that is asked for is written down in `used`."""
+    """The shipped figures; every one that is asked for is written down in `used`, with its source."""
 
     catalogue: Catalogue
-    used: list[str] = field(default_factory=list)
+    used: dict[str, str] = field(default_factory=dict)
 
     def value(self, path: str) -> float:
         """Return the likely value of a figure such as `coefficient/water/carbonic_pk1`."""
-        found = self.catalogue.figure(path).value
-        self._note(path)
-        return found
+        found = self.catalogue.figure(path)
+        self._note(path, found.source)
+        return found.value
+
+    def note_shelf(self, shelf: str, fields: Collection[str] = ()) -> None:
+        """Write down the figures below a path such as `fish/nile-tilapia`, all or those of some fields."""
+        for path, figure in self.catalogue.figures.items():
+            if path.startswith(f"{shelf}/") and (not fields or path.rpartition("/")[2] in fields):
+                self._note(path, figure.source)
+
+    def drawn_from(self, source: str) -> tuple[str, ...]:
+        """Return the figures written down that come from a publication."""
+        return tuple(path for path, own in self.used.items() if own == source)
 
     def coefficient(self, name: str) -> float:
         """Return a coefficient such as `water/carbonic_pk1`."""
@@ -129,13 +143,15 @@ class Ledger:
     def _entry(self, shelf: Mapping[str, E], word: str, key: str, fields: tuple[str, ...] = ()) -> E:
         if key not in shelf:
             raise UnknownFigureError(f"no {word} {key}. {known_words(key, shelf)}")
-        for path in [f"{word}/{key}/{name}" for name in fields] or [f"{word}/{key}"]:
-            self._note(path)
-        return shelf[key]
+        found = shelf[key]
+        if not fields:
+            self._note(f"{word}/{key}", str(getattr(found, "source", "")))
+        for path in (f"{word}/{key}/{name}" for name in fields):
+            self._note(path, self.catalogue.figure(path).source)
+        return found
 
-    def _note(self, path: str) -> None:
-        if path not in self.used:
-            self.used.append(path)
+    def _note(self, path: str, source: str) -> None:
+        self.used.setdefault(path, source)
 
 
 class _Masses(Mapping[str, float]):

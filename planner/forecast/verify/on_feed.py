@@ -11,6 +11,7 @@ from planner.science import elements, labour, uptake
 
 _NITROGEN: Final = "feed_split/protein_per_nitrogen"
 _G_PER_KG: Final = 1000.0
+_PERCENT: Final = 100.0
 
 
 def nitrogen_in_feed(inputs: Inputs, ledger: Ledger) -> float:
@@ -72,6 +73,25 @@ def gas_loss(inputs: Inputs, ledger: Ledger) -> float:
     """Nitrogen that leaves as gas, from an amount of feed nitrogen."""
     share = ledger.value("element/n/gas_loss_share")
     return elements.gaseous_loss(inputs.number("feed_n"), loss_share=share)
+
+
+def budget_share(inputs: Inputs, ledger: Ledger) -> float:
+    """Share of an element of feed that is in fish, in solids, or left to plants and water [%]."""
+    element, content = inputs.text("element"), inputs.number("content_g_per_kg")
+    body = ledger.value(f"fish/{inputs.text('fish')}/body_{element}_g_per_kg") / _G_PER_KG
+    split = elements.split_feed(
+        np.asarray([content]),
+        gain_g=_G_PER_KG / inputs.number("feed_conversion"),
+        body_content_g_per_g=body,
+        solids_share=ledger.value(f"element/{element}/solids_share"),
+    )
+    gas = elements.gaseous_loss(content, loss_share=ledger.value(f"element/{element}/gas_loss_share"))
+    parts = {
+        "in-fish": split.fish_g,
+        "in-solids": split.solids_g,
+        "to-plants-and-water": split.dissolved_g - gas,
+    }
+    return _PERCENT * float(parts[inputs.text("part")][0]) / content
 
 
 def released(inputs: Inputs, ledger: Ledger) -> float:
@@ -184,6 +204,7 @@ FEED: Final[dict[str, Computation]] = {
         all_of_feed,
         solids_caught,
         gas_loss,
+        budget_share,
         released,
         content_of_sludge,
         element_in_crop,

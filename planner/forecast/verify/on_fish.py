@@ -159,6 +159,12 @@ def feed_conversion(inputs: Inputs, ledger: Ledger) -> float:
     return fish.feed_conversion_ratio(inputs.number("feed"), gain=inputs.number("gain"))
 
 
+def gain_of_ration(inputs: Inputs, ledger: Ledger) -> float:
+    """Gain of fish of the catalogue on a ration that is left as it was at the start [kg]."""
+    feed_kg = inputs.number("start_kg") * inputs.number("ration_share_per_day") * inputs.number("days")
+    return feed_kg / ledger.value(f"fish/{inputs.text('fish')}/stage/{inputs.whole('stage')}/fcr")
+
+
 def sample_count(inputs: Inputs, ledger: Ledger) -> float:
     """Fish to weigh of a stock without end."""
     return float(
@@ -258,6 +264,7 @@ FISH: Final[dict[str, Computation]] = {
         shipped_chart_feed,
         stock_feed,
         feed_conversion,
+        gain_of_ration,
         sample_count,
         sample_count_of_stock,
         sample_mean,

@@ -8,11 +8,12 @@ import numpy as np
 
 from planner.forecast.values import Floats
 from planner.forecast.verify.ledger import Computation, Inputs, Ledger
-from planner.science import fish, growth, schedule, stock
+from planner.science import fish, growth, schedule, spacing, stock
 
 _G_PER_KG: Final = 1000.0
 _KG_PER_T: Final = 1000.0
 _DAYS_PER_WEEK: Final = 7
+_PERCENT: Final = 100.0
 
 
 def plants_in_bed(inputs: Inputs, ledger: Ledger) -> float:
@@ -156,12 +157,30 @@ def cohort_age(inputs: Inputs, ledger: Ledger) -> float:
 
 def feed_steadiness(inputs: Inputs, ledger: Ledger) -> float:
     """Lowest over highest weekly feed of staggered cohorts, by the chart of the catalogue."""
+    total = _weekly_feed(inputs, ledger)
+    return float(total.min() / total.max())
+
+
+def _weekly_feed(inputs: Inputs, ledger: Ledger) -> Floats:
+    """Feed of staggered cohorts in each week from one harvest to the next, by the chart of the catalogue."""
     first, weeks, cohorts = (inputs.whole(name) for name in ("first_week", "weeks", "cohorts"))
     chart = ledger.feeding_table(inputs.text("table"))
     grams = np.asarray(chart.weights_g) * np.asarray(chart.percent_per_day[0])
     life = grams[first - 1 : first - 1 + weeks]
-    total = life.reshape(cohorts, weeks // cohorts).sum(axis=0)
-    return float(total.min() / total.max())
+    total: Floats = life.reshape(cohorts, weeks // cohorts).sum(axis=0)
+    return total
+
+
+def feed_drop(inputs: Inputs, ledger: Ledger) -> float:
+    """Share by which the feed of staggered cohorts falls when one is harvested [%]."""
+    total = _weekly_feed(inputs, ledger)
+    return _PERCENT * float(1.0 - total[0] / total[-1])
+
+
+def feed_variation(inputs: Inputs, ledger: Ledger) -> float:
+    """Standard deviation over mean of the weekly feed of staggered cohorts [%]."""
+    total = _weekly_feed(inputs, ledger)
+    return _PERCENT * float(total.std() / total.mean())
 
 
 def crop_interval_weeks(inputs: Inputs, ledger: Ledger) -> float:
@@ -208,6 +227,33 @@ def shipped_yearly_basil(inputs: Inputs, ledger: Ledger) -> float:
     """The same against one of the cropping patterns of a trial, which is only named."""
     inputs.text("pattern")
     return shipped_yearly_crop(inputs, ledger)
+
+
+def shipped_plant_yield(inputs: Inputs, ledger: Ledger) -> float:
+    """Fresh mass that the catalogue says one plant gives [g]; a pH, where one is named, changes nothing."""
+    if inputs.has("ph"):
+        inputs.number("ph")
+    return ledger.crop(inputs.text("crop"), "yield_g_per_plant").yield_g_per_plant
+
+
+def shipped_bed_yield(inputs: Inputs, ledger: Ledger) -> float:
+    """Fresh mass of a crop that is cut once on a square metre at a density, neighbours counted [kg/m²]."""
+    key, density = inputs.text("crop"), inputs.number("plants_per_m2")
+    crop = ledger.crop(key, "yield_g_per_plant", "dry_matter_share", "harvest_share", "bed_density_per_m2")
+    size = spacing.size_by_room(
+        density,
+        own_density=crop.bed_density_per_m2,
+        own_mass_kg=crop.yield_g_per_plant * crop.dry_matter_share / crop.harvest_share / _G_PER_KG,
+        closure_m2_per_kg=ledger.coefficient("growth/spacing_closure_m2_per_kg"),
+    )
+    return size * crop.yield_g_per_plant * density / _G_PER_KG
+
+
+def shipped_daily_yield(inputs: Inputs, ledger: Ledger) -> float:
+    """Fresh mass a day on a square metre, over picking and a share of the days before it [g/m²/d]."""
+    crop = ledger.crop(inputs.text("crop"), "yield_g_per_plant", "bed_days", "picking_days")
+    days = crop.picking_days + inputs.number("growing_days_share") * crop.bed_days
+    return crop.yield_g_per_plant * inputs.number("plants_per_m2") / days
 
 
 def seeds_by_division(inputs: Inputs, ledger: Ledger) -> float:
@@ -291,10 +337,15 @@ SIZING: Final[dict[str, Computation]] = {
         harvest_week,
         cohort_age,
         feed_steadiness,
+        feed_drop,
+        feed_variation,
         crop_interval_weeks,
         yearly_crop,
         shipped_yearly_crop,
         shipped_yearly_basil,
+        shipped_plant_yield,
+        shipped_bed_yield,
+        shipped_daily_yield,
         seeds_by_division,
         seeds_by_allowance,
         square_density,

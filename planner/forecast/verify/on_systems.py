@@ -2,19 +2,49 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Mapping
+from dataclasses import dataclass
 from typing import Final
 
-from planner.farm.farm import DAYS_PER_WEEK
+import numpy as np
+
+from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.farm.species import ELEMENTS
 from planner.forecast.values import Floats, Forecast, LoopForecast
-from planner.forecast.verify.ledger import Inputs
-
-SystemComputation = Callable[[Inputs, Forecast], float]
+from planner.forecast.verify.ledger import Inputs, Ledger
 
 _PERCENT: Final = 100.0
 _G_PER_KG: Final = 1000.0
 _G_PER_T: Final = 1_000_000.0
+_GROWTH_OF_FISH: Final = ("tgc", "fcr", "daily_death_share")
+_YIELD_OF_CROP: Final = (
+    "bed_density_per_m2",
+    "yield_g_per_plant",
+    "bed_days",
+    "picking_days",
+    "bed_survival_share",
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Scene:
+    """A farm, what is foreseen of it, and the shipped figures that are written down as they go in."""
+
+    farm: Farm
+    forecast: Forecast
+    ledger: Ledger
+
+    def note_fish(self, fields: Collection[str] = _GROWTH_OF_FISH) -> None:
+        """Write down that the growth of the farm's fish went in."""
+        for species in dict.fromkeys(group.species for group in self.farm.fish_groups):
+            self.ledger.note_shelf(f"fish/{species}", fields)
+
+    def note_crop(self, key: str, fields: Collection[str] = _YIELD_OF_CROP) -> None:
+        """Write down that the yield of a crop went in."""
+        self.ledger.note_shelf(f"crop/{key}", fields)
+
+
+SystemComputation = Callable[[Inputs, Scene], float]
 
 
 def _span(inputs: Inputs) -> slice:
@@ -28,26 +58,34 @@ def _feed_g(forecast: Forecast) -> Floats:
     return total
 
 
-def system_fish(inputs: Inputs, forecast: Forecast) -> float:
+def system_fish(inputs: Inputs, scene: Scene) -> float:
     """Fish harvested in the weeks [t]."""
+    scene.note_fish()
+    forecast = scene.forecast
     days = _span(inputs)
     groups = (group for loop in forecast.loops for group in loop.groups)
     return float(sum(group.harvest_g[days].sum() for group in groups)) / _G_PER_T
 
 
-def system_feed(inputs: Inputs, forecast: Forecast) -> float:
+def system_feed(inputs: Inputs, scene: Scene) -> float:
     """Mean feed a day in the weeks [kg/d]."""
+    scene.note_fish()
+    forecast = scene.forecast
     return float(_feed_g(forecast)[_span(inputs)].mean()) / _G_PER_KG
 
 
-def system_ratio(inputs: Inputs, forecast: Forecast) -> float:
+def system_ratio(inputs: Inputs, scene: Scene) -> float:
     """Mean feed over the area of all beds in the weeks [g/m²/d]."""
+    scene.note_fish()
+    forecast = scene.forecast
     area = sum(loop.bed_m2 for loop in forecast.loops)
     return float(_feed_g(forecast)[_span(inputs)].mean()) / area
 
 
-def system_conversion(inputs: Inputs, forecast: Forecast) -> float:
+def system_conversion(inputs: Inputs, scene: Scene) -> float:
     """Feed over gain in the weeks."""
+    scene.note_fish()
+    forecast = scene.forecast
     days = _span(inputs)
     groups = [group for loop in forecast.loops for group in loop.groups]
     fed, gained = (
@@ -57,30 +95,50 @@ def system_conversion(inputs: Inputs, forecast: Forecast) -> float:
     return fed / gained
 
 
-def system_harvest_weight(inputs: Inputs, forecast: Forecast) -> float:
+def system_harvest_weight(inputs: Inputs, scene: Scene) -> float:
     """Mean weight of the fish harvested in the weeks [g]."""
+    scene.note_fish()
+    forecast = scene.forecast
     days = _span(inputs)
     groups = [group for loop in forecast.loops for group in loop.groups]
     grams = sum(float(group.harvest_g[days].sum()) for group in groups)
     return grams / sum(float(group.harvest_count[days].sum()) for group in groups)
 
 
-def system_crop(inputs: Inputs, forecast: Forecast) -> float:
+def system_crop(inputs: Inputs, scene: Scene) -> float:
     """Fresh mass of a crop harvested in the weeks [t]."""
-    row = forecast.crops.index(inputs.text("crop"))
+    crop, forecast = inputs.text("crop"), scene.forecast
+    scene.note_crop(crop)
+    row = forecast.crops.index(crop)
     return float(forecast.harvest_g[row, _span(inputs)].sum()) / _G_PER_T
 
 
-def system_heads(inputs: Inputs, forecast: Forecast) -> float:
+def system_heads(inputs: Inputs, scene: Scene) -> float:
     """Plants of a crop harvested a week, as a mean over the weeks."""
+    forecast = scene.forecast
     row = forecast.crops.index(inputs.text("crop"))
     return float(forecast.harvest_plants[row, _span(inputs)].sum()) / inputs.number("weeks")
 
 
-def system_planted(inputs: Inputs, forecast: Forecast) -> float:
+def system_planted(inputs: Inputs, scene: Scene) -> float:
     """Mean area under plants in the weeks [m²]."""
     days = _span(inputs)
-    return float(sum(loop.planted_m2[:, days].sum(axis=0).mean() for loop in forecast.loops))
+    return float(sum(loop.planted_m2[:, days].sum(axis=0).mean() for loop in scene.forecast.loops))
+
+
+def system_gain(inputs: Inputs, scene: Scene) -> float:
+    """Gain of all fish in the weeks [kg]."""
+    scene.note_fish()
+    days = _span(inputs)
+    groups = (group for loop in scene.forecast.loops for group in loop.groups)
+    return float(sum(group.gain_g[days].sum() for group in groups)) / _G_PER_KG
+
+
+def system_grown(inputs: Inputs, scene: Scene) -> float:
+    """Share of all that the plants of a loop take up which they have taken up by a day of the plan."""
+    row, day = ELEMENTS.index("n"), inputs.whole("day")
+    taken = sum((loop.demand_g[row] for loop in scene.forecast.loops), np.zeros(1))
+    return float(taken[:day].sum() / taken.sum())
 
 
 _PARTS: Final[Mapping[str, Callable[[LoopForecast], Floats]]] = {
@@ -91,10 +149,12 @@ _PARTS: Final[Mapping[str, Callable[[LoopForecast], Floats]]] = {
 }
 
 
-def system_share(inputs: Inputs, forecast: Forecast) -> float:
+def system_share(inputs: Inputs, scene: Scene) -> float:
     """Part of an element of the feed that fish keep, plants want, or gas takes, or all of it [%]."""
-    row, days = ELEMENTS.index(inputs.text("element")), _span(inputs)
-    part = _PARTS[inputs.text("part")]
+    element, days, forecast = inputs.text("element"), _span(inputs), scene.forecast
+    scene.ledger.note_shelf(f"element/{element}", ("solids_share", "gas_loss_share"))
+    scene.note_fish((f"body_{element}_g_per_kg", "fcr"))
+    row, part = ELEMENTS.index(element), _PARTS[inputs.text("part")]
     found = sum(float(part(loop)[row, days].sum()) for loop in forecast.loops)
     return _PERCENT * found / sum(float(loop.content_g[row, days].sum()) for loop in forecast.loops)
 
@@ -110,6 +170,8 @@ SYSTEMS: Final[dict[str, SystemComputation]] = {
         system_crop,
         system_heads,
         system_planted,
+        system_gain,
+        system_grown,
         system_share,
     )
 }

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any, Final
 
-from planner.forecast.verify.cases import Input
-from planner.forecast.verify.run import CaseResult, counts_of
+from planner.forecast.verify.cases import Input, Reason
+from planner.forecast.verify.run import CaseResult, LackingResult, counts_of
 
 FORMAT: Final = "raftweek.verify/1"
 
@@ -14,9 +14,9 @@ _FIGURES: Final = ".10g"
 """Enough digits for any oracle, few enough to hide the last bits of the machine."""
 
 
-def verify_data(results: Sequence[CaseResult]) -> dict[str, Any]:
-    """Return results as dicts, lists, texts and numbers."""
-    counts = counts_of(results)
+def verify_data(results: Sequence[CaseResult], lacking: Sequence[LackingResult] = ()) -> dict[str, Any]:
+    """Return results, and what cannot be worked out, as dicts, lists, texts and numbers."""
+    counts = counts_of(results, lacking)
     return {
         "format": FORMAT,
         "cases": [_case_data(result) for result in results],
@@ -25,7 +25,13 @@ def verify_data(results: Sequence[CaseResult]) -> dict[str, Any]:
             "within": counts.within,
             "outside": counts.outside,
             "from_memory": counts.from_memory,
+            "independent": counts.independent,
+            "independent_within": counts.independent_within,
+            "own_source": counts.own_source,
+            "assumed": counts.assumed,
+            "not_computed": counts.not_computed,
         },
+        "not_computed": [_lacking_data(each) for each in lacking],
     }
 
 
@@ -51,6 +57,37 @@ def _case_data(result: CaseResult) -> dict[str, Any]:
         "source": result.source,
         "publication": result.publication,
         "confidence": result.confidence.value,
+        **_standing_data(result),
+    }
+
+
+def _standing_data(result: CaseResult) -> dict[str, Any]:
+    """Return what tells how much a case says: what it leans on, and what is taken for granted."""
+    assumed = result.assumed
+    return {
+        "independent": result.independent,
+        "own_figures": list(result.own_figures),
+        "fitted": result.fitted or None,
+        "judged_by": "order" if result.reason is Reason.ORDER else "difference",
+        "against": result.against or None,
+        "assumed": assumed.words if assumed else None,
+        "assumed_ranges": {name: [low, high] for name, low, high in assumed.ranges} if assumed else {},
+        "ours_low": short(result.ours_low),
+        "ours_high": short(result.ours_high),
+    }
+
+
+def _lacking_data(each: LackingResult) -> dict[str, Any]:
+    return {
+        "key": each.key,
+        "area": each.area,
+        "title": each.title,
+        "published": each.published,
+        "lacks": each.lacks,
+        "source": each.source,
+        "publication": each.publication,
+        "confidence": each.confidence.value,
+        "note": each.note,
     }
 
 

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from enum import StrEnum
+from itertools import product
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
@@ -12,9 +13,12 @@ from planner.catalogue.errors import CatalogueError, known_words
 from planner.farm.farm import Farm
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Forecast
-from planner.forecast.verify.cases import Area, Case, Held, Input, Reason
+from planner.forecast.verify.cases import Area, Assumed, Case, Held, Input, Reason
 from planner.forecast.verify.computations import COMPUTATIONS, SYSTEM_COMPUTATIONS
 from planner.forecast.verify.ledger import Inputs, Ledger, case_error
+from planner.forecast.verify.on_systems import Scene
+
+Systems = Mapping[str, tuple[Farm, Forecast]]
 
 _NOISE: Final = 1e-9
 """Share of a figure that rounding in the machine may move it by."""
@@ -26,15 +30,19 @@ class Verdict(StrEnum):
     WITHIN = "within"
     OUTSIDE = "outside"
     SHOWN = "shown from memory"
+    ASSUMED = "rests on an assumption"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CaseResult:
     """A case and what the program makes of it.
 
-    `figures` are the paths of the shipped figures that went in, in the order they were asked for.
-    `difference` is ours less published and, like `tolerance`, in `unit`; `relative_difference` is its
-    share of the published figure, None where that is 0. `within` is None for a figure from memory.
+    `figures` are the paths of the shipped figures that went in, in the order they were asked for;
+    `own_figures` those of them that come from the publication itself. `difference` is ours less published
+    and, like `tolerance`, in `unit`; `relative_difference` is its share of the published figure, None where
+    that is 0. `ours_low` and `ours_high` are the ends of ours over all that is assumed, and equal to `ours`
+    where nothing is. `within` is None for a figure that judges nothing: one from memory, or one that rests
+    on an assumption whose range is not known.
     """
 
     key: str
@@ -56,28 +64,68 @@ class CaseResult:
     publication: str
     confidence: Held
     farm: str
+    against: str
+    own_figures: tuple[str, ...]
+    fitted: str
+    assumed: Assumed | None
+    ours_low: float
+    ours_high: float
 
     @property
     def verdict(self) -> Verdict:
         """What is said of the case."""
         if self.within is None:
-            return Verdict.SHOWN
+            return Verdict.SHOWN if self.confidence is Held.MEMORY else Verdict.ASSUMED
         return Verdict.WITHIN if self.within else Verdict.OUTSIDE
+
+    @property
+    def independent(self) -> bool:
+        """Whether no shipped figure that went in was drawn from the publication that judges it."""
+        return not self.own_figures and not self.fitted
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LackingResult:
+    """A published result that is not worked out, with its publication on one line."""
+
+    key: str
+    area: str
+    title: str
+    published: str
+    lacks: str
+    source: str
+    publication: str
+    confidence: Held
+    note: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Counts:
-    """How many cases were judged and how; `cases` leaves out those from memory."""
+    """How many cases were judged and how; `cases` leaves out those that judge nothing.
+
+    `independent` and `independent_within` are of the judged ones those on which no figure of the same
+    publication had a hand. `assumed` are shown for what they rest on, `not_computed` cannot be worked out.
+    """
 
     cases: int
     within: int
     outside: int
     from_memory: int
+    independent: int = 0
+    independent_within: int = 0
+    assumed: int = 0
+    not_computed: int = 0
+
+    @property
+    def own_source(self) -> int:
+        """How many judged cases lean on a figure from the publication that judges them."""
+        return self.cases - self.independent
 
 
 def farms_needed(areas: Sequence[Area]) -> tuple[str, ...]:
     """Return the names of the farm texts that whole-system cases are worked on."""
-    return tuple(dict.fromkeys(case.farm for area in areas for case in area.cases if case.farm))
+    names = (name for area in areas for case in area.cases for name in (case.farm, case.against))
+    return tuple(dict.fromkeys(name for name in names if name))
 
 
 def verify_all(
@@ -92,23 +140,51 @@ def verify_all(
             what lies outside its range.
     """
     forecaster = Forecaster(catalogue)
-    forecasts = {name: forecaster.forecast(farm) for name, farm in farms.items()}
-    return tuple(_result(case, catalogue, forecasts) for area in areas for case in area.cases)
+    systems = {name: (farm, forecaster.forecast(farm)) for name, farm in farms.items()}
+    return tuple(_result(case, catalogue, systems) for area in areas for case in area.cases)
 
 
-def counts_of(results: Sequence[CaseResult]) -> Counts:
-    """Return how many cases are within, outside and only shown."""
+def lacking_of(catalogue: Catalogue, areas: Sequence[Area]) -> tuple[LackingResult, ...]:
+    """Return what the program cannot work out, in order."""
+    return tuple(
+        LackingResult(
+            key=each.key,
+            area=each.area,
+            title=each.title,
+            published=each.published,
+            lacks=each.lacks,
+            source=each.source,
+            publication=publication_line(catalogue, each.source),
+            confidence=each.confidence,
+            note=each.note,
+        )
+        for area in areas
+        for each in area.lacking
+    )
+
+
+def counts_of(results: Sequence[CaseResult], lacking: Sequence[LackingResult] = ()) -> Counts:
+    """Return how many cases are within, outside and only shown, and how many cannot be worked out."""
     verdicts = [result.verdict for result in results]
-    within, outside, shown = (verdicts.count(verdict) for verdict in Verdict)
-    return Counts(cases=within + outside, within=within, outside=outside, from_memory=shown)
+    within, outside, shown, assumed = (verdicts.count(verdict) for verdict in Verdict)
+    alone = [result for result in results if result.within is not None and result.independent]
+    return Counts(
+        cases=within + outside,
+        within=within,
+        outside=outside,
+        from_memory=shown,
+        independent=len(alone),
+        independent_within=sum(bool(result.within) for result in alone),
+        assumed=assumed,
+        not_computed=len(lacking),
+    )
 
 
-def _result(case: Case, catalogue: Catalogue, forecasts: Mapping[str, Forecast]) -> CaseResult:
+def _result(case: Case, catalogue: Catalogue, systems: Systems) -> CaseResult:
     ledger = Ledger(catalogue)
-    ours = _computed(case, ledger, forecasts)
+    ours = _computed(case, ledger, systems)
+    ends = [ours, *(_computed(corner, ledger, systems) for corner in corners_of(case))]
     difference = ours - case.published
-    allowed = case.tolerance + _NOISE * abs(case.published)
-    judged = case.confidence is not Held.MEMORY
     return CaseResult(
         key=case.key,
         area=case.area,
@@ -124,12 +200,38 @@ def _result(case: Case, catalogue: Catalogue, forecasts: Mapping[str, Forecast])
         relative_difference=difference / abs(case.published) if case.published else None,
         tolerance=case.tolerance,
         reason=case.reason,
-        within=abs(difference) <= allowed if judged else None,
+        within=_within(case, min(ends), max(ends)),
         source=case.source,
         publication=publication_line(catalogue, case.source),
         confidence=case.confidence,
         farm=case.farm,
+        against=case.against,
+        own_figures=ledger.drawn_from(case.source),
+        fitted=case.fitted,
+        assumed=case.assumed,
+        ours_low=min(ends),
+        ours_high=max(ends),
     )
+
+
+def _within(case: Case, low: float, high: float) -> bool | None:
+    """Return whether ours agrees with print, for any value of what is assumed; None if nothing is judged."""
+    if case.confidence is Held.MEMORY or (case.assumed is not None and not case.assumed.ranges):
+        return None
+    if case.reason is Reason.ORDER:
+        return low < 1.0 if case.published < 1.0 else high > 1.0
+    allowed = case.tolerance + _NOISE * abs(case.published)
+    return low - allowed <= case.published <= high + allowed
+
+
+def corners_of(case: Case) -> Iterator[Case]:
+    """Yield the case with every way to put what is assumed at its low or high end."""
+    if case.assumed is None or not case.assumed.ranges:
+        return
+    names = [name for name, _, _ in case.assumed.ranges]
+    for ends in product(*((low, high) for _, low, high in case.assumed.ranges)):
+        at = dict(zip(names, ends, strict=True))
+        yield replace(case, inputs=tuple((name, at.get(name, value)) for name, value in case.inputs))
 
 
 def publication_line(catalogue: Catalogue, source: str) -> str:
@@ -138,10 +240,10 @@ def publication_line(catalogue: Catalogue, source: str) -> str:
     return f"{found.authors} ({found.year}). {found.title}. {found.where}."
 
 
-def _computed(case: Case, ledger: Ledger, forecasts: Mapping[str, Forecast]) -> float:
+def _computed(case: Case, ledger: Ledger, systems: Systems) -> float:
     inputs = Inputs(case)
     try:
-        ours = _called(case, inputs, ledger, forecasts)
+        ours = _called(case, inputs, ledger, systems)
     except CatalogueError:
         raise
     except (LookupError, ValueError, ArithmeticError) as error:
@@ -150,15 +252,21 @@ def _computed(case: Case, ledger: Ledger, forecasts: Mapping[str, Forecast]) -> 
     return ours
 
 
-def _called(case: Case, inputs: Inputs, ledger: Ledger, forecasts: Mapping[str, Forecast]) -> float:
+def _called(case: Case, inputs: Inputs, ledger: Ledger, systems: Systems) -> float:
     known = SYSTEM_COMPUTATIONS if case.farm else COMPUTATIONS
     if case.formula not in known:
         words = known_words(case.formula, known)
         raise case_error(case, "formula", f"{case.formula!r} is no computation. {words}")
     if not case.farm:
         return COMPUTATIONS[case.formula](inputs, ledger)
-    if case.farm not in forecasts:
-        raise case_error(
-            case, "farm", f"{case.farm!r} was not handed in. {known_words(case.farm, forecasts)}"
-        )
-    return SYSTEM_COMPUTATIONS[case.formula](inputs, forecasts[case.farm])
+    ours = _on_farm(case, "farm", case.farm, inputs, ledger, systems)
+    if not case.against:
+        return ours
+    return ours / _on_farm(case, "against", case.against, inputs, ledger, systems)
+
+
+def _on_farm(case: Case, field: str, name: str, inputs: Inputs, ledger: Ledger, systems: Systems) -> float:
+    if name not in systems:
+        raise case_error(case, field, f"{name!r} was not handed in. {known_words(name, systems)}")
+    farm, forecast = systems[name]
+    return SYSTEM_COMPUTATIONS[case.formula](inputs, Scene(farm=farm, forecast=forecast, ledger=ledger))

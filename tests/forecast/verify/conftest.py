@@ -39,3 +39,16 @@ def table() -> dict[str, Any]:
         "columns": ["temperature_c", "published"],
         "rows": [[20, 9.4025], [25, 9.2464]],
     }
+
+
+@pytest.fixture
+def lacking() -> dict[str, Any]:
+    """A published result that the program cannot work out."""
+    return {
+        "key": "ph",
+        "title": "Lettuce at pH 7 and 5.8",
+        "published": "no difference",
+        "lacks": "The model has no pH in it.",
+        "source": "ksu2021",
+        "confidence": "read",
+    }

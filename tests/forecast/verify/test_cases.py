@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from planner.catalogue.errors import CatalogueError
-from planner.forecast.verify.cases import Held, Reason, areas_taken
+from planner.forecast.verify.cases import Assumed, Held, Reason, areas_taken
 
 SOURCES = ("ksu2021", "emerson1975")
 
@@ -117,3 +117,49 @@ def test_that_a_system_names_its_farm(case):
 def test_that_an_unknown_list_is_refused(case):
     with pytest.raises(CatalogueError, match=r"verify/feed.toml: cases: is not known here"):
         taken(cases=[case])
+
+
+def test_that_what_is_assumed_comes_with_its_ranges(case):
+    case |= {"assumed": "Protein is not told.", "assumed_ranges": {"protein_share": [0.28, 0.4]}}
+    (found,) = taken(case=[case]).cases
+    assert found.assumed == Assumed(words="Protein is not told.", ranges=(("protein_share", 0.28, 0.4),))
+
+
+@pytest.mark.parametrize(
+    ("change", "said"),
+    [
+        ({"assumed_ranges": {"protein_share": [0.2, 0.4]}}, "assumed: is missing"),
+        ({"assumed": "x", "assumed_ranges": {"ash": [0, 1]}}, "assumed_ranges.ash: is no input"),
+        ({"assumed": "x", "assumed_ranges": {"protein_share": [0.2]}}, "must be the low and the high end"),
+        ({"assumed": "x", "assumed_ranges": {"protein_share": [0.4, 0.5]}}, "leaves out the input 0.32"),
+        ({"reason": "order only"}, "tolerance: must be left out where only the order is judged"),
+        ({"against": "island"}, "against: is not known here"),
+    ],
+)
+def test_that_a_wrong_assumption_or_order_is_named(case, change, said):
+    with pytest.raises(CatalogueError, match=f"verify/feed.toml: tan: .*{said}"):
+        taken(case=[case | change])
+
+
+def test_that_an_order_needs_two_sides(case):
+    del case["tolerance"]
+    with pytest.raises(CatalogueError, match="tan: published: is 1, which is no order"):
+        taken(case=[case | {"reason": "order only", "published": 1}])
+
+
+def test_that_what_is_lacking_is_taken_with_its_words(lacking):
+    (found,) = taken(not_computed=[lacking]).lacking
+    assert (found.key, found.area, found.published) == ("ph", "feed", "no difference")
+    assert (found.lacks, found.confidence) == ("The model has no pH in it.", Held.READ)
+
+
+@pytest.mark.parametrize("field", ["title", "published", "lacks", "source", "confidence"])
+def test_that_a_missing_field_of_what_is_lacking_is_named(lacking, field):
+    del lacking[field]
+    with pytest.raises(CatalogueError, match=f"verify/feed.toml: ph: {field}: is missing"):
+        taken(not_computed=[lacking])
+
+
+def test_that_a_case_and_what_is_lacking_share_no_key(case, lacking):
+    with pytest.raises(CatalogueError, match="tan: key: stands in feed already"):
+        taken(case=[case], not_computed=[lacking | {"key": "tan"}])

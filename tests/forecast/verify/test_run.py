@@ -7,11 +7,20 @@ from types import MappingProxyType
 
 import pytest
 
+from planner.bootstrap import Means
+from planner.catalogue.case_files import shipped_system_path
 from planner.catalogue.errors import CatalogueError
 from planner.forecast.verify.cases import areas_taken
-from planner.forecast.verify.run import Verdict, counts_of, farms_needed, verify_all
+from planner.forecast.verify.run import Verdict, counts_of, farms_needed, lacking_of, verify_all
 
 FACTOR = "coefficient/feed_split/tan_share_of_feed_protein"
+
+
+@pytest.fixture
+def lit_farms():
+    """Two of the shipped farms, fed unlike."""
+    means = Means()
+    return {name: means.read(shipped_system_path(name)).farm for name in ("feed-100", "feed-120")}
 
 
 def results(catalogue, *cases, farms=None, kind="case"):
@@ -109,3 +118,57 @@ def test_that_a_system_needs_its_farm(catalogue, case):
     assert farms_needed(areas) == ("island",)
     with pytest.raises(CatalogueError, match="tan: farm: 'island' was not handed in"):
         verify_all(catalogue, areas, farms={})
+
+
+def test_that_a_case_that_leans_on_its_own_publication_does_not_stand_alone(catalogue, case):
+    own, alone = results(catalogue, case, case | {"key": "other", "source": "piper1982"})
+    assert (own.own_figures, own.independent) == ((FACTOR,), False)
+    assert (alone.own_figures, alone.independent) == ((), True)
+    counts = counts_of((own, alone))
+    assert (counts.cases, counts.independent, counts.independent_within, counts.own_source) == (2, 1, 1, 1)
+
+
+def test_that_a_case_said_to_be_fitted_does_not_stand_alone(catalogue, case):
+    (found,) = results(catalogue, case | {"source": "piper1982", "fitted": "Drawn from it."})
+    assert found.independent is False
+
+
+def test_that_an_assumption_without_a_range_judges_nothing(catalogue, case):
+    (found,) = results(catalogue, case | {"assumed": "Protein is not told."})
+    assert found.within is None
+    assert found.verdict is Verdict.ASSUMED
+    assert counts_of((found,)).assumed == 1
+
+
+@pytest.mark.parametrize(("published", "within"), [(58.9, True), (51, True), (74.1, True), (76, False)])
+def test_that_any_value_of_an_assumed_range_may_agree(catalogue, case, published, within):
+    assumed = {"assumed": "Protein is not told.", "assumed_ranges": {"protein_share": [0.28, 0.4]}}
+    (found,) = results(catalogue, case | assumed | {"published": published, "tolerance": 1})
+    assert (found.ours_low, found.ours, found.ours_high) == pytest.approx((51.52, 58.88, 73.6))
+    assert found.within is within
+
+
+@pytest.mark.parametrize(("published", "within"), [(0.8, True), (1.3, False)])
+def test_that_an_order_is_judged_by_the_side_of_one(catalogue, case, published, within):
+    del case["tolerance"]
+    case |= {"formula": "shipped_figure", "inputs": {"figure": FACTOR}, "reason": "order only"}
+    (found,) = results(catalogue, case | {"published": published})
+    assert found.within is within
+
+
+def test_that_a_system_may_be_held_against_another(catalogue, case, lit_farms):
+    del case["tolerance"]
+    case |= {"formula": "system_gain", "inputs": {"from_week": 1, "weeks": 4}, "reason": "order only"}
+    more = case | {"farm": "feed-120", "against": "feed-100", "published": 1.1}
+    (found,) = results(catalogue, more, farms=lit_farms, kind="system")
+    assert found.ours == pytest.approx(1.2)
+    assert found.against == "feed-100"
+    assert any(path.endswith("/fcr") for path in found.figures)
+
+
+def test_that_what_is_lacking_has_its_publication(catalogue, lacking):
+    areas = areas_taken(
+        {"feed": {"title": "Feed", "not_computed": [lacking]}}, sources=catalogue.publications
+    )
+    (found,) = lacking_of(catalogue, areas)
+    assert found.publication.startswith(catalogue.publications["ksu2021"].authors)
