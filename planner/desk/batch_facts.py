@@ -11,6 +11,7 @@ from typing import Final
 
 from planner.desk.behind import Behind
 from planner.desk.book import FigureWords, figure_label, figure_words
+from planner.desk.lot_words import lot_notes
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.places_words import places_of
@@ -27,6 +28,7 @@ from planner.desk.words import (
 from planner.farm.crops import Batch, Phase
 from planner.farm.fields import specs_of
 from planner.forecast.delays import Delay, StageDelay
+from planner.forecast.seed_lots import lot_shares
 from planner.forecast.values import StageSpan
 from planner.forecast.why.values import Subject, SubjectKind
 
@@ -150,6 +152,14 @@ def _batch_numbers(behind: Behind, batch: Batch, row: int) -> Iterator[Fact]:
 
 
 def _seeds_note(behind: Behind, batch: Batch, row: int) -> str:
+    told = [_seeds_reckoned(behind, batch, row)]
+    lot = lot_shares(behind.outlook.farm, behind.outlook.catalogue).get(batch.seed_lot)
+    if lot is not None and batch.germination_share is None:
+        told += lot_notes(lot, batch.sow_on)
+    return "\n".join(told)
+
+
+def _seeds_reckoned(behind: Behind, batch: Batch, row: int) -> str:
     outlook, stand = behind.outlook, behind.stand_share(row)
     profile = outlook.forecast.profiles[int(outlook.forecast.batches.profile[row])]
     values = {

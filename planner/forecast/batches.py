@@ -12,6 +12,7 @@ from planner.farm.farm import Farm
 from planner.farm.species import Crop
 from planner.forecast.paces import PaceBook
 from planner.forecast.profiles import Profile, ProfileKey, profile_key, profile_of
+from planner.forecast.seed_lots import LotShares, share_for
 from planner.forecast.standing import Stand, Standing
 from planner.forecast.values import BatchTable, Ints, Ruler
 from planner.science.schedule import seeds_for_many
@@ -29,7 +30,7 @@ class ProfileBook:
     def number(self, batch: Batch, lot_share: float | None = None) -> int:
         """Return the number of a batch's profile; raises `KeyError` for a crop that is not known.
 
-        `lot_share` is the tested germination of the batch's seed lot.
+        `lot_share` is the germination known of the batch's seed lot.
         """
         key = profile_key(batch, lot_share)
         found = self._number.get(key)
@@ -47,11 +48,12 @@ class Books:
     paces: PaceBook
 
 
-def build_table(farm: Farm, books: Books, ruler: Ruler, *, standing: Standing) -> BatchTable:
-    """Return the table of all batches of a farm; `standing` says where they stand."""
+def build_table(
+    farm: Farm, books: Books, ruler: Ruler, *, standing: Standing, lots: LotShares
+) -> BatchTable:
+    """Return the table of all batches of a farm; `standing` says where they stand, `lots` what comes up."""
     batches, book = farm.batches, books.profiles
-    lots = {lot.id: lot.germination_share for lot in farm.seed_lots}
-    numbers = [book.number(batch, lots.get(batch.seed_lot)) for batch in batches]
+    numbers = [book.number(batch, share_for(lots, batch)) for batch in batches]
     start = ruler.start_on.toordinal()
     sow_day = np.fromiter((b.sow_on.toordinal() - start for b in batches), np.int64, count=len(batches))
     plants = np.fromiter((batch.plants for batch in batches), dtype=np.int64, count=len(batches))

@@ -112,7 +112,7 @@ class Forecaster:
         self._figures: SupplyFigures = supply_figures(self._catalogue)
         self._book = ProfileBook(self._catalogue)
         self._paces = PaceBook(self._catalogue, self._book.profiles)
-        self._tables = TableKeeper(Books(profiles=self._book, paces=self._paces))
+        self._tables = TableKeeper(Books(profiles=self._book, paces=self._paces), self._catalogue)
         self._sides: dict[Id, tuple[tuple[object, ...], _LoopSide]] = {}
         self._fed: dict[Id, tuple[tuple[object, ...], FedGroup]] = {}
         self._waters = WaterKeeper(self._catalogue)

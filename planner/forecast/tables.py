@@ -14,10 +14,12 @@ from typing import Final
 
 import numpy as np
 
+from planner.catalogue.catalogue import Catalogue
 from planner.farm.crops import Batch, Placement
 from planner.farm.farm import Farm
 from planner.farm.fields import Id
 from planner.forecast.batches import Books, build_table
+from planner.forecast.seed_lots import LotShares, lot_shares
 from planner.forecast.standing import Standing
 from planner.forecast.values import BatchTable, Ints, Ruler
 
@@ -33,6 +35,7 @@ class _Kept:
 
     farm: Farm
     standing: Standing
+    lots: LotShares
     ruler: Ruler
     paces_version: int
     table: BatchTable
@@ -41,9 +44,9 @@ class _Kept:
 class TableKeeper:
     """Keeps the last table and brings it up to date for a farm that differs in few batches."""
 
-    def __init__(self, books: Books) -> None:
-        """Keep the books that rows point into."""
-        self._books = books
+    def __init__(self, books: Books, catalogue: Catalogue) -> None:
+        """Keep the books that rows point into, and the catalogue that they are made from."""
+        self._books, self._catalogue = books, catalogue
         self._kept: _Kept | None = None
 
     def table_for(self, farm: Farm, ruler: Ruler) -> BatchTable:
@@ -51,13 +54,15 @@ class TableKeeper:
         # Nothing is kept while at work: what is broken off halfway must not be gone on from.
         kept, self._kept = self._kept, None
         standing = _standing_for(farm, kept)
-        if kept is not None and self._rows_hold(kept, farm, ruler):
+        lots = lot_shares(farm, self._catalogue)
+        if kept is not None and self._rows_hold(kept, farm, ruler) and kept.lots == lots:
             table = self._brought_up(kept, farm, ruler)
         else:
-            table = build_table(farm, self._books, ruler, standing=standing)
+            table = build_table(farm, self._books, ruler, standing=standing, lots=lots)
         self._kept = _Kept(
             farm=farm,
             standing=standing,
+            lots=lots,
             ruler=ruler,
             paces_version=self._books.paces.version,
             table=table,
@@ -68,7 +73,7 @@ class TableKeeper:
         """Tell whether what every row hangs on is as it was."""
         if kept.ruler != ruler or kept.paces_version != self._books.paces.version or not kept.table.ids:
             return False
-        return _same_ground(kept.farm, farm) and kept.farm.seed_lots == farm.seed_lots
+        return _same_ground(kept.farm, farm)
 
     def _brought_up(self, kept: _Kept, farm: Farm, ruler: Ruler) -> BatchTable:
         """Return the kept table with the rows worked out anew that may have changed."""
@@ -81,7 +86,7 @@ class TableKeeper:
             return table
         columns = {name: getattr(kept.table, name)[source] for name in _COLUMNS}
         part = replace(farm, batches=tuple(farm.batches[row] for row in anew))
-        fresh = build_table(part, self._books, ruler, standing=kept.standing)
+        fresh = build_table(part, self._books, ruler, standing=kept.standing, lots=kept.lots)
         for name, column in columns.items():
             column[anew] = getattr(fresh, name)
         return replace(table, **columns)

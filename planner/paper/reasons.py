@@ -69,6 +69,8 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     Formula.AS_ENTERED: "as entered",
     Formula.NOTHING: "nothing",
     Formula.SEEDS: "plants wanted, over the share that comes up and lives in the nursery, rounded up",
+    Formula.LOT_SHARE: "what packet or book says, taken for so many seeds, and what came up of those counted",
+    Formula.LOT_SHARE_CAREFUL: "the likely share, less some standard deviations, for seed to be careful with",
     Formula.STAND_LINE: "all come up to the best temperature, none at the ceiling, in a line between",
     Formula.STAND_TABLE: "read from the crop's table of normal seedlings by temperature",
     Formula.STAGE_DAYS: "days by the book or the grower, in whole days, and what warmth and light add",
@@ -138,6 +140,9 @@ _NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
         "first pick {days} d late because of {cause} (light alone {by_light} d, warmth alone {by_warmth} d)"
     ),
     NoteKind.LEAST_STAND: "hardly any would come up; the least share is taken",
+    NoteKind.LOT_COUNTS: "{tests} tests and {batches} batches of the lot were counted, {n} seeds in all",
+    NoteKind.OLD_SEED: "old lot: test it; until then the careful end of what is likely is taken",
+    NoteKind.PRIMED_SEED: "primed seed keeps less long: test it; the careful end of what is likely is taken",
     NoteKind.OTHERS: "{many} smaller parts are summed as others",
     NoteKind.NO_FISH: "no fish on that day",
     NoteKind.OFF_FEED: "off feed since {from}",

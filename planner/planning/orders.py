@@ -18,6 +18,7 @@ from planner.farm.crops import Batch, Phase, SeedLot
 from planner.farm.farm import Farm, by_id
 from planner.farm.fields import NO_ID, Id
 from planner.farm.species import BedKind, Supplement
+from planner.forecast.seed_lots import lot_shares
 from planner.forecast.supply import dose_days
 from planner.forecast.values import Forecast, GroupForecast
 
@@ -120,19 +121,29 @@ def _seed_lines(span: _Span) -> Iterator[OrderLine]:
         sown[key] = sown.get(key, 0) + int(table.seeds[row])
         first_on.setdefault(key, batch.sow_on)
     left = {lot.id: lot.seeds_left for lot in lots.values()}
+    shares = lot_shares(span.farm, span.catalogue)
     for (month, crop, lot_id), seeds in sown.items():
         lot, stock = lots.get(lot_id), left.get(lot_id)
         if stock is not None:
             left[lot_id] = max(stock - seeds, 0)
-        yield _seed_line(span, month, crop, lot, seeds=seeds, stock=stock, on=first_on[month, crop, lot_id])
+        on = first_on[month, crop, lot_id]
+        share = shares[lot_id].share(on) if lot_id in shares else None
+        yield _seed_line(span, month, crop, lot, seeds=seeds, stock=stock, on=on, share=share)
 
 
 def _seed_line(
-    span: _Span, month: str, crop: str, lot: SeedLot | None, *, seeds: int, stock: int | None, on: date
+    span: _Span,
+    month: str,
+    crop: str,
+    lot: SeedLot | None,
+    *,
+    seeds: int,
+    stock: int | None,
+    on: date,
+    share: float | None,
 ) -> OrderLine:
     entry = span.catalogue.crops[crop]
-    tested = None if lot is None else lot.germination_share
-    bought = None if lot is None else lot.bought_on
+    bought = None if lot is None else lot.packed_on or lot.bought_on
     return OrderLine(
         month=month,
         kind=OrderKind.SEED,
@@ -144,7 +155,7 @@ def _seed_line(
         in_stock=None if stock is None else float(stock),
         to_buy=None if stock is None and lot is not None else float(max(seeds - (stock or 0), 0)),
         lot_age_days=None if bought is None else (on - bought).days,
-        germination_share=entry.germination_share if tested is None else tested,
+        germination_share=entry.germination_share if share is None else share,
     )
 
 

@@ -22,6 +22,7 @@ from planner.forecast.engine import Forecaster, ruler_of
 from planner.forecast.paces import PaceBook
 from planner.forecast.profiles import Profile, picks_by_day
 from planner.forecast.season import Surroundings
+from planner.forecast.seed_lots import lot_shares, share_for
 from planner.forecast.standing import Standing
 from planner.forecast.values import Floats, Ints
 from planner.forecast.warmth import warmth_read
@@ -105,7 +106,7 @@ class Timer:
         self._paces.set_frame(farm.sites, self.ruler, air_read=warmth_read(farm).air)
         self._standing = Standing(farm)
         self._has_loop = bool(farm.loops)
-        self._lots = {lot.id: lot.germination_share for lot in farm.seed_lots}
+        self._lots = lot_shares(farm, self.catalogue)
         self._kept: dict[tuple[int, Surroundings | None], Course] = {}
 
     def around(self, bed: Id, nursery: Id) -> Surroundings | None:
@@ -114,7 +115,7 @@ class Timer:
 
     def course(self, batch: Batch, *, nursery: Id = NO_ID) -> Course:
         """Return the course of batches like one, raised in a nursery; its sowing date does not matter."""
-        number = self._book.number(batch, self._lots.get(batch.seed_lot))
+        number = self._book.number(batch, share_for(self._lots, batch))
         key = number, self.around(batch.bed, nursery)
         if key not in self._kept:
             self._kept[key] = self._course(*key)

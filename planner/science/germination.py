@@ -99,6 +99,25 @@ def lot_germination(tested_share: float, *, temperature_share: float, best_share
     return tested_share * min(temperature_share / best_share, 1.0)
 
 
+def share_after_counts(
+    prior_share: float, *, prior_seeds: float, came_up: float, seeds: float
+) -> tuple[float, float]:
+    """Mean and standard deviation of a share after counting: the beta distribution brought up to date [0..1].
+
+    prior_share [0..1] counts as prior_seeds, above 0; came_up of seeds that were counted, each at least 0.
+
+    >>> mean, deviation = share_after_counts(0.9, prior_seeds=50.0, came_up=30.0, seeds=50.0)
+    >>> round(mean, 2), round(deviation, 3)
+    (0.75, 0.043)
+    """
+    require_between("prior share", prior_share, low=0.0, high=1.0)
+    require_above("prior seeds", prior_seeds, low=0.0, unit="seeds")
+    require_between("seeds that came up", came_up, low=0.0, high=seeds, unit="seeds")
+    counted = prior_seeds + seeds
+    mean = (prior_share * prior_seeds + came_up) / counted
+    return mean, float(np.sqrt(mean * (1.0 - mean) / (counted + 1.0)))
+
+
 def fit_thermal_time(temperature_c: FloatArray, *, days: FloatArray) -> tuple[float, float]:
     """Base and thermal time that fit emergence days by least squares on rates [degC], [degC d].
 

@@ -36,6 +36,8 @@ class Formula(Enum):
     AS_ENTERED = "value"
     NOTHING = "0"
     SEEDS = "⌈plants / (germination_share × stand_share × nursery_survival_share)⌉"
+    LOT_SHARE = "(prior_share × prior_seeds + came_up) / (prior_seeds + seeds_counted)"
+    LOT_SHARE_CAREFUL = "mean - caution_spreads × √(mean × (1 - mean) / (prior_seeds + seeds_counted + 1))"
     STAND_LINE = "max(least_share, min(1, max(0, (ceiling_c - temperature_c) / (ceiling_c - optimum_c))))"
     STAND_TABLE = "share of normal seedlings at temperature_c, over the table's best"
     STAGE_DAYS = "round(days) + later_days"
@@ -101,6 +103,15 @@ def _seeds(of: _Values) -> float:
     return float(max(math.ceil(seeds - _FLOAT_NOISE * max(1.0, seeds)), 0))
 
 
+def _lot_share(of: _Values) -> float:
+    return (of["prior_share"] * of["prior_seeds"] + of["came_up"]) / (of["prior_seeds"] + of["seeds_counted"])
+
+
+def _lot_share_careful(of: _Values) -> float:
+    counted = of["prior_seeds"] + of["seeds_counted"] + 1.0
+    return of["mean"] - of["caution_spreads"] * math.sqrt(of["mean"] * (1.0 - of["mean"]) / counted)
+
+
 def _stand(of: _Values) -> float:
     share = (of["ceiling_c"] - of["temperature_c"]) / (of["ceiling_c"] - of["optimum_c"])
     return max(of["least_share"], min(1.0, max(0.0, share)))
@@ -150,6 +161,8 @@ def _batch_plants(of: _Values) -> float:
 
 _ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.AS_ENTERED: lambda of: of["value"],
+    Formula.LOT_SHARE: _lot_share,
+    Formula.LOT_SHARE_CAREFUL: _lot_share_careful,
     Formula.AMMONIA: lambda of: of["feed_g_per_day"] * of["protein_share"] * of["ammonia_per_protein"],
     Formula.FILTER_NEED: lambda of: of["ammonia_g_per_day"] / of["rate_g_per_m2_day"],
     Formula.OXYGEN: lambda of: (

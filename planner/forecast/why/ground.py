@@ -12,6 +12,7 @@ from planner.farm.fields import Id
 from planner.forecast.engine import Forecaster
 from planner.forecast.figures import BandFigures, SupplyFigures, supply_figures
 from planner.forecast.paces import PaceBook
+from planner.forecast.seed_lots import LotShares, lot_shares
 from planner.forecast.values import Forecast, LoopForecast, WeekVerdict
 from planner.forecast.verdicts import week_verdicts
 from planner.forecast.why.values import Input, Origin
@@ -78,6 +79,11 @@ class Ground:
     def lots(self) -> dict[Id, Any]:
         """Seed lots by id."""
         return by_id(self.farm.seed_lots)
+
+    @cached_property
+    def lot_shares(self) -> LotShares:
+        """What is known of the germination of each seed lot."""
+        return lot_shares(self.farm, self.catalogue)
 
     @cached_property
     def _verdicts(self) -> dict[Id, tuple[WeekVerdict, ...]]:
