@@ -121,7 +121,9 @@ def _lines(
         yield from _table([_HEADS, *(_row(result) for result in group)])
         yield ""
     yield "Sources:"
-    yield from sorted({f"  {each.source}: {each.publication}" for each in (*results, *lacking)})
+    sources = {result.source: result.publication for result in results}
+    sources |= {each.source: each.publication for each in lacking}
+    yield from (f"  {key}: {sources[key]}" for key in sorted(sources))
     yield ""
     if lacking:
         yield "Not computed:"

@@ -141,10 +141,10 @@ def areas_taken(tables: Mapping[str, Table], *, sources: Collection[str]) -> tup
     areas = tuple(_area_taken(key, table, sources) for key, table in tables.items())
     seen: dict[str, str] = {}
     for area in areas:
-        for case in (*area.cases, *area.lacking):
-            if case.key in seen:
-                raise _spot(area.key, case.key).wrong("key", f"stands in {seen[case.key]} already")
-            seen[case.key] = area.key
+        for key in (*(case.key for case in area.cases), *(each.key for each in area.lacking)):
+            if key in seen:
+                raise _spot(area.key, key).wrong("key", f"stands in {seen[key]} already")
+            seen[key] = area.key
     return areas
 
 
