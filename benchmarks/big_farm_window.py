@@ -155,6 +155,7 @@ class Bench:
         self.blank = Blank()
         self.blank.show()
         QApplication.processEvents()
+        gc.freeze()  # as the program does once a farm is there
 
     def floor_picture(self) -> list[float]:
         """Time one picture as large as the window."""

@@ -17,13 +17,12 @@ from planner.desk.outlook import Outlook
 from planner.desk.say import tr
 from planner.desk.scene_of import balance_of
 from planner.desk.words import refusal_words
-from planner.farm.changes import ChangeSet, applied
-from planner.farm.crops import Batch
+from planner.farm.changes import Change, ChangeSet, applied
+from planner.farm.crops import Batch, Placement
 from planner.farm.farm import Farm, by_id
 from planner.farm.fields import NO_ID, Id
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Forecast
-from planner.forecast.verdicts import week_verdicts
 from planner.planning.gathered import moved_together
 from planner.planning.placement import Refusal, RefusalKind
 from planner.planning.settling import Settler, Step
@@ -69,6 +68,7 @@ class DeskMover:
         self._colours: dict[str, int] = {}
         self._gathered: tuple[Id, ...] = ()
         self._many: tuple[Batch, ...] = ()
+        self._runs: tuple[Placement, ...] = ()
 
     def show(self, outlook: Outlook, forecaster: Forecaster) -> None:
         """Work on another outlook from now on."""
@@ -91,6 +91,8 @@ class DeskMover:
             if batch_id in self._gathered:
                 known = by_id(outlook.farm.batches)
                 self._many = tuple(known[each] for each in self._gathered if each in known)
+            held = {batch_id, *(batch.id for batch in self._many)}
+            self._runs = tuple(run for run in outlook.farm.placements if run.batch in held)
 
     def preview(
         self, batch_id: Id, run: Id, days: int, bed: Id, unit: int, first: int | None = None
@@ -111,13 +113,13 @@ class DeskMover:
         self._change_set = ChangeSet(title=title, changes=found)
         farm = applied(outlook.farm, self._change_set)
         forecast = forecaster.preview(farm)
+        going = {each.id for each in many or (settler.batch,)}
+        runs = tuple(run for run in _runs_after(self._runs, found) if run.batch in going)
         return Preview(
             allowed=True,
             balance=self._balance(forecast, settler.batch, bed),
-            bars=tuple(
-                bar for each in (many or (settler.batch,)) for bar in self._bars(farm, forecast, each.id)
-            ),
-            runs=tuple(run for run in farm.placements if run.batch == batch_id),
+            bars=self._bars(farm, forecast, runs),
+            runs=tuple(run for run in runs if run.batch == batch_id),
         )
 
     def commit(self) -> None:
@@ -153,13 +155,21 @@ class DeskMover:
         loop = next((each for each in forecast.loops if each.loop == loop_id), None)
         if loop is None:
             return None
-        verdicts = week_verdicts(loop, forecast.ruler, self._forecaster.bands)
-        return balance_of(forecast, loop, verdicts)
+        return balance_of(forecast, loop, self._forecaster.bands)
 
-    def _bars(self, farm: Farm, forecast: Forecast, batch_id: Id) -> tuple[Bar, ...]:
+    def _bars(self, farm: Farm, forecast: Forecast, runs: tuple[Placement, ...]) -> tuple[Bar, ...]:
         assert self._outlook is not None
         maker = BarMaker(forecast, self._outlook.catalogue.crops, self._colours)
-        batch = farm.batches[forecast.batches.row_of[batch_id]]
-        return tuple(
-            maker.bar(batch, run.phase, run, run.count) for run in farm.placements if run.batch == batch_id
-        )
+        row_of = forecast.batches.row_of
+        return tuple(maker.bar(farm.batches[row_of[run.batch]], run.phase, run, run.count) for run in runs)
+
+
+def _runs_after(runs: tuple[Placement, ...], changes: tuple[Change, ...]) -> tuple[Placement, ...]:
+    """Return the runs of places of the batches that are moved, as they are after the changes."""
+    left = {run.id: run for run in runs}
+    for change in changes:
+        if isinstance(change.after, Placement):
+            left[change.id] = change.after
+        elif isinstance(change.before, Placement):
+            left.pop(change.id, None)
+    return tuple(left.values())

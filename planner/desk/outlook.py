@@ -14,6 +14,7 @@ from planner.farm.crops import Batch
 from planner.farm.farm import DAYS_PER_WEEK, KINDS, Farm, Thing, things
 from planner.farm.fields import FieldKind, Id, specs_of
 from planner.forecast.engine import Forecaster
+from planner.forecast.figures import BandFigures
 from planner.forecast.values import Flag, Forecast, GroupForecast, LoopForecast, WeekVerdict
 from planner.forecast.verdicts import week_verdicts
 
@@ -28,6 +29,7 @@ class Outlook:
     verdicts: dict[Id, tuple[WeekVerdict, ...]]
     found: dict[Id, Thing]
     flags: dict[Id, tuple[Flag, ...]]
+    bands: BandFigures
 
     def week_of(self, day: date) -> int:
         """Return the number of the week a day lies in, kept within the plan."""
@@ -76,6 +78,7 @@ def look_out(farm: Farm, forecaster: Forecaster) -> Outlook:
         },
         found={thing.id: thing for kind in KINDS for thing in things(farm, kind.word)},
         flags={about: tuple(many) for about, many in flags.items()},
+        bands=forecaster.bands,
     )
 
 

@@ -10,6 +10,8 @@ from array import array
 from collections.abc import Iterable, Iterator
 from typing import Final
 
+import numpy as np
+
 from planner.desk.bars_of import RowKeeper
 from planner.desk.lanes.scene import (
     BalanceScene,
@@ -29,14 +31,16 @@ from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fish import FishEvent, FishEventKind
 from planner.farm.site import WeekStart
 from planner.farm.species import ELEMENTS
-from planner.forecast.values import Floats, Forecast, GroupForecast, LoopForecast, WeekVerdict
+from planner.forecast.figures import BandFigures
+from planner.forecast.values import Floats, Forecast, GroupForecast, LoopForecast
+from planner.forecast.verdicts import BANDS, week_columns
 
 _MARKS: Final = {
     FishEventKind.HARVEST: FishMarkKind.HARVEST,
     FishEventKind.ADDED: FishMarkKind.ADDED,
     FishEventKind.OFF_FEED: FishMarkKind.OFF_FEED,
 }
-_NONE: Final = float("nan")
+_BAND_MARKS: Final = tuple(BandMark(band.value) for band in BANDS)
 
 
 def scene_of(outlook: Outlook, keeper: RowKeeper | None = None) -> Scene:
@@ -49,48 +53,44 @@ def scene_of(outlook: Outlook, keeper: RowKeeper | None = None) -> Scene:
         end=start + ruler.days,
         groups=(keeper or RowKeeper()).groups(outlook),
         feeds=tuple(_feed(outlook, loop) for loop in outlook.forecast.loops),
-        balances=tuple(
-            balance_of(outlook.forecast, loop, outlook.verdicts[loop.loop]) for loop in outlook.forecast.loops
-        ),
+        balances=tuple(balance_of(outlook.forecast, loop, outlook.bands) for loop in outlook.forecast.loops),
         from_sunday=bool(sites) and sites[0].week_start is WeekStart.SUNDAY,
     )
 
 
-def balance_of(forecast: Forecast, loop: LoopForecast, verdicts: tuple[WeekVerdict, ...]) -> BalanceScene:
+def balance_of(forecast: Forecast, loop: LoopForecast, bands: BandFigures) -> BalanceScene:
     """Return supply against demand of one loop, by week."""
     start = forecast.ruler.start_on.toordinal()
+    found = week_columns(loop, forecast.ruler, bands)
 
-    def curve(values: Iterable[float | None]) -> Curve:
-        given = array("d", (_NONE if value is None else value for value in values))
-        return Curve(start=start, step=DAYS_PER_WEEK, values=given)
+    def curve(values: Floats) -> Curve:
+        return Curve(start=start, step=DAYS_PER_WEEK, values=array("d", values.tolist()))
 
-    elements = tuple(
-        ElementWeeks(
-            element=element,
-            supply=curve(week.supply_g[at] for week in verdicts),
-            demand=curve(week.demand_g[at] for week in verdicts),
-            band=tuple(BandMark(week.band[at].value) for week in verdicts),
-        )
-        for at, element in enumerate(ELEMENTS)
-    )
+    every_week = np.ones(forecast.ruler.weeks)
+    planted = ~np.isnan(found.per_m2)
+    low, high = (np.where(planted, edge, np.nan) for edge in (found.fao_low, found.fao_high))
     return BalanceScene(
         loop=loop.loop,
         name=loop.name,
         start=start,
         weeks=forecast.ruler.weeks,
-        elements=elements,
-        limiting=tuple(week.limiting for week in verdicts),
-        feed_ratio=curve(week.feed_ratio_g_per_m2_d for week in verdicts),
+        elements=tuple(
+            ElementWeeks(
+                element=element,
+                supply=curve(found.supply_g[at]),
+                demand=curve(found.demand_g[at]),
+                band=tuple(_BAND_MARKS[band] for band in found.band[at].tolist()),
+            )
+            for at, element in enumerate(ELEMENTS)
+        ),
+        limiting=tuple(None if at < 0 else at for at in found.limiting.tolist()),
+        feed_ratio=curve(found.per_m2),
         ratio_bands=(
-            RatioBand(
-                name=tr("FAO band"),
-                low=curve(week.fao_band[0] if week.fao_band else None for week in verdicts),
-                high=curve(week.fao_band[1] if week.fao_band else None for week in verdicts),
-            ),
+            RatioBand(name=tr("FAO band"), low=curve(low), high=curve(high)),
             RatioBand(
                 name=tr("UVI band"),
-                low=curve(week.uvi_band[0] for week in verdicts),
-                high=curve(week.uvi_band[1] for week in verdicts),
+                low=curve(every_week * bands.uvi_raft[0]),
+                high=curve(every_week * bands.uvi_raft[1]),
             ),
         ),
     )

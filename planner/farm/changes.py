@@ -4,6 +4,9 @@ from __future__ import annotations
 
 import dataclasses
 from dataclasses import dataclass
+from itertools import compress, count, repeat
+from operator import is_
+from typing import Final
 
 from planner.farm.farm import SETTINGS_KIND, Farm, Settings, Thing, kind_of, replace_things, things
 from planner.farm.fields import Id
@@ -135,14 +138,21 @@ def _applied_to(many: tuple[Thing, ...], changes: list[Change]) -> tuple[Thing, 
 
 
 class _Line:
-    """The things of one kind while changes are applied; finds them without going through all each time."""
+    """The things of one kind while changes are applied; finds them without going through all each time.
+
+    A drag applies a few changes to tens of thousands of things at every move of the mouse, so the first
+    few are looked for one by one, and tables are only made for what needs them.
+    """
 
     def __init__(self, many: tuple[Thing, ...]) -> None:
         self.now = list(many)
-        self._ids = {thing.id for thing in many}
+        self._ids: set[Id] | None = None
         self._where: dict[Id, int] | None = None
+        self._looked_for = 0
 
     def put_in(self, change: Change) -> None:
+        if self._ids is None:
+            self._ids = {thing.id for thing in self.now}
         if change.id in self._ids:
             raise KeyError(f"{change.word} {change.id} is there already")
         last = len(self.now)
@@ -160,7 +170,8 @@ class _Line:
             raise KeyError(f"{change.word} {change.id} is not as the change expects it")
         if change.after is None:
             del self.now[position]
-            self._ids.remove(change.id)
+            if self._ids is not None:
+                self._ids.remove(change.id)
             self._where = None
         else:
             self.now[position] = change.after
@@ -170,6 +181,16 @@ class _Line:
         said = change.index
         if said is not None and said < len(self.now) and self.now[said].id == change.id:
             return said
+        self._looked_for += 1
+        if self._where is None and self._looked_for <= _FEW:
+            very_same = compress(count(), map(is_, self.now, repeat(change.before)))
+            position = next(very_same, None)
+            if position is not None:
+                return position
         if self._where is None:
             self._where = {thing.id: at for at, thing in enumerate(self.now)}
         return self._where[change.id]
+
+
+_FEW: Final = 4
+"""So many things are looked for one by one before a table of all is made."""

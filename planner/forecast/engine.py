@@ -139,6 +139,14 @@ class Forecaster:
         self._paces.set_frame(farm.sites, ruler, air_read=warmth.air)
         return Days(ruler=ruler, batches=self._tables.table_for(farm, ruler))
 
+    def days_alone(self, farm: Farm) -> Days:
+        """Return when the batches of a farm with only a few of its batches are in which stage.
+
+        Everything else must be as in the farm last forecast; what is kept of that stays kept.
+        """
+        ruler = ruler_of(farm)
+        return Days(ruler=ruler, batches=self._tables.table_alone(farm, ruler))
+
     def preview(self, farm: Farm) -> Forecast:
         """Return the forecast of a farm without flags, quick enough for a drag."""
         catalogue = self.catalogue_for(farm)

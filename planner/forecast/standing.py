@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
@@ -45,6 +45,8 @@ class Standing:
         self._around: dict[tuple[Id, Id], Surroundings] = {}
         self._held: dict[Id, _Held] = {}
         self._nursery: dict[Id, Id] = {}
+        self._runs: dict[Id, list[Placement]] | None = None
+        self._placements: Sequence[Placement] = farm.placements
         self._note(farm.placements)
 
     def _note(self, placements: Iterable[Placement]) -> None:
@@ -59,12 +61,31 @@ class Standing:
             elif placement.phase is Phase.NURSERY:
                 self._nursery.setdefault(placement.batch, placement.bed)
 
-    def moved(self, batches: Collection[Id], placements: Iterable[Placement]) -> None:
+    def moved(self, batches: Collection[Id], placements: Sequence[Placement]) -> None:
         """Take up where some batches stand by now, by the placements of the whole farm."""
+        self._runs, self._placements = None, placements
+        self._forget(batches)
+        self._note([placement for placement in placements if placement.batch in batches])
+
+    def altered(self, placements: Collection[Placement]) -> None:
+        """Take up placements that have changed where they stand in the farm's list of them."""
+        if not placements:
+            return
+        if self._runs is None:
+            self._runs = {}
+            for run in self._placements:
+                self._runs.setdefault(run.batch, []).append(run)
+        for run in placements:
+            runs = self._runs[run.batch]
+            runs[next(at for at, each in enumerate(runs) if each.id == run.id)] = run
+        batches = {run.batch for run in placements}
+        self._forget(batches)
+        self._note([run for batch in batches for run in self._runs[batch]])
+
+    def _forget(self, batches: Collection[Id]) -> None:
         for batch in batches:
             self._held.pop(batch, None)
             self._nursery.pop(batch, None)
-        self._note(placement for placement in placements if placement.batch in batches)
 
     def of(self, batch: Batch, crop: Crop) -> Stand:
         """Return where a batch stands: by its first bed and nursery, in the first loop where nothing tells.

@@ -8,8 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from itertools import compress
-from operator import is_not
 from typing import Final
 
 import numpy as np
@@ -24,6 +22,9 @@ from planner.forecast.standing import Standing
 from planner.forecast.values import BatchTable, Ints, Ruler
 
 _COLUMNS: Final = ("profile", "pace", "crop", "loop", "sow_day", "ends", "plants", "ripe", "seeds", "area_m2")
+
+_BLOCK: Final = 512
+"""So many things are compared at a time."""
 
 _ANEW: Final = -1
 """Stands for the old row of a batch that must be worked out anew."""
@@ -69,6 +70,11 @@ class TableKeeper:
         )
         return table
 
+    def table_alone(self, farm: Farm, ruler: Ruler) -> BatchTable:
+        """Return the table of a farm with a few batches, and keep nothing of it."""
+        lots = lot_shares(farm, self._catalogue)
+        return build_table(farm, self._books, ruler, standing=Standing(farm), lots=lots)
+
     def _rows_hold(self, kept: _Kept, farm: Farm, ruler: Ruler) -> bool:
         """Tell whether what every row hangs on is as it was."""
         if kept.ruler != ruler or kept.paces_version != self._books.paces.version or not kept.table.ids:
@@ -96,8 +102,11 @@ def _standing_for(farm: Farm, kept: _Kept | None) -> Standing:
     """Return where the batches of a farm stand; what is kept takes up the batches that have moved."""
     if kept is None or not _same_ground(kept.farm, farm):
         return Standing(farm)
-    moved = _batches_moved(kept.farm.placements, farm.placements)
-    if moved:
+    before, after = _changed(kept.farm.placements, farm.placements)
+    if [(run.id, run.batch) for run in before] == [(run.id, run.batch) for run in after]:
+        kept.standing.altered(after)
+    else:
+        moved = {run.batch for run in (*before, *after)}
         kept.standing.moved(moved, farm.placements)
     return kept.standing
 
@@ -123,33 +132,56 @@ def _renamed(table: BatchTable, batches: Sequence[Batch], source: Ints) -> Batch
 def _old_rows(old: Sequence[Batch], new: Sequence[Batch]) -> Ints:
     """Return the row that each new batch had among the old ones, `_ANEW` where it is another thing.
 
-    Only what lies between the first and the last difference is looked up.
+    Only what lies between the first and the last difference is looked up; of as many as before, only what
+    is another thing than in its row before.
     """
     rows: Ints = np.arange(len(new), dtype=np.int64)
     ahead, behind = _alike_ends(old, new)
     rows[len(new) - behind :] += len(old) - len(new)
-    was_at = {id(old[row]): row for row in range(ahead, len(old) - behind)}
-    for row in range(ahead, len(new) - behind):
+    were: Sequence[int] = range(ahead, len(old) - behind)
+    are: Sequence[int] = range(ahead, len(new) - behind)
+    if len(old) == len(new):
+        are = were = tuple(row for row in were if old[row] is not new[row])
+    was_at = {id(old[row]): row for row in were}
+    for row in are:
         rows[row] = was_at.get(id(new[row]), _ANEW)
     return rows
 
 
-def _batches_moved(old: Sequence[Placement], new: Sequence[Placement]) -> set[Id]:
-    """Return the batches of placements that stand in only one of two runs."""
+def _changed(
+    old: Sequence[Placement], new: Sequence[Placement]
+) -> tuple[Sequence[Placement], Sequence[Placement]]:
+    """Return the placements that are in only one of two runs, those of the old one first."""
     ahead, behind = _alike_ends(old, new)
     before, after = old[ahead : len(old) - behind], new[ahead : len(new) - behind]
+    if len(before) == len(after):
+        pairs = [(one, other) for one, other in zip(before, after, strict=True) if one is not other]
+        before, after = tuple(one for one, _ in pairs), tuple(other for _, other in pairs)
     were, are = set(map(id, before)), set(map(id, after))
-    return {placement.batch for placement in after if id(placement) not in were} | {
-        placement.batch for placement in before if id(placement) not in are
-    }
+    return [run for run in before if id(run) not in are], [run for run in after if id(run) not in were]
+
+
+def _batches_moved(old: Sequence[Placement], new: Sequence[Placement]) -> set[Id]:
+    """Return the batches of placements that stand in only one of two runs."""
+    before, after = _changed(old, new)
+    return {placement.batch for placement in (*before, *after)}
 
 
 def _alike_ends(old: Sequence[object], new: Sequence[object]) -> tuple[int, int]:
-    """Return how many things at the start, and how many others at the end, are the very same."""
+    """Return how many things at the start, and how many others at the end, are alike."""
     shorter = min(len(old), len(new))
     if old is new:
         return shorter, 0
-    ahead = next(compress(range(shorter), map(is_not, old, new)), shorter)
+    ahead = _alike_ahead(old, new, shorter)
     left = shorter - ahead
-    behind = next(compress(range(left), map(is_not, reversed(old), reversed(new))), left)
-    return ahead, behind
+    tails = old[len(old) - left :][::-1], new[len(new) - left :][::-1]
+    return ahead, _alike_ahead(*tails, left)
+
+
+def _alike_ahead(old: Sequence[object], new: Sequence[object], most: int) -> int:
+    """Return how many things at the start are alike; most are the very same, so whole blocks are compared."""
+    at = 0
+    while at < most and old[at : min(at + _BLOCK, most)] == new[at : min(at + _BLOCK, most)]:
+        at = min(at + _BLOCK, most)
+    block = range(at, min(at + _BLOCK, most))
+    return next((one for one in block if old[one] is not new[one]), block.stop)

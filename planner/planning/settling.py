@@ -75,8 +75,9 @@ class Settler:
         self._places = Places(farm, self._standing)
         self._beds: dict[Id, Bed] = by_id(farm.beds)
         self._crops = forecaster.catalogue.crops
-        self.batch: Batch = by_id(farm.batches)[batch]
+        self.batch: Batch = next(each for each in farm.batches if each.id == batch)
         self.runs = tuple(run for run in farm.placements if run.batch == batch)
+        self._later: dict[int, Days] = {}
 
     def move(self, step: Step) -> tuple[Change, ...] | Refusal:
         """Return the changes that a step makes, or why it cannot be taken."""
@@ -195,9 +196,11 @@ class Settler:
         if not days:
             return ()
         later = dataclasses.replace(self.batch, sow_on=self.batch.sow_on + timedelta(days=days))
-        changes = (Change(before=self.batch, after=later),)
-        self._tried = self._forecaster.days(applied(self._farm, ChangeSet(title="", changes=changes)))
-        return changes
+        if days not in self._later:
+            alone = dataclasses.replace(self._farm, batches=(later,), placements=self.runs)
+            self._later[days] = self._forecaster.days_alone(alone)
+        self._tried = self._later[days]
+        return (Change(before=self.batch, after=later),)
 
     def _unsuited(self, step: Step) -> Refusal | None:
         if not step.bed:

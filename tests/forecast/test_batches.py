@@ -88,6 +88,37 @@ def test_that_a_changed_batch_gives_the_same_table_as_a_fresh_start(forecaster, 
     assert np.allclose(patched.loops[0].planted_m2, fresh.loops[0].planted_m2)
 
 
+@pytest.mark.parametrize("swapped", [False, True])
+def test_that_a_drag_over_many_rafts_ends_with_the_same_table_as_a_fresh_start(
+    forecaster, catalogue, swapped
+):
+    batches = weekly_batches(6)
+    places = [places_of(batch, unit=1 + number % 4) for number, batch in enumerate(batches)]
+    farm = farm_of(batches=batches, placements=tuple(places))
+    forecaster.forecast(farm)
+    for step in range(1, 5):
+        places[1] = dataclasses.replace(places[1], unit=1 + step % 4, count=20 - step)
+        if swapped:
+            places[2], places[4] = places[4], places[2]
+        farm = farm_of(batches=batches, placements=tuple(places))
+        patched = forecaster.preview(farm)
+    fresh = Forecaster(catalogue).preview(farm)
+    for name in ("sow_day", "ends", "plants", "seeds", "area_m2", "loop"):
+        assert np.array_equal(getattr(patched.batches, name), getattr(fresh.batches, name)), name
+
+
+def test_that_a_batch_dated_alone_is_dated_as_among_the_others(forecaster):
+    batches = weekly_batches(5)
+    farm = farm_of(batches=batches, placements=tuple(places_of(batch) for batch in batches[:2]))
+    whole = forecaster.days(farm)
+    for row, batch in enumerate(batches):
+        runs = tuple(run for run in farm.placements if run.batch == batch.id)
+        alone = forecaster.days_alone(dataclasses.replace(farm, batches=(batch,), placements=runs))
+        assert alone.ruler == whole.ruler
+        assert alone.batches.ends[0].tolist() == whole.batches.ends[row].tolist()
+        assert alone.batches.seeds[0] == whole.batches.seeds[row]
+
+
 def test_that_a_batch_swapped_for_another_is_not_mistaken_for_it(forecaster, catalogue):
     one, other = batch_of("A-1"), batch_of("B-1", plants=10)
     forecaster.forecast(farm_of(batches=(one,)))
