@@ -20,6 +20,7 @@ from planner.forecast.values import Forecast, GroupForecast, LoopForecast
 
 if TYPE_CHECKING:
     from planner.desk.sureness import Sureness
+    from planner.forecast.water.courses import Ahead
     from planner.forecast.water.side import LoopWater
     from planner.forecast.why.reasons import Reason
     from planner.forecast.why.values import Explanation, Subject
@@ -88,6 +89,20 @@ class Behind:
                 today=self.today,
             )
         return found
+
+    def alkalinity(self, loop: LoopForecast, *, weeks: int) -> tuple[Ahead, ...]:
+        """Return alkalinity from its last reading to some weeks after the day; empty where not known."""
+        from planner.forecast.water.side import alkalinity_of
+
+        outlook = self.outlook
+        return alkalinity_of(
+            outlook.farm,
+            self.water(loop).acid,
+            ruler=outlook.forecast.ruler,
+            catalogue=outlook.catalogue,
+            today=self.today,
+            weeks=weeks,
+        )
 
     def growth_span(self, group: FishGroup) -> tuple[GroupForecast, GroupForecast] | None:
         """Return a group growing slowly and quickly; None where the grower's own figure rules."""

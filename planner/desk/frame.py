@@ -23,9 +23,9 @@ class Pages(QTabWidget):
         self.updateGeometry()
 
     def minimumSizeHint(self) -> QSize:
-        page = self.currentWidget()
-        if page is None:
+        if not self.count():
             return super().minimumSizeHint()
+        page = self.currentWidget()
         bar, least = self.tabBar().minimumSizeHint(), page.minimumSizeHint()
         width = max(bar.width(), least.width(), page.minimumWidth())
         return QSize(width, bar.height() + max(least.height(), page.minimumHeight()))

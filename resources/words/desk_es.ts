@@ -124,6 +124,10 @@
         <translation type="unfinished">&amp;Comidas/día</translation>
     </message>
     <message>
+        <source>&amp;Meters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;New…</source>
         <translation type="unfinished">&amp;Nueva…</translation>
     </message>
@@ -432,6 +436,10 @@
         <translation type="unfinished">Dosis…</translation>
     </message>
     <message>
+        <source>Add a meter…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Add a packet or delivery of seed</source>
         <translation type="unfinished">Agregar un sobre o entrega de semilla</translation>
     </message>
@@ -614,6 +622,10 @@
     <message>
         <source>Another copy of this farm was worked on later ({day}): {path}. From here on the two differ; open that one to go on there.</source>
         <translation type="unfinished">Después se trabajó en otra copia de esta granja ({day}): {path}. Desde aquí las dos difieren; abra aquella para seguir ahí.</translation>
+    </message>
+    <message>
+        <source>Any supplement, any amount, once or repeated</source>
+        <translation type="unfinished">Cualquier suplemento y cantidad, una vez o repetida</translation>
     </message>
     <message>
         <source>Apart</source>
@@ -872,6 +884,10 @@
         <translation type="unfinished">Calcio en el agua de reposición</translation>
     </message>
     <message>
+        <source>Calibrate every</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Can this loop carry another bed or layer? Nothing is guessed: what was not entered makes a verdict unknown.</source>
         <translation type="unfinished">¿Puede este circuito con otra cama o nivel? Nada se adivina: lo que no se anotó deja la respuesta en “no se sabe”.</translation>
     </message>
@@ -960,6 +976,10 @@
         <translation type="unfinished">Despejar</translation>
     </message>
     <message>
+        <source>Cleared to eat from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Clearing</source>
         <translation type="unfinished">Despeje</translation>
     </message>
@@ -1014,6 +1034,10 @@
     <message>
         <source>Computation</source>
         <translation type="unfinished">Cálculo</translation>
+    </message>
+    <message>
+        <source>Conductivity</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Conductivity [mS/cm]</source>
@@ -1200,8 +1224,16 @@
         <translation type="unfinished">Diferencia [d]</translation>
     </message>
     <message>
+        <source>Dissolved oxygen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Dissolved oxygen [mg/L]</source>
         <translation type="unfinished">Oxígeno disuelto [mg/L]</translation>
+    </message>
+    <message>
+        <source>Dissolved solids</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Dissolved solids by meter [mg/L]</source>
@@ -1241,6 +1273,10 @@
     </message>
     <message>
         <source>Dose</source>
+        <translation type="unfinished">Dosis</translation>
+    </message>
+    <message>
+        <source>Doses</source>
         <translation type="unfinished">Dosis</translation>
     </message>
     <message>
@@ -1756,6 +1792,10 @@
         <translation type="unfinished">Dar {what} cada semana desde el {on}</translation>
     </message>
     <message>
+        <source>Given last</source>
+        <translation type="unfinished">Última vez</translation>
+    </message>
+    <message>
         <source>Go back to a &amp;backup…</source>
         <translation type="unfinished">&amp;Volver a un respaldo…</translation>
     </message>
@@ -1782,6 +1822,10 @@
     <message>
         <source>Go to the chosen act</source>
         <translation type="unfinished">Ir a la acción elegida</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation type="unfinished">Gramos</translation>
     </message>
     <message>
         <source>Grams of feed a day for each square metre of planted bed.</source>
@@ -2388,12 +2432,20 @@
         <translation type="unfinished">Cumple</translation>
     </message>
     <message>
+        <source>Meter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Meter factor</source>
         <translation type="unfinished">Factor del medidor</translation>
     </message>
     <message>
         <source>Meter's factor</source>
         <translation type="unfinished">Factor del medidor</translation>
+    </message>
+    <message>
+        <source>MeterKind</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Metric</source>
@@ -2510,6 +2562,10 @@
     <message>
         <source>Next</source>
         <translation type="unfinished">Sigue</translation>
+    </message>
+    <message>
+        <source>Next due</source>
+        <translation type="unfinished">Próxima vez</translation>
     </message>
     <message>
         <source>Next: {what}.</source>
@@ -2670,6 +2726,10 @@
         <translation type="unfinished">Nota</translation>
     </message>
     <message>
+        <source>Noted at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Notes</source>
         <translation type="unfinished">Notas</translation>
     </message>
@@ -2790,12 +2850,20 @@
         <translation type="unfinished">De cualquier elemento, contra la demanda</translation>
     </message>
     <message>
+        <source>Of how many seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Of the feed at a harvest, against before</source>
         <translation type="unfinished">Del alimento en una cosecha, contra antes</translation>
     </message>
     <message>
         <source>Of the loop</source>
         <translation type="unfinished">Del circuito</translation>
+    </message>
+    <message>
+        <source>Old lot: test it. Until then more seeds are sown.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>On</source>
@@ -2918,6 +2986,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Packed on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Page {at} of {count}</source>
         <translation type="unfinished">Página {at} de {count}</translation>
     </message>
@@ -3014,6 +3086,10 @@
         <translation type="unfinished">Plan</translation>
     </message>
     <message>
+        <source>Plan a dose: {grams} g {name}</source>
+        <translation type="unfinished">Planificar una dosis: {grams} g de {name}</translation>
+    </message>
+    <message>
         <source>Plan a new batch of plants</source>
         <translation type="unfinished">Planear un lote nuevo de plantas</translation>
     </message>
@@ -3032,6 +3108,10 @@
     <message>
         <source>Plan these crops anew from then on</source>
         <translation type="unfinished">Planear de nuevo estos cultivos desde entonces</translation>
+    </message>
+    <message>
+        <source>Plan this dose</source>
+        <translation type="unfinished">Planificar esta dosis</translation>
     </message>
     <message>
         <source>Plan {mark}</source>
@@ -3122,6 +3202,14 @@
         <translation type="unfinished">Precios</translation>
     </message>
     <message>
+        <source>Primed seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Primed seed keeps less long: test it. More seeds are sown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Print</source>
         <translation type="unfinished">Imprimir</translation>
     </message>
@@ -3144,6 +3232,10 @@
     <message>
         <source>Print…</source>
         <translation type="unfinished">Imprimir…</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation type="unfinished">Producto</translation>
     </message>
     <message>
         <source>Proposal</source>
@@ -3180,6 +3272,10 @@
     <message>
         <source>Put the rows on the clipboard, for a spreadsheet</source>
         <translation type="unfinished">Poner las filas en el portapapeles, para una hoja de cálculo</translation>
+    </message>
+    <message>
+        <source>Puts one dose into the plan; Undo takes it out</source>
+        <translation type="unfinished">Pone una dosis en el plan; Deshacer la quita</translation>
     </message>
     <message>
         <source>Quantity</source>
@@ -3238,12 +3334,12 @@
         <translation type="unfinished">Lecturas</translation>
     </message>
     <message>
-        <source>Readings of the water</source>
-        <translation type="unfinished">Lecturas del agua</translation>
+        <source>Readings and doses, and what the water asks for</source>
+        <translation type="unfinished">Lecturas y dosis, y lo que pide el agua</translation>
     </message>
     <message>
-        <source>Readings of the water, and what it asks for</source>
-        <translation type="unfinished">Lecturas del agua, y qué pide</translation>
+        <source>Readings of the water</source>
+        <translation type="unfinished">Lecturas del agua</translation>
     </message>
     <message>
         <source>Readings or batches from a table (CSV)</source>
@@ -3934,6 +4030,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Aportado [g]</translation>
     </message>
     <message>
+        <source>Supplier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Supply and demand by week</source>
         <translation type="unfinished">Aporte y demanda por semana</translation>
     </message>
@@ -4003,6 +4103,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>TargetUnit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4242,6 +4346,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Hora</translation>
     </message>
     <message>
+        <source>Time of day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Time zone</source>
         <translation type="unfinished">Zona horaria</translation>
     </message>
@@ -4304,6 +4412,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Trays</source>
         <translation type="unfinished">Bandejas</translation>
+    </message>
+    <message>
+        <source>Treated with a medicine</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Trickling filter</source>
@@ -4404,6 +4516,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Up to three scenarios beside today's plan: balance, harvest, occupancy, feed and cost. The farm stays as it is until you adopt one.</source>
         <translation type="unfinished">Hasta tres escenarios junto al plan de hoy: balance, cosecha, ocupación, alimento y costo. La granja queda como está hasta que adopte uno.</translation>
+    </message>
+    <message>
+        <source>Used from</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Value</source>
@@ -4678,6 +4794,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Qué se quiere</translation>
     </message>
     <message>
+        <source>What it gives</source>
+        <translation type="unfinished">Lo que aporta</translation>
+    </message>
+    <message>
         <source>What it is</source>
         <translation type="unfinished">Qué es</translation>
     </message>
@@ -4890,6 +5010,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Calcular lo bajo y lo alto de cada semana</translation>
     </message>
     <message>
+        <source>Work out low and high of what is foreseen</source>
+        <translation type="unfinished">Calcula el mínimo y el máximo de lo previsto</translation>
+    </message>
+    <message>
         <source>Work out low and high values, and the chance that each target is met</source>
         <translation type="unfinished">Calcular valores bajos y altos, y la probabilidad de cumplir cada meta</translation>
     </message>
@@ -5074,6 +5198,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">como muestra la tabla</translation>
     </message>
     <message>
+        <source>asked for</source>
+        <translation type="unfinished">se pide</translation>
+    </message>
+    <message>
+        <source>asked for, in the plan</source>
+        <translation type="unfinished">se pide, ya en el plan</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>at least {amount} {unit}; of {draws} draws</source>
         <translation type="unfinished">al menos {amount} {unit}; de {draws} sorteos</translation>
     </message>
@@ -5088,6 +5224,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>band, low</source>
         <translation type="unfinished">franja, bajo</translation>
+    </message>
+    <message>
+        <source>base {eq}</source>
+        <translation type="unfinished">base {eq}</translation>
     </message>
     <message>
         <source>bed</source>
@@ -5230,6 +5370,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">eq por semana</translation>
     </message>
     <message>
+        <source>every {days} d</source>
+        <translation type="unfinished">cada {days} d</translation>
+    </message>
+    <message>
         <source>exact arithmetic</source>
         <translation type="unfinished">aritmética exacta</translation>
     </message>
@@ -5364,6 +5508,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>germination</source>
         <translation type="unfinished">germinación</translation>
+    </message>
+    <message>
+        <source>given</source>
+        <translation type="unfinished">dada</translation>
     </message>
     <message>
         <source>goes</source>
@@ -5670,6 +5818,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">no se sabe: {why}</translation>
     </message>
     <message>
+        <source>not now</source>
+        <translation type="unfinished">ahora no</translation>
+    </message>
+    <message>
         <source>not on a day of harvest</source>
         <translation type="unfinished">no en día de cosecha</translation>
     </message>
@@ -5730,11 +5882,19 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">el {day}</translation>
     </message>
     <message>
+        <source>once</source>
+        <translation type="unfinished">una vez</translation>
+    </message>
+    <message>
         <source>or {tds} dissolved solids; {how} (mg/L per µS/cm); read on {day}</source>
         <translation type="unfinished">o {tds} de sólidos disueltos; {how} (mg/L por µS/cm); leído el {day}</translation>
     </message>
     <message>
         <source>orange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order only</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5750,6 +5910,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">fuera</translation>
     </message>
     <message>
+        <source>over</source>
+        <translation type="unfinished">terminada</translation>
+    </message>
+    <message>
         <source>over {percent}</source>
         <translation type="unfinished">más de {percent}</translation>
     </message>
@@ -5763,6 +5927,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>pH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH and conductivity</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6334,6 +6502,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{bed} {unit}: {first}–{last}</translation>
     </message>
     <message>
+        <source>{came} of {seeds} seeds counted came up ({tests} tests, {batches} batches)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside; {memory} more are held from memory and only shown.</source>
         <translation type="unfinished">{cases} cifras publicadas calculadas de nuevo: {within} dentro de la tolerancia, {outside} fuera; {memory} más son de memoria y solo se muestran.</translation>
     </message>
@@ -6889,6 +7061,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{percent} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{percent} % ± {spread}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -124,6 +124,10 @@
         <translation type="unfinished">Ilang &amp;kain bawat araw</translation>
     </message>
     <message>
+        <source>&amp;Meters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;New…</source>
         <translation type="unfinished">&amp;Bago…</translation>
     </message>
@@ -432,6 +436,10 @@
         <translation type="unfinished">Magdagdag ng dosis…</translation>
     </message>
     <message>
+        <source>Add a meter…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Add a packet or delivery of seed</source>
         <translation type="unfinished">Magdagdag ng pakete o dating ng binhi</translation>
     </message>
@@ -614,6 +622,10 @@
     <message>
         <source>Another copy of this farm was worked on later ({day}): {path}. From here on the two differ; open that one to go on there.</source>
         <translation type="unfinished">May ibang kopya ng farm na ito na ginamit kinalaunan ({day}): {path}. Mula rito magkaiba na ang dalawa; buksan iyon para doon magpatuloy.</translation>
+    </message>
+    <message>
+        <source>Any supplement, any amount, once or repeated</source>
+        <translation type="unfinished">Anumang suplemento at dami, isang beses o paulit-ulit</translation>
     </message>
     <message>
         <source>Apart</source>
@@ -872,6 +884,10 @@
         <translation type="unfinished">Calcium sa dagdag na tubig</translation>
     </message>
     <message>
+        <source>Calibrate every</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Can this loop carry another bed or layer? Nothing is guessed: what was not entered makes a verdict unknown.</source>
         <translation type="unfinished">Kaya ba ng loop ang isa pang kama o patong? Walang hula: kung may hindi nailagay, hindi alam ang hatol.</translation>
     </message>
@@ -960,6 +976,10 @@
         <translation type="unfinished">Hawanin</translation>
     </message>
     <message>
+        <source>Cleared to eat from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Clearing</source>
         <translation type="unfinished">Paghawan</translation>
     </message>
@@ -1014,6 +1034,10 @@
     <message>
         <source>Computation</source>
         <translation type="unfinished">Kuwenta</translation>
+    </message>
+    <message>
+        <source>Conductivity</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Conductivity [mS/cm]</source>
@@ -1200,8 +1224,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Dissolved oxygen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Dissolved oxygen [mg/L]</source>
         <translation type="unfinished">Dissolved oxygen [mg/L]</translation>
+    </message>
+    <message>
+        <source>Dissolved solids</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Dissolved solids by meter [mg/L]</source>
@@ -1242,6 +1274,10 @@
     <message>
         <source>Dose</source>
         <translation type="unfinished">Magdosis</translation>
+    </message>
+    <message>
+        <source>Doses</source>
+        <translation type="unfinished">Mga dosis</translation>
     </message>
     <message>
         <source>Draw larger</source>
@@ -1756,6 +1792,10 @@
         <translation type="unfinished">Magbigay ng {what} linggo-linggo mula {on}</translation>
     </message>
     <message>
+        <source>Given last</source>
+        <translation type="unfinished">Huling ibinigay</translation>
+    </message>
+    <message>
         <source>Go back to a &amp;backup…</source>
         <translation type="unfinished">Bumalik sa &amp;backup…</translation>
     </message>
@@ -1782,6 +1822,10 @@
     <message>
         <source>Go to the chosen act</source>
         <translation type="unfinished">Pumunta sa napili</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation type="unfinished">Gramo</translation>
     </message>
     <message>
         <source>Grams of feed a day for each square metre of planted bed.</source>
@@ -2388,12 +2432,20 @@
         <translation type="unfinished">Naaabot</translation>
     </message>
     <message>
+        <source>Meter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Meter factor</source>
         <translation type="unfinished">Factor ng metro</translation>
     </message>
     <message>
         <source>Meter's factor</source>
         <translation type="unfinished">Factor ng metro</translation>
+    </message>
+    <message>
+        <source>MeterKind</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Metric</source>
@@ -2510,6 +2562,10 @@
     <message>
         <source>Next</source>
         <translation type="unfinished">Susunod</translation>
+    </message>
+    <message>
+        <source>Next due</source>
+        <translation type="unfinished">Susunod na takda</translation>
     </message>
     <message>
         <source>Next: {what}.</source>
@@ -2670,6 +2726,10 @@
         <translation type="unfinished">Tala</translation>
     </message>
     <message>
+        <source>Noted at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Notes</source>
         <translation type="unfinished">Mga tala</translation>
     </message>
@@ -2790,12 +2850,20 @@
         <translation type="unfinished">Ng anumang elemento, kumpara sa kailangan</translation>
     </message>
     <message>
+        <source>Of how many seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Of the feed at a harvest, against before</source>
         <translation type="unfinished">Ng pakain sa ani, kumpara sa dati</translation>
     </message>
     <message>
         <source>Of the loop</source>
         <translation type="unfinished">Ng loop</translation>
+    </message>
+    <message>
+        <source>Old lot: test it. Until then more seeds are sown.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>On</source>
@@ -2918,6 +2986,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Packed on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Page {at} of {count}</source>
         <translation type="unfinished">Pahina {at} ng {count}</translation>
     </message>
@@ -3014,6 +3086,10 @@
         <translation type="unfinished">Plano</translation>
     </message>
     <message>
+        <source>Plan a dose: {grams} g {name}</source>
+        <translation type="unfinished">Iplano ang dosis: {grams} g {name}</translation>
+    </message>
+    <message>
         <source>Plan a new batch of plants</source>
         <translation type="unfinished">Magplano ng bagong batch ng halaman</translation>
     </message>
@@ -3032,6 +3108,10 @@
     <message>
         <source>Plan these crops anew from then on</source>
         <translation type="unfinished">Iplanong muli ang mga pananim na ito mula noon</translation>
+    </message>
+    <message>
+        <source>Plan this dose</source>
+        <translation type="unfinished">Iplano ang dosis na ito</translation>
     </message>
     <message>
         <source>Plan {mark}</source>
@@ -3122,6 +3202,14 @@
         <translation type="unfinished">Mga presyo</translation>
     </message>
     <message>
+        <source>Primed seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Primed seed keeps less long: test it. More seeds are sown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Print</source>
         <translation type="unfinished">I-print</translation>
     </message>
@@ -3144,6 +3232,10 @@
     <message>
         <source>Print…</source>
         <translation type="unfinished">I-print…</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation type="unfinished">Produkto</translation>
     </message>
     <message>
         <source>Proposal</source>
@@ -3180,6 +3272,10 @@
     <message>
         <source>Put the rows on the clipboard, for a spreadsheet</source>
         <translation type="unfinished">Ilagay ang mga hanay sa clipboard, para sa spreadsheet</translation>
+    </message>
+    <message>
+        <source>Puts one dose into the plan; Undo takes it out</source>
+        <translation type="unfinished">Naglalagay ng isang dosis sa plano; inaalis ito ng I-undo</translation>
     </message>
     <message>
         <source>Quantity</source>
@@ -3238,12 +3334,12 @@
         <translation type="unfinished">Mga suri</translation>
     </message>
     <message>
-        <source>Readings of the water</source>
-        <translation type="unfinished">Mga suri ng tubig</translation>
+        <source>Readings and doses, and what the water asks for</source>
+        <translation type="unfinished">Mga basa at dosis, at hinihingi ng tubig</translation>
     </message>
     <message>
-        <source>Readings of the water, and what it asks for</source>
-        <translation type="unfinished">Mga suri ng tubig, at ang hinihingi nito</translation>
+        <source>Readings of the water</source>
+        <translation type="unfinished">Mga suri ng tubig</translation>
     </message>
     <message>
         <source>Readings or batches from a table (CSV)</source>
@@ -3807,7 +3903,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kalagayan</translation>
     </message>
     <message>
         <source>Static filter</source>
@@ -3934,6 +4030,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Supply [g]</translation>
     </message>
     <message>
+        <source>Supplier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Supply and demand by week</source>
         <translation type="unfinished">Supply at pangangailangan bawat linggo</translation>
     </message>
@@ -4003,6 +4103,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>TargetUnit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4242,6 +4346,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Time of day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Time zone</source>
         <translation type="unfinished">Time zone</translation>
     </message>
@@ -4304,6 +4412,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Trays</source>
         <translation type="unfinished">Mga tray</translation>
+    </message>
+    <message>
+        <source>Treated with a medicine</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Trickling filter</source>
@@ -4404,6 +4516,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Up to three scenarios beside today's plan: balance, harvest, occupancy, feed and cost. The farm stays as it is until you adopt one.</source>
         <translation type="unfinished">Hanggang tatlong scenario katabi ng plano ngayon: balanse, ani, okupadong puwesto, pakain at gastos. Hindi nagbabago ang farm hanggang tanggapin mo ang isa.</translation>
+    </message>
+    <message>
+        <source>Used from</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Value</source>
@@ -4678,6 +4794,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ang hinihingi</translation>
     </message>
     <message>
+        <source>What it gives</source>
+        <translation type="unfinished">Ibinibigay nito</translation>
+    </message>
+    <message>
         <source>What it is</source>
         <translation type="unfinished">Kung ano ito</translation>
     </message>
@@ -4890,6 +5010,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Kuwentahin ang mababa at mataas ng bawat linggo</translation>
     </message>
     <message>
+        <source>Work out low and high of what is foreseen</source>
+        <translation type="unfinished">Kuwentahin ang mababa at mataas ng inaasahan</translation>
+    </message>
+    <message>
         <source>Work out low and high values, and the chance that each target is met</source>
         <translation type="unfinished">Kuwentahin ang mababa at mataas na halaga, at ang tsansang maabot ang bawat target</translation>
     </message>
@@ -5074,6 +5198,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">gaya ng nasa talaan</translation>
     </message>
     <message>
+        <source>asked for</source>
+        <translation type="unfinished">hinihingi</translation>
+    </message>
+    <message>
+        <source>asked for, in the plan</source>
+        <translation type="unfinished">hinihingi, nasa plano na</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>at least {amount} {unit}; of {draws} draws</source>
         <translation type="unfinished">kahit {amount} {unit}; sa {draws} subok</translation>
     </message>
@@ -5088,6 +5224,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>band, low</source>
         <translation type="unfinished">saklaw, mababa</translation>
+    </message>
+    <message>
+        <source>base {eq}</source>
+        <translation type="unfinished">base {eq}</translation>
     </message>
     <message>
         <source>bed</source>
@@ -5230,6 +5370,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">eq bawat linggo</translation>
     </message>
     <message>
+        <source>every {days} d</source>
+        <translation type="unfinished">tuwing {days} araw</translation>
+    </message>
+    <message>
         <source>exact arithmetic</source>
         <translation type="unfinished">eksaktong kuwenta</translation>
     </message>
@@ -5364,6 +5508,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>germination</source>
         <translation type="unfinished">pagtubo</translation>
+    </message>
+    <message>
+        <source>given</source>
+        <translation type="unfinished">naibigay</translation>
     </message>
     <message>
         <source>goes</source>
@@ -5670,6 +5818,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi alam: {why}</translation>
     </message>
     <message>
+        <source>not now</source>
+        <translation type="unfinished">huwag muna</translation>
+    </message>
+    <message>
         <source>not on a day of harvest</source>
         <translation type="unfinished">hindi sa araw ng ani</translation>
     </message>
@@ -5730,12 +5882,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">noong {day}</translation>
     </message>
     <message>
+        <source>once</source>
+        <translation type="unfinished">isang beses</translation>
+    </message>
+    <message>
         <source>or {tds} dissolved solids; {how} (mg/L per µS/cm); read on {day}</source>
         <translation type="unfinished">o {tds} dissolved solids; {how} (mg/L bawat µS/cm); binasa noong {day}</translation>
     </message>
     <message>
         <source>orange</source>
         <translation type="unfinished">kahel</translation>
+    </message>
+    <message>
+        <source>order only</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>other weeks become short instead</source>
@@ -5748,6 +5908,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>outside</source>
         <translation type="unfinished">labas</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation type="unfinished">tapos na</translation>
     </message>
     <message>
         <source>over {percent}</source>
@@ -5763,6 +5927,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>pH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH and conductivity</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6334,6 +6502,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{came} of {seeds} seeds counted came up ({tests} tests, {batches} batches)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside; {memory} more are held from memory and only shown.</source>
         <translation type="unfinished">{cases} nailathalang numero ang kinuwentang muli: {within} pasok sa tolerance, {outside} labas; {memory} pa ay mula sa alaala at ipinapakita lang.</translation>
     </message>
@@ -6889,6 +7061,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{percent} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{percent} % ± {spread}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -63,7 +63,7 @@ class LoopWeeks:
 def loop_weeks(outlook: Outlook, loop: Id, sure: Sureness | None) -> LoopWeeks:
     """Return the weeks of a loop."""
     verdicts = outlook.verdicts[loop]
-    ranges = _ranges(sure, loop)
+    ranges = loop_ranges(sure, loop)
     elements = tuple(
         ElementCourse(
             element=element,
@@ -76,7 +76,8 @@ def loop_weeks(outlook: Outlook, loop: Id, sure: Sureness | None) -> LoopWeeks:
     return LoopWeeks(loop=loop, verdicts=verdicts, elements=elements)
 
 
-def _ranges(sure: Sureness | None, loop: Id) -> LoopRanges | None:
+def loop_ranges(sure: Sureness | None, loop: Id) -> LoopRanges | None:
+    """Return low and high of a loop, None as long as they are not known."""
     if sure is None or sure.ranges is None:
         return None
     return next((each for each in sure.ranges.loops if each.loop == loop), None)

@@ -26,7 +26,7 @@ LISTED: Final = (
     Listed("beds", "Bed map", "Ctrl+3", "Every hole of every bed on any day"),
     Listed("balance", "Balance", "Ctrl+4", "Supply and demand of each element, and what helps", wide=True),
     Listed("fish", "Fish", "Ctrl+5", "Groups, growth, feed by week and meal, density, harvest", wide=True),
-    Listed("water", "Water", "Ctrl+6", "Readings of the water, and what it asks for"),
+    Listed("water", "Water", "Ctrl+6", "Readings and doses, and what the water asks for", wide=True),
     Listed("plan", "Plan", "Ctrl+7", "Repairs, a season worked out, stocking, what if, orders", wide=True),
     Listed(
         "records", "Records", "Ctrl+8", "What happened, planned against actual, what was learned", wide=True

@@ -7,7 +7,7 @@ from itertools import pairwise
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from planner.desk.say import tr
@@ -22,7 +22,13 @@ _WATCH_SHARE: Final = 0.09
 _ROOM_SHARE: Final = 0.12
 _DOT: Final = 3.0
 _SMALL: Final = 0.85
-_COLOURS: Final = {Quantity.PH: 5, Quantity.NITRATE_N_MG_PER_L: 0}
+_SPREAD_SHARE: Final = 0.3
+_COLOURS: Final = {
+    Quantity.PH: 5,
+    Quantity.NITRATE_N_MG_PER_L: 0,
+    Quantity.ALKALINITY_MG_PER_L: 3,
+    Quantity.FE_MG_PER_L: 6,
+}
 """Places in the row of data colours."""
 
 
@@ -96,6 +102,7 @@ class _Drawing:
         if self._plot.height() <= 0 or self._plot.width() <= 0:
             return
         self._draw_band()
+        self._draw_today()
         self._draw_axes()
         self._draw_points()
 
@@ -167,8 +174,32 @@ class _Drawing:
             self._painter.setBrush(self._theme.field if point.odd else colour)
             self._painter.drawEllipse(place, _DOT, _DOT)
 
+    def _draw_today(self) -> None:
+        """Draw where today is, as on the ruler of weeks."""
+        days, today = self._days(), self._course.today
+        if today is None or not days or not days[0] <= today <= days[-1]:
+            return
+        x = self._x(today.toordinal(), days[0].toordinal(), days[-1].toordinal())
+        self._painter.setPen(QPen(self._theme.today, 2 * self._theme.metrics.hair))
+        self._painter.drawLine(QPointF(x, self._plot.top()), QPointF(x, self._plot.bottom()))
+
+    def _draw_spread(self, first: int, last: int) -> None:
+        """Shade from the low to the high of what is foreseen, as far as the chart reaches."""
+        days = [self._x(on.toordinal(), first, last) for on, _ in self._course.foreseen]
+        spread = self._course.spread
+        top = [QPointF(x, self._y(min(high, self._high))) for x, (_, high) in zip(days, spread, strict=True)]
+        foot = [QPointF(x, self._y(max(low, self._low))) for x, (low, _) in zip(days, spread, strict=True)]
+        colour = QColor(self._ink())
+        colour.setAlphaF(_SPREAD_SHARE)
+        self._painter.setPen(Qt.PenStyle.NoPen)
+        self._painter.setBrush(colour)
+        self._painter.drawPolygon(QPolygonF([*top, *reversed(foot)]))
+        self._painter.setBrush(Qt.BrushStyle.NoBrush)
+
     def _draw_foreseen(self, first: int, last: int) -> None:
         """Draw what the forecast says, dashed: it was not measured."""
+        if self._course.spread:
+            self._draw_spread(first, last)
         pen = QPen(self._ink(), 2 * self._theme.metrics.hair, Qt.PenStyle.DashLine)
         self._painter.setPen(pen)
         places = [
@@ -179,7 +210,9 @@ class _Drawing:
             self._painter.drawLine(one, other)
 
     def _days(self) -> list[date]:
-        return sorted([point.on for point in self._course.points] + [on for on, _ in self._course.foreseen])
+        """Return the days drawn, in order; none when nothing is known."""
+        own = list(self._course.own_days)
+        return own if not own or self._course.days is None else [*self._course.days]
 
     def _x(self, day: int, first: int, last: int) -> float:
         if first == last:
@@ -195,6 +228,7 @@ class _Drawing:
 def _bounds(course: Course) -> tuple[float, float]:
     """Return the least and the most the chart shows: all readings, and the band as far as it is near."""
     values = [point.value for point in course.points] + [value for _, value in course.foreseen]
+    values += [end for ends in course.spread for end in ends]
     inner = [bound for bound in (course.low and course.low[1], course.high and course.high[0]) if bound]
     every = [*values, *inner]
     if not every:

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
+from planner.desk.balance.weeks import loop_ranges
+from planner.desk.behind import Behind
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact, Section
 from planner.desk.rows import Column, Row
@@ -20,14 +22,17 @@ from planner.desk.water_words import (
     quantity_value,
     quantity_words,
     rough_words,
+    span_words,
 )
 from planner.desk.words import NONE, day_words
-from planner.farm.farm import DAYS_PER_WEEK, Farm
+from planner.farm.farm import Farm
 from planner.farm.fields import Id
 from planner.farm.species import ELEMENTS
 from planner.farm.water import Quantity, Reading, SolidsBatch
 from planner.forecast.values import LoopForecast, SolidsBatchForecast
+from planner.forecast.water.courses import Ahead, dissolved_ahead
 from planner.forecast.water.readings import ReadingFigures, odd_readings, reading_figures, series
+from planner.forecast.water.spans import Span
 from planner.forecast.water.targets import Level, TargetBand, target_bands
 
 Foreseen = tuple[tuple[date, float], ...]
@@ -58,14 +63,23 @@ class Point:
 class Course:
     """A quantity over time, with the band it should lie in: bounds, and where watching turns to acting.
 
-    `foreseen` is what the forecast says from today on, a value a week.
+    `foreseen` is what the forecast says, a value a week, and `spread` its low and high where those are
+    known. `days` are the first and the last day that are drawn; without them those of the values.
     """
 
     quantity: Quantity
     points: tuple[Point, ...]
     low: tuple[float, float] | None
     high: tuple[float, float] | None
-    foreseen: tuple[tuple[date, float], ...] = ()
+    foreseen: Foreseen = ()
+    spread: tuple[tuple[float, float], ...] = ()
+    today: date | None = None
+    days: tuple[date, date] | None = None
+
+    @property
+    def own_days(self) -> tuple[date, ...]:
+        """The days that something is known of, in order."""
+        return tuple(sorted((*(point.on for point in self.points), *(on for on, _ in self.foreseen))))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -155,16 +169,35 @@ def course_of(book: ReadingBook, quantity: Quantity) -> Course:
     )
 
 
-def foreseen_course(outlook: Outlook, loop: LoopForecast, quantity: Quantity, today: date) -> Foreseen:
-    """Return what is foreseen of a dissolved element, week by week from today; empty for others."""
+def whole_course(book: ReadingBook, quantity: Quantity, behind: Behind, loop: LoopForecast) -> Course:
+    """Return a quantity over time with what is foreseen of it."""
+    ahead = _ahead(quantity, behind, loop)
+    known = any(each.span.low < each.span.high for each in ahead)
+    return replace(
+        course_of(book, quantity),
+        foreseen=tuple((each.on, each.span.likely) for each in ahead),
+        spread=tuple((each.span.low, each.span.high) for each in ahead) if known else (),
+        today=behind.today,
+    )
+
+
+def _ahead(quantity: Quantity, behind: Behind, loop: LoopForecast) -> tuple[Ahead, ...]:
+    outlook = behind.outlook
+    ruler, today = outlook.forecast.ruler, behind.today
+    if quantity is Quantity.ALKALINITY_MG_PER_L:
+        return behind.alkalinity(loop, weeks=_FORESEEN_WEEKS)
     element = _ELEMENT_OF.get(quantity)
-    ruler = outlook.forecast.ruler
     if element is None:
         return ()
-    first = max(ruler.day_of(today), 0)
-    levels = loop.pool_mg_per_l[ELEMENTS.index(element)]
-    days = range(first, min(first + _FORESEEN_WEEKS * DAYS_PER_WEEK + 1, ruler.days), DAYS_PER_WEEK)
-    return tuple((ruler.date_of(day), float(levels[day])) for day in days)
+    row = ELEMENTS.index(element)
+    ranges = loop_ranges(behind.sure, loop.loop)
+    return dissolved_ahead(loop, row=row, ranges=ranges, today=today, ruler=ruler, weeks=_FORESEEN_WEEKS)
+
+
+def together(courses: Sequence[Course]) -> tuple[Course, ...]:
+    """Return courses drawn over the same days, so that they can be read below each other."""
+    days = sorted(day for course in courses for day in course.own_days)
+    return tuple(replace(course, days=(days[0], days[-1]) if days else None) for course in courses)
 
 
 def course_words(course: Course) -> str:
@@ -189,7 +222,11 @@ def _foreseen_words(course: Course) -> str:
     if not course.foreseen:
         return ""
     on, value = course.foreseen[-1]
-    words = rough_words(value, quantity_unit(course.quantity))
+    unit = quantity_unit(course.quantity)
+    words = rough_words(value, unit)
+    if course.spread:
+        low, high = course.spread[-1]
+        words = span_words(Span(low=low, likely=value, high=high), unit)
     return tr("; foreseen {value} on {day}", value=words, day=day_words(on))
 
 

@@ -1,4 +1,4 @@
-"""The water tab: two courses over time, all readings of a loop, and what the water asks for.
+"""The water tab: courses over time, all readings and doses of a loop, and what the water asks for.
 
 Filled only when it is seen. Must know nothing of how the water side is worked out.
 """
@@ -6,7 +6,6 @@ Filled only when it is seen. Must know nothing of how the water side is worked o
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import Final
 
 from PySide6.QtCore import QModelIndex, QSortFilterProxyModel, Qt, QUrl, Signal
@@ -30,26 +29,25 @@ from planner.desk.rows import ID_ROLE, SORT_ROLE, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.side import number_of, page_html
 from planner.desk.theme import Theme
-from planner.desk.water.chart import WaterChart
+from planner.desk.water.charts import CHARTED, WaterCharts
+from planner.desk.water.dosing import DosePanel
 from planner.desk.water.rows import (
-    course_of,
-    foreseen_course,
     reading_book,
     reading_columns,
     reading_rows,
     solids_sections,
+    together,
+    whole_course,
 )
 from planner.desk.water_facts import advice_sections, tests_section
 from planner.desk.words import day_words
 from planner.farm.fields import NO_ID, Id
-from planner.farm.water import Quantity
 from planner.forecast.values import LoopForecast
 
-_CHARTED: Final = (Quantity.PH, Quantity.NITRATE_N_MG_PER_L)
-_TABLE_SHARE, _TEXT_SHARE = 3, 2
+_SHARES: Final = (4, 5, 4)
+"""How the width goes to readings, doses and advice at first."""
 _NEWS: Final = (
     ("reading", "Add a reading…"),
-    ("dose", "Add a dose…"),
     ("solids batch", "Solids batch…"),
     ("meter", "Add a meter…"),
 )
@@ -62,6 +60,8 @@ class WaterTab(QWidget):
     opened = Signal(str)
     new_wanted = Signal(str, str)
     why_wanted = Signal(object, int)
+    wished = Signal(object)
+    sure_wanted = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -71,7 +71,11 @@ class WaterTab(QWidget):
         self.loop = QComboBox(self)
         self.loop.setAccessibleName(tr("Loop of water"))
         self.count = QLabel(self)
-        self.charts = tuple(WaterChart(quantity, theme, self) for quantity in _CHARTED)
+        self.courses = WaterCharts(theme, self)
+        self.charts = self.courses.charts
+        self.doses = DosePanel(theme, self)
+        self.sure = QPushButton(tr("How sure?"), self)
+        self.sure.setToolTip(tr("Work out low and high of what is foreseen"))
         self.model = RowsModel(reading_columns(), self)
         self.sorted = QSortFilterProxyModel(self)
         self.sorted.setSourceModel(self.model)
@@ -79,12 +83,16 @@ class WaterTab(QWidget):
         self.view = QTableView(self)
         self.text = QTextBrowser(self)
         self.buttons = {word: QPushButton(tr(said), self) for word, said in _NEWS}
+        self.buttons["dose"] = self.doses.add
         self._make_table()
         self._make_text()
         self._lay_out()
         self.loop.currentIndexChanged.connect(self._on_loop)
         self.text.anchorClicked.connect(self._on_anchor)
         self.view.activated.connect(self._on_activated)
+        self.sure.clicked.connect(self._on_sure)
+        self.doses.wished.connect(self.wished)
+        self.doses.opened.connect(self.opened)
         for button in self.buttons.values():
             button.clicked.connect(self._on_new)
 
@@ -120,27 +128,22 @@ class WaterTab(QWidget):
         head.addWidget(self.loop)
         head.addWidget(self.count)
         head.addStretch(1)
-        for button in self.buttons.values():
+        for button in (self.sure, *(self.buttons[word] for word, _ in _NEWS)):
             button.setAccessibleName(button.text())
             head.addWidget(button)
-        courses = QHBoxLayout()
-        courses.setSpacing(metrics.hair)
-        for chart in self.charts:
-            courses.addWidget(chart)
         self.split = QSplitter(Qt.Orientation.Horizontal, self)
         self.split.setChildrenCollapsible(False)
         self.split.setHandleWidth(metrics.hair)
-        for part in (self.view, self.text):
+        for at, (part, share) in enumerate(zip((self.view, self.doses, self.text), _SHARES, strict=True)):
             part.setMinimumWidth(metrics.field_width)
             self.split.addWidget(part)
-        self.split.setStretchFactor(0, _TABLE_SHARE)
-        self.split.setStretchFactor(1, _TEXT_SHARE)
-        self.split.setSizes([metrics.side_width * _TABLE_SHARE, metrics.side_width * _TEXT_SHARE])
+            self.split.setStretchFactor(at, share)
+        self.split.setSizes([metrics.side_width * share for share in _SHARES])
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addLayout(head)
-        column.addLayout(courses)
+        column.addWidget(self.courses)
         column.addWidget(self.split, 1)
 
     def show_behind(self, behind: Behind) -> None:
@@ -170,15 +173,15 @@ class WaterTab(QWidget):
         found = next((loop for loop in loops if loop.loop == self.loop_id), None)
         if found is None or self._behind is None:
             self.model.set_rows(())
+            self.doses.show_water(None, None)
             self._show_page(Page(title=tr("Water"), subtitle=tr("No loop of water yet"), sections=()))
             return
         outlook = self._behind.outlook
         book = reading_book(outlook.farm, found.loop, outlook.catalogue)
         self._show_rows(reading_rows(book, self._theme))
-        for chart in self.charts:
-            quantity = chart.course.quantity
-            foreseen = foreseen_course(outlook, found, quantity, self._behind.today)
-            chart.show_course(replace(course_of(book, quantity), foreseen=foreseen))
+        courses = [whole_course(book, quantity, self._behind, found) for quantity in CHARTED]
+        self.courses.show_courses(together(courses))
+        self.doses.show_water(outlook, self._behind.water(found))
         self._show_page(
             Page(
                 title=found.name,
@@ -217,8 +220,8 @@ class WaterTab(QWidget):
     def wear(self, theme: Theme) -> None:
         """Wear the colours of a theme."""
         self._theme = theme
-        for chart in self.charts:
-            chart.wear(theme)
+        self.courses.wear(theme)
+        self.doses.wear(theme)
         if self._page is not None:
             self.text.setHtml(page_html(self._page, theme))
         self._on_loop(0)
@@ -232,6 +235,18 @@ class WaterTab(QWidget):
         number = number_of(link.toString())
         if number >= 0 and self._page is not None:
             self.why_wanted.emit(self._page.askable, number)
+
+    def _on_sure(self, _checked: bool) -> None:
+        self.sure_wanted.emit()
+
+    def show_working(self, *, working: bool) -> None:
+        """Tell whether low and high are being worked out."""
+        self.sure.setEnabled(not working)
+        self.sure.setText(tr("Working…") if working else tr("How sure?"))
+
+    def show_more(self) -> None:
+        """Show again what is known now that was not before."""
+        self._on_loop(0)
 
     def _on_new(self, _checked: bool) -> None:
         for word, button in self.buttons.items():

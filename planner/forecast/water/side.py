@@ -28,6 +28,7 @@ from planner.forecast.water.acid import (
     week_acids,
 )
 from planner.forecast.water.bases import BaseAdvice, base_advice
+from planner.forecast.water.courses import Ahead, alkalinity_ahead
 from planner.forecast.water.dosing import WaterNow
 from planner.forecast.water.filters import filter_figures
 from planner.forecast.water.iron import IronAdvice, iron_advice
@@ -194,6 +195,24 @@ def loop_water(
             today=today,
             catalogue=catalogue,
         ),
+    )
+
+
+def alkalinity_of(
+    farm: Farm, acid: AcidForecast, *, ruler: Ruler, catalogue: Catalogue, today: date, weeks: int
+) -> tuple[Ahead, ...]:
+    """Return alkalinity of a loop from its last reading on, with the base of the plan's doses and make-up."""
+    loop: Loop = by_id(farm.loops)[acid.loop]
+    top_up = top_up_eq_per_day(loop, caco3_g_per_eq=acid.caco3_g_per_eq, catalogue=catalogue)
+    doses = base_eq_by_day(farm.doses, loop=loop.id, supplements=catalogue.supplements, ruler=ruler)
+    return alkalinity_ahead(
+        acid,
+        readings=farm.readings,
+        base_eq=doses + top_up,
+        today=today,
+        ruler=ruler,
+        catalogue=catalogue,
+        weeks=weeks,
     )
 
 

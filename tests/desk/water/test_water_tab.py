@@ -16,11 +16,12 @@ from planner.desk.water.chart import WaterChart
 from planner.desk.water.rows import (
     course_of,
     course_words,
-    foreseen_course,
     reading_book,
     reading_columns,
     reading_rows,
     solids_sections,
+    together,
+    whole_course,
 )
 from planner.desk.water.tab import WaterTab
 from planner.desk.water_facts import week_water_sections
@@ -197,7 +198,7 @@ def test_that_enter_opens_a_reading_and_buttons_ask_for_new_things(qtbot, tab, t
     for button in tab.buttons.values():
         qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
     loop = tested.loops[0].id
-    assert wanted == [("reading", loop), ("dose", loop), ("solids batch", loop), ("meter", "")]
+    assert wanted == [("reading", loop), ("solids batch", loop), ("meter", ""), ("dose", loop)]
 
 
 def test_that_every_control_of_the_tab_has_a_spoken_name(tab):
@@ -239,13 +240,23 @@ def test_that_a_figure_of_the_tab_can_be_asked_why(qtbot, window):
     dialog.reject()
 
 
-def test_that_nitrate_is_foreseen_from_today_on_as_the_pool_of_the_loop(behind, tested):
+def test_that_nitrate_is_foreseen_from_today_on_as_the_pool_of_the_loop(behind, tested, means):
     loop = behind.outlook.forecast.loops[0]
-    found = foreseen_course(behind.outlook, loop, Quantity.NITRATE_N_MG_PER_L, TODAY)
+    book = reading_book(tested, loop.loop, means.catalogue)
+    found = whole_course(book, Quantity.NITRATE_N_MG_PER_L, behind, loop).foreseen
     day = behind.outlook.forecast.ruler.day_of(TODAY)
     assert found[0] == (TODAY, float(loop.pool_mg_per_l[0][day]))
     assert len(found) == 13
-    assert foreseen_course(behind.outlook, loop, Quantity.PH, TODAY) == ()
+    assert whole_course(book, Quantity.PH, behind, loop).foreseen == ()
+
+
+def test_that_charts_below_each_other_share_their_days(behind, tested, means):
+    loop = behind.outlook.forecast.loops[0]
+    book = reading_book(tested, loop.loop, means.catalogue)
+    courses = together(
+        [whole_course(book, each, behind, loop) for each in (Quantity.PH, Quantity.NITRATE_N_MG_PER_L)]
+    )
+    assert {course.days for course in courses} == {(FIRST, courses[1].own_days[-1])}
 
 
 def test_that_a_course_tells_what_is_foreseen(tab):
