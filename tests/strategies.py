@@ -246,6 +246,7 @@ def _until(draw: st.DrawFn, thing: Any, start: str, *, end: str = "until_on") ->
 def _log_entry(draw: st.DrawFn, **about: list[Id]) -> LogEntry:
     references = {field: draw(st.sampled_from(many)) for field, many in about.items()}
     fixed: dict[str, Any] = {"at": draw(st.sampled_from(("", "07:30"))), "corrects": NO_ID, **references}
+    fixed["noted_at"] = draw(st.sampled_from(("", "2026-04-06T07:30Z")))
     entry = draw(made(LogEntry, **fixed))
     units = UNITS_OF.get(entry.what, (Unit.NONE, Unit.KG))
     amount = None if entry.amount is None else abs(entry.amount)

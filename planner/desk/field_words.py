@@ -76,6 +76,7 @@ FIELD_LABELS: Final[dict[str, str]] = {
     "meter": "Meter",
     "meter_factor": "Meter factor",
     "name": "Name",
+    "noted_at": "Noted at",
     "notes": "Notes",
     "nursery_c": "Air at the nursery, by month",
     "nursery_days": "Days in the nursery",

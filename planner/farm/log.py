@@ -106,6 +106,7 @@ class LogEntry:
     unit: Unit = fields.choice(default=Unit.NONE)
     reason: Reason = fields.choice(default=Reason.NONE)
     who: str = fields.text(length=120, meaning="who did it or saw it")
+    noted_at: str = fields.text(length=17, meaning="when it was noted, in UTC, as 2026-04-06T07:30Z")
     corrects: Id = fields.reference("log entry", default=NO_ID, meaning="the entry that this one replaces")
     notes: str = fields.text()
 

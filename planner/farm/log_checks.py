@@ -13,6 +13,7 @@ from planner.farm.log import Happening, LogEntry, Unit
 from planner.farm.water import READING_LIMITS
 
 _TIME: Final = re.compile(r"([01][0-9]|2[0-3]):[0-5][0-9]")
+_MOMENT: Final = re.compile(r"\d{4}-[01]\d-[0-3]\dT[0-2]\d:[0-5]\dZ", re.ASCII)
 _MOST_SCORE: Final = 3
 
 UNITS_OF: Final[dict[Happening, tuple[Unit, ...]]] = {
@@ -69,6 +70,10 @@ _SAID: Final = ("amount", "quantity", "out_of")
 def entry_faults(entry: LogEntry, where: str) -> Iterator[Fault]:
     """Yield the faults of one entry taken by itself."""
     yield from time_faults(entry.at, where)
+    if entry.noted_at and _MOMENT.fullmatch(entry.noted_at) is None:
+        yield _wrong(
+            where, "noted_at", entry.noted_at, "a moment in UTC", "is none such as 2026-04-06T07:30Z"
+        )
     for field in _SAID:
         if field in NEEDED_OF.get(entry.what, ()) and getattr(entry, field) is None:
             said = f'{field} is missing: what = "{entry.what.value}" needs it.'

@@ -50,6 +50,7 @@ class LogEntryRecord(Base):
     unit: Mapped[Unit] = mapped_column(chosen(Unit, "unit"))
     reason: Mapped[Reason] = mapped_column(chosen(Reason, "reason"))
     who: Mapped[Words]
+    noted_at: Mapped[Words]
     corrects: Mapped[str | None] = mapped_column(OpenReference, refers("log_entry"), index=True)
     notes: Mapped[Words]
 

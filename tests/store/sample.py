@@ -148,6 +148,7 @@ READ = LogEntry(
     meter=METER.id,
     quantity=Quantity.PH,
     amount=6.8,
+    noted_at="2026-03-02T18:00Z",
 )
 TREATED = FishEvent(
     id=id_from("treated"),

@@ -145,6 +145,7 @@ CREATE TABLE newer_log_entry (
     unit VARCHAR(40) NOT NULL,
     reason VARCHAR(40) NOT NULL,
     who TEXT NOT NULL,
+    noted_at TEXT NOT NULL,
     corrects TEXT(36),
     notes TEXT NOT NULL,
     CONSTRAINT pk_log_entry PRIMARY KEY (id),
@@ -155,6 +156,7 @@ CREATE TABLE newer_log_entry (
     CONSTRAINT ck_log_entry_amount_limits CHECK ("amount" BETWEEN -50 AND 10000000),
     CONSTRAINT ck_log_entry_out_of_limits CHECK ("out_of" BETWEEN 1 AND 1000000),
     CONSTRAINT ck_log_entry_who_limits CHECK (length("who") <= 120),
+    CONSTRAINT ck_log_entry_noted_at_limits CHECK (length("noted_at") <= 17),
     CONSTRAINT ck_log_entry_notes_limits CHECK (length("notes") <= 4000),
     CONSTRAINT uq_log_entry_code UNIQUE (code),
     CONSTRAINT ck_log_entry_what CHECK (what IN ('sown', 'germinated', 'moved to bed', 'picked', 'culled', 'cleared', 'feed given', 'feed left over', 'fish dead', 'fish weighed', 'fish taken', 'dose given', 'solids siphoned', 'liquor returned', 'topped up', 'pest seen', 'maintenance', 'not done', 'note', 'reading', 'meter calibrated', 'seed tested', 'fish treated', 'fish cleared to eat', 'withdrawn')),
@@ -170,8 +172,8 @@ CREATE TABLE newer_log_entry (
     CONSTRAINT fk_log_entry_corrects FOREIGN KEY(corrects) REFERENCES log_entry (id) ON DELETE NO ACTION DEFERRABLE INITIALLY DEFERRED
 )
 
-INSERT INTO newer_log_entry (id, position, code, what, "on", at, batch, "group", bed, loop, supplement, amount, unit, reason, who, corrects, notes)
-SELECT id, position, code, what, "on", at, batch, "group", bed, loop, supplement, amount, unit, reason, who, corrects, notes FROM log_entry
+INSERT INTO newer_log_entry (id, position, code, what, "on", at, batch, "group", bed, loop, supplement, amount, unit, reason, who, corrects, notes, noted_at)
+SELECT id, position, code, what, "on", at, batch, "group", bed, loop, supplement, amount, unit, reason, who, corrects, notes, '' FROM log_entry
 
 DROP TABLE log_entry
 

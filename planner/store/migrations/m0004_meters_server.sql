@@ -69,6 +69,12 @@ ALTER TABLE log_entry ADD COLUMN out_of INTEGER
 
 ALTER TABLE log_entry ADD CONSTRAINT ck_log_entry_out_of_limits CHECK ("out_of" BETWEEN 1 AND 1000000)
 
+ALTER TABLE log_entry ADD COLUMN noted_at TEXT NOT NULL DEFAULT ''
+
+ALTER TABLE log_entry ALTER COLUMN noted_at DROP DEFAULT
+
+ALTER TABLE log_entry ADD CONSTRAINT ck_log_entry_noted_at_limits CHECK (length("noted_at") <= 17)
+
 ALTER TABLE log_entry DROP CONSTRAINT ck_log_entry_amount_limits
 
 ALTER TABLE log_entry ADD CONSTRAINT ck_log_entry_amount_limits CHECK ("amount" BETWEEN -50 AND 10000000)
