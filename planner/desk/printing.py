@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.desk.plan.kit import Filled, scrolled
 from planner.desk.print_form import FormNeeds, PrintForm, PrintWish
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -105,7 +106,7 @@ class PrintDialog(QDialog):
         self.pdf.setDefault(True)
         self.print = QPushButton(tr("P&rint…"), parent)
         self.stop = QPushButton(tr("Close"), parent)
-        column.addWidget(self.form, 1)
+        column.addWidget(scrolled(Filled(self.form, parent), parent), 1)
         column.addWidget(self.count)
         for button in (self.pdf, self.print, self.stop):
             button.setAccessibleName(button.text().replace("&", ""))

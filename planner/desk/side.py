@@ -12,9 +12,10 @@ from typing import Final
 
 from PySide6.QtCore import QPoint, Qt, QUrl, Signal
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QPushButton, QTextBrowser, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QMenu, QPushButton, QTextBrowser, QVBoxLayout, QWidget
 
 from planner.desk.book import FigureWords
+from planner.desk.flow import Flow
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -109,7 +110,7 @@ class SidePanel(QWidget):
         self.week = QPushButton(tr("Show the week"), self)
         self.why = QPushButton(tr("Why?"), self)
         self.why.setToolTip(tr("Why the figures shown here are what they are"))
-        foot = QHBoxLayout()
+        foot = Flow(theme.metrics.tight)
         foot.setContentsMargins(
             theme.metrics.margin, theme.metrics.gap, theme.metrics.margin, theme.metrics.gap
         )
@@ -117,10 +118,9 @@ class SidePanel(QWidget):
         self.sure.setToolTip(tr("Work out low and high values, and the chance that each target is met"))
         for button in (self.alter, self.week, self.sure, self.why):
             button.setAccessibleName(button.text())
-            foot.addWidget(button)
+        foot.add(self.alter, self.week, self.sure, self.why)
         self.why.setAccessibleName(self.why.toolTip())
         self.sure.setAccessibleName(self.sure.toolTip())
-        foot.insertStretch(2, 1)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)

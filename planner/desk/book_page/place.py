@@ -5,8 +5,8 @@ Must know nothing of how own entries are laid over the book.
 
 from __future__ import annotations
 
-from PySide6.QtCore import QLocale, QModelIndex, Qt
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtCore import QLocale, QModelIndex
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from planner.desk.behind import Behind
 from planner.desk.book_page.own_values import Place as FigurePlace
@@ -20,8 +20,9 @@ from planner.desk.book_page.rows import (
     figure_columns,
     figure_rows,
 )
+from planner.desk.flow import Flow
 from planner.desk.places.place import Place, PlaceNeeds
-from planner.desk.plan.kit import Table, Words, button, heading
+from planner.desk.plan.kit import Beside, Table, Words, button, heading
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.words import faults_words, limit_words, number_words
@@ -71,9 +72,7 @@ class BookPlace(Place):
 
     def _lay_out(self) -> None:
         metrics = self.theme.metrics
-        split = QSplitter(Qt.Orientation.Horizontal, self)
-        split.setChildrenCollapsible(False)
-        split.setHandleWidth(metrics.hair)
+        split = Beside(self.theme, self)
         left, right = QWidget(self), QWidget(self)
         lines = self._column(left)
         head = QHBoxLayout()
@@ -85,13 +84,10 @@ class BookPlace(Place):
         for part in (self.title, self.about):
             lines.addWidget(part)
         lines.addWidget(self.figures, 1)
-        row = QHBoxLayout()
-        row.setSpacing(metrics.gap)
+        row = Flow(metrics.gap)
         self.name.setBuddy(self.value)
         self.value.setMaximumWidth(metrics.field_width)
-        for control in (self.name, self.value, self.ask, self.keep, self.back):
-            row.addWidget(control)
-        row.addStretch(1)
+        row.add(self.name, self.value, self.ask, self.keep, self.back)
         lines.addLayout(row)
         for part in (self.limits, self.trouble, self.moves):
             lines.addWidget(part)

@@ -28,6 +28,7 @@ from PySide6.QtWidgets import (
 )
 
 from planner.desk.csv_in.values import BATCHES, READINGS, TableLike, TableLook, TableWish
+from planner.desk.plan.kit import Beside, Scrolling, show_headings
 from planner.desk.rows import Column, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -176,21 +177,25 @@ class TableDialog(QDialog):
         left.setWidget(inside)
         left.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         left.setMinimumWidth(inside.sizeHint().width() + metrics.wide * 2)
-        right = QVBoxLayout()
+        pane = QWidget(self)
+        right = QVBoxLayout(pane)
+        right.setContentsMargins(0, 0, 0, 0)
         right.addWidget(self.said)
         right.addWidget(self.faults, 1)
         right.addWidget(self.only_good)
-        both = QHBoxLayout()
+        both = Beside(self._theme, self)
         both.addWidget(left)
-        both.addLayout(right, 1)
+        both.addWidget(pane)
+        both.setStretchFactor(1, 1)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(*(metrics.margin,) * 4)
-        whole.addLayout(both, 1)
+        whole.addWidget(Scrolling(both, self._theme, self), 1)
         whole.addWidget(self._buttons())
         wanted = QSize(metrics.side_width * 3 + metrics.field_width, metrics.row * 18)
         self.resize(wanted.boundedTo(self.screen().availableGeometry().size() * _SHARE_OF_SCREEN))
         for at, share in enumerate(_SHARES):
             self.faults.setColumnWidth(at, metrics.row * share)
+        show_headings(self.faults)
 
     def _buttons(self) -> QDialogButtonBox:
         box = QDialogButtonBox(self)

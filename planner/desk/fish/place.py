@@ -38,9 +38,10 @@ from planner.desk.fish.ration import (
     ration_rows,
 )
 from planner.desk.fish.rows import event_columns, event_rows, group_columns, group_rows
+from planner.desk.flow import Flow
 from planner.desk.pages import Fact, Page
 from planner.desk.places.place import Place, PlaceNeeds
-from planner.desk.plan.kit import Table, Words, button, heading
+from planner.desk.plan.kit import Beside, Table, Words, button, heading
 from planner.desk.rows import ID_ROLE
 from planner.desk.say import tr
 from planner.desk.side import number_of, page_html
@@ -112,9 +113,7 @@ class FishPlace(Place):
     def _lay_out(self) -> None:
         self._stack = QStackedLayout(self)
         self._stack.addWidget(self._empty())
-        self.split = QSplitter(Qt.Orientation.Horizontal, self)
-        self.split.setChildrenCollapsible(False)
-        self.split.setHandleWidth(self.theme.metrics.hair)
+        self.split = Beside(self.theme, self)
         self.split.addWidget(self._left())
         self.split.addWidget(self._right())
         self.split.setStretchFactor(0, _LEFT_SHARE)
@@ -177,18 +176,15 @@ class FishPlace(Place):
         small.addWidget(self.density)
         charts.addLayout(small, 2)
         column.addLayout(charts, 1)
-        head = QHBoxLayout()
+        head = Flow(self.theme.metrics.gap)
         head.setContentsMargins(*(self.theme.metrics.gap,) * 4)
-        head.setSpacing(self.theme.metrics.gap)
         for words, box in ((tr("&Meals a day"), self.meals), (tr("A level s&coop"), self.scoop)):
             label = QLabel(words, part)
             label.setBuddy(box)
-            head.addWidget(label)
-            head.addWidget(box)
+            head.add(label, box)
         self.hint = Words(tr("Enter on a week asks why"), self.theme, part, ink="muted")
         self.hint.setWordWrap(False)
-        head.addStretch(1)
-        head.addWidget(self.hint)
+        head.add(self.hint)
         column.addLayout(head)
         column.addWidget(self.ration, 1)
         return part

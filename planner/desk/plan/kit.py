@@ -190,6 +190,16 @@ def scrolled(inside: QWidget, parent: QWidget) -> QScrollArea:
     return ScrolledColumn(inside, parent)
 
 
+def show_headings(table: QTableView) -> None:
+    """Make every column of a table wide enough for its heading."""
+    head = table.horizontalHeader()
+    stretches = head.stretchLastSection()
+    head.setStretchLastSection(False)
+    for at in range(head.count()):
+        head.resizeSection(at, max(head.sectionSize(at), head.sectionSizeFromContents(at).width()))
+    head.setStretchLastSection(stretches)
+
+
 class Table(QTableView):
     """A table of ready rows that can be sorted; `shown` is its rows in the order they stand."""
 
@@ -218,12 +228,14 @@ class Table(QTableView):
         self.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
         self.setMinimumHeight(theme.metrics.row * 5)
         self._widest = round(theme.metrics.field_width * _WIDEST_SHARE)
+        show_headings(self)
 
     def show_columns(self, columns: Sequence[Column]) -> None:
         """Show other columns, and no rows yet."""
         self.model_of_rows.deleteLater()
         self.model_of_rows = RowsModel(columns, self)
         self.ordered.setSourceModel(self.model_of_rows)
+        show_headings(self)
 
     def show_rows(self, rows: Sequence[Row]) -> None:
         """Show other rows; columns are fitted when there were none before."""
@@ -241,6 +253,7 @@ class Table(QTableView):
         for at in range(self.ordered.columnCount()):
             self.setColumnWidth(at, min(self.columnWidth(at), self._widest))
         head.setStretchLastSection(stretches)
+        show_headings(self)
 
     def current(self) -> Row | None:
         """Return the row that is chosen, None when none is."""
