@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
+from planner.catalogue.catalogue import Catalogue
 from planner.farm.crops import Batch
 from planner.farm.farm import Farm
-from planner.farm.species import Crop
 from planner.forecast.paces import PaceBook
 from planner.forecast.profiles import Profile, ProfileKey, profile_key, profile_of
+from planner.forecast.room import density_by_room
 from planner.forecast.seed_lots import LotShares, share_for
 from planner.forecast.standing import Stand, Standing
 from planner.forecast.values import BatchTable, Ints, Ruler
@@ -21,22 +22,25 @@ from planner.science.schedule import seeds_for_many
 class ProfileBook:
     """Numbers the profiles met so far, so that rows can point at them."""
 
-    def __init__(self, crops: Mapping[str, Crop]) -> None:
-        """Keep the crops that keys are looked up in."""
-        self._crops = crops
+    def __init__(self, catalogue: Catalogue) -> None:
+        """Keep the crops that keys are looked up in, and how canopies close."""
+        self.crops = catalogue.crops
+        self._closure = catalogue.figure("coefficient/growth/spacing_closure_m2_per_kg").value
         self._number: dict[ProfileKey, int] = {}
         self.profiles: list[Profile] = []
 
-    def number(self, batch: Batch, lot_share: float | None = None) -> int:
+    def number(self, batch: Batch, lot_share: float | None = None, *, area_m2: float = 0.0) -> int:
         """Return the number of a batch's profile; raises `KeyError` for a crop that is not known.
 
-        `lot_share` is the germination known of the batch's seed lot.
+        `lot_share` is the germination known of the batch's seed lot, `area_m2` the ground it stands on.
         """
-        key = profile_key(batch, lot_share)
+        density = density_by_room(batch.plants, area_m2, self.crops[batch.crop])
+        key = profile_key(batch, lot_share, density)
         found = self._number.get(key)
         if found is None:
             found = self._number[key] = len(self.profiles)
-            self.profiles.append(profile_of(key, self._crops[batch.crop]))
+            crop = self.crops[batch.crop]
+            self.profiles.append(profile_of(key, crop, closure_m2_per_kg=self._closure))
         return found
 
 
@@ -48,19 +52,18 @@ class Books:
     paces: PaceBook
 
 
-def build_table(
-    farm: Farm, books: Books, ruler: Ruler, *, standing: Standing, lots: LotShares
-) -> BatchTable:
+def build_table(farm: Farm, books: Books, ruler: Ruler, *, standing: Standing, lots: LotShares) -> BatchTable:
     """Return the table of all batches of a farm; `standing` says where they stand, `lots` what comes up."""
     batches, book = farm.batches, books.profiles
-    numbers = [book.number(batch, share_for(lots, batch)) for batch in batches]
+    stands = [standing.of(batch, book.crops[batch.crop]) for batch in batches]
+    numbers = [
+        book.number(batch, share_for(lots, batch), area_m2=stand.area_m2)
+        for batch, stand in zip(batches, stands, strict=True)
+    ]
     start = ruler.start_on.toordinal()
     sow_day = np.fromiter((b.sow_on.toordinal() - start for b in batches), np.int64, count=len(batches))
     plants = np.fromiter((batch.plants for batch in batches), dtype=np.int64, count=len(batches))
     profile = np.asarray(numbers, dtype=np.int64)
-    stands = [
-        standing.of(batch, book.profiles[number].crop) for batch, number in zip(batches, numbers, strict=True)
-    ]
     pace = _paces(numbers, stands, books.paces)
     return BatchTable(
         ids=tuple(batch.id for batch in batches),

@@ -64,12 +64,12 @@ def planted_m2(table: BatchTable, profiles: Sequence[Profile], ruler: Ruler, *, 
 
 
 def harvests(
-    table: BatchTable, profiles: Sequence[Profile], ruler: Ruler, *, crops: int
+    table: BatchTable, profiles: Sequence[Profile], paces: PaceBook, ruler: Ruler, *, crops: int
 ) -> tuple[Floats, Floats]:
     """Return plants harvested and fresh mass [g], each by (crop, day).
 
     Plants are those moved to their final place less losses there; a plant that is picked many times
-    counts by the share of its life's harvest.
+    counts by the share of its life's harvest. What is picked again weighs what has grown since the last pick.
     """
     plants = np.zeros((crops, ruler.days))
     grams = np.zeros((crops, ruler.days))
@@ -77,24 +77,29 @@ def harvests(
     first = table.ends[:, _BED]
     inside = (first >= -lead) & (first < ruler.days)
     width = lead + ruler.days
-    cell = table.profile[inside] * width + first[inside] + lead
-    counts = np.bincount(cell, weights=table.plants[inside], minlength=width * len(profiles))
+    crop_of = _crop_of_pace(table)
+    size = width * (max(crop_of, default=-1) + 1)
+    cell = table.pace[inside] * width + first[inside] + lead
+    counts = np.bincount(cell, weights=table.plants[inside], minlength=size)
     sizes = counts
     if (table.ripe[inside] < 1.0).any():
-        weights = table.plants[inside] * table.ripe[inside]
-        sizes = np.bincount(cell, weights=weights, minlength=width * len(profiles))
-    for number, crop in _crop_of_profile(table):
-        profile, span = profiles[number], slice(number * width, (number + 1) * width)
+        sizes = np.bincount(cell, weights=table.plants[inside] * table.ripe[inside], minlength=size)
+    days = np.arange(ruler.days)
+    for number, crop in crop_of.items():
+        profile, span = profiles[paces.profile_of(number)], slice(number * width, (number + 1) * width)
         picks = picks_by_day(profile) * profile.bed_survival_share
-        plants[crop] += np.convolve(counts[span], picks)[lead:width]
-        grams[crop] += np.convolve(sizes[span], picks)[lead:width] * profile.yield_g_per_plant
+        picked = np.convolve(counts[span], picks)[lead:width]
+        plants[crop] += picked
+        weighed = picked if sizes is counts else np.convolve(sizes[span], picks)[lead:width]
+        again = paces.pace(number).regrown(days) if picks.size > 1 else None
+        if again is not None:
+            first_picks = sizes[span][lead:width] * picks[0]
+            weighed = first_picks + (weighed - first_picks) * again
+        grams[crop] += weighed * profile.yield_g_per_plant
     return plants, grams
 
 
-def _crop_of_profile(table: BatchTable) -> list[tuple[int, int]]:
-    """Return (profile, crop) of every profile that a batch has."""
-    if not table.profile.size:
-        return []
-    crops = np.full(int(table.profile.max()) + 1, -1)
-    crops[table.profile] = table.crop
-    return [(number, crop) for number, crop in enumerate(crops.tolist()) if crop >= 0]
+def _crop_of_pace(table: BatchTable) -> dict[int, int]:
+    """Return the crop of every pace that a batch has."""
+    pace, row = np.unique(table.pace, return_index=True)
+    return dict(zip(pace.tolist(), table.crop[row].tolist(), strict=True))

@@ -157,7 +157,7 @@ class Forecaster:
             for number, loop in enumerate(farm.loops)
         )
         crops = crop_keys(self._book)
-        plants, grams = harvests(table, self._book.profiles, ruler, crops=len(crops))
+        plants, grams = harvests(table, self._book.profiles, self._paces, ruler, crops=len(crops))
         return Forecast(
             ruler=ruler,
             crops=crops,
@@ -193,6 +193,7 @@ class Forecaster:
                 *climate_flags(farm, catalogue, ruler, water_c=water_c),
                 *appetite_flags(farm, catalogue, loops, ruler),
                 *density_flags(farm, catalogue, groups, ruler),
+                *treated_flags(farm),
             ),
         )
         slow = slow_flags(farm, bare.batches, ruler)

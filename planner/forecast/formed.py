@@ -38,6 +38,29 @@ def rows_alive(table: BatchTable, *, first_day: int, last_day: int) -> list[int]
     return [int(row) for row in alive.nonzero()[0]]
 
 
+def regrown_by_offset(forecast: Forecast, paces: PaceBook, row: int) -> Floats:
+    """Return what each pick of a batch weighs against a full one, by days since the first, 1 at the first."""
+    table = forecast.batches
+    offsets = np.arange(picks_by_day(forecast.profiles[table.profile[row]]).size)
+    again = paces.pace(int(table.pace[row])).regrown(offsets + int(table.ends[row, 3]))
+    if again is None:
+        return np.ones(offsets.size)
+    again[0] = 1.0
+    return again
+
+
+def pick_size(forecast: Forecast, paces: PaceBook, row: int, *, first_day: int, last_day: int) -> float:
+    """Return what a batch's picks between a day and the day before `last_day` weigh against full ones."""
+    table = forecast.batches
+    picks = picks_by_day(forecast.profiles[table.profile[row]])
+    start = int(table.ends[row, 3])
+    span = slice(max(first_day - start, 0), max(last_day - start, 0))
+    share = float(picks[span].sum())
+    if share <= 0.0:
+        return 1.0
+    return float((picks * regrown_by_offset(forecast, paces, row))[span].sum()) / share
+
+
 def pick_share(forecast: Forecast, row: int, *, first_day: int, last_day: int) -> float:
     """Return the share of a batch's whole harvest between a day and the day before `last_day`."""
     table = forecast.batches

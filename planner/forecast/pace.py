@@ -1,7 +1,9 @@
 """Runs batches of one profile through their stages, and says what one plant takes up on each day.
 
 By the book every plant of a profile lives alike, whenever it is sown. In a season the day of sowing
-decides; what it leads to is worked out once for each day of sowing that is met, and kept.
+decides; what it leads to is worked out once for each day of sowing that is met, and kept. What is picked
+again grows from one pick to the next with the warmth and light of those days: the days between picks are
+the grower's, what hangs there the season's.
 """
 
 from __future__ import annotations
@@ -10,6 +12,7 @@ from typing import Final, Protocol
 
 import numpy as np
 
+from planner.farm.species import HarvestKind
 from planner.forecast.profiles import Profile, after_first_pick, growth_by_day
 from planner.forecast.season import Rates, Sky
 from planner.forecast.values import Floats, Ints
@@ -20,6 +23,7 @@ from planner.science.season import NOT_REACHED, cumulative_progress, stage_end_d
 _GROWING_STAGES: Final = 4
 _STAGES: Final = 6
 _PICKING: Final = 4
+_IN_BED: Final = 3
 
 
 class Pace(Protocol):
@@ -34,6 +38,9 @@ class Pace(Protocol):
 
     def ripe(self, sow_day: Ints) -> Floats:
         """Return how much of a plant's size is reached at the first pick, 1 unless it is given up."""
+
+    def regrown(self, day: Ints, /) -> Floats | None:
+        """Return what is picked again on some days, against reference conditions [0..1]; None: all of it."""
 
     def formed(self, starts: Floats) -> Floats:
         """Return dry mass formed on each day of the ruler [g].
@@ -59,6 +66,10 @@ class BookPace:
     def ripe(self, sow_day: Ints) -> Floats:
         """Return how much of a plant's size is reached at the first pick: all of it."""
         return np.ones(sow_day.size)
+
+    def regrown(self, _day: Ints, /) -> Floats | None:
+        """Return nothing: what is picked again is as the book says."""
+        return None
 
     def formed(self, starts: Floats) -> Floats:
         """Return dry mass formed on each day of the ruler [g]."""
@@ -156,6 +167,16 @@ class SeasonPace:
         progress = gone / self._book_days
         return self._share(np.where(progress >= 1.0 - FLOAT_NOISE, 1.0, progress))
 
+    def regrown(self, day: Ints, /) -> Floats | None:
+        """Return what is picked again on some days, against reference conditions [0..1]."""
+        interval = round(self._profile.crop.pick_interval_days)
+        if self._profile.crop.harvest is HarvestKind.SINGLE or not interval:
+            return None
+        index = np.clip(day - self._sky.first_day, interval, self._sky.days)
+        summed = self._summed[_IN_BED]
+        grown: Floats = (summed[index] - summed[index - interval]) / interval
+        return grown
+
     def formed(self, starts: Floats) -> Floats:
         """Return dry mass formed on each day of the ruler [g]."""
         self._fill((starts > 0) & ~self._filled)
@@ -182,19 +203,27 @@ class SeasonPace:
         """Return dry mass formed at each age until all are done [g/d], shape (sowing day, age).
 
         Growth up to the first pick follows progress through the stages, whatever the calendar says;
-        after it the window of picking. A plant that is given up stays small.
+        after it the window of picking, day by day as warm and bright as it is. A plant that is given up
+        stays small.
         """
         profile, ends = self._profile, self.ends(sow_day)
         oldest = min(int((ends[:, _PICKING] - sow_day).max()) + 1, self.lead)
         age = np.arange(oldest + 1)
         gone = self._gone(sow_day, ends, age)
         share = self._share(gone / np.maximum(gone[:, -1:], self._book_days))
-        first = profile.first_pick_share
+        formed, first = np.diff(share, axis=1), profile.first_pick_share
         if first < 1.0:
-            picked = self._picked(sow_day, ends, age)
-            share = first * share + (1.0 - first) * share[:, -1:] * picked
-        formed: Floats = np.diff(share, axis=1) * profile.dry_mass_g
-        return formed
+            again = np.diff(self._picked(sow_day, ends, age), axis=1) * self._rate_in_bed(sow_day, age[:-1])
+            formed = first * formed + (1.0 - first) * share[:, -1:] * again
+        found: Floats = formed * profile.dry_mass_g
+        return found
+
+    def _rate_in_bed(self, sow_day: Ints, age: Ints) -> Floats:
+        """Return the pace in the bed at some ages, against reference conditions [0..1]."""
+        index = np.clip(sow_day[:, None] + age - self._sky.first_day, 0, self._sky.days - 1)
+        summed = self._summed[_IN_BED]
+        rate: Floats = summed[index + 1] - summed[index]
+        return rate
 
     def _share(self, progress: Floats) -> Floats:
         """Return the share of a plant's size at the first pick that is reached at some progress."""

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 
 from planner.farm.crops import Batch
 from planner.farm.species import ELEMENTS, Crop, CropGroup, HarvestKind
+from planner.forecast.room import OWN_ROOM, room_of
 from planner.science.growth import daily_increments, logistic_share, regrown_share
 
 Floats = NDArray[np.float64]
@@ -47,7 +48,8 @@ class Profile:
     `stage_days` are whole days of germination, nursery, spacing, bed, picking, clearing. A crop
     harvested once is picked on one day unless the grower gives its batch days of picking.
     `dry_mass_g` is the whole-plant dry mass formed in a life, roots and what is left lying included;
-    `first_pick_share` is the part of it that stands at the first pick.
+    `first_pick_share` is the part of it that stands at the first pick. `density_per_m2` is the room it
+    has where that is not the crop's own, and `room_share` what it makes of the yield.
     """
 
     crop: Crop
@@ -57,6 +59,8 @@ class Profile:
     yield_g_per_plant: float
     dry_mass_g: float
     first_pick_share: float
+    density_per_m2: float | None = None
+    room_share: float = 1.0
 
     @property
     def first_pick_day(self) -> int:
@@ -79,8 +83,13 @@ class Profile:
         return self.crop.nursery_survival_share
 
 
-def profile_key(batch: Batch, lot_share: float | None = None) -> ProfileKey:
-    """Return what tells one profile from another; a seed lot's test stands in for the book's share."""
+def profile_key(
+    batch: Batch, lot_share: float | None = None, density_per_m2: float | None = None
+) -> ProfileKey:
+    """Return what tells one profile from another; a seed lot's test stands in for the book's share.
+
+    `density_per_m2` is the room the batch has, None at the crop's own; a grower's own yield is had as it is.
+    """
     return (
         batch.crop,
         batch.germination_days,
@@ -92,34 +101,42 @@ def profile_key(batch: Batch, lot_share: float | None = None) -> ProfileKey:
         lot_share if batch.germination_share is None else batch.germination_share,
         batch.bed_survival_share,
         batch.yield_g_per_plant,
+        density_per_m2 if batch.yield_g_per_plant is None else None,
     )
 
 
-def profile_of(key: ProfileKey, crop: Crop) -> Profile:
+def profile_of(key: ProfileKey, crop: Crop, *, closure_m2_per_kg: float = 0.0) -> Profile:
     """Return the profile of a crop with a batch's own figures laid over it.
 
     A crop that is picked for a shorter or longer time than the book says gives fewer or more picks
-    and forms less or more after the first; what stands at the first pick stays the same. A grower's
-    own yield scales the dry mass with it.
+    and forms less or more after the first; what stands at the first pick stays the same. The room it
+    has scales both. A grower's own yield scales the dry mass with it.
     """
-    own = dict(zip(BATCH_FIGURES, key[1:], strict=True))
+    *figures, density = key[1:]
+    own = dict(zip(BATCH_FIGURES, figures, strict=True))
     days = _stage_days(own, crop)
     window = max(days[_BEFORE_PICKING], 1)
     book_window = 1 if crop.harvest is HarvestKind.SINGLE else round(crop.picking_days) + 1
     book_yield = crop.yield_g_per_plant * _picks_weight(crop, window) / _picks_weight(crop, book_window)
     own_yield = own["yield_g_per_plant"]
-    yield_g = book_yield if own_yield is None else float(own_yield)
     book_mass = crop.yield_g_per_plant * crop.dry_matter_share / crop.harvest_share
     first = book_mass * (1.0 if crop.harvest is HarvestKind.SINGLE else crop.first_pick_share)
-    mass = first + (book_mass - first) * window / book_window
+    room = OWN_ROOM
+    if density is not None:
+        room = room_of(crop, float(density), first_g=first, closure_m2_per_kg=closure_m2_per_kg)
+    first, later = first * room.size, (book_mass - first) * window / book_window * room.later
+    mass = first + later
+    yield_g = book_yield * room.of_yield if own_yield is None else float(own_yield)
     return Profile(
         crop=crop,
         stage_days=days,
         germination_share=_figure(own, crop, "germination_share"),
         bed_survival_share=_figure(own, crop, "bed_survival_share"),
         yield_g_per_plant=yield_g,
-        dry_mass_g=mass * yield_g / book_yield,
+        dry_mass_g=mass if own_yield is None else mass * yield_g / book_yield,
         first_pick_share=first / mass,
+        density_per_m2=None if density is None else float(density),
+        room_share=room.of_yield,
     )
 
 

@@ -106,6 +106,10 @@ class Standing:
             around = self._around[beds] = self.surroundings(*beds)
         return Stand(self._loop_of[bed], area, around)
 
+    def place_m2(self, bed: Id) -> float:
+        """Return the growing area of one place of a bed [m²], 0 where no bed is told."""
+        return self._place_m2.get(bed, 0.0)
+
     def surroundings(self, bed: Id, nursery: Id) -> Surroundings:
         """Return what surrounds a batch in a bed that is raised in a nursery; either may be `NO_ID`.
 

@@ -271,9 +271,10 @@ class _Planning:
         """Return what one plant gives in each week, as fit for sale and less what is lost in the bed."""
         profile = choice.course.profile
         share = profile.bed_survival_share * profile.crop.marketable_share
-        if unit is TargetUnit.KG:
+        by_weight = unit is TargetUnit.KG
+        if by_weight:
             share *= profile.yield_g_per_plant * choice.course.ripe_share(choice.sow_day) / G_PER_KG
-        return choice.course.picked_by_week(choice.sow_day, self._ruler.weeks) * share
+        return choice.course.picked_by_week(choice.sow_day, self._ruler.weeks, weighed=by_weight) * share
 
     def _once(self, dues: Sequence[Due], ground: Ground, have: Floats) -> Iterable[Need]:
         """Yield a sowing for every week of a crop that is harvested once."""

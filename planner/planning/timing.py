@@ -36,7 +36,8 @@ EARLIEST: Final = 400
 class Course:
     """A batch as it would go for every sowing day: row r is sown on day `first_day + r` of the ruler.
 
-    `ends` has shape (sowing day, stage), `ripe` and `stand` shape (sowing day,).
+    `ends` has shape (sowing day, stage), `ripe` and `stand` shape (sowing day,). `again` is what is picked
+    again on each day of the ruler against a full pick, None where it is always one.
     """
 
     profile: Profile
@@ -44,6 +45,7 @@ class Course:
     ends: Ints
     ripe: Floats
     stand: Floats
+    again: Floats | None = None
 
     @property
     def last_day(self) -> int:
@@ -77,10 +79,16 @@ class Course:
         found: Ints = ((picks >= first_day) & (picks <= last_day)).nonzero()[0] + self.first_day
         return found
 
-    def picked_by_week(self, sow_day: int, weeks: int) -> Floats:
-        """Return the share of a life's harvest that falls into each week of the ruler, shape (week,)."""
+    def picked_by_week(self, sow_day: int, weeks: int, *, weighed: bool = False) -> Floats:
+        """Return the share of a life's harvest that falls into each week of the ruler, shape (week,).
+
+        By number of picks, or `weighed` by what has grown since the last one.
+        """
         picks = picks_by_day(self.profile)
         days = self.first_pick(sow_day) + np.arange(picks.size)
+        if weighed and self.again is not None:
+            size = self.again[np.clip(days, 0, self.again.size - 1)]
+            picks = np.concatenate((picks[:1], picks[1:] * size[1:]))
         inside = (days >= 0) & (days < weeks * DAYS_PER_WEEK)
         found = np.bincount(days[inside] // DAYS_PER_WEEK, weights=picks[inside], minlength=weeks)
         return found.astype(np.float64)
@@ -101,7 +109,7 @@ class Timer:
         """Take sites, weeks, readings and own entries of the farm."""
         self.catalogue = forecaster.catalogue_for(farm)
         self.ruler = ruler_of(farm)
-        self._book = ProfileBook(self.catalogue.crops)
+        self._book = ProfileBook(self.catalogue)
         self._paces = PaceBook(self.catalogue, self._book.profiles)
         self._paces.set_frame(farm.sites, self.ruler, air_read=warmth_read(farm).air)
         self._standing = Standing(farm)
@@ -115,7 +123,8 @@ class Timer:
 
     def course(self, batch: Batch, *, nursery: Id = NO_ID) -> Course:
         """Return the course of batches like one, raised in a nursery; its sowing date does not matter."""
-        number = self._book.number(batch, share_for(self._lots, batch))
+        area_m2 = batch.plants * self._standing.place_m2(batch.bed)
+        number = self._book.number(batch, share_for(self._lots, batch), area_m2=area_m2)
         key = number, self.around(batch.bed, nursery)
         if key not in self._kept:
             self._kept[key] = self._course(*key)
@@ -130,6 +139,7 @@ class Timer:
             ends=self._paces.ends(pace, days),
             ripe=self._paces.ripe(pace, days),
             stand=self._paces.stand(pace, days),
+            again=self._paces.pace(self._paces.number(number, around)).regrown(np.arange(self.ruler.days)),
         )
 
     def moved_earlier(self, batch: Batch, *, nursery_days: int, spacing_days: int) -> Batch | None:

@@ -127,6 +127,43 @@ def test_that_a_batch_swapped_for_another_is_not_mistaken_for_it(forecaster, cat
     assert int(forecast.batches.plants[0]) == 10
 
 
+def heads_of(forecaster, *, rows, columns, crop="lettuce-butterhead", **fields):
+    """Forecast a batch on one raft of 1 m² with a grid of holes, all of them planted."""
+    bed = dataclasses.replace(RAFT, units=1, rows=rows, columns=columns, area_m2=1.0)
+    batch = batch_of(crop=crop, plants=rows * columns, bed=bed.id, **fields)
+    return forecaster.forecast(farm_of(batches=(batch,), beds=(bed,)))
+
+
+def test_that_heads_grow_heavier_apart_and_lighter_close_together(forecaster):
+    """Light is shared by the ground: twice as close gives more to the square metre, less to the head."""
+    wide, own, close = (heads_of(forecaster, rows=5, columns=many) for many in (3, 5, 10))
+    per_m2 = [float(one.harvest_g.sum()) for one in (wide, own, close)]
+    heads = [float(one.harvest_plants.sum()) for one in (wide, own, close)]
+    assert per_m2[0] < per_m2[1] < per_m2[2]
+    assert per_m2[0] / heads[0] > per_m2[1] / heads[1] > per_m2[2] / heads[2]
+    wanted = [float(one.loops[0].demand_g.sum()) for one in (wide, own, close)]
+    assert wanted == pytest.approx([grams * wanted[1] / per_m2[1] for grams in per_m2])
+
+
+def test_that_wider_than_a_plant_grows_wide_nothing_is_won(forecaster, catalogue):
+    across = catalogue.crops["lettuce-butterhead"].width_cm
+    assert 10_000 / across**2 > 9
+    far, farther = (heads_of(forecaster, rows=3, columns=many) for many in (2, 3))
+    sizes = [float(one.harvest_g.sum() / one.harvest_plants.sum()) for one in (far, farther)]
+    assert sizes[0] == pytest.approx(sizes[1])
+
+
+def test_that_a_tall_crop_in_a_raft_for_salad_is_taken_to_stand_at_its_own_distance(forecaster, catalogue):
+    grams = catalogue.crops["tomato"].yield_g_per_plant
+    forecast = heads_of(forecaster, rows=5, columns=5, crop="tomato")
+    assert forecast.harvest_g.sum() / forecast.harvest_plants.sum() == pytest.approx(grams)
+
+
+def test_that_a_growers_own_yield_holds_at_any_distance(forecaster):
+    forecast = heads_of(forecaster, rows=5, columns=10, yield_g_per_plant=90.0)
+    assert forecast.harvest_g.sum() / forecast.harvest_plants.sum() == pytest.approx(90.0)
+
+
 @given(
     key=st.sampled_from(sorted(CROPS)),
     bed_days=st.one_of(st.none(), st.floats(1, 200)),

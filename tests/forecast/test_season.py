@@ -14,10 +14,12 @@ from planner.catalogue.loading import shipped_catalogue
 from planner.farm.crops import SeedLot, Stage
 from planner.farm.farm import Settings
 from planner.farm.ids import id_from
+from planner.farm.species import HarvestKind
 from planner.forecast.climate import daily_series
 from planner.forecast.delays import DelayCause, stage_delays
 from planner.forecast.engine import Forecaster
-from planner.forecast.profiles import contents, profile_key, profile_of
+from planner.forecast.profiles import contents, picks_by_day, profile_key, profile_of
+from planner.science.response import light_needed
 from tests.farms import MONDAY, SITE, batch_of, farm_of, weekly_batches
 
 CATALOGUE = shipped_catalogue()
@@ -149,11 +151,64 @@ def test_that_growth_closes_over_a_life_in_any_season(key, months, radiation, so
     profile = profile_of(profile_key(batch), CATALOGUE.crops[key])
     demand, ripe = forecast.loops[0].demand_g.sum(axis=1), float(forecast.batches.ripe[0])
     assert 0 <= ripe <= 1
-    assert demand == pytest.approx(10 * ripe * profile.dry_mass_g * contents(profile.crop), rel=1e-5)
+    whole = 10 * ripe * profile.dry_mass_g * contents(profile.crop)
+    full_g = 10 * ripe * profile.bed_survival_share * profile.yield_g_per_plant
+    first, first_pick = profile.first_pick_share, float(picks_by_day(profile)[0])
     assert np.all(np.diff(forecast.batches.ends[0]) >= 0)
-    assert forecast.harvest_g.sum() == pytest.approx(
-        10 * ripe * profile.bed_survival_share * profile.yield_g_per_plant, rel=1e-9
+    if profile.crop.harvest is HarvestKind.SINGLE:
+        assert demand == pytest.approx(whole, rel=1e-5)
+        assert forecast.harvest_g.sum() == pytest.approx(full_g, rel=1e-9)
+    else:  # what grows after the first pick hangs on the weather of those days
+        assert np.all(demand >= whole * first * (1 - 1e-5))
+        assert np.all(demand <= whole * (1 + 1e-5))
+        assert full_g * first_pick * (1 - 1e-9) <= forecast.harvest_g.sum() <= full_g * (1 + 1e-9)
+
+
+@pytest.mark.parametrize("key", ["tomato", "basil", "kale"])
+def test_that_what_is_picked_again_follows_the_light_of_those_days(forecaster, key):
+    """Growth goes by light caught: at half the pace what is picked after the first pick is half of it."""
+    crop = CATALOGUE.crops[key]
+    batch = batch_of(crop=key, plants=10, clearing_days=None, **PLANTS)
+    half = CATALOGUE.figure("coefficient/season/light_half_rate_mol").value
+    dim = light_needed(0.5, half_light_mol=half, reference_light_mol=crop.light_target_mol_per_m2_d)
+    mol_per_mj = CATALOGUE.figure("coefficient/season/light_mol_per_mj").value
+    bright_mj, dim_mj = crop.light_target_mol_per_m2_d / mol_per_mj, dim / mol_per_mj
+    bright, dark = (
+        forecast_of(
+            forecaster,
+            batch,
+            weeks=70,
+            air_c=(crop.optimum_c,) * 12,
+            radiation_mj_per_m2_d=(mj,) * 12,
+            roof_transmission=1.0,
+        )
+        for mj in (bright_mj, dim_mj)
     )
+    profile = bright.profiles[int(bright.batches.profile[0])]
+    first = float(picks_by_day(profile)[0])
+    assert dark.harvest_g.sum() == pytest.approx(bright.harvest_g.sum() * (first + (1 - first) / 2), rel=1e-6)
+    of_first = profile.first_pick_share
+    demand, less = (one.loops[0].demand_g.sum(axis=1) for one in (bright, dark))
+    assert less == pytest.approx(demand * (of_first + (1 - of_first) / 2), rel=1e-5)
+
+
+def test_that_nothing_ripens_in_the_dark(forecaster):
+    """Without light nothing grows: a crop kept on from summer into a night of months bears nothing then."""
+    light = (0.0, 0.0, 5.0, 15.0, 20.0, 22.0, 20.0, 15.0, 5.0, 0.0, 0.0, 0.0)
+    batch = batch_of(crop="tomato", plants=10, picking_days=300.0, clearing_days=None, **PLANTS)
+    forecast = forecast_of(
+        forecaster,
+        dataclasses.replace(batch, sow_on=date(2027, 4, 1)),
+        weeks=60,
+        air_c=(25.0,) * 12,
+        radiation_mj_per_m2_d=light,
+    )
+    ruler = forecast.ruler
+    summer = slice(ruler.day_of(date(2027, 8, 1)), ruler.day_of(date(2027, 9, 15)))
+    night = slice(ruler.day_of(date(2027, 11, 20)), ruler.day_of(date(2028, 1, 5)))
+    assert forecast.harvest_g[:, summer].sum() > 0
+    assert forecast.harvest_g[:, night].sum() < 0.02 * forecast.harvest_g[:, summer].sum()
+    assert forecast.loops[0].demand_g[:, night].sum() < 0.02 * forecast.loops[0].demand_g[:, summer].sum()
 
 
 def test_that_a_moved_batch_in_a_season_gives_the_same_as_a_fresh_start(forecaster, catalogue):

@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 from scipy.optimize import curve_fit
 
-from planner.science import canopy, growth
+from planner.science import canopy, growth, spacing
 from tests.science.figures import figure, published_table
 
 
@@ -48,6 +48,40 @@ def test_that_the_canopy_runs_through_seven_weeks() -> None:
     )
     found = 1000.0 * mass[[steps_a_day * d for d in (7, 14, 21, 28, 35, 50)]]
     assert found == pytest.approx([58.0, 142.9, 220.9, 291.6, 355.9, 474.3], rel=0.005)
+
+
+def _canopy_after(days: int, start_kg: float) -> float:
+    """Canopy of Van Henten's equations after some days of the published run [kg/m2]."""
+    steps_a_day = 288
+    day = np.arange(steps_a_day) < steps_a_day // 2
+    mass = canopy.canopy_series(
+        start_kg,
+        radiation_w_per_m2=np.tile(np.where(day, 300.0, 0.0), days),
+        temperature_c=np.tile(np.where(day, 20.0, 15.0), days),
+        co2_kg_per_m3=7.2e-4,
+        step_s=300.0,
+        canopy=_lettuce(),
+    )
+    return float(mass[-1])
+
+
+@pytest.mark.parametrize("days", [14, 28, 35])
+def test_that_room_gives_heads_the_size_that_the_canopy_equations_give(days: int) -> None:
+    """Van Henten 2003, run twice: the same seedlings twice and half as close as in the published run; 10 %.
+
+    The closed form leaves out what the canopy breathes away, which is what the tenth is for.
+    """
+    seedling_kg, own = 2.7e-3 / 25.0, 25.0
+    of_own = _canopy_after(days, own * seedling_kg) / own
+    for density in (12.5, 50.0):
+        run = _canopy_after(days, density * seedling_kg) / density
+        share = spacing.size_by_room(
+            density,
+            own_density=own,
+            own_mass_kg=of_own,
+            closure_m2_per_kg=figure("canopy_leaf_closure_m2_per_kg"),
+        )
+        assert share == pytest.approx(run / of_own, rel=0.1)
 
 
 def test_that_expolinear_growth_gives_its_series() -> None:

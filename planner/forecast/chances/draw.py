@@ -38,7 +38,7 @@ def chances_of(
     spread = spreads_of(farm, forecast, catalogue) if spreads is None else spreads
     random = np.random.default_rng(seed)
     drawn = draw_plants(forecast, forecaster, spreads=spread, random=random, draws=draws)
-    plants, grams = harvest_draws(forecast, drawn)
+    plants, grams = harvest_draws(forecast, forecaster, drawn)
     feeds = [
         _loop_feed(farm, forecast, forecaster, loop, spread=spread, random=random, draws=draws)
         for loop in forecast.loops

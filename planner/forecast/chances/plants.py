@@ -15,7 +15,7 @@ from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.species import ELEMENTS
 from planner.forecast.chances.spreads import Spreads
 from planner.forecast.engine import Forecaster
-from planner.forecast.formed import formed_per_plant, rows_alive
+from planner.forecast.formed import formed_per_plant, regrown_by_offset, rows_alive
 from planner.forecast.profiles import contents, picks_by_day
 from planner.forecast.values import Floats, Forecast, Ints
 
@@ -121,7 +121,7 @@ class _Bell:
         return np.concatenate([np.zeros((1, self._crop.size)), both])
 
 
-def harvest_draws(forecast: Forecast, drawn: PlantDraws) -> tuple[Floats, Floats]:
+def harvest_draws(forecast: Forecast, forecaster: Forecaster, drawn: PlantDraws) -> tuple[Floats, Floats]:
     """Return plants and grams harvested, each by (crop, draw, week)."""
     ruler, table = forecast.ruler, forecast.batches
     rows = drawn.moved.shape[0]
@@ -134,10 +134,11 @@ def harvest_draws(forecast: Forecast, drawn: PlantDraws) -> tuple[Floats, Floats
         living = drawn.living[:, batches]
         weight = living * drawn.size[:, batches] * table.ripe[batches] * profile.yield_g_per_plant
         picks = picks_by_day(profile)
+        again = np.asarray([regrown_by_offset(forecast, forecaster.paces, row) for row in batches])
         for offset in picks.nonzero()[0]:
             share = float(picks[offset])
             plants[crop] += share * _by_week(first + offset, living, ruler.weeks)
-            grams[crop] += share * _by_week(first + offset, weight, ruler.weeks)
+            grams[crop] += share * _by_week(first + offset, weight * again[:, offset], ruler.weeks)
     shape = (len(forecast.crops), rows, ruler.weeks)
     return (
         _around(plants.reshape(shape), ruler.weekly_sum(forecast.harvest_plants)),

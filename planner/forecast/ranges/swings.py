@@ -35,6 +35,7 @@ CROP_FIGURES: Final = (
     "yield_g_per_plant",
     "dry_matter_share",
     "harvest_share",
+    "width_cm",
     "bed_survival_share",
     "growth_midpoint",
     "growth_steepness",
@@ -88,6 +89,7 @@ def crop_runs(catalogue: Catalogue, crops: Sequence[str]) -> Iterator[Run]:
     )
     for name in LIGHT_FIGURES:
         yield (Part(figures=(catalogue.figure(f"coefficient/season/{name}"),)),)
+    yield (Part(figures=(catalogue.figure("coefficient/growth/spacing_closure_m2_per_kg"),)),)
 
 
 def fish_runs(catalogue: Catalogue, farm: Farm) -> Iterator[Run]:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from typing import Final
 
 from planner.farm.species import ELEMENTS
-from planner.forecast.formed import formed_per_plant, pick_share, rows_alive
+from planner.forecast.formed import formed_per_plant, pick_share, pick_size, rows_alive
 from planner.forecast.profiles import Profile
 from planner.forecast.values import Ints
 from planner.forecast.why.batches import batch_input
@@ -66,6 +66,8 @@ def _batch_harvest(ground: Ground, row: int, week: int, *, grams: bool) -> Expla
     days = week_days(week)
     share = pick_share(forecast, row, first_day=days.start, last_day=days.stop)
     profile, ripe = _profile(ground, row), float(forecast.batches.ripe[row])
+    again = pick_size(forecast, ground.paces, row, first_day=days.start, last_day=days.stop)
+    size = ripe * again
     plants = batch.plants * profile.bed_survival_share * share
     inputs = [
         entered("plants", batch.plants, "plants", batch.code),
@@ -75,11 +77,11 @@ def _batch_harvest(ground: Ground, row: int, week: int, *, grams: bool) -> Expla
     children: tuple[Explanation, ...] = ()
     if grams:
         of_yield, children = _yield(ground, row)
-        inputs += [of_yield, worked("size_share", ripe, "1")]
+        inputs += [of_yield, worked("size_share", size, "1")]
     return Explanation(
         title="harvest of a batch",
         about=batch.code,
-        value=plants * profile.yield_g_per_plant * ripe if grams else plants,
+        value=plants * profile.yield_g_per_plant * size if grams else plants,
         unit="g" if grams else "plants",
         formula=Formula.BATCH_GRAMS if grams else Formula.BATCH_PLANTS,
         inputs=tuple(inputs),

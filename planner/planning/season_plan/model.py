@@ -7,6 +7,7 @@ from typing import Final
 
 import numpy as np
 
+from planner.farm.crops import TargetUnit
 from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.forecast.engine import Forecaster
 from planner.planning.rhythm import WorkDays
@@ -27,7 +28,16 @@ from planner.planning.season_plan.probes import (
     visits_of,
 )
 from planner.planning.season_plan.spans import Spans, spans_of
-from planner.planning.season_plan.values import Columns, Floats, Ints, Rows, SeasonModel, Sparse, TooSlow
+from planner.planning.season_plan.values import (
+    Columns,
+    Floats,
+    Ints,
+    Line,
+    Rows,
+    SeasonModel,
+    Sparse,
+    TooSlow,
+)
 from planner.planning.season_plan.work_days import on_days_of_work
 
 _NURSERY_END: Final = 1
@@ -51,7 +61,9 @@ def build_model(farm: Farm, forecaster: Forecaster, options: PlanOptions) -> Sea
         trials = on_days_of_work(frame, trials)
     found = tried(farm, trials, forecaster=forecaster, grounds=frame.grounds, nurseries=frame.nurseries)
     full = found.table.ripe >= _FULL_SIZE
-    picks = picks_of(found, np.arange(len(trials)), frame.span)
+    lines = lines_of(frame)
+    weighed = _only_by_weight(frame, lines)
+    picks = picks_of(found, np.arange(len(trials)), frame.span, paces=forecaster.paces, weighed=weighed)
     rows = np.flatnonzero(full & (np.diff(picks.start) > 0))
     kept = [trials[row] for row in rows.tolist()]
     columns, room = _columns(frame, kept, found, rows, picks=picks.taken(rows))
@@ -64,13 +76,19 @@ def build_model(farm: Farm, forecaster: Forecaster, options: PlanOptions) -> Sea
         grounds=frame.grounds,
         nurseries=frame.nurseries,
         pools=frame.pools,
-        lines=lines_of(frame),
+        lines=lines,
         columns=columns,
         rows=room,
         elements=elements_of(frame),
         weights=frame.weights,
         too_slow=_too_slow([trials[row] for row in np.flatnonzero(~full).tolist()]),
     )
+
+
+def _only_by_weight(frame: Frame, lines: Sequence[Line]) -> frozenset[str]:
+    """Return the crops that are wanted by weight and never by number."""
+    by_number = {line.crop for line in lines if line.unit is TargetUnit.HEADS}
+    return frozenset(frame.crops[line.crop] for line in lines if line.crop not in by_number)
 
 
 def _too_slow(trials: Sequence[Trial]) -> tuple[TooSlow, ...]:

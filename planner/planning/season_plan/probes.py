@@ -6,7 +6,7 @@ The forecast stays the only one to know how plants grow; nothing here knows a st
 from __future__ import annotations
 
 import dataclasses
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Final
@@ -19,6 +19,7 @@ from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.farm.ids import id_from
 from planner.forecast.engine import Forecaster
 from planner.forecast.formed import formed_per_plant
+from planner.forecast.paces import PaceBook
 from planner.forecast.profiles import Profile, picks_by_day
 from planner.forecast.values import BatchTable, Forecast, Ruler
 from planner.planning.season_plan.values import (
@@ -155,28 +156,45 @@ class WeekSpan:
         return found
 
 
-def picks_of(found: Tried, rows: Ints, span: WeekSpan) -> Sparse:
-    """Return the share of a plant harvested by week, for the rows asked for."""
-    return _picked(found, rows, span, visits=False)
+def picks_of(
+    found: Tried, rows: Ints, span: WeekSpan, *, paces: PaceBook, weighed: Collection[str] = ()
+) -> Sparse:
+    """Return the share of a plant harvested by week, for the rows asked for.
+
+    Of crops to be `weighed` it is the share of a book plant's whole yield: by the room the plants have, and
+    by what has grown since the last pick.
+    """
+    dense = np.zeros((rows.size, span.count))
+    for number in np.unique(found.table.pace[rows]).tolist():
+        profile = found.profiles[paces.profile_of(number)]
+        own = np.flatnonzero(found.table.pace[rows] == number)
+        shares = picks_by_day(profile) * profile.bed_survival_share
+        again = None
+        if profile.crop.key in weighed:
+            shares = shares * (profile.yield_g_per_plant / profile.crop.yield_g_per_plant)
+            again = paces.pace(number).regrown
+        first_day = found.table.ends[rows[own], _BED]
+        for after in np.flatnonzero(shares).tolist():
+            day = first_day + after
+            week = day // DAYS_PER_WEEK - span.first
+            size = again(day) if again is not None and after else None
+            given = np.full(day.size, shares[after]) if size is None else shares[after] * size
+            inside = (week >= 0) & (week < span.count)
+            dense[own[inside], week[inside]] += given[inside]
+    return _packed_rows(dense)
 
 
 def visits_of(found: Tried, rows: Ints, span: WeekSpan) -> Sparse:
-    """Return how often a plant is picked from by week."""
-    return _picked(found, rows, span, visits=True)
-
-
-def _picked(found: Tried, rows: Ints, span: WeekSpan, *, visits: bool) -> Sparse:
-    """Return sums by week over the days of picking of each row."""
+    """Return how often a plant is picked from by week, for the rows asked for."""
     dense = np.zeros((rows.size, span.count))
     first_day = found.table.ends[rows, _BED]
     for number in np.unique(found.table.profile[rows]).tolist():
         profile = found.profiles[number]
         own = np.flatnonzero(found.table.profile[rows] == number)
-        shares = picks_by_day(profile) * profile.bed_survival_share
-        for after in np.flatnonzero(shares).tolist():
+        for after in np.flatnonzero(picks_by_day(profile)).tolist():
             week = (first_day[own] + after) // DAYS_PER_WEEK - span.first
             inside = (week >= 0) & (week < span.count)
-            dense[own[inside], week[inside]] += 1.0 if visits else shares[after]
+            dense[own[inside], week[inside]] += 1.0
     return _packed_rows(dense)
 
 
