@@ -23,6 +23,7 @@ from planner.farm.meter_checks import read_with_faults
 from planner.farm.seed_lots import seed_lot_faults
 from planner.farm.site import Site
 from planner.farm.species import UNIT_WORDS
+from planner.farm.withdrawal import barred_fault, barred_harvests
 from planner.farm.zones import zone_faults
 
 
@@ -252,7 +253,7 @@ def _too_many(farm: Farm, batches: set[Id], batch_of: dict[Id, Batch]) -> Iterat
 
 
 def _events(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
-    """Yield a fault for every event before its group was stocked, and for fish that are no longer there."""
+    """Yield a fault for every event before stocking, for treated fish, and for fish no longer there."""
     events, groups = change_set.ids("fish event"), change_set.ids("fish group")
     if not events and not groups:
         return
@@ -260,6 +261,9 @@ def _events(farm: Farm, change_set: ChangeSet) -> Iterator[Fault]:
     for event in farm.fish_events:
         if event.id in events or event.group in groups:
             yield from _too_early(event, group_of[event.group].stocked_on, group_of[event.group].name)
+    for harvest, treatment in barred_harvests(farm.fish_events):
+        if harvest.id in events:
+            yield barred_fault(group_of[harvest.group], harvest, treatment)
     yield from _overdrawn(farm, change_set)
 
 

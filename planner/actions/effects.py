@@ -11,11 +11,13 @@ from collections.abc import Callable, Iterator
 from typing import Any, Final
 
 from planner.farm.changes import Change
+from planner.farm.crops import SeedLot
 from planner.farm.farm import Farm, Thing, things
 from planner.farm.fields import NO_ID, Id
 from planner.farm.fish import FishEvent, FishEventKind
 from planner.farm.ids import id_from
 from planner.farm.log import Happening, LogEntry, first_of, standing
+from planner.farm.meters import FACTORED
 from planner.farm.water import Dose, Quantity, Reading, SolidsBatch
 
 _WORDS: Final = ("fish event", "dose", "reading", "solids batch")
@@ -43,6 +45,8 @@ def effect_of(farm: Farm, entry: LogEntry) -> Iterator[Change]:
             yield Change(after=after)
     yield from _returned(farm, entry)
     yield from _fed(farm, entry)
+    yield from _cleared(farm, entry)
+    yield from _seeds_used(farm, entry)
 
 
 def _made(farm: Farm, entry: LogEntry, own: Id) -> Thing | None:
@@ -87,6 +91,91 @@ def _top_up(_farm: Farm, entry: LogEntry, own: Id) -> Thing | None:
     return Reading(id=own, loop=entry.loop, on=entry.on, quantity=Quantity.TOP_UP_L, value=value)
 
 
+def _reading(farm: Farm, entry: LogEntry, own: Id) -> Thing | None:
+    """Return the reading; its factor is the meter's, or the one that the corrected reading had."""
+    if entry.quantity is None or entry.amount is None or entry.loop == NO_ID:
+        return None
+    meter = next((one for one in farm.meters if one.id == entry.meter), None)
+    earlier = next((one for one in farm.readings if one.id == own), None)
+    factor = None if earlier is None else earlier.meter_factor
+    if meter is not None and meter.factor is not None and entry.quantity in FACTORED:
+        factor = meter.factor
+    return Reading(
+        id=own,
+        loop=entry.loop,
+        on=entry.on,
+        at=entry.at,
+        quantity=entry.quantity,
+        value=entry.amount,
+        meter=entry.meter,
+        meter_factor=factor,
+        notes=entry.notes,
+    )
+
+
+def _treated(farm: Farm, entry: LogEntry, own: Id) -> Thing | None:
+    if entry.group == NO_ID:
+        return None
+    earlier = next((one for one in farm.fish_events if one.id == own), None)
+    cleared = None if earlier is None else earlier.cleared_on
+    return FishEvent(
+        id=own,
+        group=entry.group,
+        on=entry.on,
+        kind=FishEventKind.TREATED,
+        cleared_on=None if cleared is None or cleared < entry.on else cleared,
+        notes=entry.notes,
+    )
+
+
+def _cleared(farm: Farm, entry: LogEntry) -> Iterator[Change]:
+    """Yield the day from which treated fish may be eaten, as the entries that stand have it.
+
+    A treatment is cleared by the first entry of its group that says so, on its day or later.
+    """
+    known = {each.id: each for each in farm.log_entries}
+    told = [entry, *([known[entry.corrects]] if entry.corrects in known else [])]
+    groups = {each.group for each in told if each.what is Happening.RELEASED}
+    for event in farm.fish_events if groups else ():
+        if event.kind is not FishEventKind.TREATED or event.group not in groups:
+            continue
+        days = [
+            each.on
+            for each in standing(farm.log_entries)
+            if each.what is Happening.RELEASED and each.group == event.group and each.on >= event.on
+        ]
+        after = dataclasses.replace(event, cleared_on=min(days, default=None))
+        if after != event:
+            yield Change(before=event, after=after)
+
+
+def _seeds_used(farm: Farm, entry: LogEntry) -> Iterator[Change]:
+    """Yield what a lot has left after sowing from it or testing it; a correction gives back first."""
+    known = {each.id: each for each in farm.log_entries}
+    used: dict[Id, int] = {}
+    for each, sign in ((entry, 1), (known.get(entry.corrects), -1)):
+        lot, seeds = (NO_ID, 0) if each is None else _taken(farm, each)
+        used[lot] = used.get(lot, 0) + sign * seeds
+    for lot in farm.seed_lots:
+        if used.get(lot.id) and lot.seeds_left is not None:
+            yield Change(before=lot, after=dataclasses.replace(lot, seeds_left=_left(lot, used[lot.id])))
+
+
+def _taken(farm: Farm, entry: LogEntry) -> tuple[Id, int]:
+    """Return the lot that an entry takes seeds from, and how many."""
+    if entry.what is Happening.SEED_TESTED:
+        return entry.seed_lot, entry.out_of or 0
+    if entry.what is Happening.SOWN and entry.batch != NO_ID:
+        lots = [batch.seed_lot for batch in farm.batches if batch.id == entry.batch]
+        return (lots[0] if lots else NO_ID), int(entry.amount or 0)
+    return NO_ID, 0
+
+
+def _left(lot: SeedLot, used: int) -> int:
+    """Return the seeds left, never fewer than none: counts of packets are rough."""
+    return max((lot.seeds_left or 0) - used, 0)
+
+
 def _solids(farm: Farm, entry: LogEntry, own: Id) -> Thing | None:
     """Return a batch of the solids since the siphoning before, or since the plan began."""
     earlier = [
@@ -124,6 +213,8 @@ _FISH: Final = {
 }
 _MAKERS: Final[dict[Happening, Callable[[Farm, LogEntry, Id], Thing | None]]] = {
     **dict.fromkeys(_FISH, _fish),
+    Happening.TREATED: _treated,
+    Happening.MEASURED: _reading,
     Happening.DOSED: _dose,
     Happening.TOPPED_UP: _top_up,
     Happening.SIPHONED: _solids,

@@ -50,6 +50,10 @@ _FLAG_WORDS: Final = {
     "all the same fouls it.",
     "too slow": "{name} grows too slowly in this season to be ready in time: the plan gives it up when it is "
     "{share} % of its size.",
+    "treated fish": "{name}: treated with a medicine and not cleared yet: no fish of it may be harvested for "
+    "eating. Log the day on which they are cleared.",
+    "harvest barred": "{name}: this harvest is barred: the fish were treated with a medicine and are not "
+    "cleared by then.",
 }
 
 

@@ -29,6 +29,9 @@ class MeterKind(Enum):
 _WARMTH: Final = frozenset({Quantity.WATER_C, Quantity.AIR_C})
 _SALTS: Final = frozenset({Quantity.EC_MS_PER_CM, Quantity.TDS_MG_PER_L})
 
+FACTORED: Final = _SALTS
+"""Quantities that the factor of a meter turns into each other."""
+
 READ_BY: Final[dict[MeterKind, frozenset[Quantity]]] = {
     MeterKind.PH: frozenset({Quantity.PH}) | _WARMTH,
     MeterKind.EC: _SALTS | _WARMTH,

@@ -25,7 +25,14 @@ from planner.forecast.crops import demand_g, harvests, planted_m2
 from planner.forecast.delays import Delay, delay_of
 from planner.forecast.figures import BandFigures, SupplyFigures, band_figures, supply_figures
 from planner.forecast.fish import Ration, forecast_group, total_feed_g
-from planner.forecast.flags import appetite_flags, climate_flags, density_flags, slow_flags, supply_flags
+from planner.forecast.flags import (
+    appetite_flags,
+    climate_flags,
+    density_flags,
+    slow_flags,
+    supply_flags,
+    treated_flags,
+)
 from planner.forecast.keeping import same
 from planner.forecast.loop_water import WaterKeeper
 from planner.forecast.paces import PaceBook
@@ -193,6 +200,7 @@ class Forecaster:
                 *climate_flags(farm, catalogue, ruler, water_c=water_c),
                 *appetite_flags(farm, catalogue, loops, ruler),
                 *density_flags(farm, catalogue, groups, ruler),
+                *treated_flags(farm),
                 *treated_flags(farm),
             ),
         )

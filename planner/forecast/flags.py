@@ -11,9 +11,10 @@ import numpy as np
 from planner.catalogue.catalogue import Catalogue
 from planner.farm.farm import DAYS_PER_WEEK, Farm, by_id
 from planner.farm.fields import Id
-from planner.farm.fish import Feeding
+from planner.farm.fish import Feeding, FishEventKind
 from planner.farm.site import Tank
 from planner.farm.species import FishSpecies
+from planner.farm.withdrawal import barred_harvests
 from planner.forecast.figures import BandFigures
 from planner.forecast.values import (
     BatchTable,
@@ -107,6 +108,16 @@ def appetite_flags(
             for first, last in runs(listless):
                 if last - first + 1 >= DAYS_PER_WEEK:
                     yield _listless_flag(group, species, water[first : last + 1], first, ruler)
+
+
+def treated_flags(farm: Farm) -> Iterator[Flag]:
+    """Yield a flag for every treatment after which fish are not cleared yet, and for each harvest it bars."""
+    names = {group.id: group.name for group in farm.fish_groups}
+    barred = [harvest for harvest, _treatment in barred_harvests(farm.fish_events)]
+    open_ends = (event for event in farm.fish_events if event.kind is FishEventKind.TREATED)
+    for event in (*(each for each in open_ends if each.cleared_on is None), *barred):
+        kind = FlagKind.TREATED if event.kind is FishEventKind.TREATED else FlagKind.HARVEST_BARRED
+        yield Flag(kind=kind, about=event.group, name=names[event.group], on=event.on)
 
 
 def _listless_flag(

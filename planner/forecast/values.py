@@ -332,6 +332,8 @@ class FlagKind(Enum):
     LETHAL_TEMPERATURE = "lethal temperature"
     NO_APPETITE = "no appetite"
     GIVEN_UP = "too slow"
+    TREATED = "treated fish"
+    HARVEST_BARRED = "harvest barred"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

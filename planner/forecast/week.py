@@ -13,6 +13,7 @@ from planner.farm.farm import DAYS_PER_WEEK, Farm, by_id
 from planner.farm.fields import NO_ID, Id
 from planner.farm.fish import FishEventKind
 from planner.farm.species import HarvestKind
+from planner.farm.withdrawal import treatment_barring
 from planner.forecast.profiles import picks_by_day
 from planner.forecast.supply import dose_days
 from planner.forecast.values import STAGES, Forecast
@@ -181,8 +182,11 @@ def _fish_tasks(farm: Farm, forecast: Forecast, first: int, last: int) -> Iterat
         for found in loop.groups:
             days = found.harvest_count[first:last].nonzero()[0] if found.group in harvests else ()
             for day in days:
+                on = ruler.date_of(first + int(day))
+                if treatment_barring(found.group, on, farm.fish_events) is not None:
+                    continue
                 yield DueTask(
-                    on=ruler.date_of(first + int(day)),
+                    on=on,
                     kind=DueKind.HARVEST_FISH,
                     about=found.group,
                     what=found.name,

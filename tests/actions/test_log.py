@@ -9,9 +9,15 @@ from planner.actions import records
 from planner.actions.session import Session
 from planner.bootstrap import Means, utc_now
 from planner.catalogue.own import laid_over
+from planner.farm.changes import Change, ChangeSet
+from planner.farm.crops import SeedLot
 from planner.farm.faults import FarmFaultError
+from planner.farm.fields import NO_ID
 from planner.farm.fish import FishEventKind
+from planner.farm.ids import new_id
 from planner.farm.log import Happening, Unit, standing
+from planner.farm.meters import Meter, MeterKind
+from planner.farm.water import Quantity
 from planner.planning.dating import Dater
 from planner.store.store import FarmStore
 
@@ -141,6 +147,67 @@ def test_that_solids_go_back_from_the_day_they_were_returned(session, noted):
     waiting = sum(one.returned_on is None for one in session.farm.solids_batches)
     noted(Happening.RETURNED, day + timedelta(days=14), loop=loop.id)
     assert sum(one.returned_on is None for one in session.farm.solids_batches) == waiting - 1
+
+
+def test_that_treated_fish_are_not_taken_until_they_are_cleared(session, noted):
+    group = session.farm.fish_groups[0]
+    day = group.stocked_on + timedelta(days=20)
+    noted(Happening.TREATED, day, group=group.id, notes="bath")
+    (treated,) = [e for e in session.farm.fish_events if e.kind is FishEventKind.TREATED]
+    assert (treated.on, treated.cleared_on) == (day, None)
+    taken = {"group": group.id, "amount": 1.0, "unit": Unit.FISH}
+    with pytest.raises(FarmFaultError, match="treated with a medicine on .* must not be harvested"):
+        noted(Happening.FISH_TAKEN, day + timedelta(days=9), **taken)
+    noted(Happening.DEATHS, day + timedelta(days=9), **taken)
+    noted(Happening.RELEASED, day + timedelta(days=21), group=group.id)
+    with pytest.raises(FarmFaultError, match="cleared on"):
+        noted(Happening.FISH_TAKEN, day + timedelta(days=20), **taken)
+    noted(Happening.FISH_TAKEN, day + timedelta(days=21), **taken)
+    assert session.farm.log_entries[-1].what is Happening.FISH_TAKEN
+
+
+def test_that_withdrawing_the_clearing_bars_the_fish_again(session, means, noted):
+    group = session.farm.fish_groups[0]
+    day = group.stocked_on + timedelta(days=20)
+    noted(Happening.TREATED, day, group=group.id)
+    cleared = noted(Happening.RELEASED, day + timedelta(days=21), group=group.id)
+    gone = records.new_entry(what=Happening.WITHDRAWN, on=day)
+    session.act(records.withdraw(session.farm, cleared.id, gone, Dater(means.forecaster, session.farm)))
+    assert [e.cleared_on for e in session.farm.fish_events if e.kind is FishEventKind.TREATED] == [None]
+
+
+def test_that_sowing_and_testing_take_seeds_from_the_lot(session, means, noted):
+    batch = batch_of(session)
+    lot = SeedLot(id=new_id(), code="LOT-X", crop=batch.crop, variety=batch.variety, seeds_left=100)
+    with_lot = dataclasses.replace(batch, seed_lot=lot.id)
+    session.act(ChangeSet(title="lot", changes=(Change(after=lot), Change(before=batch, after=with_lot))))
+    sown = noted(Happening.SOWN, batch.sow_on, batch=batch.id, amount=40.0, unit=Unit.SEEDS)
+    noted(Happening.SEED_TESTED, batch.sow_on, seed_lot=lot.id, amount=9.0, out_of=10, unit=Unit.PLANTS)
+    assert session.farm.seed_lots[-1].seeds_left == 50
+    right = records.new_entry(
+        what=Happening.SOWN, on=batch.sow_on, batch=batch.id, amount=30.0, unit=Unit.SEEDS
+    )
+    dater = Dater(means.forecaster, session.farm)
+    session.act(records.correct(session.farm, sown.id, right, dater))
+    assert session.farm.seed_lots[-1].seeds_left == 60
+    noted(Happening.SOWN, batch.sow_on, batch=batch.id, amount=90.0, unit=Unit.SEEDS)
+    assert session.farm.seed_lots[-1].seeds_left == 0
+
+
+def test_that_a_reading_that_is_logged_is_a_reading_of_the_water(session, noted):
+    loop = session.farm.loops[0]
+    had = session.farm.readings
+    meter = Meter(id=new_id(), name="Stick", kind=MeterKind.TDS, factor=0.64)
+    session.act(ChangeSet(title="meter", changes=(Change(after=meter),)))
+    day = session.farm.settings.plan_from
+    read = {"loop": loop.id, "meter": meter.id, "quantity": Quantity.TDS_MG_PER_L, "amount": 480.0}
+    noted(Happening.MEASURED, day, at="06:50", **read)
+    (new,) = session.farm.readings[len(had) :]
+    assert (new.value, new.at, new.meter, new.meter_factor) == (480.0, "06:50", meter.id, 0.64)
+    with pytest.raises(FarmFaultError, match='meter "Stick" measures dissolved solids, not ph'):
+        noted(Happening.MEASURED, day, **{**read, "quantity": Quantity.PH, "amount": 7.0})
+    with pytest.raises(FarmFaultError, match="meter_factor is missing"):
+        noted(Happening.MEASURED, day, **{**read, "meter": NO_ID})
 
 
 def test_that_an_entry_about_nothing_is_refused_by_name(session):
