@@ -220,6 +220,10 @@ def reading_note(view: QuantityView) -> str:
     parts = [tr("on {day}", day=day_words(view.reading.on))]
     if view.repeat_test:
         parts.append(tr("stands alone: repeat the test before acting on it"))
+    if view.doubtful:
+        parts.append(tr("doubtful: its meter was overdue for calibration"))
+    if view.trend_from is not None:
+        parts.append(tr("trend only since the calibration of {day}", day=day_words(view.trend_from)))
     if view.trend is not None:
         parts.append(_trend_words(view.trend))
     return "; ".join(parts)

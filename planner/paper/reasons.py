@@ -164,6 +164,7 @@ _NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
     NoteKind.IRON_NEVER: "iron was never given: it is due at once",
     NoteKind.IRON_NOT_TESTED: "iron was not tested lately: none is taken to be there",
     NoteKind.FACTOR_ASSUMED: "the factor of the meter was not noted; the usual one is taken",
+    NoteKind.METER_OVERDUE: "doubtful: the meter of the {what} reading was overdue for calibration",
     NoteKind.FISH_LIMIT: "at most {limit} mg/L for these fish",
     NoteKind.NO_BASE_GIVEN: "counted from the day of the reading, with no base given",
     NoteKind.NOT_IN_PLAN: "it is not reached within the plan",

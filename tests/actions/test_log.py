@@ -160,7 +160,7 @@ def test_that_treated_fish_are_not_taken_until_they_are_cleared(session, noted):
         noted(Happening.FISH_TAKEN, day + timedelta(days=9), **taken)
     noted(Happening.DEATHS, day + timedelta(days=9), **taken)
     noted(Happening.RELEASED, day + timedelta(days=21), group=group.id)
-    with pytest.raises(FarmFaultError, match="cleared on"):
+    with pytest.raises(FarmFaultError, match=r"cleared on"):
         noted(Happening.FISH_TAKEN, day + timedelta(days=20), **taken)
     noted(Happening.FISH_TAKEN, day + timedelta(days=21), **taken)
     assert session.farm.log_entries[-1].what is Happening.FISH_TAKEN

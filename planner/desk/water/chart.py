@@ -7,12 +7,12 @@ from itertools import pairwise
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QBrush, QColor, QFont, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from planner.desk.say import tr
 from planner.desk.theme import Theme, mixed
-from planner.desk.water.rows import Course, course_words
+from planner.desk.water.rows import Course, Point, course_words
 from planner.desk.water_words import quantity_unit, quantity_words
 from planner.desk.words import number_words, short_day_words
 from planner.farm.water import Quantity
@@ -167,12 +167,32 @@ class _Drawing:
         ]
         colour = self._ink()
         self._painter.setPen(QPen(colour, 2 * self._theme.metrics.hair))
-        straight = [place for place, point in zip(places, points, strict=True) if not point.odd]
-        for one, other in pairwise(straight):
-            self._painter.drawLine(one, other)
+        straight = [pair for pair in zip(places, points, strict=True) if not pair[1].odd]
+        for (one, before), (other, after) in pairwise(straight):
+            if not any(before.on < day <= after.on for day in self._course.calibrated):
+                self._painter.drawLine(one, other)
+        self._draw_calibrations(first, last)
+        self._painter.setPen(QPen(colour, 2 * self._theme.metrics.hair))
         for place, point in zip(places, points, strict=True):
-            self._painter.setBrush(self._theme.field if point.odd else colour)
-            self._painter.drawEllipse(place, _DOT, _DOT)
+            self._draw_point(place, point, colour)
+
+    def _draw_point(self, place: QPointF, point: Point, colour: QColor) -> None:
+        """Draw a reading: hollow when it stands alone, hatched when its meter was overdue."""
+        self._painter.setBrush(self._theme.field if point.odd or point.doubtful else colour)
+        size = 2 * _DOT if point.doubtful else _DOT
+        self._painter.drawEllipse(place, size, size)
+        if point.doubtful:
+            self._painter.setBrush(QBrush(colour, Qt.BrushStyle.BDiagPattern))
+            self._painter.drawEllipse(place, size, size)
+
+    def _draw_calibrations(self, first: int, last: int) -> None:
+        """Draw a dotted line where a meter was set right: readings before and after are no one trend."""
+        self._painter.setPen(QPen(self._theme.muted, 2 * self._theme.metrics.hair, Qt.PenStyle.DotLine))
+        for day in self._course.calibrated:
+            x = self._x(day.toordinal(), first, last)
+            self._painter.drawLine(QPointF(x, self._plot.top()), QPointF(x, self._plot.bottom()))
+            at = QPointF(x + self._theme.metrics.tight, self._plot.top() + self._line)
+            self._painter.drawText(at, tr("calibrated"))
 
     def _draw_today(self) -> None:
         """Draw where today is, as on the ruler of weeks."""

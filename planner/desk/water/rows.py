@@ -31,6 +31,7 @@ from planner.farm.species import ELEMENTS
 from planner.farm.water import Quantity, Reading, SolidsBatch
 from planner.forecast.values import LoopForecast, SolidsBatchForecast
 from planner.forecast.water.courses import Ahead, dissolved_ahead
+from planner.forecast.water.meters import MeterBook, meter_book
 from planner.forecast.water.readings import ReadingFigures, odd_readings, reading_figures, series
 from planner.forecast.water.spans import Span
 from planner.forecast.water.targets import Level, TargetBand, target_bands
@@ -52,11 +53,12 @@ _SOLIDS_CAUTION: Final = "solids-as-manure"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Point:
-    """One reading of a chart; `odd` stands alone against its neighbours."""
+    """One reading of a chart; `odd` stands alone, `doubtful` is of a meter overdue for calibration."""
 
     on: date
     value: float
     odd: bool
+    doubtful: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -65,6 +67,7 @@ class Course:
 
     `foreseen` is what the forecast says, a value a week, and `spread` its low and high where those are
     known. `days` are the first and the last day that are drawn; without them those of the values.
+    `calibrated` are days on which a meter was set right: no line is drawn across them.
     """
 
     quantity: Quantity
@@ -75,6 +78,7 @@ class Course:
     spread: tuple[tuple[float, float], ...] = ()
     today: date | None = None
     days: tuple[date, date] | None = None
+    calibrated: tuple[date, ...] = ()
 
     @property
     def own_days(self) -> tuple[date, ...]:
@@ -90,6 +94,7 @@ class ReadingBook:
     loop: Id
     figures: ReadingFigures
     bands: Mapping[Quantity, TargetBand]
+    meters: MeterBook
 
     def of(self, quantity: Quantity) -> tuple[Reading, ...]:
         """Return the readings of a quantity by date."""
@@ -104,7 +109,11 @@ class ReadingBook:
 def reading_book(farm: Farm, loop: Id, catalogue: Catalogue) -> ReadingBook:
     """Return the readings of a loop with the rules of the catalogue."""
     return ReadingBook(
-        farm=farm, loop=loop, figures=reading_figures(catalogue), bands=target_bands(catalogue)
+        farm=farm,
+        loop=loop,
+        figures=reading_figures(catalogue),
+        bands=target_bands(catalogue),
+        meters=meter_book(farm),
     )
 
 
@@ -138,8 +147,11 @@ def _row(reading: Reading, book: ReadingBook, theme: Theme, *, odd: bool) -> Row
     band = level_words(level)
     if odd:
         band = tr("{band} · test again", band=band) if band else tr("test again")
+    if book.meters.is_doubtful(reading):
+        doubt = tr("doubtful: {meter} was overdue", meter=book.meters.meters[reading.meter].name)
+        band = f"{band} · {doubt}" if band else doubt
     texts = (
-        day_words(reading.on).partition(" ")[2],
+        " ".join(part for part in (day_words(reading.on).partition(" ")[2], reading.at) if part),
         quantity_words(reading.quantity),
         quantity_value(reading.quantity, reading.value),
         band,
@@ -148,7 +160,7 @@ def _row(reading: Reading, book: ReadingBook, theme: Theme, *, odd: bool) -> Row
     return Row(
         id=reading.id,
         texts=texts,
-        sort=(reading.on.toordinal(), texts[1], reading.value, urgency),
+        sort=((reading.on.toordinal(), reading.at), texts[1], reading.value, urgency),
         spoken=", ".join(text for text in texts if text),
         ink=theme.wrong if level is Level.ACT else None,
     )
@@ -163,7 +175,16 @@ def course_of(book: ReadingBook, quantity: Quantity) -> Course:
     high = band.high if band else None
     return Course(
         quantity=quantity,
-        points=tuple(Point(on=reading.on, value=reading.value, odd=reading.id in odd) for reading in found),
+        points=tuple(
+            Point(
+                on=reading.on,
+                value=reading.value,
+                odd=reading.id in odd,
+                doubtful=book.meters.is_doubtful(reading),
+            )
+            for reading in found
+        ),
+        calibrated=book.meters.marks(found),
         low=None if low is None else (low.low, low.value),
         high=None if high is None else (high.value, high.high),
     )
@@ -215,7 +236,19 @@ def course_words(course: Course) -> str:
         high=quantity_value(course.quantity, max(values)),
         value=quantity_value(course.quantity, last.value),
         day=day_words(last.on),
-    ) + _foreseen_words(course)
+    ) + "".join((_doubt_words(course), _foreseen_words(course)))
+
+
+def _doubt_words(course: Course) -> str:
+    """Return how many readings are doubtful, and when a meter was set right, in so many words."""
+    doubtful = sum(point.doubtful for point in course.points)
+    said = ""
+    if doubtful:
+        said = tr("; {count} of them doubtful: the meter was overdue for calibration", count=doubtful)
+    if course.calibrated:
+        days = ", ".join(day_words(day) for day in course.calibrated)
+        said += tr("; meter calibrated on {days}: no trend across that", days=days)
+    return said
 
 
 def _foreseen_words(course: Course) -> str:

@@ -132,6 +132,8 @@ def _quantity_data(view: QuantityView) -> Data:
         "on": _day(view.reading.on),
         "level": _code(view.level),
         "repeat_test": view.repeat_test,
+        "doubtful": view.doubtful,
+        "trend_from": view.trend_from.isoformat() if view.trend_from else None,
         "per_week": None if seen is None else _span(seen.per_week),
         "direction": None if seen is None else seen.direction.value,
     }

@@ -34,6 +34,7 @@ from planner.forecast.water.filters import filter_figures
 from planner.forecast.water.iron import IronAdvice, iron_advice
 from planner.forecast.water.limits import LimitDay, ObservedAcid, limit_days, observed_acid
 from planner.forecast.water.load import LoadForecast, WeekLoad, load_forecast, week_loads
+from planner.forecast.water.meters import MeterBook, meter_book, trend_readings
 from planner.forecast.water.readings import (
     DueTest,
     ReadingFigures,
@@ -64,7 +65,9 @@ _CARE: Final = "coefficient/water_care/"
 class QuantityView:
     """One quantity: its last reading, how it stands, whether to repeat the test, where it goes.
 
-    `level` is None without a reading or a band. With `repeat_test` it should not be acted on.
+    `level` is None without a reading or a band. With `repeat_test` it should not be acted on. `doubtful` is
+    a reading whose meter was overdue for calibration; `trend_from` the calibration that the trend begins
+    with, None when none lies among the readings.
     """
 
     quantity: Quantity
@@ -74,6 +77,8 @@ class QuantityView:
     repeat_test: bool
     trend: Trend | None
     due: DueTest | None
+    doubtful: bool = False
+    trend_from: date | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -159,6 +164,7 @@ def loop_water(
     doses = base_eq_by_day(farm.doses, loop=loop.id, supplements=catalogue.supplements, ruler=ruler)
     weeks = week_acids(acid, ruler)
     week = min(max(ruler.week_of(today), 0), ruler.weeks - 1)
+    in_trend = trend_readings(farm, loop=loop.id, until_on=today)
     return LoopWater(
         loop=loop.id,
         name=loop.name,
@@ -175,11 +181,11 @@ def loop_water(
             water=WaterByDay(start_on=ruler.start_on, by_day=found.water_c, monthly=loop.water_c),
         ),
         limits=limit_days(
-            acid, readings=farm.readings, today=today, ruler=ruler, catalogue=catalogue, base_eq=undosed
+            acid, readings=in_trend, today=today, ruler=ruler, catalogue=catalogue, base_eq=undosed
         ),
         observed=observed_acid(
             acid,
-            readings=farm.readings,
+            readings=in_trend,
             base_eq=doses + undosed,
             today=today,
             ruler=ruler,
@@ -244,6 +250,7 @@ def water_readings(
     """Return what tests say of a loop's water on a day; `water` is its temperature by day."""
     figures, bands = reading_figures(catalogue), target_bands(catalogue)
     due = due_tests(farm.readings, loop=loop.id, today=today, figures=figures)
+    meters = meter_book(farm)
     salts = _salts(farm, loop, today, catalogue)
     due_by = {each.quantity: each for each in due}
     ammonia = free_ammonia(
@@ -256,7 +263,15 @@ def water_readings(
     )
     return WaterReadings(
         quantities=tuple(
-            _view(farm.readings, quantity, loop.id, today, bands.get(quantity), due_by.get(quantity), figures)
+            _view(
+                series(farm.readings, quantity, loop=loop.id, until_on=today),
+                quantity,
+                today,
+                bands.get(quantity),
+                due_by.get(quantity),
+                figures,
+                meters,
+            )
             for quantity in figures.noise
         ),
         salts=salts,
@@ -277,15 +292,15 @@ def _species(farm: Farm, loop: Loop) -> tuple[str, ...]:
 
 
 def _view(
-    readings: tuple[Reading, ...],
+    found: tuple[Reading, ...],
     quantity: Quantity,
-    loop: Id,
     today: date,
     band: TargetBand | None,
     due: DueTest | None,
     figures: ReadingFigures,
+    meters: MeterBook,
 ) -> QuantityView:
-    found = series(readings, quantity, loop=loop, until_on=today)
+    marks = meters.marks(found)
     last = found[-1] if found else None
     return QuantityView(
         quantity=quantity,
@@ -293,8 +308,10 @@ def _view(
         band=band,
         level=band.level(last.value) if band is not None and last is not None else None,
         repeat_test=last is not None and is_odd(found, len(found) - 1, figures),
-        trend=trend(found, until_on=today, figures=figures),
+        trend=trend(meters.in_one_trend(found), until_on=today, figures=figures),
         due=due,
+        doubtful=last is not None and meters.is_doubtful(last),
+        trend_from=marks[-1] if marks else None,
     )
 
 

@@ -122,6 +122,7 @@ class NoteKind(Enum):
     IRON_NEVER = "iron never given"
     IRON_NOT_TESTED = "iron not tested"
     FACTOR_ASSUMED = "factor assumed"
+    METER_OVERDUE = "meter overdue"
     FISH_LIMIT = "fish limit"
     NO_BASE_GIVEN = "no base given"
     NOT_IN_PLAN = "not in plan"

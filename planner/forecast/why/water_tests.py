@@ -39,6 +39,7 @@ def why_salts(ground: Ground, loop: LoopForecast, on: date) -> Explanation:
             "salts", loop, Formula.AS_ENTERED, "mS/cm", "no reading of conductivity or dissolved solids"
         )
     reading = _salt_reading(water, salts)
+    doubts = _doubts(water, reading.quantity)
     factor = _factor(ground, salts, loop)
     assumed = (Note(kind=NoteKind.FACTOR_ASSUMED),) if salts.factor_assumed else ()
     ec, tds = salts.ec_ms_per_cm.likely, salts.tds_mg_per_l.likely
@@ -57,7 +58,7 @@ def why_salts(ground: Ground, loop: LoopForecast, on: date) -> Explanation:
         formula=formula,
         inputs=inputs,
         children=children,
-        notes=assumed,
+        notes=(*assumed, *doubts),
         on=salts.on,
     )
 
@@ -72,6 +73,13 @@ def _solids(loop: LoopForecast, ec: float, tds: float, factor: Input, notes: tup
         inputs=(entered("conductivity_ms_per_cm", ec, "mS/cm", loop.name), factor),
         notes=notes,
     )
+
+
+def _doubts(water: LoopWater, quantity: Quantity) -> tuple[Note, ...]:
+    """Return a note when the last reading of a quantity was made with a meter overdue for calibration."""
+    views = (view for view in water.readings.quantities if view.quantity is quantity)
+    said = (("what", quantity.value),)
+    return tuple(Note(kind=NoteKind.METER_OVERDUE, values=said) for view in views if view.doubtful)
 
 
 def _salt_reading(water: LoopWater, salts: SaltReading) -> Reading:
@@ -92,7 +100,8 @@ def _factor(ground: Ground, salts: SaltReading, loop: LoopForecast) -> Input:
 
 def why_free_ammonia(ground: Ground, loop: LoopForecast, on: date) -> Explanation:
     """Return why so much of the ammonia read is un-ionised."""
-    found = water_on(ground, loop, on).readings.free_ammonia
+    water = water_on(ground, loop, on)
+    found = water.readings.free_ammonia
     if found.tan_mg_per_l is None or found.ph is None or found.water_c is None:
         return _unknown(
             "un-ionised ammonia as nitrogen", loop, Formula.FREE_AMMONIA, "mg/L", _why_not(found.not_known)
@@ -117,7 +126,7 @@ def why_free_ammonia(ground: Ground, loop: LoopForecast, on: date) -> Explanatio
             ground.figure("pka_intercept", "coefficient/water/ammonia_pka_intercept"),
             ground.figure("pka_slope_k", "coefficient/water/ammonia_pka_slope_k"),
         ),
-        notes=limit,
+        notes=(*limit, *_doubts(water, Quantity.PH)),
         on=found.on,
     )
 
