@@ -37,7 +37,7 @@ class _Watch(QObject):
             if watched is self._window:
                 QTimer.singleShot(0, self, self._on_first)
             elif watched is self._window.cover:
-                self._covered = True
+                self._covered = self._window.cover.fits
             elif self._is_open() and self._window.isAncestorOf(watched):
                 QTimer.singleShot(0, self, self._on_farm)
         return False

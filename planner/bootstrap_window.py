@@ -131,6 +131,7 @@ def _services(path: Path | None) -> DeskServices:
         find_glance=_find_glance,
         keep_glance=_keep_glance,
         start_with=path,
+        sample=home / SAMPLE_FILE,
     )
 
 

@@ -13,7 +13,7 @@ from PySide6.QtCore import QSize, QTimer, Signal
 from PySide6.QtWidgets import QMainWindow
 
 from planner.desk import settings
-from planner.desk.first_look import Cover, first_look, looks_of
+from planner.desk.first_look import first_look, looks_of
 
 if TYPE_CHECKING:
     from datetime import date
@@ -21,13 +21,14 @@ if TYPE_CHECKING:
     from PySide6.QtCore import QByteArray
     from PySide6.QtGui import QPaintEvent, QPixmap, QResizeEvent
 
+    from planner.desk.first_look import Cover
     from planner.desk.services import DeskServices
 
 _WIDTH, _HEIGHT = 1280, 720
 
 
 class FrontWindow(QMainWindow):
-    """A window under a picture of what will be in it, or furnished at once when there is no picture."""
+    """A window under a cover: a picture of what will be in it, or else the bones of it."""
 
     ready = Signal()
 
@@ -35,16 +36,14 @@ class FrontWindow(QMainWindow):
         super().__init__()
         self._services = services
         self.memory = settings.Memory(services.settings)
-        self.cover: Cover | None = None
+        self.cover: Cover | None = None  # for what is told of the size before there is one
         self._painted = self._furnished = False
         self.setWindowTitle("Raftweek")
         self.setObjectName("raftweek")
         self.resize(QSize(_WIDTH, _HEIGHT).boundedTo(self.screen().availableSize()))
         self.restoreGeometry(self.memory.get(settings.GEOMETRY))
         self.cover = first_look(services, self.memory, self)
-        self._look_holds, self._size_shown = self.cover is not None, self.size()
-        if self.cover is None:
-            self.see_furnished()
+        self._look_holds, self._size_shown = self.cover.fits, self.size()
 
     def see_furnished(self) -> None:
         """Put in menus and bars, unless they are in."""
@@ -72,10 +71,10 @@ class FrontWindow(QMainWindow):
             self.cover.fit()
 
     def _load_behind(self) -> None:
-        """Read everything in behind the cover, if there is one, and take it away when all is there."""
+        """Read everything in behind the cover, and take it away when all is there."""
         if self.cover is not None:
             self._look_holds, self._size_shown = self.cover.fits, self.size()
-            self.setUpdatesEnabled(not self._look_holds)
+            self.setUpdatesEnabled(False)
         try:
             self.load()
         finally:

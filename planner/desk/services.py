@@ -83,7 +83,8 @@ class DeskServices:
     """All that the window is given before anything heavy is there.
 
     `find_glance` returns the picture of the window as it shows a farm file on a day, in looks that go by a
-    name; None when there is none, or the file has changed since. `keep_glance` keeps one.
+    name; None when there is none, or the file has changed since. `keep_glance` keeps one. `sample` is where
+    the copy of the sample farm lies that a first start opens, or will lie.
     """
 
     load: Callable[[], Rooms]
@@ -95,3 +96,4 @@ class DeskServices:
     find_glance: Callable[[Path, date, str], QPixmap | None] | None = None
     keep_glance: Callable[[Path, date, str, QPixmap], None] | None = None
     start_with: Path | None = None
+    sample: Path | None = None

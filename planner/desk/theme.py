@@ -21,7 +21,6 @@ from PySide6.QtGui import (
     QBrush,
     QColor,
     QFont,
-    QFontDatabase,
     QGuiApplication,
     QIcon,
     QPainter,
@@ -31,13 +30,19 @@ from PySide6.QtGui import (
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QApplication
 
+from planner.desk.grounds import (
+    DARK_GROUNDS,
+    DUE_WIDTH,
+    FAMILY,
+    FONT_POINTS,
+    LIGHT_GROUNDS,
+    SIDE_WIDTH,
+    load_font,
+)
 from planner.desk.shade import ShadeChoice
 from planner.shipped import shipped_path
 
 LEAST_CONTRAST: Final = 4.5
-FAMILY: Final = "DejaVu Sans"
-FONT_POINTS: Final = 10
-_FONT_FILE: Final = "DejaVuSans.ttf"
 _BOLD_FILE: Final = "DejaVuSans-Bold.ttf"
 
 OKABE_ITO: Final = {
@@ -111,8 +116,8 @@ class Metrics:
     row: int = 28
     icon: int = 20
     radius: int = 4
-    side_width: int = 312
-    due_width: int = 272
+    side_width: int = SIDE_WIDTH
+    due_width: int = DUE_WIDTH
     field_width: int = 190
 
 
@@ -175,13 +180,13 @@ class Theme:
 
 LIGHT: Final = Theme(
     shade=Shade.LIGHT,
-    ground=QColor("#EEF2F0"),
-    panel=QColor("#F8FAF9"),
-    field=QColor("#FFFFFF"),
+    ground=QColor(LIGHT_GROUNDS.ground),
+    panel=QColor(LIGHT_GROUNDS.panel),
+    field=QColor(LIGHT_GROUNDS.field),
     stripe=QColor("#F3F7F5"),
-    line=QColor("#B4C0BA"),
-    faint_line=QColor("#DCE4E0"),
-    text=QColor("#17211D"),
+    line=QColor(LIGHT_GROUNDS.line),
+    faint_line=QColor(LIGHT_GROUNDS.faint_line),
+    text=QColor(LIGHT_GROUNDS.text),
     muted=QColor("#4C5A54"),
     accent=QColor("#005F94"),
     on_accent=QColor("#FFFFFF"),
@@ -196,13 +201,13 @@ LIGHT: Final = Theme(
 
 DARK: Final = Theme(
     shade=Shade.DARK,
-    ground=QColor("#12181B"),
-    panel=QColor("#1A2226"),
-    field=QColor("#1F282D"),
+    ground=QColor(DARK_GROUNDS.ground),
+    panel=QColor(DARK_GROUNDS.panel),
+    field=QColor(DARK_GROUNDS.field),
     stripe=QColor("#242E33"),
-    line=QColor("#4B5A62"),
-    faint_line=QColor("#2E3A40"),
-    text=QColor("#E9EEEC"),
+    line=QColor(DARK_GROUNDS.line),
+    faint_line=QColor(DARK_GROUNDS.faint_line),
+    text=QColor(DARK_GROUNDS.text),
     muted=QColor("#AAB7B1"),
     accent=QColor("#7CC4EE"),
     on_accent=QColor("#08161E"),
@@ -224,24 +229,9 @@ def theme_of(choice: ShadeChoice) -> Theme:
     return DARK if choice is ShadeChoice.DARK else LIGHT
 
 
-def load_font() -> None:
-    """Make the shipped typeface known to Qt; a file that cannot be read leaves the system's own."""
-    _load(_FONT_FILE)
-
-
 def load_bold() -> None:
-    """Make its bold cut known, which nothing needs before there is a farm to show."""
-    _load(_BOLD_FILE)
-
-
-def load_fonts() -> None:
-    """Make every cut of the shipped typeface known."""
-    load_font()
-    load_bold()
-
-
-def _load(name: str) -> None:
-    QFontDatabase.addApplicationFont(str(shipped_path("resources", "fonts", name)))
+    """Make the bold cut of the shipped typeface known, which nothing needs before there is a farm to show."""
+    load_font(_BOLD_FILE)
 
 
 def dress(application: QApplication, theme: Theme) -> None:

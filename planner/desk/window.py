@@ -1,8 +1,8 @@
 """The window: puts its parts together and passes wishes on, nothing more.
 
 It paints before anything heavy is read in: a picture of the farm taken when it was closed last, if that
-still holds, else itself. The workspace with lanes, lists and figures comes with the first moment after that,
-through the loader that was handed in. Must know nothing of how a farm is kept.
+still holds, else its bones. The workspace with lanes, lists and figures comes with the first moment after
+that, through the loader that was handed in. Must know nothing of how a farm is kept.
 
 What the first paint can do without is read in where it is used: every name taken from the toolkit costs the
 making of its classes, and `Qt` alone has a hundred.
@@ -82,8 +82,9 @@ class MainWindow(FrontWindow):
 
     def _furnish(self) -> None:
         """Put in menus, tool bar and status bar, in the look that was asked for."""
+        from planner.desk.grounds import load_font
         from planner.desk.menus import Menus
-        from planner.desk.theme import load_font, theme_of
+        from planner.desk.theme import theme_of
 
         load_font()
         self.theme = theme_of(self.memory.shade)

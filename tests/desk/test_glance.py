@@ -5,16 +5,18 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QRect, QSize, Qt
 from PySide6.QtGui import QColor, QPixmap
 from PySide6.QtWidgets import QApplication, QWidget
 
 from planner.bootstrap_glance import GlanceShelf
 from planner.desk import settings
-from planner.desk.first_look import looks_of
+from planner.desk.first_look import Cover, looks_of
+from planner.desk.grounds import DARK_GROUNDS, LIGHT_GROUNDS
 from planner.desk.rehearsal import DAYS
 from planner.desk.shade import ShadeChoice
-from planner.desk.theme import DARK
+from planner.desk.skeleton import SOFTLY
+from planner.desk.theme import DARK, LEAST_CONTRAST, contrast, mixed
 from planner.desk.window import MainWindow
 from tests.desk.helpers import NOW, TODAY, put_away, services
 
@@ -274,8 +276,11 @@ def test_that_the_picture_is_all_that_is_painted_until_the_farm_is_there(qtbot, 
 def test_that_a_picture_of_another_size_is_not_shown(qtbot, shelved, kept, picture):
     kept[TODAY] = picture
     window = MainWindow(shelved)
+    assert window.cover.picture is picture
+    before = window.cover.grab().toImage()
+    window.cover.picture = None
+    assert window.cover.grab().toImage() == before
     window.show()
-    assert not window.cover.isVisible()
     qtbot.waitUntil(lambda: window.conduct.session is not None and window.cover is None)
     put_away(window)
     assert kept[TODAY] is not picture
@@ -361,12 +366,72 @@ def test_that_trouble_while_opening_takes_the_picture_away(qtbot, shelved, kept,
     put_away(window)
 
 
-def test_that_without_a_picture_the_window_says_that_it_opens_the_farm(qtbot, bare_window):
+# ---- the bones of a window that has no picture
+
+
+@pytest.fixture
+def bones(qtbot):
+    """A way to make the cover of a window of some size on a farm of some name."""
+    windows = []
+
+    def made(name="Mine", *, dark=False, size=(1280, 720)):
+        window = QWidget()
+        windows.append(window)
+        qtbot.addWidget(window)
+        window.resize(*size)
+        return Cover(window, name, dark=dark)
+
+    return made
+
+
+def test_that_without_a_picture_the_window_says_which_farm_it_opens(qtbot, bare_window, file):
+    bare_window.memory.remember(file)
     bare_window.load = lambda: None
-    bare_window.show()
-    qtbot.waitUntil(lambda: bare_window._painted)
-    assert bare_window.cover is None
-    assert any(
-        getattr(each, "text", str)() == "Opening the farm…" for each in bare_window.findChildren(QWidget)
-    )
+    again = MainWindow(bare_window._services)
+    assert again.cover.accessibleName() == "Opening the farm…"
+    assert again.cover.name == file.stem
+    again.load = lambda: None
+    with qtbot.waitSignal(again.ready):
+        again.show()
+    assert again.cover is None
+    again.close()
+    again.deleteLater()
     del bare_window.load
+
+
+@pytest.mark.parametrize(("dark", "grounds"), [(False, LIGHT_GROUNDS), (True, DARK_GROUNDS)])
+def test_that_bones_are_drawn_in_the_look_that_comes(bones, dark, grounds):
+    picture = bones(dark=dark).grab().toImage()
+    assert picture.pixelColor(640, 3).name().upper() == grounds.ground
+    assert picture.pixelColor(150, 715 - 40).name().upper() == grounds.field
+    assert picture.pixelColor(1270, 400).name().upper() == grounds.panel
+    inks = {picture.pixelColor(x, y).name().upper() for x in range(560, 720) for y in range(320, 360)}
+    assert grounds.text in inks
+
+
+def test_that_the_name_of_the_farm_is_written_whole_where_it_fits_and_never_beyond_its_card(bones):
+    one, other = (bones(name).grab().toImage() for name in ("Mine", "Yours"))
+    assert one != other
+    long = bones("An endless name of a farm " * 9).grab().toImage()
+    card = QRect(440, 306, 400, 108)
+    beside = [
+        QRect(0, 0, 1280, 305),
+        QRect(0, 415, 1280, 305),
+        QRect(0, 0, 439, 720),
+        QRect(841, 0, 439, 720),
+    ]
+    assert all(long.copy(part) == one.copy(part) for part in beside)
+    assert long.copy(card) != one.copy(card)
+
+
+@pytest.mark.parametrize("size", [(1, 1), (60, 40), (320, 240), (700, 480), (5000, 3000)])
+def test_that_bones_fit_a_window_of_any_size(bones, size):
+    picture = bones("An endless name of a farm " * 9, size=size).grab()
+    assert picture.size() == QSize(*size)
+
+
+def test_that_the_soft_words_on_bones_can_be_read():
+    for grounds in (LIGHT_GROUNDS, DARK_GROUNDS):
+        panel = QColor(grounds.panel)
+        soft = mixed(QColor(grounds.text), panel, SOFTLY)
+        assert contrast(soft, panel) >= LEAST_CONTRAST

@@ -27,13 +27,15 @@ from planner.desk.window import MainWindow
 from planner.desk.services import DeskServices
 application = QApplication([])
 def load():
-    names = ("numpy", "sqlalchemy", "planner.catalogue", "planner.forecast", "planner.store")
+    names = ("numpy", "sqlalchemy", "planner.catalogue", "planner.forecast", "planner.store", "planner.farm",
+        "planner.desk.theme", "planner.desk.menus", "PySide6.QtSvg", "tomllib", "sqlite3")
     heavy = [name for name in names if name in sys.modules]
     print("painted" if window._painted else "not painted", "heavy:", *heavy)
     application.exit()
     raise SystemExit
-window = MainWindow(DeskServices(load=load, settings=QSettings(sys.argv[1], QSettings.Format.IniFormat),
+window = MainWindow(DeskServices(load=None, settings=QSettings(sys.argv[1], QSettings.Format.IniFormat),
     now=datetime.now, ask=None, home=Path(".")))
+window.load = load
 window.show()
 application.exec()
 """
@@ -67,7 +69,9 @@ def test_that_a_farm_that_cannot_be_opened_at_the_start_is_told_and_the_sample_s
 
 
 def test_that_before_a_farm_is_open_its_entries_cannot_be_chosen(bare_window):
+    bare_window.see_furnished()
     assert not bare_window.menus.actions["new.batch"].isEnabled()
+    bare_window.see_furnished()
     assert not bare_window.menus.actions["farm.print"].isEnabled()
     assert bare_window.menus.actions["farm.open"].isEnabled()
 
