@@ -28,7 +28,7 @@ from PySide6.QtWidgets import QApplication
 
 from planner.desk.lanes.interaction import Preview
 from planner.desk.lanes.lanes_view import LanesView
-from planner.desk.theme import LIGHT, dress, load_fonts
+from planner.desk.theme import LIGHT, dress, load_bold, load_font
 from planner.farm.fields import Id
 from tests.desk.lanes.demo import big_scene, demo_balance
 from tests.desk.lanes.hands import move
@@ -136,7 +136,7 @@ class Bench:
         return Timed(name=name, median_ms=median, high_ms=high, floor_ms=floor, bars=bars)
 
     def whole(self, name: str) -> Timed:
-        """Time painting all three lanes anew."""
+        """Time painting all three lanes anew, as after an act."""
 
         def act(_: int) -> None:
             for lane in (self.view.fish, self.view.beds, self.view.balance):
@@ -163,6 +163,17 @@ class Bench:
             self._painted()
 
         return self._result("scroll days", act)
+
+    def zoom(self) -> Timed:
+        """Time a step closer and back, as the wheel does."""
+
+        def act(number: int) -> None:
+            self.view.time.zoom(closer=bool(number % 2))
+            self._painted()
+
+        found = self._result("zoom", act)
+        self.view.beds.sharpen()
+        return found
 
     def drag(self) -> Timed:
         """Time a frame in which a bar, its label and the balance follow the hand."""
@@ -194,15 +205,15 @@ def say(line: str) -> None:
 def main() -> int:
     """Print a table; return 0."""
     application = QApplication(sys.argv[:1])
-    load_fonts()
+    load_font()
+    load_bold()
     dress(application, LIGHT)
     bench = Bench()
     view = bench.view
     view.go_to(date(2027, 6, 1))
-    found = [bench.whole("near, all anew"), bench.rows(), bench.days(), bench.drag()]
+    found = [bench.whole("near, all anew"), bench.rows(), bench.days(), bench.zoom(), bench.drag()]
     view.fit()
-    found.append(bench.whole("five years, all anew"))
-    found.append(bench.rows())
+    found += [bench.whole("five years, all anew"), bench.rows(), bench.days(), bench.zoom()]
     say(f"{'frame':<22}{'bars':>7}{'floor ms':>10}{'median ms':>11}{'p99 ms':>9}{'× floor':>9}")
     for each in found:
         times = each.median_ms / each.floor_ms

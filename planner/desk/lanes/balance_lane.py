@@ -77,20 +77,35 @@ def paint_balance(
     paint_grid(painter, times, scale, kit.theme, calendar)
     paint_today(painter, times, scale, kit.theme, calendar)
     if scene is not None:
-        _Lane(painter=painter, scene=scene, scale=scale, kit=kit).paint(rect, look)
+        _lane(painter, scene, scale, kit, times).paint(rect, look)
     painter.setPen(QPen(kit.theme.line, 1))
     painter.drawLine(QLineF(times.x() - 0.5, rect.top(), times.x() - 0.5, rect.bottom()))
     painter.restore()
 
 
+def _lane(painter: QPainter, scene: BalanceScene, scale: TimeScale, kit: Kit, times: QRectF) -> _Lane:
+    """Return what paints the lane, with the weeks that are seen laid ready."""
+    shown = Curve(start=scene.start, step=DAYS_PER_WEEK, values=scene.feed_ratio.values)
+    weeks = shown.seen(scale.whole_day_at(times.left()), scale.whole_day_at(times.right()) + 1)
+    edges = [
+        round(scale.x_of(scene.start + week * DAYS_PER_WEEK)) for week in range(weeks.start, weeks.stop + 1)
+    ]
+    return _Lane(painter=painter, scene=scene, scale=scale, kit=kit, weeks=weeks, edges=edges)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Lane:
-    """One painting of the lane; holds what all its parts need."""
+    """One painting of the lane; holds what all its parts need.
+
+    `edges` are the x at which the `weeks` that are seen begin, and the last of them ends.
+    """
 
     painter: QPainter
     scene: BalanceScene
     scale: TimeScale
     kit: Kit
+    weeks: range
+    edges: list[int]
 
     def paint(self, rect: QRectF, look: BalanceLook) -> None:
         kit = self.kit
@@ -121,21 +136,17 @@ class _Lane:
         self.painter.setPen(QPen(self.kit.theme.line, 1))
         self.painter.drawLine(QLineF(row.left(), y, row.right(), y))
 
-    def _weeks(self, times: QRectF) -> range:
-        shown = Curve(start=self.scene.start, step=DAYS_PER_WEEK, values=self.scene.feed_ratio.values)
-        return shown.seen(self.scale.whole_day_at(times.left()), self.scale.whole_day_at(times.right()) + 1)
-
-    def _cell(self, week: int, row: QRectF) -> QRectF:
-        start = self.scene.start + week * DAYS_PER_WEEK
-        left = round(self.scale.x_of(start))
-        right = round(self.scale.x_of(start + DAYS_PER_WEEK))
-        gap = _CELL_GAP if right - left > 2 * DAYS_PER_WEEK else 0
+    def _cell(self, first: int, last: int, row: QRectF) -> QRectF:
+        """Return where the weeks from `first` to `last` lie in a row."""
+        at = first - self.weeks.start
+        left, right = self.edges[at], self.edges[last - self.weeks.start + 1]
+        gap = _CELL_GAP if self.edges[at + 1] - left > 2 * DAYS_PER_WEEK else 0
         return QRectF(left + gap, row.y() + 2, right - left - gap, row.height() - 3)
 
     def _limiting(self, row: QRectF) -> None:
         self.painter.setPen(self.kit.theme.text)
         self.kit.write(self.painter, self._names(row), words.limiting_element(), face=Face.BOLD)
-        weeks = self._weeks(self._times(row))
+        weeks = self.weeks
         marks: list[tuple[BandMark, str] | None] = []
         for week in weeks:
             limiting = self.scene.limiting[week]
@@ -150,7 +161,7 @@ class _Lane:
         names = self._names(row).adjusted(_INDENT - _PAD, 0, 0, 0)
         self.painter.setPen(self.kit.theme.text)
         self.kit.write(self.painter, names, words.element_full(element.element), face=Face.SMALL)
-        weeks = self._weeks(self._times(row))
+        weeks = self.weeks
         bands = (element.band[week] for week in weeks)
         self._marks(row, weeks, [None if band is BandMark.NO_DEMAND else (band, "") for band in bands])
 
@@ -166,8 +177,8 @@ class _Lane:
             while not apart and end < len(marks) and marks[end] == mark:
                 end += 1
             if mark is not None:
-                cell = self._cell(weeks[at], row)
-                cell.setRight(self._cell(weeks[end - 1], row).right() - (0 if apart else _CELL_GAP))
+                cell = self._cell(weeks[at], weeks[end - 1], row)
+                cell.setWidth(cell.width() - (0 if apart else _CELL_GAP))
                 self._mark(cell, times, *mark)
             at = end
         self.painter.restore()
@@ -246,9 +257,9 @@ class _Lane:
         """Paint a bar of demand a week; what the supply leaves open of it is hatched and darker."""
         kit = self.kit
         met, gaps = [], []
-        for week in self._weeks(box):
+        for week in self.weeks:
             demand, supply = element.demand.values[week], element.supply.values[week]
-            cell = self._cell(week, box)
+            cell = self._cell(week, week, box)
             inset = cell.width() * 0.12
             high = demand / top * box.height()
             covered = min(demand, supply) / top * box.height()
@@ -279,9 +290,7 @@ class _Lane:
 
     def _ratio(self, row: QRectF) -> None:
         scene = self.scene
-        highs = [value for band in scene.ratio_bands for value in band.high.values if not math.isnan(value)]
-        values = [value for value in scene.feed_ratio.values if not math.isnan(value)]
-        top = nice_top(max([*highs, *values], default=1.0))
+        top = nice_top(scene.highest_ratio)
         self._plot_names(row, words.feed_rate_ratio(), words.ratio_scale(top))
         times = self._times(row)
         self.painter.save()
@@ -301,20 +310,29 @@ class _Lane:
         hatch = self.kit.hatch(
             _RATIO_HATCH[position % len(_RATIO_HATCH)], mixed(self.kit.theme.text, fill, _HATCH)
         )
-        rects = []
-        for week in self._weeks(box):
-            low, high = band.low.values[week], band.high.values[week]
-            if math.isnan(low) or math.isnan(high):
-                continue
-            cell = self._cell(week, box)
-            y0, y1 = (box.bottom() - value / top * box.height() for value in (high, low))
-            rects.append(QRectF(cell.x() - _CELL_GAP, y0, cell.width() + _CELL_GAP, y1 - y0))
+        rects = [
+            QRectF(x0, box.bottom() - high / top * box.height(), x1 - x0, (high - low) / top * box.height())
+            for x0, x1, low, high in self._steps_of(band)
+        ]
         self.painter.setPen(Qt.PenStyle.NoPen)
         for brush in (fill, hatch):
             self.painter.setBrush(brush)
             self.painter.drawRects(rects)
         first = rects[0] if rects else QRectF()
         return QRectF(max(first.x(), box.x()), first.y(), first.width(), first.height()), band.name, fill
+
+    def _steps_of(self, band: RatioBand) -> list[tuple[int, int, float, float]]:
+        """Return left, right, low and high of a band; weeks alike are one step, and none where it is not."""
+        steps: list[tuple[int, int, float, float]] = []
+        for at, week in enumerate(self.weeks):
+            low, high = band.low.values[week], band.high.values[week]
+            if math.isnan(low) or math.isnan(high):
+                continue
+            left, right = self.edges[at], self.edges[at + 1]
+            if steps and steps[-1][1:] == (left, low, high):
+                left = steps.pop()[0]
+            steps.append((left, right, low, high))
+        return steps
 
     def _band_label(self, label: tuple[QRectF, str, QColor], taken: list[QRectF]) -> None:
         """Write the name of a band at its left, beside the names that are there already."""

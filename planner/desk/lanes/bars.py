@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field
+from math import floor
 from typing import Final, NamedTuple
 
 from PySide6.QtCore import QRectF, Qt
@@ -22,6 +23,9 @@ from planner.desk.theme import mixed
 LEAST_PX: Final = 3.0
 """Bars narrower than this are drawn together as one block."""
 
+_ROUND: Final = 0.5 + 1e-6
+"""Added before a place is cut to whole pixels; a trifle more than half, for what lies just between two."""
+
 _HATCHED_PX: Final = 4.0
 _SPINE_PX: Final = 3.0
 _OVER_PX: Final = 2.0
@@ -30,7 +34,10 @@ _BLOCK: Final = 0.55
 
 
 class View(NamedTuple):
-    """Which part of the days is seen, and where days lie."""
+    """Which part of the days is seen, and where days lie: day 0 is at `zero_x`, to be cut to whole pixels.
+
+    Bars begin and end on whole pixels, so that a picture moved along by pixels is as if painted anew.
+    """
 
     left: float
     right: float
@@ -40,7 +47,7 @@ class View(NamedTuple):
 
 def view_of(scale: TimeScale, seen: QRectF) -> View:
     """Return the view of a rectangle in which days lie as a scale says."""
-    return View(seen.left(), seen.right(), scale.px_per_day, scale.x_of(0))
+    return View(seen.left(), seen.right(), scale.px_per_day, scale.x_of(0) + _ROUND)
 
 
 @dataclass(slots=True)
@@ -61,7 +68,7 @@ def gather(shapes: Shapes, bars: Iterable[Bar], *, top: float, line_px: float, v
     left, right, px, zero = view
     block: QRectF | None = None
     for bar in bars:
-        x0, x1 = zero + bar.start * px, zero + bar.end * px
+        x0, x1 = floor(zero + bar.start * px), floor(zero + bar.end * px)
         if x1 <= left or x0 >= right:
             continue
         shapes.bars += 1
@@ -87,7 +94,7 @@ def _gather_bar(shapes: Shapes, bar: Bar, box: tuple[float, float, float, float]
     base_key = bar.colour * STAGES
     cells = []
     for each in bar.segments:
-        x0, x1 = max(zero + each.start * px, low), min(zero + each.end * px, high)
+        x0, x1 = max(floor(zero + each.start * px), low), min(floor(zero + each.end * px), high)
         width = x1 - x0
         if width <= 0:
             continue

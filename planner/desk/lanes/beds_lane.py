@@ -83,6 +83,56 @@ def _strip_rect(rect: QRectF, look: BedsLook, strip: Strip) -> QRectF:
     return QRectF(rect.x(), rect.y() + strip.top - look.scroll, rect.width(), strip.height)
 
 
+def paint_beds_shifted(
+    painter: QPainter,
+    rect: QRectF,
+    look: BedsLook,
+    scale: TimeScale,
+    kit: Kit,
+    calendar: Calendar,
+    *,
+    strip: QRectF,
+) -> None:
+    """Make a picture of the lane whole after its days have been moved along to where they are now.
+
+    Paints the `strip` that has come into sight, the headings, whose words keep to the left edge, and every
+    bar that is cut by an edge of the lane or reaches into the strip, since names move along the edges.
+    """
+    times = time_rect(rect, kit)
+    painter.save()
+    painter.setClipRect(times)
+    anchor_hatches(painter, scale, rect.top() - look.scroll)
+    strips = tuple(look.layout.between(look.scroll, rect.height() + look.scroll))
+    painter.fillRect(strip, kit.theme.field)
+    paint_grid(painter, strip & times, scale, kit.theme, calendar)
+    _paint_between(painter, (rect, strip & times), look, strips, (scale, kit, calendar))
+    for each in strips:
+        if each.row is None:
+            box = _strip_rect(rect, look, each) & times
+            _paint_heading(painter, box, each, scale, kit)
+            painter.setPen(QPen(kit.theme.faint_line, 1))
+            painter.drawLine(_under(times, _strip_rect(rect, look, each)))
+            paint_today(painter, box, scale, kit.theme, calendar)
+    shapes, view = Shapes(), view_of(scale, times)
+    spans = _days_touched(times, strip, scale)
+    for each in strips:
+        if each.row is not None:
+            bars = {id(bar): bar for start, end in spans for bar in each.row.seen(start, end)}
+            top = _strip_rect(rect, look, each).y() + ROW_PAD
+            gather(shapes, bars.values(), top=top, line_px=look.layout.line_px, view=view)
+    paint_shapes(painter, shapes, kit)
+    painter.restore()
+
+
+def _days_touched(times: QRectF, strip: QRectF, scale: TimeScale) -> tuple[tuple[int, int], ...]:
+    """Return the days of a strip, and the day at the edge of the lane across from it."""
+    edge = times.left() if strip.left() > times.left() else times.right()
+    return tuple(
+        (scale.whole_day_at(left) - 1, scale.whole_day_at(right) + 2)
+        for left, right in ((strip.left(), strip.right()), (edge, edge))
+    )
+
+
 def _paint_times(
     painter: QPainter,
     rects: tuple[QRectF, QRectF],
@@ -111,12 +161,25 @@ def _paint_times(
             line_px=look.layout.line_px,
             view=view,
         )
-    painter.setPen(QPen(kit.theme.faint_line, 1))
-    painter.drawLines([_under(times, _strip_rect(rect, look, strip)) for strip in strips])
-    paint_today(painter, times, scale, kit.theme, calendar)
+    _paint_between(painter, (rect, times), look, strips, how)
     paint_shapes(painter, shapes, kit)
     painter.restore()
     return shapes.bars
+
+
+def _paint_between(
+    painter: QPainter,
+    rects: tuple[QRectF, QRectF],
+    look: BedsLook,
+    strips: tuple[Strip, ...],
+    how: tuple[TimeScale, Kit, Calendar],
+) -> None:
+    """Paint the lines between rows and that of today, on which bars lie."""
+    rect, times = rects
+    scale, kit, calendar = how
+    painter.setPen(QPen(kit.theme.faint_line, 1))
+    painter.drawLines([_under(times, _strip_rect(rect, look, strip)) for strip in strips])
+    paint_today(painter, times, scale, kit.theme, calendar)
 
 
 def _under(times: QRectF, box: QRectF) -> QLineF:

@@ -18,6 +18,7 @@ from planner.desk.lanes.beds_lane import (
     BedsLook,
     bar_rect,
     paint_beds,
+    paint_beds_shifted,
     paint_cursor,
     paint_ghost,
     paint_outline,
@@ -139,6 +140,8 @@ class Held:
 class BedsCanvas(Canvas):
     """The lane of beds; knows which bar is under a point, and what is selected or dragged."""
 
+    keeps_days = True
+
     def __init__(self, frame: Frame, parent: QWidget) -> None:
         self._groups: tuple[RowGroup, ...] = ()
         self._index: SceneIndex | None = None
@@ -222,6 +225,10 @@ class BedsCanvas(Canvas):
         self.bars_painted = paint_beds(
             painter, rect, self.look(), state.scale, state.kit, state.calendar, part=part
         )
+
+    def paint_shifted(self, painter: QPainter, rect: QRectF, strip: QRectF) -> None:
+        state = self.frame_state
+        paint_beds_shifted(painter, rect, self.look(), state.scale, state.kit, state.calendar, strip=strip)
 
     def paint_over(self, painter: QPainter, rect: QRectF) -> None:
         theme = self.frame_state.kit.theme

@@ -69,7 +69,7 @@ def paint_fish(
     paint_grid(painter, times, scale, kit.theme, calendar)
     at = rect.y() - scroll
     for feed in feeds:
-        at = _paint_loop(painter, QRectF(rect.x(), at, rect.width(), rect.height()), feed, scale, kit)
+        at = _paint_loop(painter, QRectF(rect.x(), at, rect.width(), rect.bottom() - at), feed, scale, kit)
     painter.setClipRect(rect, Qt.ClipOperation.IntersectClip)
     paint_today(painter, times, scale, kit.theme, calendar)
     painter.setPen(QPen(kit.theme.line, 1))
@@ -88,7 +88,8 @@ def _paint_loop(painter: QPainter, rect: QRectF, feed: FeedScene, scale: TimeSca
     at = plot.bottom()
     for group in feed.groups:
         row = QRectF(rect.x(), at, rect.width(), ROW_LINES * kit.line_px)
-        _paint_group(painter, row, group, scale, kit)
+        if painter.clipBoundingRect().intersects(row):
+            _paint_group(painter, row, group, scale, kit)
         at = row.bottom()
     painter.setPen(QPen(kit.theme.line, 1))
     painter.drawLine(QLineF(rect.x(), round(at) - 0.5, rect.right(), round(at) - 0.5))

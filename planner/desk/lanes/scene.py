@@ -11,6 +11,7 @@ from bisect import bisect_left, bisect_right
 from dataclasses import dataclass, field, replace
 from enum import Enum
 from itertools import accumulate
+from math import isnan
 
 from planner.farm.crops import Phase, Stage
 from planner.farm.fields import NO_ID, Id
@@ -265,6 +266,13 @@ class BalanceScene:
     limiting: tuple[int | None, ...]
     feed_ratio: Curve
     ratio_bands: tuple[RatioBand, ...]
+    highest_ratio: float = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        """Lay the highest ratio ready, of the weeks and of their bands; 1 when there is none."""
+        curves = (self.feed_ratio, *(band.high for band in self.ratio_bands))
+        values = (value for curve in curves for value in curve.values if not isnan(value))
+        object.__setattr__(self, "highest_ratio", max(values, default=1.0))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -101,8 +101,12 @@ class TimeControl(QObject):
     def zoom(self, *, closer: bool, around_x: float | None = None) -> None:
         """Make days one step wider or narrower around an x, by default the middle."""
         step = wider if closer else narrower
+        self.set_zoom(step(self.scale.px_per_day), around_x=around_x)
+
+    def set_zoom(self, px_per_day: float, *, around_x: float | None = None) -> None:
+        """Make days so wide [px] around an x, by default the middle."""
         around = self.middle_x if around_x is None else around_x
-        self._set(self.scale.zoomed(step(self.scale.px_per_day), around_x=around), kept=True)
+        self._set(self.scale.zoomed(px_per_day, around_x=around), kept=True)
 
     def fit(self) -> None:
         """Show the whole plan."""

@@ -7,10 +7,12 @@ nothing of Qt, farms or words: ticks carry dates, whoever paints them finds the 
 from __future__ import annotations
 
 import math
+from bisect import bisect_left
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import date
 from enum import Enum
+from functools import lru_cache
 from typing import Final
 
 DAYS_PER_WEEK: Final = 7
@@ -185,11 +187,34 @@ def next_of(unit: Unit, start: int) -> int:
 def units_in(unit: Unit, span: Span, *, from_sunday: bool = False) -> Iterator[Span]:
     """Yield every day, week, month, quarter or year that touches a span, in order."""
     low, high = max(span.start, FIRST_DAY), min(span.end, LAST_DAY)
-    start = first_of(unit, low, from_sunday=from_sunday) if low < high else high
-    while start < high:
-        following = next_of(unit, start)
-        yield Span(start=start, end=following)
-        start = following
+    if low >= high:
+        return
+    first = first_of(unit, low, from_sunday=from_sunday)
+    for year in range(date.fromordinal(first).year, date.fromordinal(high - 1).year + 1):
+        units = _units_of_year(unit, year, from_sunday)
+        for at in range(bisect_left(units, first, key=_start), len(units)):
+            if units[at].start >= high:
+                return
+            yield units[at]
+
+
+def _start(span: Span) -> int:
+    return span.start
+
+
+@lru_cache(maxsize=512)
+def _units_of_year(unit: Unit, year: int, from_sunday: bool) -> tuple[Span, ...]:
+    """Return what begins in a year; kept, for every frame of every lane asks for the same again."""
+    start, end = date(year, 1, 1).toordinal(), date(year + 1, 1, 1).toordinal()
+    at = first_of(unit, start, from_sunday=from_sunday)
+    if at < start:
+        at = next_of(unit, at)
+    found = []
+    while at < end:
+        following = next_of(unit, at)
+        found.append(Span(start=at, end=following))
+        at = following
+    return tuple(found)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

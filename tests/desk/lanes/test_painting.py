@@ -165,6 +165,46 @@ def test_that_a_shifted_picture_is_the_picture_painted_anew(qtbot, across, down)
         assert differing_share(one, other) < 0.002
 
 
+@pytest.mark.parametrize("zoom", [0.65, 3.5, 20.0])
+def test_that_beds_moved_along_many_times_are_to_the_point_as_painted_anew(qtbot, zoom):
+    view = shown_view(qtbot, scene=big_scene(rows=60, batches=1800, beds=3))
+    view.go_to(date(2027, 6, 1))
+    view.time.set_zoom(zoom)
+    view.beds.refresh()
+    view.beds.grab()
+    for across in (33, -61, 240, -7, -190, 85):
+        view.time.scroll_px(across)
+        view.beds.grab()
+    moved = view.beds.grab().toImage()
+    view.beds.refresh()
+    assert moved == view.beds.grab().toImage()
+
+
+def test_that_zooming_shows_the_picture_stretched_and_sharp_a_moment_later(qtbot):
+    view = shown_view(qtbot, scene=big_scene(rows=60, batches=1800, beds=3))
+    view.go_to(date(2027, 6, 1))
+    view.beds.grab()
+    view.beds.bars_painted = 0
+    view.time.zoom(closer=True)
+    stretched = view.beds.grab().toImage()
+    assert view.beds.bars_painted == 0
+    qtbot.waitUntil(lambda: bool(view.beds.grab()) and view.beds.bars_painted > 0)
+    sharp = view.beds.grab().toImage()
+    assert stretched != sharp
+    view.beds.refresh()
+    assert sharp == view.beds.grab().toImage()
+
+
+def test_that_a_jump_to_other_days_is_painted_at_once(qtbot):
+    view = shown_view(qtbot, scene=big_scene(rows=60, batches=1800, beds=3))
+    view.go_to(date(2027, 6, 1))
+    view.beds.grab()
+    view.go_to(date(2029, 6, 1))
+    jumped = view.beds.grab().toImage()
+    view.beds.refresh()
+    assert jumped == view.beds.grab().toImage()
+
+
 def differing_share(one: QImage, other: QImage) -> float:
     """Return the share of points that differ; names cut at an edge may be set anew a little."""
     assert one.size() == other.size()
