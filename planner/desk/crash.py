@@ -11,7 +11,7 @@ import sys
 import traceback
 from types import TracebackType
 
-from PySide6.QtCore import QObject, Qt, Signal, qVersion
+from PySide6.QtCore import QObject, QSize, Qt, Signal, qVersion
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import (
     QDialog,
@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.desk.fitting import open_sized
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 
@@ -67,7 +68,7 @@ class CrashDialog(QDialog):
         column.addWidget(words)
         column.addWidget(box, 1)
         column.addWidget(self._buttons())
-        self.resize(theme.metrics.due_width * 2, theme.metrics.side_width)
+        open_sized(self, QSize(theme.metrics.due_width * 2, theme.metrics.side_width))
 
     def _buttons(self) -> QDialogButtonBox:
         box = QDialogButtonBox(self)

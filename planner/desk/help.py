@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QSortFilterProxyModel, Qt
+from PySide6.QtCore import QSize, QSortFilterProxyModel, Qt
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QDialog,
@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.desk.fitting import open_sized
 from planner.desk.help_words import ABOUT, GLOSSARY, PLANNING_AID, PRIVACY
 from planner.desk.rows import Column, Row, RowsModel
 from planner.desk.say import tr
@@ -95,7 +96,7 @@ class GlossaryDialog(QDialog):
         column.setContentsMargins(0, 0, theme.metrics.margin, theme.metrics.margin)
         column.addWidget(pane)
         column.addWidget(close_box(self))
-        self.resize(theme.metrics.side_width * 2, theme.metrics.row * 16)
+        open_sized(self, QSize(theme.metrics.side_width * 2, theme.metrics.row * 16))
 
 
 class AboutDialog(QDialog):
@@ -129,7 +130,7 @@ class AboutDialog(QDialog):
         column.setContentsMargins(0, 0, theme.metrics.margin, theme.metrics.margin)
         column.addWidget(area, 1)
         column.addWidget(close_box(self))
-        self.resize(theme.metrics.side_width * 2, theme.metrics.row * 16)
+        open_sized(self, QSize(theme.metrics.side_width * 2, theme.metrics.row * 16))
 
 
 def _paragraph(words: str, parent: QWidget) -> QLabel:

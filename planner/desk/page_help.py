@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QFrame, QTabWidget, QTextBrowser, QVBoxLayout, QWidget
 
+from planner.desk.fitting import open_sized
 from planner.desk.help import GlossaryPane, close_box
 from planner.desk.places.listed import Listed
 from planner.desk.plan.help_pages import help_page
@@ -37,5 +39,5 @@ class PageHelpDialog(QDialog):
         lines.setContentsMargins(*(theme.metrics.margin,) * 4)
         lines.addWidget(self.tabs, 1)
         lines.addWidget(close_box(self))
-        self.resize(theme.metrics.side_width * 2, theme.metrics.row * 18)
+        open_sized(self, QSize(theme.metrics.side_width * 2, theme.metrics.row * 18))
         self.finished.connect(self.deleteLater)

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Final, Protocol
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QImage, QPagedPaintDevice, QPixmap
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import (
@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.desk.fitting import open_sized
 from planner.desk.plan.kit import Filled, scrolled
 from planner.desk.print_form import FormNeeds, PrintForm, PrintWish
 from planner.desk.say import tr
@@ -96,7 +97,7 @@ class PrintDialog(QDialog):
         self._fill(column, left)
         across.addWidget(left)
         across.addWidget(self._preview(), 1)
-        self.resize(_WIDTH, _HEIGHT)
+        open_sized(self, QSize(_WIDTH, _HEIGHT))
 
     def _fill(self, column: QVBoxLayout, parent: QWidget) -> None:
         self.form = PrintForm(self._needs.form, self._theme, parent)

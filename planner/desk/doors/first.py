@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QWidget
 
 from planner.desk.behind import Behind
 from planner.desk.conduct import Conduct
 from planner.desk.doors.figures import AHEAD_WEEKS, Carried, first_figures
+from planner.desk.fitting import open_sized
 from planner.desk.plan.kit import Card, Words, button, column, heading
 from planner.desk.plan.remedy_list import RemedyList, repairable_flags
 from planner.desk.say import tr
@@ -28,23 +29,15 @@ class FirstDialog(QDialog):
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(tr("Your plan is drafted"))
         self._theme = theme
-        figures = first_figures(behind)
         lines = column(self, theme, margin=theme.metrics.wide)
-        row = QHBoxLayout()
-        sown = "\n".join(
-            tr("{seeds} seeds of {crop}", seeds=number_words(each.seeds, digits=0), crop=each.crop)
-            for each in figures.sowings
-        )
-        self._card(row, tr("Sow this week"), sown or tr("Nothing this week"))
-        feed = tr("about {grams} g a day", grams=number_words(figures.feed_g_per_day, digits=0))
-        self._card(row, tr("Feed this week"), feed)
-        for carried in figures.carried:
-            self._card(row, tr("Your fish can carry"), _carried_words(carried))
-        lines.addLayout(row)
-        fits = all(each.fits for each in figures.carried)
-        flags = repairable_flags(behind)[:_SHOWN_FLAGS]
-        self.verdict = Words(_verdict_words(fits=fits, flagged=bool(flags)), theme, self)
-        lines.addWidget(self.verdict)
+        self._cards = QHBoxLayout()
+        self.said: dict[str, Words] = {}
+        lines.addLayout(self._cards)
+        self.done = Words("", theme, self, ink="good")
+        self.done.hide()
+        self.verdict = Words("", theme, self)
+        for part in (self.done, self.verdict):
+            lines.addWidget(part)
         self.repairs = RemedyList(theme, conduct, self)
         lines.addWidget(self.repairs, 1)
         foot = QHBoxLayout()
@@ -58,25 +51,50 @@ class FirstDialog(QDialog):
         self.stop.clicked.connect(self.accept)
         self.repairs.applied.connect(self._on_applied)
         self.finished.connect(self._on_finished)
+        self.show_behind(behind)
+        flags = self.repairs.isVisibleTo(self)
+        open_sized(self, QSize(_WIDTH, _HEIGHT if flags else self.sizeHint().height()))
+        self.print.setDefault(True)
+
+    def show_behind(self, behind: Behind) -> None:
+        """Show the figures of a farm as it stands, and look for repairs of what is flagged first."""
+        figures = first_figures(behind)
+        sown = "\n".join(
+            tr("{seeds} seeds of {crop}", seeds=number_words(each.seeds, digits=0), crop=each.crop)
+            for each in figures.sowings
+        )
+        self._say("sow", tr("Sow this week"), sown or tr("Nothing this week"))
+        feed = tr("about {grams} g a day", grams=number_words(figures.feed_g_per_day, digits=0))
+        self._say("feed", tr("Feed this week"), feed)
+        for carried in figures.carried:
+            self._say(carried.loop, tr("Your fish can carry"), _carried_words(carried))
+        flags = repairable_flags(behind)[:_SHOWN_FLAGS]
+        fits = all(each.fits for each in figures.carried)
+        self.verdict.say(_verdict_words(fits=fits, flagged=bool(flags)))
         self.repairs.setVisible(bool(flags))
         if flags:
             self.repairs.ask_flags(behind, flags)
-        self.resize(_WIDTH, _HEIGHT if flags else self.sizeHint().height())
-        self.print.setDefault(True)
+        else:
+            self.repairs.give_up()
 
-    def _card(self, row: QHBoxLayout, title: str, words: str) -> None:
+    def _say(self, key: str, title: str, words: str) -> None:
+        """Show a figure on its card, which is made when there is none yet."""
+        if key in self.said:
+            self.said[key].say(words)
+            return
         card = Card(self._theme, self)
         card.lines.addWidget(Words(title, self._theme, card, ink="muted"))
-        card.lines.addWidget(heading(words, self._theme, card, large=True))
+        self.said[key] = heading(words, self._theme, card, large=True)
+        card.lines.addWidget(self.said[key])
         card.lines.addStretch(1)
-        row.addWidget(card, 1)
+        self._cards.addWidget(card, 1)
 
     def _on_print(self, _checked: bool) -> None:
         self.accept()
         self.print_wanted.emit()
 
     def _on_applied(self, words: str) -> None:
-        self.repairs.clear(tr("Done: {words}. Undo takes it back.", words=words))
+        self.done.say(tr("Done: {words}. Undo takes it back.", words=words))
 
     def _on_finished(self, _result: int) -> None:
         self.repairs.give_up()

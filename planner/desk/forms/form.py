@@ -11,7 +11,9 @@ from datetime import date
 from typing import Any
 
 from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
+    QBoxLayout,
     QDialog,
     QDialogButtonBox,
     QFrame,
@@ -183,15 +185,32 @@ class FormDialog(QDialog):
     def _columns(self) -> QWidget:
         metrics = self._theme.metrics
         inside = QWidget(self)
-        across = QHBoxLayout(inside)
+        across = self._across = QHBoxLayout(inside)
         across.setContentsMargins(metrics.wide, metrics.wide, metrics.wide, metrics.gap)
         across.setSpacing(metrics.wide * 2)
         across.addLayout(self._group("", self._plan.main, inside), 1)
         if self._plan.more:
             across.addLayout(self._group(self._plan.more_title, self._plan.more, inside), 1)
-        if self._plan.cautions:
-            across.addLayout(self._cautions(inside), 1)
+        self._care = self._cautions(inside)
+        across.addLayout(self._care, 1)
         return inside
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the columns one above the other where there is no room for them side by side.
+
+        The cautions then stand before the fields that are seldom filled in, where they are met in passing.
+        """
+        super().resizeEvent(event)
+        across, direction = self._across, QBoxLayout.Direction
+        gaps = across.spacing() * (across.count() - 1) + self._theme.metrics.wide * 2
+        parts = (across.itemAt(at) for at in range(across.count()))
+        least = sum(part.minimumSize().width() for part in parts if part is not None) + gaps
+        roomy = self._area.viewport().width() >= least
+        wanted = direction.LeftToRight if roomy else direction.TopToBottom
+        if wanted is not across.direction():
+            across.setDirection(wanted)
+            across.removeItem(self._care)
+            across.insertLayout(across.count() if roomy else 1, self._care, 1)
 
     def _group(self, title: str, fields: tuple[str, ...], parent: QWidget) -> QGridLayout:
         metrics = self._theme.metrics

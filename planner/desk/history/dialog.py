@@ -9,10 +9,11 @@ from collections.abc import Sequence
 from datetime import datetime
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QDateTime, QLocale, QModelIndex, Qt
+from PySide6.QtCore import QDateTime, QLocale, QModelIndex, QSize, Qt
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
 from planner.desk.conduct import Conduct
+from planner.desk.fitting import open_sized
 from planner.desk.help import close_box
 from planner.desk.plan.kit import Table, Words, button
 from planner.desk.rows import Column, Row
@@ -94,7 +95,7 @@ class HistoryDialog(QDialog):
         conduct.changed.connect(self._on_changed)
         conduct.closed.connect(self.reject)
         self._show()
-        self.resize(theme.metrics.side_width * 2, theme.metrics.row * 16)
+        open_sized(self, QSize(theme.metrics.side_width * 2, theme.metrics.row * 16))
 
     @property
     def lines(self) -> tuple[ActLine, ...]:

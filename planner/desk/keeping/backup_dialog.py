@@ -10,7 +10,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import NamedTuple
 
-from PySide6.QtCore import QLocale, Qt, Signal
+from PySide6.QtCore import QLocale, QSize, Qt, Signal
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.desk.fitting import open_sized
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 
@@ -80,7 +81,7 @@ class BackupDialog(QDialog):
         column.addWidget(words)
         column.addWidget(self.list, 1)
         column.addWidget(self._buttons())
-        self.resize(theme.metrics.due_width * 2, theme.metrics.side_width)
+        open_sized(self, QSize(theme.metrics.due_width * 2, theme.metrics.side_width))
 
     def _buttons(self) -> QDialogButtonBox:
         box = QDialogButtonBox(self)

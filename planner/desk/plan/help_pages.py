@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import tomllib
 
+from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QFrame, QTextBrowser, QWidget
 
+from planner.desk.fitting import open_sized
 from planner.desk.help import close_box
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.plan.kit import column
@@ -51,5 +53,5 @@ class HelpPage(QDialog):
         lines = column(self, theme)
         lines.addWidget(self.text, 1)
         lines.addWidget(close_box(self))
-        self.resize(theme.metrics.side_width * 3 // 2, theme.metrics.row * 16)
+        open_sized(self, QSize(theme.metrics.side_width * 3 // 2, theme.metrics.row * 16))
         self.finished.connect(self.deleteLater)

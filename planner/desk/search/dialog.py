@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.desk.fitting import open_sized
 from planner.desk.rows import Column, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.search.index import Find, Index
@@ -68,7 +69,7 @@ class SearchDialog(QDialog):
         self.line.stepped.connect(self._on_stepped)
         self.line.returnPressed.connect(self._pick)
         self.view.activated.connect(self._pick)
-        self.resize(theme.metrics.side_width * 2, theme.metrics.row * 14)
+        open_sized(self, QSize(theme.metrics.side_width * 2, theme.metrics.row * 14))
         self.line.setFocus()
 
     def _table(self, theme: Theme) -> QTableView:
