@@ -7,9 +7,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import date
+from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtCore import QObject, QTimer, QTimeZone, Signal
 from PySide6.QtWidgets import QWidget
 
 from planner.desk.behind import Behind
@@ -20,6 +21,7 @@ from planner.desk.theme import Theme
 from planner.planning.answers import Answers
 
 if TYPE_CHECKING:
+    from planner.desk.doors.first import FirstDialog
     from planner.desk.jobs import Job
     from planner.desk.sureness import Sureness
 
@@ -37,6 +39,7 @@ class Asking(QObject):
         self.theme: Theme = needs.theme
         self._outlook: Outlook | None = None
         self._behind: Behind | None = None
+        self._first: FirstDialog | None = None
         self._job: Job | None = None
         self._later = QTimer(self)
         self._later.setSingleShot(True)
@@ -46,6 +49,8 @@ class Asking(QObject):
     def show(self, behind: Behind) -> None:
         """Work on another outlook from now on."""
         self._behind, self._outlook = behind, behind.outlook
+        if self._first is not None:
+            self._first.show_behind(behind)
         behind.waits = True
         self._later.start()
         self._give_up()
@@ -87,13 +92,24 @@ class Asking(QObject):
         """Ask what a new farm begins with, and hand the answers on."""
         if self._outlook is None:
             return
+        from planner.catalogue.places import zone_places
         from planner.desk.book import BookShelf
+        from planner.desk.newfarm.climates import climate_choices, laid_out_for
         from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
 
         shelf = BookShelf(self._outlook.catalogue)
         self._begin = begin
         today = self._needs.now().date()
-        needs = NewFarmNeeds(crops=shelf("crop"), fish=shelf("fish"), theme=self.theme, today=today)
+        needs = NewFarmNeeds(
+            crops=shelf("crop"),
+            fish=shelf("fish"),
+            theme=self.theme,
+            today=today,
+            lay_out=partial(laid_out_for, self._outlook.catalogue),
+            climates=climate_choices(self._outlook.catalogue),
+            zones=zone_places(),
+            time_zone=bytes(QTimeZone.systemTimeZoneId().data()).decode(),
+        )
         dialog = NewFarmDialog(needs, self._window)
         dialog.answered.connect(self._on_answered)
         dialog.open()
@@ -106,7 +122,12 @@ class Asking(QObject):
 
         dialog = FirstDialog(self._behind, self._needs.conduct, self.theme, self._window)
         dialog.print_wanted.connect(self._print_today)
+        dialog.finished.connect(self._on_first_gone)
+        self._first = dialog
         dialog.open()
+
+    def _on_first_gone(self, _result: int) -> None:
+        self._first = None
 
     def _print_today(self) -> None:
         self.ask_print(self._needs.now().date())

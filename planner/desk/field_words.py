@@ -136,6 +136,7 @@ FIELD_LABELS: Final[dict[str, str]] = {
     "top_up_p_mg_per_l": "Phosphorus in the make-up water",
     "unit": "Counted in",
     "measures": "Units shown",
+    "climate": "Climate",
     "units": "Rafts, blocks or trays",
     "used_from": "Used from",
     "until_on": "Until",

@@ -8,6 +8,7 @@ from datetime import date
 from planner.farm.crops import TargetUnit
 from planner.farm.site import Units, WeekStart
 from planner.farm.species import BedKind
+from planner.planning.climates import ClimateClass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,7 +33,7 @@ class CropWish:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Answers:
-    """Everything that is asked before a new farm is drafted."""
+    """Everything that is asked before a new farm is drafted; `site_notes` is kept with the site as it is."""
 
     name: str
     place: str
@@ -46,3 +47,8 @@ class Answers:
     plan_from: date
     units: Units = Units.METRIC
     week_start: WeekStart = WeekStart.MONDAY
+    longitude_deg: float | None = None
+    altitude_m: float = 0.0
+    time_zone: str = "UTC"
+    climate: ClimateClass = ClimateClass.UNKNOWN
+    site_notes: str = ""

@@ -7,7 +7,7 @@ widgets, files or the clock.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import timedelta
 from typing import Final
@@ -23,6 +23,7 @@ from planner.farm.site import Bed, Loop, Site, Tank
 from planner.farm.species import BedKind, Crop, HarvestKind
 from planner.forecast.engine import Forecaster
 from planner.planning.answers import Answers, BedWish, CropWish
+from planner.planning.climates import monthly_air
 from planner.planning.wishes import place_wishes
 
 G_PER_KG: Final = 1000.0
@@ -41,18 +42,11 @@ class Draft:
 def drafted(answers: Answers, forecaster: Forecaster) -> Draft:
     """Return the farm that the answers lead to, with places given to every sowing that fits."""
     catalogue = forecaster.catalogue
-    site = Site(
-        id=new_id(),
-        name=answers.name,
-        place=answers.place,
-        latitude_deg=answers.latitude_deg,
-        units=answers.units,
-        week_start=answers.week_start,
-    )
+    site = _site(answers, catalogue)
     loop = Loop(id=new_id(), name="Loop 1", site=site.id, water_l=_water_l(answers, catalogue))
     tank = Tank(id=new_id(), name="Fish tank 1", loop=loop.id, volume_l=answers.tank_l)
     crops = [catalogue.crops[wish.crop] for wish in answers.crops]
-    beds = tuple(_bed(wish, loop.id, crops) for wish in answers.beds)
+    beds = tuple(laid_out(wish, loop.id, crops) for wish in answers.beds)
     settings = Settings(id=new_id(), name=answers.name, plan_from=answers.plan_from)
     farm = Farm(
         settings=settings,
@@ -67,6 +61,27 @@ def drafted(answers: Answers, forecaster: Forecaster) -> Draft:
     farm = replace(farm, beds=(*beds, *_nursery(farm, forecaster, loop.id)))
     placed = place_wishes(farm, forecaster.preview(farm))
     return Draft(farm=placed.farm, unplaced=len(placed.refusals))
+
+
+def _site(answers: Answers, catalogue: Catalogue) -> Site:
+    return Site(
+        id=new_id(),
+        name=answers.name,
+        place=answers.place,
+        latitude_deg=answers.latitude_deg,
+        longitude_deg=answers.longitude_deg,
+        altitude_m=answers.altitude_m,
+        time_zone=answers.time_zone,
+        air_c=monthly_air(
+            answers.climate,
+            latitude_deg=answers.latitude_deg,
+            altitude_m=answers.altitude_m,
+            catalogue=catalogue,
+        ),
+        notes=answers.site_notes,
+        units=answers.units,
+        week_start=answers.week_start,
+    )
 
 
 def _water_l(answers: Answers, catalogue: Catalogue) -> float:
@@ -109,7 +124,7 @@ def feed_for(weight_g: float, catalogue: Catalogue) -> str:
     return next(iter(catalogue.feeds))
 
 
-def _bed(wish: BedWish, loop: Id, crops: list[Crop]) -> Bed:
+def laid_out(wish: BedWish, loop: Id, crops: Sequence[Crop]) -> Bed:
     """Return a bed; its places are laid out at the closest distance any of its crops asks for."""
     density = max((crop.bed_density_per_m2 for crop in crops if wish.kind in crop.beds), default=1.0)
     area = wish.length_m * wish.width_m or wish.holes / density

@@ -172,6 +172,10 @@
         <translation type="unfinished">&amp;Repetir lo último</translation>
     </message>
     <message>
+        <source>&amp;Save as a table…</source>
+        <translation type="unfinished">&amp;Guardar como tabla…</translation>
+    </message>
+    <message>
         <source>&amp;Set-up</source>
         <translation type="unfinished">&amp;Instalaciones</translation>
     </message>
@@ -300,8 +304,16 @@
         <translation type="unfinished">; de {value} el {day}</translation>
     </message>
     <message>
+        <source>; meter calibrated on {days}: no trend across that</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>; the first {shown} are shown</source>
         <translation type="unfinished">; se muestran las primeras {shown}</translation>
+    </message>
+    <message>
+        <source>; {count} of them doubtful: the meter was overdue for calibration</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A (letter of fish added)</source>
@@ -500,12 +512,24 @@
         <translation type="unfinished">Redondeado a macetas y bandejas enteras</translation>
     </message>
     <message>
+        <source>Against</source>
+        <translation type="unfinished">Frente a</translation>
+    </message>
+    <message>
         <source>Air at the beds, by month</source>
         <translation type="unfinished">Aire en las camas, por mes</translation>
     </message>
     <message>
         <source>Air at the nursery, by month</source>
         <translation type="unfinished">Aire en el vivero, por mes</translation>
+    </message>
+    <message>
+        <source>Air by month guessed from the class “{climate}”; put in your own.</source>
+        <translation type="unfinished">Aire por mes estimado de la clase “{climate}”; ponga los suyos.</translation>
+    </message>
+    <message>
+        <source>Air from {low} to {high} °C by month at sea level: a guess, {sure}. Put in your own later.</source>
+        <translation type="unfinished">Aire de {low} a {high} °C por mes al nivel del mar: una estimación, {sure}. Ponga luego los suyos.</translation>
     </message>
     <message>
         <source>Air temperature [°C]</source>
@@ -558,6 +582,10 @@
     <message>
         <source>All saved</source>
         <translation type="unfinished">Todo guardado</translation>
+    </message>
+    <message>
+        <source>All subjects</source>
+        <translation type="unfinished">Todos los temas</translation>
     </message>
     <message>
         <source>All the water that goes round</source>
@@ -828,6 +856,10 @@
         <translation type="unfinished">Mejor temperatura del agua</translation>
     </message>
     <message>
+        <source>Biofilter</source>
+        <translation type="unfinished">Biofiltro</translation>
+    </message>
+    <message>
         <source>Book</source>
         <translation type="unfinished">Catálogo</translation>
     </message>
@@ -984,6 +1016,10 @@
         <translation type="unfinished">Despeje</translation>
     </message>
     <message>
+        <source>Climate</source>
+        <translation type="unfinished">Clima</translation>
+    </message>
+    <message>
         <source>Close</source>
         <translation type="unfinished">Cerrar</translation>
     </message>
@@ -1122,6 +1158,10 @@
     <message>
         <source>Days</source>
         <translation type="unfinished">Días</translation>
+    </message>
+    <message>
+        <source>Days are then the same all year. Months of your own can be entered later, under Set-up.</source>
+        <translation type="unfinished">Los días son entonces iguales todo el año. Sus propios meses se pueden dar después, en Instalación.</translation>
     </message>
     <message>
         <source>Days at the middle spacing</source>
@@ -1768,6 +1808,10 @@
         <translation type="unfinished">Tanque más lleno [kg/m³]</translation>
     </message>
     <message>
+        <source>Further from the published figure than the tolerance allows</source>
+        <translation type="unfinished">Más lejos de la cifra publicada de lo que permite la tolerancia</translation>
+    </message>
+    <message>
         <source>G (letter of the stage germination)</source>
         <translation type="unfinished">G</translation>
     </message>
@@ -1948,6 +1992,10 @@
         <translation type="unfinished">Altura perdida en tubos</translation>
     </message>
     <message>
+        <source>Heated in winter, or indoors</source>
+        <translation type="unfinished">Con calefacción en invierno, o en interior</translation>
+    </message>
+    <message>
         <source>Height of the lift</source>
         <translation type="unfinished">Altura de bombeo</translation>
     </message>
@@ -2000,6 +2048,10 @@
         <translation type="unfinished">Días libres</translation>
     </message>
     <message>
+        <source>Hot summer, mild winter</source>
+        <translation type="unfinished">Verano caluroso, invierno suave</translation>
+    </message>
+    <message>
         <source>How</source>
         <translation type="unfinished">Cómo</translation>
     </message>
@@ -2026,6 +2078,10 @@
     <message>
         <source>How much</source>
         <translation type="unfinished">Cuánto</translation>
+    </message>
+    <message>
+        <source>How much it proves</source>
+        <translation type="unfinished">Cuánto prueba</translation>
     </message>
     <message>
         <source>How s&amp;ure is the week</source>
@@ -2086,6 +2142,10 @@
     <message>
         <source>Income</source>
         <translation type="unfinished">Ingreso</translation>
+    </message>
+    <message>
+        <source>Independent</source>
+        <translation type="unfinished">Independiente</translation>
     </message>
     <message>
         <source>Iron</source>
@@ -2636,6 +2696,10 @@
         <translation type="unfinished">No hay clima anotado para {name}; valen los días del catálogo.</translation>
     </message>
     <message>
+        <source>No figure of the program that went in comes from this publication.</source>
+        <translation type="unfinished">Ninguna cifra del programa que entró procede de esta publicación.</translation>
+    </message>
+    <message>
         <source>No fish are stocked in this loop yet: stock fish first.</source>
         <translation type="unfinished">Aún no hay peces en este circuito: ponga peces primero.</translation>
     </message>
@@ -2712,10 +2776,22 @@
         <translation type="unfinished">No: este circuito no puede con {area} m² más.</translation>
     </message>
     <message>
+        <source>Not computed</source>
+        <translation type="unfinished">No calculado</translation>
+    </message>
+    <message>
         <source>Not kept, for the plan as it stands does not allow it. Move or shorten what is named, then keep the value.
 {faults}</source>
         <translation type="unfinished">No se guardó: el plan, como está, no lo permite. Mueva o acorte lo que se nombra y luego guarde el valor.
 {faults}</translation>
+    </message>
+    <message>
+        <source>Not known: the days of the book</source>
+        <translation type="unfinished">No se sabe: los días del catálogo</translation>
+    </message>
+    <message>
+        <source>Not saved: {why}</source>
+        <translation type="unfinished">No se ha guardado: {why}</translation>
     </message>
     <message>
         <source>Not weighed for {days} days: weight and feed are a guess that grows with each. Weigh {low} to {high} fish and enter the sample.</source>
@@ -2950,12 +3026,16 @@
         <translation type="unfinished">Nuestro</translation>
     </message>
     <message>
-        <source>Outside the tolerance</source>
-        <translation type="unfinished">Fuera de la tolerancia</translation>
+        <source>Outside the tolerance. {why}</source>
+        <translation type="unfinished">Fuera de la tolerancia. {why}</translation>
     </message>
     <message>
         <source>Own entry</source>
         <translation type="unfinished">Entrada propia</translation>
+    </message>
+    <message>
+        <source>Own source</source>
+        <translation type="unfinished">Fuente propia</translation>
     </message>
     <message>
         <source>Own value: {name}, {label}</source>
@@ -3498,6 +3578,14 @@
         <translation type="unfinished">Guardar como PDF</translation>
     </message>
     <message>
+        <source>Save as a table</source>
+        <translation type="unfinished">Guardar como tabla</translation>
+    </message>
+    <message>
+        <source>Save the cases that are shown as a table (CSV) for a spreadsheet</source>
+        <translation type="unfinished">Guardar los casos que se muestran como tabla (CSV) para una hoja de cálculo</translation>
+    </message>
+    <message>
         <source>Say what you want and when; sowings are counted back from there through a season in which a crop does not take the same days all year, and get their places.</source>
         <translation type="unfinished">Diga qué quiere y cuándo; desde ahí se cuentan las siembras hacia atrás, en una temporada en que un cultivo no tarda siempre lo mismo, y reciben su lugar.</translation>
     </message>
@@ -3534,8 +3622,8 @@
         <translation type="unfinished">Buscar casos</translation>
     </message>
     <message>
-        <source>Search cases: area, source, words…</source>
-        <translation type="unfinished">Buscar casos: área, fuente, palabras…</translation>
+        <source>Search cases: words, source, inputs…</source>
+        <translation type="unfinished">Buscar casos: palabras, fuente, datos de entrada…</translation>
     </message>
     <message>
         <source>Search everything</source>
@@ -3998,6 +4086,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Detenido. Nada de la granja cambió.</translation>
     </message>
     <message>
+        <source>Subjects</source>
+        <translation type="unfinished">Temas</translation>
+    </message>
+    <message>
         <source>Succession</source>
         <translation type="unfinished">Siembra escalonada</translation>
     </message>
@@ -4066,6 +4158,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Tablas (*.csv *.txt *.tsv)</translation>
     </message>
     <message>
+        <source>Tables (*.csv)</source>
+        <translation type="unfinished">Tablas (*.csv)</translation>
+    </message>
+    <message>
         <source>Take note</source>
         <translation type="unfinished">Atención</translation>
     </message>
@@ -4100,6 +4196,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Tank, fish, beds and what you want each week. A first plan is drafted from it at once.</source>
         <translation type="unfinished">Tanque, peces, camas y lo que quiere cada semana. Con eso se hace enseguida un primer plan.</translation>
+    </message>
+    <message>
+        <source>Tank, {litres} L</source>
+        <translation type="unfinished">Estanque, {litres} L</translation>
     </message>
     <message>
         <source>TargetUnit</source>
@@ -4202,6 +4302,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">La lista está vacía. Agregue lo que quiere, o tome las metas de la granja.</translation>
     </message>
     <message>
+        <source>The loop as it is typed</source>
+        <translation type="unfinished">El circuito tal como se escribe</translation>
+    </message>
+    <message>
         <source>The most to give; never more than is eaten</source>
         <translation type="unfinished">Lo máximo que se da; nunca más de lo que comen</translation>
     </message>
@@ -4218,12 +4322,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Las plantas no pueden ir aquí.</translation>
     </message>
     <message>
+        <source>The program has no means to work it out; what is lacking is said</source>
+        <translation type="unfinished">El programa no tiene cómo calcularlo; se dice qué falta</translation>
+    </message>
+    <message>
         <source>The proposal against what is wanted</source>
         <translation type="unfinished">La propuesta frente a lo que se quiere</translation>
     </message>
     <message>
         <source>The proposal in tables</source>
         <translation type="unfinished">La propuesta en tablas</translation>
+    </message>
+    <message>
+        <source>The publication is silent on something that counts; shown, but judges nothing</source>
+        <translation type="unfinished">La publicación calla algo que cuenta; se muestra, pero no decide nada</translation>
+    </message>
+    <message>
+        <source>The published figure is held from memory; shown, but judges nothing</source>
+        <translation type="unfinished">La cifra publicada se tiene de memoria; se muestra, pero no decide nada</translation>
     </message>
     <message>
         <source>The rhythm is that of</source>
@@ -4552,6 +4668,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Wanting</source>
         <translation type="unfinished">Falta</translation>
+    </message>
+    <message>
+        <source>Warm all year, as in the tropics</source>
+        <translation type="unfinished">Cálido todo el año, como en el trópico</translation>
+    </message>
+    <message>
+        <source>Warm summer, cold winter</source>
+        <translation type="unfinished">Verano templado, invierno frío</translation>
     </message>
     <message>
         <source>Water</source>
@@ -4978,6 +5102,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">A menos de 0.1 % de lo mejor posible.</translation>
     </message>
     <message>
+        <source>Within the tolerance, and no figure of the program comes from this publication</source>
+        <translation type="unfinished">Dentro de la tolerancia, y ninguna cifra del programa procede de esta publicación</translation>
+    </message>
+    <message>
+        <source>Within the tolerance, but a figure of the program comes from this very publication</source>
+        <translation type="unfinished">Dentro de la tolerancia, pero una cifra del programa procede de esta misma publicación</translation>
+    </message>
+    <message>
         <source>Within these limits</source>
         <translation type="unfinished">Dentro de estos límites</translation>
     </message>
@@ -5207,7 +5339,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>assumed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">supuesto</translation>
     </message>
     <message>
         <source>at least {amount} {unit}; of {draws} draws</source>
@@ -5236,6 +5368,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>beds</source>
         <translation type="unfinished">camas</translation>
+    </message>
+    <message>
+        <source>beds as you type them</source>
+        <translation type="unfinished">camas según las escriba</translation>
     </message>
     <message>
         <source>between {first} and {last}</source>
@@ -5278,6 +5414,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>calibrated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>carbonate</source>
         <translation type="unfinished">carbonato</translation>
     </message>
@@ -5310,6 +5450,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">corrige {code}</translation>
     </message>
     <message>
+        <source>country, or any words</source>
+        <translation type="unfinished">país, o cualquier palabra</translation>
+    </message>
+    <message>
         <source>crop of the book: sow it</source>
         <translation type="unfinished">cultivo del catálogo: sembrarlo</translation>
     </message>
@@ -5340,6 +5484,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>doubtful at this pH</source>
         <translation type="unfinished">dudoso con este pH</translation>
+    </message>
+    <message>
+        <source>doubtful: its meter was overdue for calibration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>doubtful: {meter} was overdue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawn from this publication; it shows care, not truth</source>
+        <translation type="unfinished">tomado de esta publicación; muestra cuidado, no verdad</translation>
     </message>
     <message>
         <source>earlier</source>
@@ -5714,6 +5870,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin cantidad</translation>
     </message>
     <message>
+        <source>no bed yet</source>
+        <translation type="unfinished">aún sin camas</translation>
+    </message>
+    <message>
         <source>no demand</source>
         <translation type="unfinished">sin demanda</translation>
     </message>
@@ -5798,6 +5958,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">no antes del {day}, quizá no dentro del plan</translation>
     </message>
     <message>
+        <source>not computed</source>
+        <translation type="unfinished">no calculado</translation>
+    </message>
+    <message>
         <source>not covered</source>
         <translation type="unfinished">sin cubrir</translation>
     </message>
@@ -5878,6 +6042,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">en papel simple, para cortar por las líneas; para hojas de etiquetas está raftweek labels</translation>
     </message>
     <message>
+        <source>on the same side of 1 as the published ratio</source>
+        <translation type="unfinished">al mismo lado de 1 que la razón publicada</translation>
+    </message>
+    <message>
         <source>on {day}</source>
         <translation type="unfinished">el {day}</translation>
     </message>
@@ -5895,7 +6063,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>order only</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">solo el orden</translation>
     </message>
     <message>
         <source>other weeks become short instead</source>
@@ -5920,6 +6088,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>over {percent} %</source>
         <translation type="unfinished">más de {percent} %</translation>
+    </message>
+    <message>
+        <source>own source</source>
+        <translation type="unfinished">fuente propia</translation>
     </message>
     <message>
         <source>oxygen would be short for the most that may be asked</source>
@@ -6334,6 +6506,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">bandeja</translation>
     </message>
     <message>
+        <source>trend only since the calibration of {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>unit?</source>
         <translation type="unfinished">¿unidad?</translation>
     </message>
@@ -6450,8 +6626,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{added} siembras nuevas, {changed} cambiadas, {removed} se quitan, {same} quedan igual.</translation>
     </message>
     <message>
+        <source>{alone} of them are independent, {good} of these within; {own} lean on a figure from the very publication that judges them. Shown only: {memory} from memory, {assumed} resting on an assumption, {lacking} that the program cannot work out.</source>
+        <translation type="unfinished">{alone} son independientes, {good} de ellas dentro; {own} se apoyan en una cifra de la misma publicación que las juzga. Solo se muestran: {memory} de memoria, {assumed} que descansan en un supuesto, {lacking} que el programa no puede calcular.</translation>
+    </message>
+    <message>
         <source>{area} m²</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{area} m² · {places} places</source>
+        <translation type="unfinished">{area} m² · {places} plazas</translation>
     </message>
     <message>
         <source>{area} m², {places} places</source>
@@ -6506,8 +6690,8 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside; {memory} more are held from memory and only shown.</source>
-        <translation type="unfinished">{cases} cifras publicadas calculadas de nuevo: {within} dentro de la tolerancia, {outside} fuera; {memory} más son de memoria y solo se muestran.</translation>
+        <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside.</source>
+        <translation type="unfinished">{cases} cifras publicadas calculadas de nuevo: {within} dentro de la tolerancia, {outside} fuera.</translation>
     </message>
     <message>
         <source>{code} ({places} places, leaves {day})</source>
@@ -6606,12 +6790,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{count} filas están en el portapapeles como CSV.</translation>
     </message>
     <message>
+        <source>{count} rows saved in {file}</source>
+        <translation type="unfinished">{count} filas guardadas en {file}</translation>
+    </message>
+    <message>
         <source>{count} scenarios are kept already. Adopt or drop one of them under What if.</source>
         <translation type="unfinished">Ya hay {count} escenarios guardados. Adopte o descarte uno en Qué pasa si.</translation>
     </message>
     <message>
         <source>{count} scenarios are kept already: adopt or drop one first.</source>
         <translation type="unfinished">Ya hay {count} escenarios guardados: adopte o descarte uno primero.</translation>
+    </message>
+    <message>
+        <source>{count} shown</source>
+        <translation type="unfinished">{count} a la vista</translation>
     </message>
     <message>
         <source>{count} sowings of {plants} plants in all lack room</source>
@@ -6894,6 +7086,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{low} a {high} m²</translation>
     </message>
     <message>
+        <source>{low} to {high} over what is assumed; agreement anywhere between counts</source>
+        <translation type="unfinished">de {low} a {high} según lo supuesto; basta con que concuerde en algún punto</translation>
+    </message>
+    <message>
         <source>{low} to {high} {unit}</source>
         <translation type="unfinished">{low} a {high} {unit}</translation>
     </message>
@@ -7016,6 +7212,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{name}: the water is too cold or too warm for these fish to feed and grow; what is given all the same fouls it.</source>
         <translation type="unfinished">{name}: el agua está muy fría o muy caliente para que estos peces coman y crezcan; lo que se dé de todos modos la ensucia.</translation>
+    </message>
+    <message>
+        <source>{name}: this harvest is barred: the fish were treated with a medicine and are not cleared by then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: treated with a medicine and not cleared yet: no fish of it may be harvested for eating. Log the day on which they are cleared.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name}: {count} readings from {low} to {high}, the last {value} on {day}</source>
@@ -7156,8 +7360,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{stage}, día {day} de {days}</translation>
     </message>
     <message>
+        <source>{subject}, {outside} outside</source>
+        <translation type="unfinished">{subject}, {outside} fuera</translation>
+    </message>
+    <message>
         <source>{supply} g supplied, {demand} g wanted</source>
         <translation type="unfinished">{supply} g aportados, {demand} g pedidos</translation>
+    </message>
+    <message>
+        <source>{tank}, {fish}; filter; biofilter; {beds}</source>
+        <translation type="unfinished">{tank}, {fish}; filtro; biofiltro; {beds}</translation>
+    </message>
+    <message>
+        <source>{title} ({count})</source>
+        <translation type="unfinished">{title} ({count})</translation>
     </message>
     <message>
         <source>{title} [{unit}]: {said}</source>
@@ -7246,6 +7462,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{words}; in {pots} pots: {seeds} seeds, trays of {cells}: {trays}, cells left empty: {spare}</source>
         <translation type="unfinished">{words}; en {pots} macetas: {seeds} semillas, bandejas de {cells}: {trays}, celdas vacías: {spare}</translation>
+    </message>
+    <message>
+        <source>{zone}: {latitude}°, {longitude}° at {city}; mend the latitude if you live far from there</source>
+        <translation type="unfinished">{zone}: {latitude}°, {longitude}° en {city}; corrija la latitud si vive lejos de allí</translation>
     </message>
     <message>
         <source>± spread</source>

@@ -172,6 +172,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Save as a table…</source>
+        <translation type="unfinished">&amp;I-save bilang talaan…</translation>
+    </message>
+    <message>
         <source>&amp;Set-up</source>
         <translation type="unfinished">&amp;Ayos</translation>
     </message>
@@ -300,8 +304,16 @@
         <translation type="unfinished">; mula sa {value} noong {day}</translation>
     </message>
     <message>
+        <source>; meter calibrated on {days}: no trend across that</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>; the first {shown} are shown</source>
         <translation type="unfinished">; ang unang {shown} ang ipinapakita</translation>
+    </message>
+    <message>
+        <source>; {count} of them doubtful: the meter was overdue for calibration</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A (letter of fish added)</source>
@@ -500,12 +512,24 @@
         <translation type="unfinished">Matapos i-round pataas sa buong pot at tray</translation>
     </message>
     <message>
+        <source>Against</source>
+        <translation type="unfinished">Kumpara sa</translation>
+    </message>
+    <message>
         <source>Air at the beds, by month</source>
         <translation type="unfinished">Hangin sa mga kama, bawat buwan</translation>
     </message>
     <message>
         <source>Air at the nursery, by month</source>
         <translation type="unfinished">Hangin sa punlaan, bawat buwan</translation>
+    </message>
+    <message>
+        <source>Air by month guessed from the class “{climate}”; put in your own.</source>
+        <translation type="unfinished">Hangin bawat buwan na hinulaan mula sa uring “{climate}”; ilagay ang sarili mo.</translation>
+    </message>
+    <message>
+        <source>Air from {low} to {high} °C by month at sea level: a guess, {sure}. Put in your own later.</source>
+        <translation type="unfinished">Hangin mula {low} hanggang {high} °C bawat buwan sa antas ng dagat: hula, {sure}. Ilagay ang sarili mo mamaya.</translation>
     </message>
     <message>
         <source>Air temperature [°C]</source>
@@ -558,6 +582,10 @@
     <message>
         <source>All saved</source>
         <translation type="unfinished">Na-save lahat</translation>
+    </message>
+    <message>
+        <source>All subjects</source>
+        <translation type="unfinished">Lahat ng paksa</translation>
     </message>
     <message>
         <source>All the water that goes round</source>
@@ -828,6 +856,10 @@
         <translation type="unfinished">Pinakamainam na init ng tubig</translation>
     </message>
     <message>
+        <source>Biofilter</source>
+        <translation type="unfinished">Biofilter</translation>
+    </message>
+    <message>
         <source>Book</source>
         <translation type="unfinished"></translation>
     </message>
@@ -984,6 +1016,10 @@
         <translation type="unfinished">Paghawan</translation>
     </message>
     <message>
+        <source>Climate</source>
+        <translation type="unfinished">Klima</translation>
+    </message>
+    <message>
         <source>Close</source>
         <translation type="unfinished">Isara</translation>
     </message>
@@ -1122,6 +1158,10 @@
     <message>
         <source>Days</source>
         <translation type="unfinished">Araw</translation>
+    </message>
+    <message>
+        <source>Days are then the same all year. Months of your own can be entered later, under Set-up.</source>
+        <translation type="unfinished">Pareho ang mga araw buong taon. Mailalagay ang sariling mga buwan mamaya, sa Set-up.</translation>
     </message>
     <message>
         <source>Days at the middle spacing</source>
@@ -1768,6 +1808,10 @@
         <translation type="unfinished">Pinakapunong tangke [kg/m³]</translation>
     </message>
     <message>
+        <source>Further from the published figure than the tolerance allows</source>
+        <translation type="unfinished">Mas malayo sa nalathalang bilang kaysa sa pinapayagan</translation>
+    </message>
+    <message>
         <source>G (letter of the stage germination)</source>
         <translation type="unfinished">T</translation>
     </message>
@@ -1948,6 +1992,10 @@
         <translation type="unfinished">Nawalang head sa tubo</translation>
     </message>
     <message>
+        <source>Heated in winter, or indoors</source>
+        <translation type="unfinished">May pampainit sa taglamig, o nasa loob</translation>
+    </message>
+    <message>
         <source>Height of the lift</source>
         <translation type="unfinished">Taas ng angat</translation>
     </message>
@@ -2000,6 +2048,10 @@
         <translation type="unfinished">Mga pista opisyal</translation>
     </message>
     <message>
+        <source>Hot summer, mild winter</source>
+        <translation type="unfinished">Mainit na tag-araw, banayad na taglamig</translation>
+    </message>
+    <message>
         <source>How</source>
         <translation type="unfinished">Paano</translation>
     </message>
@@ -2026,6 +2078,10 @@
     <message>
         <source>How much</source>
         <translation type="unfinished">Gaano karami</translation>
+    </message>
+    <message>
+        <source>How much it proves</source>
+        <translation type="unfinished">Gaano ang pinatutunayan nito</translation>
     </message>
     <message>
         <source>How s&amp;ure is the week</source>
@@ -2086,6 +2142,10 @@
     <message>
         <source>Income</source>
         <translation type="unfinished">Kita</translation>
+    </message>
+    <message>
+        <source>Independent</source>
+        <translation type="unfinished">Hiwalay</translation>
     </message>
     <message>
         <source>Iron</source>
@@ -2636,6 +2696,10 @@
         <translation type="unfinished">Walang klimang nailagay para sa {name}; araw ng libro ang gamit.</translation>
     </message>
     <message>
+        <source>No figure of the program that went in comes from this publication.</source>
+        <translation type="unfinished">Walang bilang ng programang ginamit dito na galing sa lathalaing ito.</translation>
+    </message>
+    <message>
         <source>No fish are stocked in this loop yet: stock fish first.</source>
         <translation type="unfinished">Wala pang isda sa loop na ito: maglagay muna ng isda.</translation>
     </message>
@@ -2712,10 +2776,22 @@
         <translation type="unfinished">Hindi: hindi kaya ng loop ang {area} m² pa.</translation>
     </message>
     <message>
+        <source>Not computed</source>
+        <translation type="unfinished">Hindi nakalkula</translation>
+    </message>
+    <message>
         <source>Not kept, for the plan as it stands does not allow it. Move or shorten what is named, then keep the value.
 {faults}</source>
         <translation type="unfinished">Hindi na-save dahil hindi puwede sa plano ngayon. Ilipat o paikliin ang binanggit, saka itabi ang halaga.
 {faults}</translation>
+    </message>
+    <message>
+        <source>Not known: the days of the book</source>
+        <translation type="unfinished">Hindi alam: ang mga araw ng katalogo</translation>
+    </message>
+    <message>
+        <source>Not saved: {why}</source>
+        <translation type="unfinished">Hindi na-save: {why}</translation>
     </message>
     <message>
         <source>Not weighed for {days} days: weight and feed are a guess that grows with each. Weigh {low} to {high} fish and enter the sample.</source>
@@ -2950,12 +3026,16 @@
         <translation type="unfinished">Sa amin</translation>
     </message>
     <message>
-        <source>Outside the tolerance</source>
-        <translation type="unfinished">Labas sa tolerance</translation>
+        <source>Outside the tolerance. {why}</source>
+        <translation type="unfinished">Labas sa pinapayagang layo. {why}</translation>
     </message>
     <message>
         <source>Own entry</source>
         <translation type="unfinished">Sariling entry</translation>
+    </message>
+    <message>
+        <source>Own source</source>
+        <translation type="unfinished">Sariling pinagkunan</translation>
     </message>
     <message>
         <source>Own value: {name}, {label}</source>
@@ -3498,6 +3578,14 @@
         <translation type="unfinished">I-save bilang PDF</translation>
     </message>
     <message>
+        <source>Save as a table</source>
+        <translation type="unfinished">I-save bilang talaan</translation>
+    </message>
+    <message>
+        <source>Save the cases that are shown as a table (CSV) for a spreadsheet</source>
+        <translation type="unfinished">I-save ang mga kasong ipinapakita bilang talaan (CSV) para sa spreadsheet</translation>
+    </message>
+    <message>
         <source>Say what you want and when; sowings are counted back from there through a season in which a crop does not take the same days all year, and get their places.</source>
         <translation type="unfinished">Sabihin kung ano ang gusto mo at kailan; binibilang pabalik ang hasik, kahit iba-iba ang araw ng pananim sa loob ng taon, at binibigyan ng puwesto.</translation>
     </message>
@@ -3534,8 +3622,8 @@
         <translation type="unfinished">Maghanap ng kaso</translation>
     </message>
     <message>
-        <source>Search cases: area, source, words…</source>
-        <translation type="unfinished">Maghanap ng kaso: paksa, pinagmulan, salita…</translation>
+        <source>Search cases: words, source, inputs…</source>
+        <translation type="unfinished">Maghanap ng kaso: salita, pinagkunan, mga ipinasok…</translation>
     </message>
     <message>
         <source>Search everything</source>
@@ -3998,6 +4086,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Itinigil. Walang nagbago sa farm.</translation>
     </message>
     <message>
+        <source>Subjects</source>
+        <translation type="unfinished">Mga paksa</translation>
+    </message>
+    <message>
         <source>Succession</source>
         <translation type="unfinished">Sunod-sunod na tanim</translation>
     </message>
@@ -4066,6 +4158,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Mga talaan (*.csv *.txt *.tsv)</translation>
     </message>
     <message>
+        <source>Tables (*.csv)</source>
+        <translation type="unfinished">Mga talaan (*.csv)</translation>
+    </message>
+    <message>
         <source>Take note</source>
         <translation type="unfinished">Pansinin</translation>
     </message>
@@ -4100,6 +4196,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Tank, fish, beds and what you want each week. A first plan is drafted from it at once.</source>
         <translation type="unfinished">Tangke, isda, kama at ang gusto mo bawat linggo. Agad gagawin ang unang plano.</translation>
+    </message>
+    <message>
+        <source>Tank, {litres} L</source>
+        <translation type="unfinished">Tangke, {litres} L</translation>
     </message>
     <message>
         <source>TargetUnit</source>
@@ -4202,6 +4302,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Walang laman ang listahan. Idagdag ang gusto mo, o kunin ang mga target ng farm.</translation>
     </message>
     <message>
+        <source>The loop as it is typed</source>
+        <translation type="unfinished">Ang sistema habang itina-type</translation>
+    </message>
+    <message>
         <source>The most to give; never more than is eaten</source>
         <translation type="unfinished">Pinakamaraming ibibigay; huwag hihigit sa nakakain</translation>
     </message>
@@ -4218,12 +4322,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Hindi puwede rito ang mga halaman.</translation>
     </message>
     <message>
+        <source>The program has no means to work it out; what is lacking is said</source>
+        <translation type="unfinished">Walang paraan ang programa para kalkulahin ito; sinasabi kung ano ang kulang</translation>
+    </message>
+    <message>
         <source>The proposal against what is wanted</source>
         <translation type="unfinished">Ang mungkahi laban sa hinihingi</translation>
     </message>
     <message>
         <source>The proposal in tables</source>
         <translation type="unfinished">Ang mungkahi sa mga talaan</translation>
+    </message>
+    <message>
+        <source>The publication is silent on something that counts; shown, but judges nothing</source>
+        <translation type="unfinished">May mahalagang hindi sinabi ang lathalain; ipinapakita pero walang hinahatulan</translation>
+    </message>
+    <message>
+        <source>The published figure is held from memory; shown, but judges nothing</source>
+        <translation type="unfinished">Mula sa alaala ang nalathalang bilang; ipinapakita pero walang hinahatulan</translation>
     </message>
     <message>
         <source>The rhythm is that of</source>
@@ -4552,6 +4668,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Wanting</source>
         <translation type="unfinished">Kulang</translation>
+    </message>
+    <message>
+        <source>Warm all year, as in the tropics</source>
+        <translation type="unfinished">Mainit buong taon, gaya sa tropiko</translation>
+    </message>
+    <message>
+        <source>Warm summer, cold winter</source>
+        <translation type="unfinished">Mainit na tag-araw, malamig na taglamig</translation>
     </message>
     <message>
         <source>Water</source>
@@ -4978,6 +5102,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Nasa loob ng 0.1 % ng pinakamahusay na posible.</translation>
     </message>
     <message>
+        <source>Within the tolerance, and no figure of the program comes from this publication</source>
+        <translation type="unfinished">Pasok sa pinapayagang layo, at walang bilang ng programa na galing sa lathalaing ito</translation>
+    </message>
+    <message>
+        <source>Within the tolerance, but a figure of the program comes from this very publication</source>
+        <translation type="unfinished">Pasok sa pinapayagang layo, pero may bilang ng programa na galing mismo sa lathalaing ito</translation>
+    </message>
+    <message>
         <source>Within these limits</source>
         <translation type="unfinished">Sa loob ng mga limit na ito</translation>
     </message>
@@ -5207,7 +5339,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>assumed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ipinalagay</translation>
     </message>
     <message>
         <source>at least {amount} {unit}; of {draws} draws</source>
@@ -5236,6 +5368,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>beds</source>
         <translation type="unfinished">mga kama</translation>
+    </message>
+    <message>
+        <source>beds as you type them</source>
+        <translation type="unfinished">mga kama habang itina-type mo</translation>
     </message>
     <message>
         <source>between {first} and {last}</source>
@@ -5278,6 +5414,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>calibrated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>carbonate</source>
         <translation type="unfinished">carbonate</translation>
     </message>
@@ -5310,6 +5450,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>country, or any words</source>
+        <translation type="unfinished">bansa, o anumang salita</translation>
+    </message>
+    <message>
         <source>crop of the book: sow it</source>
         <translation type="unfinished">pananim ng libro: ihasik ito</translation>
     </message>
@@ -5340,6 +5484,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>doubtful at this pH</source>
         <translation type="unfinished">alanganin sa pH na ito</translation>
+    </message>
+    <message>
+        <source>doubtful: its meter was overdue for calibration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>doubtful: {meter} was overdue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawn from this publication; it shows care, not truth</source>
+        <translation type="unfinished">kinuha sa lathalaing ito; pag-iingat ang ipinapakita, hindi katotohanan</translation>
     </message>
     <message>
         <source>earlier</source>
@@ -5714,6 +5870,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>no bed yet</source>
+        <translation type="unfinished">wala pang kama</translation>
+    </message>
+    <message>
         <source>no demand</source>
         <translation type="unfinished">walang kailangan</translation>
     </message>
@@ -5798,6 +5958,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi bago ang {day}, baka hindi sa loob ng plano</translation>
     </message>
     <message>
+        <source>not computed</source>
+        <translation type="unfinished">hindi nakalkula</translation>
+    </message>
+    <message>
         <source>not covered</source>
         <translation type="unfinished">hindi saklaw</translation>
     </message>
@@ -5878,6 +6042,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">sa karaniwang papel, gugupitin sa mga guhit; para sa papel na may label, gamitin ang raftweek labels</translation>
     </message>
     <message>
+        <source>on the same side of 1 as the published ratio</source>
+        <translation type="unfinished">nasa parehong panig ng 1 gaya ng nalathalang ratio</translation>
+    </message>
+    <message>
         <source>on {day}</source>
         <translation type="unfinished">noong {day}</translation>
     </message>
@@ -5895,7 +6063,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>order only</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pagkakasunod lamang</translation>
     </message>
     <message>
         <source>other weeks become short instead</source>
@@ -5920,6 +6088,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>over {percent} %</source>
         <translation type="unfinished">higit sa {percent} %</translation>
+    </message>
+    <message>
+        <source>own source</source>
+        <translation type="unfinished">sariling pinagkunan</translation>
     </message>
     <message>
         <source>oxygen would be short for the most that may be asked</source>
@@ -6334,6 +6506,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">tray</translation>
     </message>
     <message>
+        <source>trend only since the calibration of {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>unit?</source>
         <translation type="unfinished">yunit?</translation>
     </message>
@@ -6450,8 +6626,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{added} bagong hasik, {changed} binago, {removed} inalis, {same} hindi nagbago.</translation>
     </message>
     <message>
+        <source>{alone} of them are independent, {good} of these within; {own} lean on a figure from the very publication that judges them. Shown only: {memory} from memory, {assumed} resting on an assumption, {lacking} that the program cannot work out.</source>
+        <translation type="unfinished">{alone} sa mga ito ang hiwalay, {good} dito ang pasok; {own} ang sumasandig sa bilang mula sa lathalaing humahatol sa kanila. Ipinapakita lamang: {memory} mula sa alaala, {assumed} na nakasalalay sa palagay, {lacking} na hindi makalkula ng programa.</translation>
+    </message>
+    <message>
         <source>{area} m²</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{area} m² · {places} places</source>
+        <translation type="unfinished">{area} m² · {places} puwesto</translation>
     </message>
     <message>
         <source>{area} m², {places} places</source>
@@ -6506,8 +6690,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside; {memory} more are held from memory and only shown.</source>
-        <translation type="unfinished">{cases} nailathalang numero ang kinuwentang muli: {within} pasok sa tolerance, {outside} labas; {memory} pa ay mula sa alaala at ipinapakita lang.</translation>
+        <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside.</source>
+        <translation type="unfinished">{cases} nalathalang bilang ang kinalkula muli: {within} ang pasok sa pinapayagang layo, {outside} ang labas.</translation>
     </message>
     <message>
         <source>{code} ({places} places, leaves {day})</source>
@@ -6606,12 +6790,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{count} hanay ang nasa clipboard bilang CSV.</translation>
     </message>
     <message>
+        <source>{count} rows saved in {file}</source>
+        <translation type="unfinished">{count} hanay ang na-save sa {file}</translation>
+    </message>
+    <message>
         <source>{count} scenarios are kept already. Adopt or drop one of them under What if.</source>
         <translation type="unfinished">{count} scenario na ang nakatabi. Tanggapin o bitawan ang isa sa Paano kung.</translation>
     </message>
     <message>
         <source>{count} scenarios are kept already: adopt or drop one first.</source>
         <translation type="unfinished">{count} scenario na ang nakatabi: tanggapin o bitawan muna ang isa.</translation>
+    </message>
+    <message>
+        <source>{count} shown</source>
+        <translation type="unfinished">{count} ang nakikita</translation>
     </message>
     <message>
         <source>{count} sowings of {plants} plants in all lack room</source>
@@ -6894,6 +7086,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{low} hanggang {high} m²</translation>
     </message>
     <message>
+        <source>{low} to {high} over what is assumed; agreement anywhere between counts</source>
+        <translation type="unfinished">{low} hanggang {high} ayon sa ipinalagay; sapat nang tumugma saanman sa pagitan</translation>
+    </message>
+    <message>
         <source>{low} to {high} {unit}</source>
         <translation type="unfinished">{low} hanggang {high} {unit}</translation>
     </message>
@@ -7016,6 +7212,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{name}: the water is too cold or too warm for these fish to feed and grow; what is given all the same fouls it.</source>
         <translation type="unfinished">{name}: masyadong malamig o mainit ang tubig para kumain at lumaki ang isda; dudumi lang ang tubig kung magpapakain pa rin.</translation>
+    </message>
+    <message>
+        <source>{name}: this harvest is barred: the fish were treated with a medicine and are not cleared by then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: treated with a medicine and not cleared yet: no fish of it may be harvested for eating. Log the day on which they are cleared.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name}: {count} readings from {low} to {high}, the last {value} on {day}</source>
@@ -7156,8 +7360,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{stage}, araw {day} sa {days}</translation>
     </message>
     <message>
+        <source>{subject}, {outside} outside</source>
+        <translation type="unfinished">{subject}, {outside} ang labas</translation>
+    </message>
+    <message>
         <source>{supply} g supplied, {demand} g wanted</source>
         <translation type="unfinished">{supply} g supply, {demand} g kailangan</translation>
+    </message>
+    <message>
+        <source>{tank}, {fish}; filter; biofilter; {beds}</source>
+        <translation type="unfinished">{tank}, {fish}; pansala; biofilter; {beds}</translation>
+    </message>
+    <message>
+        <source>{title} ({count})</source>
+        <translation type="unfinished">{title} ({count})</translation>
     </message>
     <message>
         <source>{title} [{unit}]: {said}</source>
@@ -7246,6 +7462,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{words}; in {pots} pots: {seeds} seeds, trays of {cells}: {trays}, cells left empty: {spare}</source>
         <translation type="unfinished">{words}; sa {pots} pot: {seeds} binhi, tray na may {cells}: {trays}, seldang walang laman: {spare}</translation>
+    </message>
+    <message>
+        <source>{zone}: {latitude}°, {longitude}° at {city}; mend the latitude if you live far from there</source>
+        <translation type="unfinished">{zone}: {latitude}°, {longitude}° sa {city}; itama ang latitude kung malayo ka roon</translation>
     </message>
     <message>
         <source>± spread</source>

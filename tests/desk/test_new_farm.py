@@ -1,20 +1,25 @@
 """A new farm is asked for in a few answers, and drafted so that it has no fault."""
 
 from datetime import date
+from functools import partial
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtCore import Qt
 
+from planner.catalogue.places import zone_places
 from planner.desk.book import BookShelf
+from planner.desk.newfarm.climates import climate_choices, laid_out_for
 from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
 from planner.desk.theme import LIGHT
 from planner.farm.crops import Target, TargetUnit
 from planner.farm.ids import new_id
+from planner.farm.site import Units, WeekStart
 from planner.farm.species import BedKind
 from planner.forecast.checks import all_faults
 from planner.planning.answers import Answers, BedWish, CropWish
+from planner.planning.climates import ClimateClass
 from planner.planning.draft import drafted, feed_for, plants_per_sowing, weeks_between_sowings
 from tests.desk.helpers import TODAY, nameless_controls, put_away
 
@@ -24,7 +29,15 @@ MONDAY = date(2027, 3, 8)
 @pytest.fixture
 def dialog(qtbot, means):
     shelf = BookShelf(means.catalogue)
-    needs = NewFarmNeeds(crops=shelf("crop"), fish=shelf("fish"), theme=LIGHT, today=TODAY)
+    needs = NewFarmNeeds(
+        crops=shelf("crop"),
+        fish=shelf("fish"),
+        theme=LIGHT,
+        today=TODAY,
+        lay_out=partial(laid_out_for, means.catalogue),
+        climates=climate_choices(means.catalogue),
+        zones=zone_places(),
+    )
     dialog = NewFarmDialog(needs)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose, on=False)
     dialog.show()
@@ -53,6 +66,8 @@ def test_that_nothing_more_than_the_few_answers_is_asked(dialog):
         "farm_name",
         "place",
         "latitude_deg",
+        "altitude_m",
+        "climate",
         "measures",
         "week_start",
         "tank_l",
@@ -93,6 +108,60 @@ def test_that_answers_are_handed_on(qtbot, dialog):
     assert [bed.kind for bed in answers.beds] == [BedKind.RAFT, BedKind.MEDIA]
     assert answers.beds[1].holes == 12
     assert answers.plan_from == MONDAY
+
+
+def test_that_the_loop_is_drawn_as_it_is_typed(qtbot, dialog):
+    fill(dialog)
+    qtbot.keyClicks(dialog.beds.lines[0]["holes"].line, "72")
+    sketch = dialog.drawing.sketch
+    assert (sketch.tank_l, sketch.fish) == (1000.0, 40)
+    (bed,) = sketch.beds
+    assert bed.rows * bed.columns == 72
+    assert bed.length_m * bed.width_m == pytest.approx(2.88)
+    assert "72 places" in dialog.drawing.accessibleDescription()
+    dialog.drawing.grab()
+
+
+def test_that_half_typed_answers_are_left_out_of_the_drawing(qtbot, dialog):
+    qtbot.keyClicks(dialog.rows["tank_l"].editor.line, "12x")
+    qtbot.keyClicks(dialog.beds.lines[0]["length_m"].line, "2.4")
+    assert dialog.drawing.sketch.tank_l is None
+    assert dialog.drawing.sketch.beds == ()
+
+
+def test_that_a_country_brings_latitude_time_zone_week_and_units(qtbot, dialog):
+    fill(dialog)
+    dialog.rows["place"].editor.show_zone("America/Chicago")
+    assert dialog.rows["week_start"].editor.read() is WeekStart.SUNDAY
+    assert dialog.rows["measures"].editor.read() is Units.US
+    with qtbot.waitSignal(dialog.answered) as told:
+        qtbot.mouseClick(dialog.ok, Qt.MouseButton.LeftButton)
+    (found,) = told.args
+    assert found.time_zone == "America/Chicago"
+    assert found.place.startswith("United States – Chicago")
+    assert found.latitude_deg == pytest.approx(41.85)
+
+
+def test_that_words_of_ones_own_stand_as_the_place(qtbot, dialog):
+    fill(dialog)
+    dialog.rows["place"].editor.show_value("behind the hill")
+    with qtbot.waitSignal(dialog.answered) as told:
+        qtbot.mouseClick(dialog.ok, Qt.MouseButton.LeftButton)
+    (found,) = told.args
+    assert (found.place, found.time_zone, found.latitude_deg) == ("behind the hill", "UTC", None)
+
+
+def test_that_a_guessed_climate_is_told_as_a_guess_and_kept_as_one(qtbot, dialog, means):
+    fill(dialog)
+    climate = dialog.rows["climate"]
+    climate.editor.show_value(ClimateClass.TROPICAL)
+    climate.show_hint()
+    assert "from memory" in climate.words
+    with qtbot.waitSignal(dialog.answered) as told:
+        qtbot.mouseClick(dialog.ok, Qt.MouseButton.LeftButton)
+    (site,) = drafted(told.args[0], means.forecaster).farm.sites
+    assert len(site.air_c) == 12
+    assert "guessed" in site.notes
 
 
 def answers(means, **changes):

@@ -33,10 +33,10 @@ class FirstDialog(QDialog):
         self._cards = QHBoxLayout()
         self.said: dict[str, Words] = {}
         lines.addLayout(self._cards)
-        self.done = Words("", theme, self, ink="good")
-        self.done.hide()
+        self.told = Words("", theme, self, ink="good")
+        self.told.hide()
         self.verdict = Words("", theme, self)
-        for part in (self.done, self.verdict):
+        for part in (self.told, self.verdict):
             lines.addWidget(part)
         self.repairs = RemedyList(theme, conduct, self)
         lines.addWidget(self.repairs, 1)
@@ -94,7 +94,7 @@ class FirstDialog(QDialog):
         self.print_wanted.emit()
 
     def _on_applied(self, words: str) -> None:
-        self.done.say(tr("Done: {words}. Undo takes it back.", words=words))
+        self.told.say(tr("Done: {words}. Undo takes it back.", words=words))
 
     def _on_finished(self, _result: int) -> None:
         self.repairs.give_up()

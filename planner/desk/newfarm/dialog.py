@@ -7,53 +7,74 @@ that the farm's values declare. Must know nothing of files.
 from __future__ import annotations
 
 import dataclasses
+from collections.abc import Callable
 from datetime import date, timedelta
 from typing import Any, Final
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QLocale, QSize, Qt, Signal
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
-    QFrame,
-    QGridLayout,
     QHBoxLayout,
     QLabel,
     QPushButton,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
 
+from planner.catalogue.places import ZonePlace
+from planner.desk.fitting import open_sized
 from planner.desk.forms.editors import Choice, EditorNeeds, FieldEditor, editor_for, enum_choices
 from planner.desk.forms.form import FieldRow
 from planner.desk.forms.reading import UnreadError
+from planner.desk.newfarm.drawing import LoopDrawing, LoopSketch, sketched
+from planner.desk.newfarm.lines import Lines, read_or_none, said
+from planner.desk.newfarm.places import PlaceEditor
+from planner.desk.plan.kit import scrolled
 from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.desk.words import choice_words, fault_words, field_words, limit_words, unit_words
+from planner.desk.words import choice_words
 from planner.farm.checks import value_faults
 from planner.farm.crops import Target, TargetUnit
 from planner.farm.farm import DAYS_PER_WEEK, Settings
-from planner.farm.faults import Fault
 from planner.farm.fields import FieldKind, FieldSpec, specs_of
 from planner.farm.fish import FishGroup
 from planner.farm.site import Bed, Site, Tank, Units, WeekStart
 from planner.farm.species import BedKind
 from planner.planning.answers import Answers, BedWish, CropWish
+from planner.planning.climates import ClimateClass
 
 _HOLES: Final = 4000
+_LINES: Final = (
+    ("farm_name",),
+    ("place",),
+    ("latitude_deg", "altitude_m"),
+    ("climate",),
+    ("measures", "week_start"),
+    ("tank_l",),
+    ("species",),
+    ("fish_count", "fish_weight_g"),
+)
+"""The fields at the left, line by line."""
 _METRES: Final = FieldSpec(kind=FieldKind.NUMBER, low=0.1, high=1000, unit="m", may_be_none=True)
-_NARROW, _BROAD = 70, 170
-_WIDEST, _HIGHEST = 1000, 640
+_WIDEST, _HIGHEST = 1000, 760
 
 
 @dataclasses.dataclass(frozen=True, slots=True, kw_only=True)
 class NewFarmNeeds:
-    """What can be chosen: crops and fish of the catalogue; and the day it is."""
+    """What can be chosen: crops and fish of the catalogue, zones and climates; and the day it is.
+
+    `lay_out` makes a bed of a wish for the crops of some keys. `time_zone` is that of the machine.
+    """
 
     crops: tuple[Choice, ...]
     fish: tuple[Choice, ...]
     theme: Theme
     today: date
+    lay_out: Callable[[BedWish, tuple[str, ...]], Bed]
+    climates: tuple[Choice, ...] = (Choice(value=ClimateClass.UNKNOWN, words=""),)
+    zones: tuple[ZonePlace, ...] = ()
+    time_zone: str = ""
 
 
 def _specs() -> dict[str, FieldSpec]:
@@ -62,6 +83,8 @@ def _specs() -> dict[str, FieldSpec]:
         "farm_name": specs_of(Settings)["name"],
         "place": specs_of(Site)["place"],
         "latitude_deg": specs_of(Site)["latitude_deg"],
+        "altitude_m": specs_of(Site)["altitude_m"],
+        "climate": FieldSpec(kind=FieldKind.CHOICE),
         "measures": specs_of(Site)["units"],
         "week_start": specs_of(Site)["week_start"],
         "tank_l": specs_of(Tank)["volume_l"],
@@ -81,91 +104,6 @@ def _line_specs() -> dict[str, FieldSpec]:
         "amount_per_week": specs_of(Target)["amount_per_week"],
         "unit": specs_of(Target)["unit"],
     }
-
-
-class Lines(QWidget):
-    """Several lines of the same fields, to which more can be added; empty lines count as none."""
-
-    def __init__(
-        self, fields: tuple[str, ...], needs: dict[str, EditorNeeds], add: str, parent: QWidget
-    ) -> None:
-        super().__init__(parent)
-        self._fields, self._needs = fields, needs
-        self.lines: list[dict[str, FieldEditor]] = []
-        self.trouble = QLabel(self)
-        self.trouble.setWordWrap(True)
-        self.trouble.hide()
-        self._grid = QGridLayout()
-        self._grid.setHorizontalSpacing(needs[fields[0]].theme.metrics.gap)
-        self.add = QPushButton(add, self)
-        self.add.setAccessibleName(add)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.addLayout(self._grid)
-        column.addWidget(self.trouble)
-        column.addWidget(self.add, 0, Qt.AlignmentFlag.AlignLeft)
-        for at, field in enumerate(fields):
-            self._grid.addWidget(QLabel(_heading(needs[field]), self), 0, at)
-        self.add.clicked.connect(self._on_add)
-        self.add_line()
-
-    def _on_add(self, _checked: bool) -> None:
-        self.add_line()
-        self.lines[-1][self._fields[0]].setFocus()
-
-    def add_line(self, **values: Any) -> None:
-        """Add a line with some values."""
-        line: dict[str, FieldEditor] = {}
-        number = len(self.lines) + 1
-        for at, field in enumerate(self._fields):
-            editor = editor_for(self._needs[field], self)
-            editor.setMinimumWidth(_BROAD if at == 0 else _NARROW)
-            editor.show_value(values.get(field, _first(self._needs[field])))
-            focus = editor.focusProxy()
-            if focus is not None:
-                focus.setAccessibleName(f"{_heading(self._needs[field])}, {number}")
-            self._grid.addWidget(editor, number, at)
-            line[field] = editor
-        self.lines.append(line)
-
-    def read(self) -> tuple[list[dict[str, Any]], list[str]]:
-        """Return the values of every line, and what is wrong with them, line by line."""
-        values, wrong = [], []
-        for number, line in enumerate(self.lines, start=1):
-            found: dict[str, Any] = {}
-            for field, editor in line.items():
-                try:
-                    found[field] = editor.read()
-                except UnreadError as refused:
-                    wrong.append(tr("Line {number}: {why}", number=number, why=refused.fault.message))
-                    continue
-                spec = self._needs[field].spec
-                faults = value_faults(where="", field=field, value=found[field], spec=spec)
-                wrong += [tr("Line {number}: {why}", number=number, why=_said(each, spec)) for each in faults]
-            values.append(found)
-        return values, wrong
-
-    def show_trouble(self, words: list[str], theme: Theme) -> None:
-        """Show what is wrong under the lines."""
-        palette = self.trouble.palette()
-        palette.setColor(self.trouble.foregroundRole(), theme.wrong)
-        self.trouble.setPalette(palette)
-        self.trouble.setText("\n".join(f"⚠ {each}" for each in words))
-        self.trouble.setVisible(bool(words))
-
-
-def _said(fault: Fault, spec: FieldSpec) -> str:
-    return fault_words(dataclasses.replace(fault, limit=limit_words(spec) or fault.limit))
-
-
-def _heading(needs: EditorNeeds) -> str:
-    unit = "" if needs.field == "amount_per_week" else unit_words(needs.spec.unit)
-    words = field_words(needs.field)
-    return f"{words} [{unit}]" if unit and needs.field != "holes" else words
-
-
-def _first(needs: EditorNeeds) -> Any:
-    return needs.choices[0].value if needs.choices else None
 
 
 class NewFarmDialog(QDialog):
@@ -189,38 +127,78 @@ class NewFarmDialog(QDialog):
         across.setSpacing(metrics.wide * 2)
         across.addLayout(self._left(inside), 1)
         across.addLayout(self._right(inside), 2)
-        area = QScrollArea(self)
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        area.setWidget(inside)
+        area = scrolled(inside, self)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, metrics.margin)
         column.addWidget(area, 1)
+        self.drawing = LoopDrawing(self._needs.theme, self)
+        column.addWidget(self.drawing)
         foot = QHBoxLayout()
         foot.setContentsMargins(metrics.wide, 0, metrics.wide, 0)
         foot.addWidget(self._buttons())
         column.addLayout(foot)
-        hint = inside.sizeHint()
-        self.resize(
-            min(hint.width() + metrics.wide * 2, _WIDEST), min(hint.height() + metrics.row * 3, _HIGHEST)
+        high = inside.sizeHint().height() + metrics.row * 3 + self.drawing.sizeHint().height()
+        open_sized(self, QSize(_WIDEST, min(high, _HIGHEST)))
+        self.beds.changed.connect(self._draw)
+        self.crops.changed.connect(self._draw)
+        for field in ("tank_l", "fish_count"):
+            self.rows[field].editor.touched.connect(self._draw)
+        self._draw()
+
+    def _draw(self) -> None:
+        """Draw the loop as far as it is typed."""
+        crops = tuple(line["crop"] for line in self.crops.known() if line["crop"])
+        wishes = _bed_wishes([bed for bed in self.beds.known() if not _bed_troubles([bed])])
+        beds = (self._needs.lay_out(wish, crops) for wish in wishes)
+        self.drawing.show_sketch(
+            LoopSketch(
+                tank_l=read_or_none(self.rows["tank_l"].editor),
+                fish=read_or_none(self.rows["fish_count"].editor),
+                beds=tuple(sketched(bed, wish) for bed, wish in zip(beds, wishes, strict=True)),
+            )
         )
 
     def _left(self, parent: QWidget) -> QVBoxLayout:
         column = QVBoxLayout()
         column.setSpacing(self._needs.theme.metrics.gap)
         specs = _specs()
-        for field in specs:
-            if field == "tank_l":
+        for fields in _LINES:
+            if "tank_l" in fields:
                 column.addWidget(_title(tr("Fish"), parent))
-            column.addWidget(self._row(field, specs[field], parent))
+            line = QHBoxLayout()
+            for field in fields:
+                line.addWidget(self._row(field, specs[field], parent), 1, Qt.AlignmentFlag.AlignTop)
+            column.addLayout(line)
         column.addStretch(1)
+        self.rows["altitude_m"].editor.show_value(0)
+        place = self.rows["place"].editor
+        assert isinstance(place, PlaceEditor)
+        place.picked.connect(self._on_place)
+        place.show_zone(self._needs.time_zone)
         return column
 
+    def _on_place(self, zone: ZonePlace) -> None:
+        """Take latitude, week and units as they are usual where the place is."""
+        self.rows["latitude_deg"].editor.show_value(zone.latitude_deg)
+        habits = QLocale(QLocale.Language.AnyLanguage, QLocale.codeToTerritory(zone.country_code))
+        if habits.territory() is QLocale.codeToTerritory(zone.country_code):
+            sunday = habits.firstDayOfWeek() is Qt.DayOfWeek.Sunday
+            us = habits.measurementSystem() is QLocale.MeasurementSystem.ImperialUSSystem
+            self.rows["week_start"].editor.show_value(WeekStart.SUNDAY if sunday else WeekStart.MONDAY)
+            self.rows["measures"].editor.show_value(Units.US if us else Units.METRIC)
+
     def _row(self, field: str, spec: FieldSpec, parent: QWidget) -> FieldRow:
-        kinds = {"measures": enum_choices(Units), "week_start": enum_choices(WeekStart)}
+        kinds = {
+            "measures": enum_choices(Units),
+            "week_start": enum_choices(WeekStart),
+            "climate": self._needs.climates,
+        }
         choices = self._needs.fish if field == "species" else kinds.get(field, ())
-        editor = editor_for(self._editor_needs(field, spec, choices), parent)
+        needs = self._editor_needs(field, spec, choices)
+        if field == "place":
+            editor: FieldEditor = PlaceEditor(needs, self._needs.zones, parent)
+        else:
+            editor = editor_for(needs, parent)
         editor.show_value(choices[0].value if choices else None)
         row = FieldRow(editor, spec, self._needs.theme, parent)
         row.show_hint()
@@ -290,6 +268,10 @@ class NewFarmDialog(QDialog):
                 name=values["farm_name"],
                 place=values["place"],
                 latitude_deg=values["latitude_deg"],
+                altitude_m=values["altitude_m"],
+                climate=values["climate"],
+                site_notes=self._climate_note(values["climate"]),
+                **self._zone_values(),
                 tank_l=values["tank_l"],
                 species=values["species"],
                 fish_count=values["fish_count"],
@@ -302,6 +284,21 @@ class NewFarmDialog(QDialog):
             )
         )
         self.accept()
+
+    def _zone_values(self) -> dict[str, Any]:
+        """Return longitude and time zone of the place that was picked; nothing for words of one's own."""
+        place = self.rows["place"].editor
+        zone = place.zone if isinstance(place, PlaceEditor) else None
+        if zone is None:
+            return {}
+        return {"longitude_deg": zone.longitude_deg, "time_zone": zone.time_zone}
+
+    def _climate_note(self, kind: ClimateClass) -> str:
+        """Return what is kept with the site about where its months come from."""
+        if kind is ClimateClass.UNKNOWN:
+            return ""
+        said = next(choice.words for choice in self._needs.climates if choice.value is kind)
+        return tr("Air by month guessed from the class “{climate}”; put in your own.", climate=said)
 
     def _read_rows(self) -> tuple[dict[str, Any], bool]:
         values: dict[str, Any] = {}
@@ -316,7 +313,7 @@ class NewFarmDialog(QDialog):
                 wrong.append(row)
                 continue
             for fault in value_faults(where="", field=field, value=values[field], spec=spec):
-                row.show_fault(_said(fault, spec))
+                row.show_fault(said(fault, spec))
                 wrong.append(row)
         if wrong:
             wrong[0].editor.setFocus()

@@ -1,12 +1,16 @@
 """The first minutes: three doors, a strip over the sample, and what a new plan comes to."""
 
+from dataclasses import replace
+
 from PySide6.QtWidgets import QPushButton
 
+from planner.actions.changing import addition
 from planner.desk.doors.dialog import DoorsDialog
 from planner.desk.doors.figures import AHEAD_WEEKS, first_figures
 from planner.desk.doors.first import FirstDialog
 from planner.desk.newfarm.dialog import NewFarmDialog
 from planner.desk.shade import ShadeChoice
+from planner.farm.ids import new_id
 from tests.desk.helpers import nameless_controls
 
 
@@ -74,3 +78,16 @@ def test_that_the_strip_is_inked_anew_when_the_look_changes(window):
     assert dark == window.theme.text
     window.set_shade(ShadeChoice.LIGHT)
     assert words.palette().color(words.foregroundRole()) == window.theme.text != dark
+
+
+def test_that_the_first_figures_follow_what_is_done_to_the_farm(window):
+    window.workspace.asking.show_first()
+    (dialog,) = dialogs(window, FirstDialog)
+    before = dialog.said["sow"].text()
+    batch = window.workspace.outlook.farm.batches[0]
+    today = window.workspace._today
+    window.conduct.act(addition("Sow", replace(batch, id=new_id(), code="NEW-1", sow_on=today, plants=77)))
+    after = dialog.said["sow"].text()
+    assert after != before
+    figures = first_figures(window.workspace._behind)
+    assert all(str(each.seeds) in after for each in figures.sowings)
