@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import cache
 from hashlib import blake2b
-from typing import Any, Final
+from operator import attrgetter
+from typing import Final
 
-from planner.farm.farm import KINDS, SETTINGS_KIND, Farm, Thing, kind_named, things
+from planner.farm.farm import KINDS, SETTINGS_KIND, Farm, kind_named, things
 from planner.farm.fields import FieldKind, specs_of
 
 _BYTES: Final = 4
@@ -26,18 +27,18 @@ def plan_mark(farm: Farm) -> str:
 def _lines(farm: Farm) -> Iterator[str]:
     for kind in (SETTINGS_KIND, *KINDS):
         yield kind.word
-        fields = _fields(kind.word)
+        names, numbers = _fields(kind.word)
+        values = attrgetter(*names)
         for thing in things(farm, kind.word):
-            yield repr([_plain(thing, name, is_number=is_number) for name, is_number in fields])
+            row = list(values(thing))
+            for at in numbers:
+                row[at] = None if row[at] is None else float(row[at])
+            yield repr(row)
 
 
 @cache
-def _fields(word: str) -> tuple[tuple[str, bool], ...]:
-    """Return the name of each field of a kind of thing, and whether it holds a number with a fraction."""
+def _fields(word: str) -> tuple[tuple[str, ...], tuple[int, ...]]:
+    """Return the names of the fields of a kind of thing, and which of them hold numbers with a fraction."""
     specs = specs_of(kind_named(word).owner)
-    return tuple((name, spec.kind is FieldKind.NUMBER) for name, spec in specs.items())
-
-
-def _plain(thing: Thing, name: str, *, is_number: bool) -> Any:
-    value = getattr(thing, name)
-    return float(value) if is_number and value is not None else value
+    numbers = tuple(at for at, spec in enumerate(specs.values()) if spec.kind is FieldKind.NUMBER)
+    return tuple(specs), numbers

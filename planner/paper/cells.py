@@ -84,6 +84,9 @@ class Filled:
     """Whether the picture reaches from rule to rule."""
     box: Box = Box.NONE
     least_high_mm: float = 0.0
+    above_mm: float = 0.0
+    """How far the first line reaches up; 0 without lines."""
+    text_high_mm: float = 0.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -139,8 +142,19 @@ class CellSetter:
             across = picture.wide
             room = slot.width_mm if across else self.room(slot)
             strip = drawing_strip(self.setter, picture, room_mm=room, room_high_mm=self.room_high_mm)
+        filled = Filled(picture=strip, across=across, box=cell.box, least_high_mm=cell.least_high_mm)
+        return self.with_lines(filled, lines) if lines else filled
+
+    def with_lines(self, cell: Filled, lines: tuple[SetLine, ...]) -> Filled:
+        """Return a cell with other lines."""
         return Filled(
-            lines=lines, picture=strip, across=across, box=cell.box, least_high_mm=cell.least_high_mm
+            lines=lines,
+            picture=cell.picture,
+            across=cell.across,
+            box=cell.box,
+            least_high_mm=cell.least_high_mm,
+            above_mm=self.setter.ascent(lines[0]) if lines else 0.0,
+            text_high_mm=sum(map(self.setter.height, lines)),
         )
 
     def height(self, cells: Sequence[Filled]) -> float:
@@ -151,34 +165,34 @@ class CellSetter:
             least = max(least, style.box_height_mm + 2 * style.cell_pad_y_mm)
         if any(cell.box is Box.WRITE for cell in cells):
             least = max(least, style.box_height_mm)
-        return max(self.first(cells) + self._below(cells) + 2 * style.cell_pad_y_mm, least)
+        first = self.first(cells)
+        below = max(
+            (
+                cell.text_high_mm + cell.picture.height_mm - (cell.above_mm if cell.lines else first)
+                for cell in cells
+            ),
+            default=0.0,
+        )
+        return max(first + max(below, 0.0) + 2 * style.cell_pad_y_mm, least)
 
     def first(self, cells: Sequence[Filled]) -> float:
         """Return how far below the top, without padding, the line stands on which all first lines stand."""
-        return max((self.setter.ascent(cell.lines[0]) for cell in cells if cell.lines), default=0.0)
-
-    def _below(self, cells: Sequence[Filled]) -> float:
-        found = (
-            self._text_height(cell)
-            + cell.picture.height_mm
-            - (self.setter.ascent(cell.lines[0]) if cell.lines else self.first(cells))
-            for cell in cells
-        )
-        return max(max(found, default=0.0), 0.0)
-
-    def _text_height(self, cell: Filled) -> float:
-        return sum(map(self.setter.height, cell.lines))
+        return max((cell.above_mm for cell in cells), default=0.0)
 
     def marks(self, slot: Slot, cell: Filled, *, y_mm: float, first_mm: float) -> Iterator[Placed]:
         """Yield the lines and the picture of a cell; its first line stands `first_mm` below the padding."""
         style = self.setter.style
         x, y = slot.x_mm + style.cell_pad_x_mm, y_mm + style.cell_pad_y_mm
+        bottom = y
         if cell.lines:
-            y += first_mm - self.setter.ascent(cell.lines[0])
-        bottom, words = self.setter.stacked(
-            cell.lines, x_mm=x, y_mm=y, room_mm=self.room(slot), align=slot.column.align
-        )
-        yield from words
+            bottom, words = self.setter.stacked(
+                cell.lines,
+                x_mm=x,
+                y_mm=y + first_mm - cell.above_mm,
+                room_mm=self.room(slot),
+                align=slot.column.align,
+            )
+            yield from words
         left = slot.x_mm if cell.across else x
         if cell.picture.marks:
             yield Group(x_mm=left, y_mm=bottom, marks=cell.picture.marks)

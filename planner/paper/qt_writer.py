@@ -103,6 +103,7 @@ _WIDTHS: Final[dict[tuple[str, Face], float]] = {}
 """Widths that were measured already: the typeface is always the shipped one, so they hold for every sheet."""
 
 
+@lru_cache(maxsize=256)
 def _font(face: Face, pixels: int) -> QFont:
     """Return the shipped typeface at a size, never joining letters, so that text can be searched."""
     font = QFont(_loaded_family(face))
@@ -130,7 +131,6 @@ class _Pen:
 
     def __init__(self, painter: QPainter) -> None:
         self._painter = painter
-        self._fonts: dict[tuple[Face, float], QFont] = {}
         self._pens: dict[float, QPen] = {}
 
     def put_all(self, placed: Iterable[Placed], x_mm: float, y_mm: float) -> None:
@@ -194,11 +194,7 @@ class _Pen:
         )
 
     def _words(self, words: Words, x_mm: float, y_mm: float) -> None:
-        font = self._fonts.get((words.face, words.pt))
-        if font is None:
-            font = _font(words.face, round(words.pt * MM_PER_PT * _UNITS_PER_MM))
-            self._fonts[words.face, words.pt] = font
-        self._painter.setFont(font)
+        self._painter.setFont(_font(words.face, round(words.pt * MM_PER_PT * _UNITS_PER_MM)))
         self._painter.setPen(self._pen(STYLE.rule_pt))
         left, base = round((words.x_mm + x_mm) * _UNITS_PER_MM), round((words.y_mm + y_mm) * _UNITS_PER_MM)
         self._painter.drawText(left, base, words.text)

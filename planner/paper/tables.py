@@ -144,12 +144,13 @@ class TableSetter:
     def _row(
         self, row: tuple[Cell, ...], slots: Slots, again: tuple[Strip, ...], room: float
     ) -> Iterator[Strip]:
-        lines = [[self._cells.filled(row[slot.index], slot) for slot in line] for line in slots]
-        if sum(map(self._cells.height, lines)) <= room:
+        cells = self._cells
+        lines = [[cells.filled(row[slot.index], slot) for slot in line] for line in slots]
+        if sum(map(cells.height, lines)) <= room:
             yield self._row_strip(slots, lines, again)
             return
-        for line, cells in zip(slots, lines, strict=True):
-            yield from self._broken_row(line, cells, again, room)
+        for line, filled in zip(slots, lines, strict=True):
+            yield from self._broken_row(line, filled, again, room)
 
     def _broken_row(
         self, line: tuple[Slot, ...], cells: list[Filled], again: tuple[Strip, ...], room: float
@@ -160,11 +161,9 @@ class TableSetter:
         longest = max(len(cell.lines) for cell in cells)
         for start in range(0, longest, count):
             piece = [
-                replace(
-                    cell,
-                    lines=cell.lines[start : start + count],
-                    box=cell.box if start == 0 else Box.NONE,
-                    picture=cell.picture if start == 0 else Strip(height_mm=0.0),
+                self._cells.with_lines(
+                    cell if start == 0 else replace(cell, box=Box.NONE, picture=Strip(height_mm=0.0)),
+                    cell.lines[start : start + count],
                 )
                 for cell in cells
             ]

@@ -84,8 +84,6 @@ def dated(*, mm: float) -> Column:
 
 def says(*texts: str, tone: Tone = Tone.DETAIL, value: str = "", picture: Drawing | None = None) -> Cell:
     """Return a cell whose first line has a tone and whose others are details; empty texts are left out."""
-    kept = [text for text in texts if text]
-    lines = tuple(
-        Line(text=text, tone=tone if number == 0 else Tone.DETAIL) for number, text in enumerate(kept)
-    )
+    first, *rest = [text for text in texts if text] or [""]
+    lines = (Line(text=first, tone=tone), *(Line(text=text) for text in rest)) if first else ()
     return Cell(lines=lines, value=value, picture=picture)
