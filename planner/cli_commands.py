@@ -263,7 +263,9 @@ def _add_week(commands: Any) -> None:
 
 def _week(parsed: argparse.Namespace) -> int:
     from planner.forecast.week import due_in_week, task_data
+    from planner.paper.late_sentences import late_lines
     from planner.paper.sentences import week_lines
+    from planner.planning.late import carried_over, effect_data
 
     means = Means()
     farm = means.read(parsed.file).farm
@@ -273,15 +275,21 @@ def _week(parsed: argparse.Namespace) -> int:
     if not 0 <= week < forecast.ruler.weeks:
         raise outside_plan(f"--date {on}" if parsed.on else f"today, {on},", forecast.ruler)
     tasks = due_in_week(farm, forecast, week)
+    late = carried_over(farm, means.forecaster, on)
+    codes = {batch.id: batch.code for batch in farm.batches}
     if parsed.json:
         data: dict[str, Any] = {"format": "raftweek.week/1", "week": forecast.ruler.week_name(week)}
         data |= {
             "start": forecast.ruler.week_start(week).isoformat(),
             "tasks": [task_data(task) for task in tasks],
+            "late": [effect_data(one, forecast, code=codes[one.batch]) for one in late],
         }
         json.dump(data, sys.stdout, indent=2, ensure_ascii=False)
         print()
     else:
+        crops = means.forecaster.catalogue.crops
+        for line in late_lines(late, codes=codes, crops=crops, ruler=forecast.ruler):
+            print(f"carried over: {line}")
         names = {key: crop.name for key, crop in means.forecaster.catalogue.crops.items()}
         print("\n".join(week_lines(tasks, name=forecast.ruler.week_name(week), crop_names=names)))
     return GOOD

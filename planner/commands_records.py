@@ -18,7 +18,7 @@ from typing import Any, Final
 from planner.bootstrap import Means, local_today
 from planner.planning.dating import Dater
 from planner.planning.learning import learned, outcomes
-from planner.planning.moved import carried_over
+from planner.planning.late import carried_over
 
 FORMAT: Final = "raftweek.records/1"
 

@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.desk.late import cost_words, late_words
 from planner.desk.outlook import Outlook
 from planner.desk.rows import Column, Row, RowsModel
 from planner.desk.say import tr
@@ -31,6 +32,7 @@ from planner.desk.theme import Theme
 from planner.desk.words import day_words, number_words, short_day_words, week_span_words
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.forecast.week import OF_SOLIDS, DueKind, DueTask, DueUnit, DueWhere, due_in_week
+from planner.planning.late import CarriedOver
 
 PAYLOAD_ROLE: Final = Qt.ItemDataRole.UserRole + 2
 _VERBS: Final = {
@@ -69,6 +71,7 @@ _TINT: Final = {
     DueKind.FILL_MINERALISER: 3,
     DueKind.RETURN_LIQUOR: 3,
 }
+_LATE_TINT: Final = 2
 _FEED_STEP_G: Final = 5
 _SMALL: Final = 0.88
 
@@ -95,6 +98,19 @@ def due_rows(outlook: Outlook, monday: date) -> tuple[Row, ...]:
         line = _line(task, outlook, new_day=task.on != before)
         before = task.on
         rows.append(_row(task, line, at))
+    return tuple(rows)
+
+
+def late_rows(outlook: Outlook, late: tuple[CarriedOver, ...]) -> tuple[Row, ...]:
+    """Return the tasks that were not done in time, under a heading of their own, with what they cost."""
+    rows = []
+    for at, one in enumerate(late):
+        main, cost = late_words(one, outlook), cost_words(one, outlook)
+        line = DueLine(
+            day=tr("Carried over") if at == 0 else "", verb=tr("Late"), tint=_LATE_TINT, main=main, where=cost
+        )
+        spoken = f"{tr('Late')}, {main}, {cost}"
+        rows.append(Row(id=one.batch, texts=(main,), sort=(at,), spoken=spoken, payload=line))
     return tuple(rows)
 
 
@@ -257,7 +273,7 @@ class DueDelegate(QStyledItemDelegate):
 
 def _widest_verb(metrics: QFontMetrics) -> int:
     """Return the width that every verb fits in, in any language: what follows is a column."""
-    return max(metrics.horizontalAdvance(tr(verb)) for verb in _VERBS.values())
+    return max(metrics.horizontalAdvance(tr(verb)) for verb in (*_VERBS.values(), "Late"))
 
 
 def _small(font: QFont) -> QFont:
@@ -277,6 +293,7 @@ class DuePanel(QWidget):
         self._theme, self._today = theme, today
         self._monday = today - timedelta(days=today.weekday())
         self._outlook: Outlook | None = None
+        self._late: tuple[CarriedOver, ...] = ()
         self.heading = QLabel(tr("Due this week"), self)
         self.week = QLabel(self)
         self.before = self._arrow("‹", tr("Week before"))
@@ -335,9 +352,15 @@ class DuePanel(QWidget):
         return self._monday
 
     def show_outlook(self, outlook: Outlook | None) -> None:
-        """Show what is due by another outlook."""
-        self._outlook = outlook
+        """Show what is due by another outlook; what was late before is told anew."""
+        self._outlook, self._late = outlook, ()
         self.show_week(self._monday, again=True)
+
+    def show_late(self, late: tuple[CarriedOver, ...]) -> None:
+        """Show what is carried over, above what is due in the running week."""
+        if late != self._late:
+            self._late = late
+            self._fill()
 
     def show_week(self, day: date, *, again: bool = False) -> None:
         """Show the week a day lies in."""
@@ -376,6 +399,8 @@ class DuePanel(QWidget):
         self.heading.setText(tr("Due this week") if this_week else tr("Due in the week"))
         self.week.setText(week_span_words(self._monday))
         rows = due_rows(self._outlook, self._monday) if self._outlook else ()
+        if self._outlook is not None and this_week:
+            rows = (*late_rows(self._outlook, self._late), *rows)
         self.model.set_rows(rows)
         inside = self._outlook is not None and self._outlook.covers(self._monday)
         self.nothing.setText(tr("Nothing is due.") if inside else tr("This week lies outside the plan."))

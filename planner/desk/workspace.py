@@ -26,6 +26,7 @@ from planner.desk.folding import DUE, SIDE, Panes
 from planner.desk.frame import arrange, dressed_tabs
 from planner.desk.gathering import GATHERED, Gathering
 from planner.desk.lanes.lanes_view import LanesView
+from planner.desk.late import LateWorker
 from planner.desk.mover import DeskMover
 from planner.desk.outlook import Outlook, look_out
 from planner.desk.places.listed import LISTED
@@ -83,6 +84,7 @@ class Workspace(QWidget):
 
     def _build(self) -> None:
         self.due = DuePanel(self.theme, self._today, self)
+        self.late = LateWorker(self)
         self.lanes = LanesView(self.theme, self.mover, self)
         self.table = BatchTable(self.theme, self)
         self.side = SidePanel(self.theme, self)
@@ -100,6 +102,7 @@ class Workspace(QWidget):
 
     def _connect(self) -> None:
         self.due.chosen.connect(self.choose)
+        self.late.told.connect(self.due.show_late)
         self.due.week_changed.connect(self._on_week)
         self.lanes.selected.connect(self._on_lanes_selected)
         self.lanes.opened.connect(self._on_opened)
@@ -164,6 +167,7 @@ class Workspace(QWidget):
         self.asking.show(self._behind)
         self.lanes.set_scene(scene_of(self.outlook, self._rows))
         self.due.show_outlook(self.outlook)
+        self.late.start(self.outlook, self._forecaster, self._today)
         self._table_is_stale = True
         self._show_table()
         self.shelf.show(self._behind)

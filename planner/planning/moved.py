@@ -1,4 +1,4 @@
-"""What a change moved: first pick of each batch and harvest of each week, before and after; and late tasks.
+"""What a change moved, and why: first pick of each batch and harvest of each week, before and after.
 
 Pure: compares two forecasts of one plan. Whoever shows it puts it into words.
 """
@@ -6,17 +6,19 @@ Pure: compares two forecasts of one plan. Whoever shows it puts it into words.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields
 from datetime import date
+from enum import Enum
 
 import numpy as np
 
-from planner.farm.checks import checked
-from planner.farm.crops import Batch
-from planner.farm.farm import Farm
+from planner.farm.changes import Change, ChangeSet
+from planner.farm.crops import Batch, Placement
+from planner.farm.farm import OwnEntry
 from planner.farm.fields import Id
-from planner.farm.log import Happening, standing
-from planner.forecast.engine import Forecaster
+from planner.farm.log import LogEntry
+from planner.farm.site import Bed, Loop, Site
+from planner.farm.water import Reading
 from planner.forecast.values import Floats, Forecast
 
 _BED = 3
@@ -83,38 +85,80 @@ def _weekly(forecast: Forecast) -> dict[str, Floats]:
     }
 
 
+class Cause(Enum):
+    """What kind of change moved a batch."""
+
+    ADDED = "added"
+    REMOVED = "removed"
+    LOGGED = "logged"
+    ALTERED = "altered"
+    PLACES = "places"
+    WARMTH = "warmth read"
+    GROUND = "site, loop or bed"
+    FIGURES = "own figures"
+    OTHER = "other"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
-class CarriedOver:
-    """A task whose day is past and that the log does not know of: what it would move if done today."""
+class MovedBecause:
+    """A batch that an act moved, and why: fields of it that changed, or the code of an entry of the log.
 
-    batch: Id
-    what: Happening
-    due_on: date
-    late_days: int
-    effect: Difference
-
-
-def carried_over(farm: Farm, forecaster: Forecaster, today: date) -> tuple[CarriedOver, ...]:
-    """Return sowings that are overdue, each with its effect on the harvest if done today.
-
-    Only from the day of the first entry on: before it, nothing was logged, and silence says nothing.
+    `by` names what changed: fields of the batch for `ALTERED`, codes of entries for `LOGGED`, words of
+    kinds for the others.
     """
-    if not farm.log_entries:
-        return ()
-    since = min(entry.on for entry in farm.log_entries)
-    known = {entry.batch for entry in standing(farm.log_entries) if entry.what is not Happening.NOT_DONE}
-    before = forecaster.preview(farm)
-    late = [b for b in farm.batches if since <= b.sow_on < today and b.id not in known]
-    return tuple(_carried(farm, batch, before, forecaster, today) for batch in late)
+
+    moved: Moved
+    cause: Cause
+    by: tuple[str, ...]
 
 
-def _carried(farm: Farm, batch: Batch, before: Forecast, forecaster: Forecaster, today: date) -> CarriedOver:
-    later = checked(batch, sow_on=today)
-    moved = replace(farm, batches=tuple(later if one is batch else one for one in farm.batches))
-    return CarriedOver(
-        batch=batch.id,
-        what=Happening.SOWN,
-        due_on=batch.sow_on,
-        late_days=(today - batch.sow_on).days,
-        effect=difference(before, forecaster.preview(moved)),
+_CAUSES: tuple[tuple[type, Cause], ...] = (
+    (Placement, Cause.PLACES),
+    (OwnEntry, Cause.FIGURES),
+    (Reading, Cause.WARMTH),
+    (Site, Cause.GROUND),
+    (Loop, Cause.GROUND),
+    (Bed, Cause.GROUND),
+)
+"""What else moves a batch, the nearest cause first."""
+
+
+def moved_because(before: Forecast, after: Forecast, act: ChangeSet) -> tuple[MovedBecause, ...]:
+    """Return every batch that an act moved, with old and new first pick and the cause."""
+    return tuple(_because(one, act) for one in difference(before, after).batches)
+
+
+def _because(one: Moved, act: ChangeSet) -> MovedBecause:
+    logged = tuple(
+        change.after.code
+        for change in act.changes
+        if isinstance(change.after, LogEntry) and change.after.batch == one.batch
     )
+    own = next((c for c in act.changes if isinstance(c.thing, Batch) and c.id == one.batch), None)
+    if logged:
+        return MovedBecause(moved=one, cause=Cause.LOGGED, by=logged)
+    if own is not None:
+        return _altered(one, own)
+    for kind, cause in _CAUSES:
+        changed = [each for each in act.changes if isinstance(each.thing, kind) and _touches(each, one)]
+        if changed:
+            words = tuple(dict.fromkeys(each.word for each in changed))
+            return MovedBecause(moved=one, cause=cause, by=words)
+    return MovedBecause(moved=one, cause=Cause.OTHER, by=tuple(sorted(act.words)))
+
+
+def _touches(change: Change, one: Moved) -> bool:
+    """Tell whether a change may move a batch; places only move their own."""
+    return not isinstance(change.thing, Placement) or change.thing.batch == one.batch
+
+
+def _altered(one: Moved, change: Change) -> MovedBecause:
+    if change.before is None or change.after is None:
+        cause = Cause.ADDED if change.before is None else Cause.REMOVED
+        return MovedBecause(moved=one, cause=cause, by=())
+    names = tuple(
+        field.name
+        for field in fields(change.after)
+        if getattr(change.before, field.name) != getattr(change.after, field.name)
+    )
+    return MovedBecause(moved=one, cause=Cause.ALTERED, by=names)

@@ -127,8 +127,12 @@ def test_that_the_page_tells_only_flags_there_are(page):
     assert {row[0] for row in rows(page, "flags")} <= {kind.value for kind in FlagKind}
 
 
-def test_that_every_field_of_a_week_is_on_the_page_and_no_other(run, page, kitchen):
+def test_that_every_field_of_a_week_is_on_the_page_and_no_other(run, page, kitchen, tmp_path):
     printed = set()
+    neglected = tmp_path / "neglected.toml"
+    note = '\n[[log]]\ncode = "n"\nwhat = "note"\non = 2027-01-04\n'
+    neglected.write_text(kitchen.read_text(encoding="utf-8") + note, encoding="utf-8")
+    printed |= set(paths(json.loads(run("week", neglected, "--date", "2027-04-08", "--json").out)))
     for weeks in range(6):
         on = date(2027, 4, 8) + timedelta(weeks=weeks)
         printed |= set(paths(json.loads(run("week", kitchen, "--date", on, "--json").out)))

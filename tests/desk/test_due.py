@@ -1,13 +1,17 @@
 """The due list says in words what the forecast says is due, week by week."""
 
+import dataclasses
 from datetime import timedelta
 
 import pytest
 from PySide6.QtCore import Qt
 
+from planner.actions.records import new_entry
 from planner.desk.due import DueModel, DuePanel, due_rows
+from planner.desk.late import LateWorker
 from planner.desk.outlook import look_out
 from planner.desk.theme import LIGHT
+from planner.farm.log import Happening
 from planner.forecast.week import due_in_week
 from tests.desk.helpers import TODAY, put_away
 
@@ -91,3 +95,35 @@ def test_that_the_panel_paints_in_both_looks(qtbot, panel):
     light = panel.grab().toImage()
     panel.wear(DARK)
     assert panel.grab().toImage() != light
+
+
+@pytest.fixture
+def neglected(means, farm):
+    """The sample farm of somebody who noted one thing and then did nothing."""
+    first = min(batch.sow_on for batch in farm.batches)
+    note = new_entry(what=Happening.NOTE, on=first)
+    return look_out(dataclasses.replace(farm, log_entries=(note,)), means.forecaster)
+
+
+def test_that_what_was_not_done_stands_above_the_running_week(qtbot, means, panel, neglected):
+    panel.show_outlook(neglected)
+    due = len(panel.model.rows)
+    worker = LateWorker(panel)
+    worker.told.connect(panel.show_late)
+    with qtbot.waitSignal(worker.told, timeout=20_000):
+        worker.start(neglected, means.forecaster, TODAY)
+    late = panel.model.rows[: len(panel.model.rows) - due]
+    assert late
+    assert late[0].payload.day == "Carried over"
+    assert all("d late: " in row.payload.main for row in late)
+    assert any("short" in row.payload.where for row in late)
+    panel.go_after()
+    assert not any("d late: " in row.payload.main for row in panel.model.rows)
+
+
+def test_that_a_farm_without_a_log_has_nothing_late(means, outlook, panel):
+    told = []
+    worker = LateWorker(panel)
+    worker.told.connect(told.append)
+    worker.start(outlook, means.forecaster, TODAY)
+    assert told == [()]

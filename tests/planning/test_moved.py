@@ -6,11 +6,14 @@ from datetime import timedelta
 import pytest
 
 from planner.bootstrap import Means
+from planner.farm.changes import Change, ChangeSet, applied
+from planner.farm.farm import OwnEntry, Shelf
 from planner.farm.ids import id_from
 from planner.farm.log import Happening, LogEntry, Reason, Unit
 from planner.planning.dating import Dater
+from planner.planning.late import carried_over
 from planner.planning.learning import adopted, learned, outcomes
-from planner.planning.moved import carried_over, difference
+from planner.planning.moved import Cause, difference, moved_because
 
 
 @pytest.fixture(scope="module")
@@ -72,6 +75,85 @@ def test_that_an_overdue_sowing_names_the_weeks_that_fall_short(means, farm):
     assert any(week.plants < 0 for week in weeks)
     assert all(week.crop == batch.crop for week in weeks)
     assert carried_over(farm, means.forecaster, batch.sow_on + timedelta(days=14)) == ()
+
+
+def done(batch, *kinds):
+    amounts = {Happening.SOWN: Unit.SEEDS, Happening.MOVED: Unit.PLANTS, Happening.PICKED: Unit.HEADS}
+    return tuple(entry(batch, what, 0, amount=float(batch.plants), unit=amounts[what]) for what in kinds)
+
+
+@pytest.mark.parametrize(("what", "stage"), [(Happening.MOVED, 2), (Happening.PICKED, 3)])
+def test_that_moves_and_picks_are_carried_over_with_what_they_cost(means, farm, what, stage):
+    batch = next(b for b in farm.batches if means.catalogue.crops[b.crop].harvest.value == "single")
+    before = {Happening.MOVED: (Happening.SOWN,), Happening.PICKED: (Happening.SOWN, Happening.MOVED)}[what]
+    lengths = Dater(means.forecaster, farm).lengths(batch)
+    due = batch.sow_on + timedelta(days=lengths[stage])
+    today = due + timedelta(days=9)
+    steps = tuple(
+        dataclasses.replace(one, on=batch.sow_on + timedelta(days=days))
+        for one, days in zip(done(batch, *before), (0, lengths[2]), strict=False)
+    )
+    logged = dataclasses.replace(farm, batches=(batch,), placements=(), log_entries=steps)
+    (mine,) = carried_over(logged, means.forecaster, today)
+    assert (mine.what, mine.due_on, mine.late_days) == (what, due, 9)
+    (moved,) = mine.effect.batches
+    assert (moved.new_on - moved.old_on).days == 9
+    assert sum(shift.plants for shift in mine.short) < 0
+    finished = dataclasses.replace(logged, log_entries=(*steps, *done(batch, what)))
+    assert all(one.what is not what for one in carried_over(finished, means.forecaster, today))
+
+
+def test_that_an_entry_that_says_not_done_leaves_the_task_late(means, farm):
+    batch = farm.batches[0]
+    said = entry(batch, Happening.NOT_DONE, 0, reason=Reason.LABOUR)
+    logged = dataclasses.replace(farm, batches=(batch,), placements=(), log_entries=(said,))
+    (mine,) = carried_over(logged, means.forecaster, batch.sow_on + timedelta(days=6))
+    assert (mine.what, mine.late_days) == (Happening.SOWN, 6)
+
+
+def changed(means, farm, **fields):
+    batch = farm.batches[0]
+    after = dataclasses.replace(batch, **fields)
+    act = ChangeSet(title="", changes=(Change(before=batch, after=after),))
+    return act, means.forecaster.preview(farm), means.forecaster.preview(applied(farm, act))
+
+
+def test_that_a_changed_duration_names_every_moved_batch_with_both_days(means, farm):
+    act, before, after = changed(means, farm, bed_days=60.0)
+    (told,) = moved_because(before, after, act)
+    assert (told.cause, told.by) == (Cause.ALTERED, ("bed_days",))
+    assert told.moved.batch == farm.batches[0].id
+    assert told.moved.new_on != told.moved.old_on
+
+
+def test_that_an_own_figure_moves_all_its_batches_and_is_named(means, farm):
+    crop = farm.batches[0].crop
+    own = OwnEntry(
+        id=id_from("own"), shelf=Shelf.CROP, key=crop, like=crop, name="Mine", values=(("bed_days", 55.0),)
+    )
+    act = ChangeSet(title="", changes=(Change(after=own),))
+    before = means.forecaster.preview(farm)
+    told = moved_because(before, means.forecaster.preview(applied(farm, act)), act)
+    open_ended = {b.id for b in farm.batches if b.crop == crop and b.bed_days is None}
+    assert {one.moved.batch for one in told} == open_ended
+    assert {one.cause for one in told} == {Cause.FIGURES}
+    means.forecaster.preview(farm)
+
+
+def test_that_a_logged_entry_is_named_as_the_cause(means, farm):
+    batch = farm.batches[0]
+    said = entry(batch, Happening.SOWN, 3)
+    after = dataclasses.replace(batch, sow_on=said.on)
+    act = ChangeSet(title="", changes=(Change(after=said), Change(before=batch, after=after)))
+    before = means.forecaster.preview(farm)
+    (told,) = moved_because(before, means.forecaster.preview(applied(farm, act)), act)
+    assert (told.cause, told.by) == (Cause.LOGGED, (said.code,))
+    gone = ChangeSet(title="", changes=(Change(before=batch),))
+    bare = dataclasses.replace(farm, placements=())
+    (told,) = moved_because(
+        means.forecaster.preview(bare), means.forecaster.preview(applied(bare, gone)), gone
+    )
+    assert (told.cause, told.moved.new_on) == (Cause.REMOVED, None)
 
 
 def test_that_nothing_moves_between_a_forecast_and_itself(means, farm):

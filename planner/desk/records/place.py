@@ -45,8 +45,8 @@ from planner.farm.fields import NO_ID, Id
 from planner.farm.log import Happening, LogEntry, Reason, Unit
 from planner.farm.log_checks import NEEDED_OF, UNITS_OF
 from planner.planning.dating import Dater
+from planner.planning.late import carried_over
 from planner.planning.learning import learned, outcomes
-from planner.planning.moved import carried_over
 
 _ABOUT = (("batch", "batch"), ("group", "fish group"), ("bed", "bed"), ("loop", "loop"))
 _MOST = 10_000_000
@@ -137,7 +137,7 @@ class RecordsPlace(Place):
         self.entries.show_rows(entry_rows(outlook))
         self.outcomes.show_rows(outcome_rows(outlook, found))
         self.lessons.show_rows(lesson_rows(outlook, learned(farm, found, outlook.catalogue)))
-        self.late.say(late_sentences(behind, carried_over(farm, self.needs.forecaster, behind.today)))
+        self.late.say(late_sentences(outlook, carried_over(farm, self.needs.forecaster, behind.today)))
 
     def take_focus(self) -> None:
         """Give the keyboard to the line that is logged with."""

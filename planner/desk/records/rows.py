@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from planner.desk.behind import Behind
+from planner.desk.late import cost_words, late_words
 from planner.desk.outlook import Outlook
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
@@ -12,10 +12,8 @@ from planner.desk.words import NONE, choice_words, day_words, field_words, numbe
 from planner.farm.farm import label_of
 from planner.farm.fields import NO_ID
 from planner.farm.log import LogEntry, standing
+from planner.planning.late import CarriedOver
 from planner.planning.learning import Learned, StageOutcome
-from planner.planning.moved import CarriedOver
-
-_FEWEST_SHOWN = 3
 
 
 def _columns(*titles: str, numeric: tuple[int, ...] = ()) -> tuple[Column, ...]:
@@ -112,21 +110,6 @@ def lesson_rows(outlook: Outlook, lessons: tuple[Learned, ...]) -> tuple[Row, ..
     return tuple(rows)
 
 
-def late_sentences(behind: Behind, late: tuple[CarriedOver, ...]) -> str:
-    """Return late sowings with their effect on the harvest, a line each; empty when nothing is late."""
-    outlook = behind.outlook
-    lines = []
-    for one in late:
-        code = label_of(outlook.found[one.batch])
-        short = [shift for shift in one.effect.weeks if shift.plants < 0][:_FEWEST_SHOWN]
-        weeks = "; ".join(
-            tr(
-                "week {week} will be {plants} plants short",
-                week=outlook.forecast.ruler.week_name(shift.week),
-                plants=number_words(-shift.plants, digits=0),
-            )
-            for shift in short
-        )
-        head = tr("{code}: to be sown {days} days ago.", code=code, days=str(one.late_days))
-        lines.append(f"{head} {tr('If it is sown today:')} {weeks}." if weeks else head)
-    return "\n".join(lines)
+def late_sentences(outlook: Outlook, late: tuple[CarriedOver, ...]) -> str:
+    """Return late tasks with what they cost, a line each; empty when nothing is late."""
+    return "\n".join(f"{late_words(one, outlook)} – {cost_words(one, outlook)}" for one in late)

@@ -43,7 +43,7 @@ class MeterBook:
     calibrated: Mapping[Id, tuple[date, ...]]
 
     def last_on(self, meter: Meter, on: date) -> date | None:
-        """Return the last day up to `on` on which a meter read right: calibrated, or used for the first time."""
+        """Return the last day up to `on` on which a meter read right: calibrated, or first used."""
         days = self.calibrated.get(meter.id, ())
         at = bisect_right(days, on)
         if at:

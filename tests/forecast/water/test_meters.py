@@ -1,4 +1,4 @@
-"""A meter overdue by a day makes its readings doubtful; a calibration sets it right and begins a new trend."""
+"""A meter overdue by a day makes its readings doubtful; a calibration ends that and begins a new trend."""
 
 import dataclasses
 from datetime import timedelta
