@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import groupby
 from typing import TYPE_CHECKING, Final
 
-from planner.commands_verify import results_of, shipped_areas
+from planner.commands_verify import lacking_in, results_of, shipped_areas
 from planner.desk.services import CheckStep
 
 if TYPE_CHECKING:
@@ -26,13 +26,16 @@ def check_steps(means: Means) -> Iterator[CheckStep]:
     areas = shipped_areas(means)
     cases = sum(len(area.cases) for area in areas)
     for area in areas:
+        lacking = lacking_in(means, (area,))
         for part in _parts(area):
             yield CheckStep(
                 area=area.key,
                 title=area.title,
                 cases=cases,
                 results=results_of(means, [replace(area, cases=tuple(part))]),
+                lacking=lacking,
             )
+            lacking = ()
 
 
 def _parts(area: Area) -> Iterator[Sequence[Case]]:

@@ -62,9 +62,9 @@ def run_verify(parsed: argparse.Namespace) -> int:
     except CatalogueError as error:
         print(error, file=sys.stderr)
         return _OUTSIDE
-    from planner.forecast.verify.run import counts_of, lacking_of
+    from planner.forecast.verify.run import counts_of
 
-    lacking = lacking_of(means.catalogue, wanted)
+    lacking = lacking_in(means, wanted)
     counts = counts_of(results, lacking)
     if parsed.json:
         _print_json(results, lacking)
@@ -110,6 +110,13 @@ def results_of(means: Means, areas: Sequence[Area]) -> tuple[CaseResult, ...]:
 
     farms = {name: means.read(shipped_system_path(name)).farm for name in farms_needed(areas)}
     return verify_all(means.catalogue, areas, farms=farms)
+
+
+def lacking_in(means: Means, areas: Sequence[Area]) -> tuple[LackingResult, ...]:
+    """Return what of areas the program cannot work out."""
+    from planner.forecast.verify.run import lacking_of
+
+    return lacking_of(means.catalogue, areas)
 
 
 def _lines(

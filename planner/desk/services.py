@@ -27,7 +27,7 @@ if TYPE_CHECKING:
     from planner.desk.settings import Memory
     from planner.desk.theme import Theme
     from planner.desk.workspace import Workspace
-    from planner.forecast.verify.run import CaseResult
+    from planner.forecast.verify.run import CaseResult, LackingResult
     from planner.planning.answers import Answers
 
 
@@ -46,12 +46,16 @@ class WorkspaceNeeds:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CheckStep:
-    """A few published cases worked out: their area by key and title, and how many cases there are in all."""
+    """A few published cases worked out: their area by key and title, and how many cases there are in all.
+
+    `lacking` is what of the area cannot be worked out; it comes with the first step of the area.
+    """
 
     area: str
     title: str
     cases: int
     results: tuple[CaseResult, ...]
+    lacking: tuple[LackingResult, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

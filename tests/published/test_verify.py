@@ -39,11 +39,10 @@ def results(means, areas):
 
 
 KNOWN_OUTSIDE = {
-    "long-tomato",
     "trial-budget-gas",
-    "trial-budget-phosphorus-p-in-fish-11",
-    "trial-budget-phosphorus-p-in-solids-11",
-    "trial-budget-phosphorus-p-to-plants-and-water-11",
+    "trial-budget-phosphorus-p-fish-11",
+    "trial-budget-phosphorus-p-solids-11",
+    "trial-budget-phosphorus-p-water-11",
     "trial-tomato",
     "trout-conversion",
 }

@@ -1,4 +1,4 @@
-"""Works the published cases again before the user's eyes: progress by area, then a table and details.
+"""Works the published cases again before the user's eyes: counts on top, subjects, a table, details.
 
 The work is done in small steps between paints, so the window never stands still. Must know nothing of
 how a case is worked out.
@@ -7,17 +7,23 @@ how a case is worked out.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QSize, QSortFilterProxyModel, Qt, QTimer
+from PySide6.QtCore import QModelIndex, QSize, Qt, QTimer
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QComboBox,
     QDialog,
+    QFileDialog,
     QHBoxLayout,
+    QHeaderView,
     QLabel,
     QLineEdit,
+    QListWidget,
+    QListWidgetItem,
     QProgressBar,
+    QPushButton,
     QSplitter,
     QTableView,
     QTextBrowser,
@@ -26,48 +32,46 @@ from PySide6.QtWidgets import (
 )
 
 from planner.catalogue.errors import CatalogueError
-from planner.desk.checking.rows import case_columns, case_page, case_rows, counts_words, verdict_words
+from planner.desk.checking.rows import (
+    Payload,
+    Standing,
+    case_columns,
+    case_page,
+    case_rows,
+    counts_words,
+    proof_words,
+    standing_meaning,
+    standing_of,
+    standing_words,
+)
+from planner.desk.checking.sieve import ALL, CaseSieve
 from planner.desk.help import close_box
-from planner.desk.rows import ID_ROLE, SORT_ROLE, Row, RowsModel
+from planner.desk.rows import ID_ROLE, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.services import CheckStep
 from planner.desk.side import page_html
 from planner.desk.theme import Theme
-from planner.forecast.verify.run import CaseResult, Verdict
+from planner.desk.words import number_words
+from planner.forecast.verify.run import CaseResult, LackingResult
+from planner.forecast.verify.table import verify_csv
 
-_ALL: Final = "all"
-_SHARE_OF_SCREEN: Final = 0.92
-_SHARES: Final = (7, 3, 10, 4, 3, 5, 3, 4)
-"""How the width of the table is shared out over its columns."""
-
-
-class CaseFilter(QSortFilterProxyModel):
-    """Keeps the rows of one verdict that hold what is searched for."""
-
-    def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
-        self._verdict = _ALL
-        self.setSortRole(SORT_ROLE)
-        self.setFilterKeyColumn(-1)
-        self.setFilterCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
-
-    def keep(self, verdict: str) -> None:
-        """Keep the rows of a verdict, or all."""
-        self.beginFilterChange()
-        self._verdict = verdict
-        self.endFilterChange()
-
-    def filterAcceptsRow(self, row: int, parent: QModelIndex | QPersistentModelIndex) -> bool:
-        model = self.sourceModel()
-        assert isinstance(model, RowsModel)
-        result: CaseResult = model.rows[row].payload
-        if self._verdict not in (_ALL, result.verdict.value):
-            return False
-        return super().filterAcceptsRow(row, parent)
+_SHARE_OF_SCREEN: Final = 0.94
+_SUBJECTS_SHARE: Final = 0.22
+_VERDICT, _TITLE = 0, 1
+_ROOM: Final = (
+    "✓ within, own source ",
+    "",
+    "1,234.56 g/m²/d ",
+    "1,234.56 g/m²/d ",
+    "-0.123 (-12.34 %) ",
+    "± 12.345 ",
+)
+"""The longest text a column holds as a rule: the widths go by the type in use."""
+_FILE_NAME: Final = "published-cases.csv"
 
 
 class CheckDialog(QDialog):
-    """Counts at the top, the table of cases, and all about the chosen one."""
+    """Counts at the top, the table of cases by subject, and all about the chosen one."""
 
     def __init__(
         self, check: Callable[[], Iterator[CheckStep]], theme: Theme, parent: QWidget | None = None
@@ -79,42 +83,64 @@ class CheckDialog(QDialog):
         self._steps = check()
         self._titles: dict[str, str] = {}
         self._results: list[CaseResult] = []
-        self.counts = QLabel(tr("Reading the cases…"), self)
-        self.counts.setWordWrap(True)
-        self.progress = QProgressBar(self)
-        self.progress.setAccessibleName(tr("Cases worked out"))
-        self.progress.setTextVisible(False)
-        self.progress.setFixedHeight(theme.metrics.tight)
+        self._lacking: list[LackingResult] = []
+        self._make_summary()
         self.model = RowsModel(case_columns(), self)
-        self.shown = CaseFilter(self)
+        self.shown = CaseSieve(self)
         self.shown.setSourceModel(self.model)
         self._make_head()
+        self._make_subjects()
         self._make_table()
         self._make_details()
+        self._make_foot()
         self._lay_out()
         self._timer = QTimer(self)
         self._timer.timeout.connect(self._step)
         self._timer.start()
 
+    def _make_summary(self) -> None:
+        self.counts = QLabel(tr("Reading the cases…"), self)
+        bold = self.counts.font()
+        bold.setBold(True)
+        self.counts.setFont(bold)
+        self.proof = QLabel(self)
+        for label in (self.counts, self.proof):
+            label.setWordWrap(True)
+        self.progress = QProgressBar(self)
+        self.progress.setAccessibleName(tr("Cases worked out"))
+        self.progress.setTextVisible(False)
+        self.progress.setFixedHeight(self._theme.metrics.tight)
+
     def _make_head(self) -> None:
         self.search = QLineEdit(self)
-        self.search.setPlaceholderText(tr("Search cases: area, source, words…"))
+        self.search.setPlaceholderText(tr("Search cases: words, source, inputs…"))
         self.search.setAccessibleName(tr("Search cases"))
         self.search.setClearButtonEnabled(True)
-        self.search.textChanged.connect(self.shown.setFilterFixedString)
+        self.search.textChanged.connect(self._on_search)
         self.verdict = QComboBox(self)
         self.verdict.setAccessibleName(tr("Which verdicts are shown"))
-        self.verdict.addItem(tr("All"), _ALL)
-        for each in (Verdict.OUTSIDE, Verdict.SHOWN, Verdict.WITHIN):
-            self.verdict.addItem(verdict_words(each), each.value)
+        self.verdict.addItem(tr("All"), ALL)
+        for each in Standing:
+            self.verdict.addItem(standing_words(each), each.value)
+            at = self.verdict.count() - 1
+            self.verdict.setItemData(at, standing_meaning(each), Qt.ItemDataRole.ToolTipRole)
         self.verdict.currentIndexChanged.connect(self._on_verdict)
+        self.how_many = QLabel(self)
+
+    def _make_subjects(self) -> None:
+        self.subjects = QListWidget(self)
+        self.subjects.setAccessibleName(tr("Subjects"))
+        self.subjects.setSpacing(self._theme.metrics.hair)
+        self.subjects.setMinimumWidth(self._theme.metrics.row)
+        self.subjects.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.subjects.currentItemChanged.connect(self._on_subject)
 
     def _make_table(self) -> None:
         view = self.table = QTableView(self)
         view.setModel(self.shown)
         view.setAccessibleName(tr("Published cases"))
         view.setSortingEnabled(True)
-        view.sortByColumn(0, Qt.SortOrder.AscendingOrder)
+        view.sortByColumn(_VERDICT, Qt.SortOrder.AscendingOrder)
         view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         view.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         view.setAlternatingRowColors(True)
@@ -123,7 +149,12 @@ class CheckDialog(QDialog):
         view.setWordWrap(False)
         view.verticalHeader().hide()
         view.verticalHeader().setDefaultSectionSize(self._theme.metrics.row)
-        view.horizontalHeader().setStretchLastSection(True)
+        header = view.horizontalHeader()
+        header.setSectionResizeMode(_TITLE, QHeaderView.ResizeMode.Stretch)
+        for at, text in enumerate(_ROOM):
+            if text:
+                wide = view.fontMetrics().horizontalAdvance(text) + self._theme.metrics.margin
+                view.setColumnWidth(at, wide)
         view.selectionModel().currentRowChanged.connect(self._on_current)
 
     def _make_details(self) -> None:
@@ -133,32 +164,53 @@ class CheckDialog(QDialog):
         self.details.setTabChangesFocus(True)
         self.details.setPlaceholderText(tr("Choose a case to see its inputs, figures and source."))
 
+    def _make_foot(self) -> None:
+        self.save = QPushButton(tr("&Save as a table…"), self)
+        self.save.setToolTip(tr("Save the cases that are shown as a table (CSV) for a spreadsheet"))
+        self.save.setAccessibleName(tr("Save as a table"))
+        self.save.setEnabled(False)
+        self.save.clicked.connect(self._on_save)
+        self.told = QLabel(self)
+        self.told.setWordWrap(True)
+
     def _lay_out(self) -> None:
         metrics = self._theme.metrics
         head = QHBoxLayout()
         head.addWidget(self.search, 1)
         head.addWidget(self.verdict)
-        split = QSplitter(Qt.Orientation.Vertical, self)
-        split.setChildrenCollapsible(False)
-        split.addWidget(self.table)
-        split.addWidget(self.details)
-        split.setStretchFactor(0, 3)
-        split.setStretchFactor(1, 2)
+        head.addWidget(self.how_many)
+        foot = QHBoxLayout()
+        foot.addWidget(self.save)
+        foot.addWidget(self.told, 1)
+        foot.addWidget(close_box(self))
         column = QVBoxLayout(self)
         column.setContentsMargins(*(metrics.margin,) * 4)
-        column.addWidget(self.counts)
-        column.addWidget(self.progress)
+        for each in (self.counts, self.proof, self.progress):
+            column.addWidget(each)
         column.addLayout(head)
-        column.addWidget(split, 1)
-        column.addWidget(close_box(self))
-        wanted = QSize(metrics.side_width * 4, metrics.row * 24)
+        self.split = self._split()
+        column.addWidget(self.split, 1)
+        column.addLayout(foot)
+        wanted = QSize(metrics.side_width * 5, metrics.row * 26)
         self.resize(wanted.boundedTo(self.screen().availableGeometry().size() * _SHARE_OF_SCREEN))
-        unit = (self.width() - metrics.wide * 2) / sum(_SHARES)
-        for at, share in enumerate(_SHARES):
-            self.table.setColumnWidth(at, int(unit * share))
+
+    def _split(self) -> QSplitter:
+        right = QSplitter(Qt.Orientation.Vertical, self)
+        right.addWidget(self.table)
+        right.addWidget(self.details)
+        right.setStretchFactor(0, 3)
+        right.setStretchFactor(1, 2)
+        split = QSplitter(Qt.Orientation.Horizontal, self)
+        split.addWidget(self.subjects)
+        split.addWidget(right)
+        split.setStretchFactor(1, 1)
+        for each in (right, split):
+            each.setChildrenCollapsible(False)
+        split.setSizes([int(self.width() * _SUBJECTS_SHARE), self.width()])
+        return split
 
     def _step(self) -> None:
-        """Work out a few more cases; with the last of an area its rows are shown."""
+        """Work out a few more cases; with the last of a subject its rows are shown."""
         try:
             step = next(self._steps, None)
         except CatalogueError as error:
@@ -166,23 +218,32 @@ class CheckDialog(QDialog):
             self.counts.setText(str(error))
             return
         if step is None:
-            self._end()
-            self._show_rows()
-            self.counts.setText(counts_words(self._results))
+            self._finish()
             return
         if self._titles and step.area not in self._titles:
             self._show_rows()
         self._titles[step.area] = step.title
         self._results.extend(step.results)
+        self._lacking.extend(step.lacking)
         self.progress.setRange(0, step.cases)
         self.progress.setValue(len(self._results))
-        self.counts.setText(
-            tr("{area}: {done} of {cases}…", area=step.title, done=len(self._results), cases=step.cases)
-        )
+        done, cases = number_words(len(self._results)), number_words(step.cases)
+        self.counts.setText(tr("{area}: {done} of {cases}…", area=step.title, done=done, cases=cases))
 
     def _end(self) -> None:
         self._timer.stop()
         self.progress.hide()
+
+    def _finish(self) -> None:
+        """Show everything, and the first row with why it is what it is: what is outside stands first."""
+        self._end()
+        self._show_rows()
+        self._show_subjects()
+        self.counts.setText(counts_words(self._results))
+        self.proof.setText(proof_words(self._results, self._lacking))
+        self.save.setEnabled(bool(self._results))
+        if not self.table.currentIndex().isValid() and self.shown.rowCount():
+            self.table.setCurrentIndex(self.shown.index(0, 0))
 
     @property
     def is_done(self) -> bool:
@@ -191,18 +252,74 @@ class CheckDialog(QDialog):
 
     def _show_rows(self) -> None:
         chosen = str(self.table.currentIndex().data(ID_ROLE) or "")
-        self.model.set_rows(case_rows(self._results, self._titles, self._theme))
+        self.model.set_rows(case_rows((*self._results, *self._lacking), self._theme))
         at = self.model.row_of(chosen)
         if at >= 0:
             self.table.setCurrentIndex(self.shown.mapFromSource(self.model.index(at, 0)))
+        self._count_shown()
+
+    def _show_subjects(self) -> None:
+        """List the subjects with how many cases each has, and how many of these are outside."""
+        payloads: tuple[Payload, ...] = (*self._results, *self._lacking)
+        self.subjects.clear()
+        for area, title in ((ALL, tr("All subjects")), *self._titles.items()):
+            own = [each for each in payloads if area in (ALL, each.area)]
+            outside = sum(standing_of(each) is Standing.OUTSIDE for each in own)
+            words = tr("{title} ({count})", title=title, count=number_words(len(own)))
+            if outside:
+                words = tr("{subject}, {outside} outside", subject=words, outside=number_words(outside))
+            item = QListWidgetItem(words, self.subjects)
+            item.setData(ID_ROLE, area)
+            item.setToolTip(words)
+            if outside:
+                item.setForeground(self._theme.wrong)
+        self.subjects.setCurrentRow(0)
+        wanted = self.subjects.sizeHintForColumn(0) + self._theme.metrics.wide
+        width = min(wanted, int(self.width() * _SUBJECTS_SHARE))
+        self.split.setSizes([width, self.width() - width])
+
+    def _count_shown(self) -> None:
+        self.how_many.setText(tr("{count} shown", count=number_words(self.shown.rowCount())))
+
+    def _on_search(self, text: str) -> None:
+        self.shown.seek(text)
+        self._count_shown()
 
     def _on_verdict(self, _at: int) -> None:
-        self.shown.keep(str(self.verdict.currentData()))
+        self.shown.keep_standing(str(self.verdict.currentData()))
+        self._count_shown()
+
+    def _on_subject(self, item: QListWidgetItem | None, _before: QListWidgetItem | None) -> None:
+        if item is not None:
+            self.shown.keep_area(str(item.data(ID_ROLE)))
+            self._count_shown()
 
     def _on_current(self, index: QModelIndex, _before: QModelIndex) -> None:
         if not index.isValid():
             return
         row: Row = self.model.rows[self.shown.mapToSource(index).row()]
-        result: CaseResult = row.payload
-        page = case_page(result, self._titles.get(result.area, result.area))
+        page = case_page(row.payload, self._titles.get(row.payload.area, row.payload.area))
         self.details.setHtml(page_html(page, self._theme))
+
+    def _on_save(self, _checked: bool) -> None:
+        dialog = QFileDialog(self, tr("Save as a table"), _FILE_NAME, tr("Tables (*.csv)"))
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        dialog.setDefaultSuffix("csv")
+        dialog.fileSelected.connect(self.save_to)
+        dialog.open()
+
+    def save_to(self, name: str) -> None:
+        """Write what is shown as a table; says below how it went."""
+        payloads = self.shown.payloads()
+        results = [each for each in payloads if isinstance(each, CaseResult)]
+        lacking = [each for each in payloads if isinstance(each, LackingResult)]
+        try:
+            # Marked as UTF-8, for spreadsheets that would take it for the code page of the machine.
+            Path(name).write_text(verify_csv(results, lacking), encoding="utf-8-sig", newline="")
+        except OSError as error:
+            self.told.setText(tr("Not saved: {why}", why=f"{error.strerror}: {name}"))
+            return
+        self.told.setText(
+            tr("{count} rows saved in {file}", count=number_words(len(payloads)), file=Path(name).name)
+        )

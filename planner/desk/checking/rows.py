@@ -5,7 +5,8 @@ Pure: results go in, words come out. Must know nothing of widgets.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
+from enum import Enum
 from typing import Final
 
 from planner.desk.pages import Fact, Page, Section
@@ -14,17 +15,54 @@ from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.words import NONE, number_words, with_unit
 from planner.forecast.verify.cases import Held, Input, Reason
-from planner.forecast.verify.run import CaseResult, Verdict, counts_of
+from planner.forecast.verify.run import CaseResult, LackingResult, Verdict, counts_of
+
+Payload = CaseResult | LackingResult
 
 _DIGITS: Final = 5
 _PERCENT: Final = 100.0
-_SIGNS: Final = {Verdict.OUTSIDE: "✗", Verdict.ASSUMED: "?", Verdict.SHOWN: "≈", Verdict.WITHIN: "✓"}
-_ORDER: Final = tuple(_SIGNS)
-_VERDICTS: Final = {
-    Verdict.OUTSIDE: "outside",
-    Verdict.ASSUMED: "assumed",
-    Verdict.SHOWN: "from memory",
-    Verdict.WITHIN: "within",
+
+
+class Standing(Enum):
+    """What a row says of the program, the gravest first."""
+
+    OUTSIDE = "outside"
+    LACKING = "not computed"
+    ASSUMED = "assumed"
+    MEMORY = "from memory"
+    ALONE = "within"
+    OWN = "own source"
+
+
+_SIGNS: Final = {
+    Standing.OUTSIDE: "✗",
+    Standing.LACKING: "–",
+    Standing.ASSUMED: "?",
+    Standing.MEMORY: "≈",
+    Standing.ALONE: "✓",
+    Standing.OWN: "✓",
+}
+_ORDER: Final = tuple(Standing)
+_STANDINGS: Final = {
+    Verdict.OUTSIDE: Standing.OUTSIDE,
+    Verdict.ASSUMED: Standing.ASSUMED,
+    Verdict.SHOWN: Standing.MEMORY,
+}
+_WORDS: Final = {
+    Standing.OUTSIDE: "outside",
+    Standing.LACKING: "not computed",
+    Standing.ASSUMED: "assumed",
+    Standing.MEMORY: "from memory",
+    Standing.ALONE: "within",
+    Standing.OWN: "own source",
+}
+_MEANINGS: Final = {
+    Standing.OUTSIDE: "Further from the published figure than the tolerance allows",
+    Standing.LACKING: "The program has no means to work it out; what is lacking is said",
+    Standing.ASSUMED: "The publication is silent on something that counts; shown, but judges nothing",
+    Standing.MEMORY: "The published figure is held from memory; shown, but judges nothing",
+    Standing.ALONE: "Within the tolerance, and no figure of the program comes from this publication",
+    Standing.OWN: "Within the tolerance, but a figure of the program comes from this very publication",
 }
 _REASONS: Final = {
     Reason.ROUNDING: "rounding of the print",
@@ -47,64 +85,72 @@ def case_columns() -> tuple[Column, ...]:
     """Return the columns of the table of cases."""
     return (
         Column(title=tr("Verdict")),
-        Column(title=tr("Area")),
         Column(title=tr("Case")),
         Column(title=tr("Ours"), numeric=True),
         Column(title=tr("Published"), numeric=True),
         Column(title=tr("Difference"), numeric=True),
         Column(title=tr("Tolerance"), numeric=True),
-        Column(title=tr("Source")),
     )
 
 
-def case_rows(results: Sequence[CaseResult], titles: Mapping[str, str], theme: Theme) -> tuple[Row, ...]:
-    """Return one row for each case; `titles` are those of the areas."""
-    return tuple(_row(at, result, titles, theme) for at, result in enumerate(results))
+def standing_of(payload: Payload) -> Standing:
+    """Return what a case, or a result that is not computed, says of the program."""
+    if isinstance(payload, LackingResult):
+        return Standing.LACKING
+    within = Standing.ALONE if payload.independent else Standing.OWN
+    return _STANDINGS.get(payload.verdict, within)
 
 
-def _row(at: int, result: CaseResult, titles: Mapping[str, str], theme: Theme) -> Row:
-    area = titles.get(result.area, result.area)
+def case_rows(payloads: Sequence[Payload], theme: Theme) -> tuple[Row, ...]:
+    """Return one row for each case and each result that is not computed."""
+    return tuple(_row(at, payload, theme) for at, payload in enumerate(payloads))
+
+
+def _row(at: int, payload: Payload, theme: Theme) -> Row:
+    standing = standing_of(payload)
+    if isinstance(payload, LackingResult):
+        texts: tuple[str, ...] = (payload.title, NONE, payload.published, NONE, NONE)
+        sort: tuple[object, ...] = (payload.title, _NOWHERE, _NOWHERE, _NOWHERE, _NOWHERE)
+    else:
+        texts, sort = _figures(payload)
+    heard = tr("ours {ours}, published {published}", ours=texts[1], published=texts[2])
+    return Row(
+        id=payload.key,
+        texts=(standing_words(standing), *texts),
+        sort=(_ORDER.index(standing) * _PLENTY + at, *sort),
+        spoken=", ".join((tr(_WORDS[standing]), payload.title, heard)),
+        payload=payload,
+        ink={Standing.OUTSIDE: theme.wrong, Standing.ALONE: None}.get(standing, theme.muted),
+    )
+
+
+def _figures(result: CaseResult) -> tuple[tuple[str, ...], tuple[object, ...]]:
+    """Return title, ours, published, difference and tolerance as texts, and what each is sorted by."""
     texts = (
-        verdict_words(result.verdict),
-        area,
         result.title,
         with_unit(_short(result.ours), result.unit),
         with_unit(_short(result.published), result.unit),
-        difference_words(result),
-        f"± {_figure(result.tolerance)}",
-        result.source,
-    )
-    spoken = ", ".join(
-        (
-            tr(_VERDICTS[result.verdict]),
-            result.title,
-            tr("ours {ours}, published {published}", ours=texts[3], published=texts[4]),
-        )
+        _difference_short(result),
+        tolerance_words(result),
     )
     share = abs(result.relative_difference or 0.0)
-    sort = (
-        _ORDER.index(result.verdict) * _PLENTY + at,
-        area,
-        result.title,
-        result.ours,
-        result.published,
-        share,
-        result.tolerance,
-        result.source,
-    )
-    inks = {Verdict.OUTSIDE: theme.wrong, Verdict.SHOWN: theme.muted}
-    return Row(
-        id=result.key, texts=texts, sort=sort, spoken=spoken, payload=result, ink=inks.get(result.verdict)
-    )
+    return texts, (result.title, result.ours, result.published, share, result.tolerance)
 
 
 _PLENTY: Final = 1_000_000
 """More than there are cases: verdicts are sorted first, then by place in the files."""
+_NOWHERE: Final = float("-inf")
+"""Where a row without a figure is sorted: below all that have one."""
 
 
-def verdict_words(verdict: Verdict) -> str:
-    """Return a verdict as a sign and a word."""
-    return f"{_SIGNS[verdict]} {tr(_VERDICTS[verdict])}"
+def standing_words(standing: Standing) -> str:
+    """Return what a row says of the program as a sign and a word."""
+    return f"{_SIGNS[standing]} {tr(_WORDS[standing])}"
+
+
+def standing_meaning(standing: Standing) -> str:
+    """Return in a sentence what a standing means."""
+    return tr(_MEANINGS[standing])
 
 
 def difference_words(result: CaseResult) -> str:
@@ -117,6 +163,20 @@ def difference_words(result: CaseResult) -> str:
     return f"{plain} ({sign}{percent} %)"
 
 
+def _difference_short(result: CaseResult) -> str:
+    """Return the difference in percent alone, or in its unit where the published figure is 0."""
+    sign = "+" if result.difference > 0 else ""
+    if result.relative_difference is None:
+        return sign + _figure(result.difference)
+    percent = number_words(result.relative_difference * _PERCENT, digits=1)
+    return f"{sign}{percent} %"
+
+
+def tolerance_words(result: CaseResult) -> str:
+    """Return how far ours may be from the published figure."""
+    return tr(_REASONS[Reason.ORDER]) if result.reason is Reason.ORDER else f"± {_figure(result.tolerance)}"
+
+
 def _short(value: float) -> float:
     return float(f"{value:.{_DIGITS}g}")
 
@@ -126,33 +186,71 @@ def _figure(value: float) -> str:
 
 
 def counts_words(results: Sequence[CaseResult]) -> str:
-    """Say how many cases there are and how they came out."""
+    """Say how many cases were judged and how they came out."""
     counts = counts_of(results)
     return tr(
-        "{cases} published figures worked out again: {within} within tolerance, {outside} outside; "
-        "{memory} more are held from memory and only shown.",
-        cases=counts.cases,
-        within=counts.within,
-        outside=counts.outside,
-        memory=counts.from_memory,
+        "{cases} published figures worked out again: {within} within tolerance, {outside} outside.",
+        cases=number_words(counts.cases),
+        within=number_words(counts.within),
+        outside=number_words(counts.outside),
     )
 
 
-def case_page(result: CaseResult, area: str) -> Page:
+def proof_words(results: Sequence[CaseResult], lacking: Sequence[LackingResult]) -> str:
+    """Say how much the judged cases prove, and what is shown but judges nothing."""
+    counts = counts_of(results, lacking)
+    return tr(
+        "{alone} of them are independent, {good} of these within; {own} lean on a figure from the very "
+        "publication that judges them. Shown only: {memory} from memory, {assumed} resting on an assumption, "
+        "{lacking} that the program cannot work out.",
+        alone=number_words(counts.independent),
+        good=number_words(counts.independent_within),
+        own=number_words(counts.own_source),
+        memory=number_words(counts.from_memory),
+        assumed=number_words(counts.assumed),
+        lacking=number_words(counts.not_computed),
+    )
+
+
+def searched_words(payload: Payload) -> str:
+    """Return everything of a row that a search looks through, in small letters."""
+    parts = [payload.key, payload.title, payload.source, payload.publication, payload.note, payload.area]
+    if isinstance(payload, CaseResult):
+        parts += [payload.formula, payload.farm, *(f"{name} {value}" for name, value in payload.inputs)]
+    else:
+        parts += [payload.published, payload.lacks]
+    return " ".join((standing_words(standing_of(payload)), *parts)).lower()
+
+
+def case_page(payload: Payload, area: str) -> Page:
     """Return everything about one case."""
-    warnings = (tr("Outside the tolerance"),) if result.verdict is Verdict.OUTSIDE else ()
-    return Page(
-        title=result.title,
-        subtitle=f"{area} · {verdict_words(result.verdict)}",
-        sections=(
-            Section(title="", warnings=warnings, facts=tuple(_facts(result))),
-            *_list(tr("What went in"), tuple(_inputs(result))),
-            *_list(
-                tr("Figures of the catalogue used"),
-                tuple(Fact(label="", value=path) for path in result.figures),
-            ),
-        ),
+    subtitle = f"{area} · {standing_words(standing_of(payload))}"
+    sections = (
+        _lacking_sections(payload) if isinstance(payload, LackingResult) else tuple(_case_sections(payload))
     )
+    return Page(title=payload.title, subtitle=subtitle, sections=sections)
+
+
+def _lacking_sections(each: LackingResult) -> tuple[Section, ...]:
+    facts = [
+        Fact(label=tr("Not computed"), value=each.lacks),
+        Fact(label=tr("Published"), value=each.published, note=tr(_HELD[each.confidence])),
+        *_noted(tr("Note"), each.note),
+        Fact(label=tr("Source"), value=each.publication),
+    ]
+    return (Section(title="", facts=tuple(facts)),)
+
+
+def _case_sections(result: CaseResult) -> Iterator[Section]:
+    """Yield first why it is outside, then figures and source, how much it proves, and what went in."""
+    outside = result.verdict is Verdict.OUTSIDE
+    why = result.note.removeprefix("OUTSIDE as shipped. ")
+    warning = tr("Outside the tolerance. {why}", why=why).strip()
+    yield Section(title="", warnings=(warning,) if outside else (), facts=tuple(_facts(result)))
+    yield from _list(tr("How much it proves"), tuple(_proof(result)))
+    yield from _list(tr("What went in"), tuple(_inputs(result)))
+    figures = tuple(Fact(label="", value=path) for path in result.figures)
+    yield from _list(tr("Figures of the catalogue used"), figures)
 
 
 def _list(title: str, facts: tuple[Fact, ...]) -> tuple[Section, ...]:
@@ -160,27 +258,62 @@ def _list(title: str, facts: tuple[Fact, ...]) -> tuple[Section, ...]:
 
 
 def _facts(result: CaseResult) -> Iterator[Fact]:
-    yield Fact(label=tr("Ours"), value=with_unit(_short(result.ours), result.unit))
+    yield Fact(
+        label=tr("Ours"), value=with_unit(_short(result.ours), result.unit), note=_between_words(result)
+    )
     yield Fact(
         label=tr("Published"),
         value=with_unit(_short(result.published), result.unit),
         note=tr(_HELD[result.confidence]),
     )
     yield Fact(label=tr("Difference"), value=difference_words(result))
-    yield Fact(
-        label=tr("Tolerance"), value=f"± {_figure(result.tolerance)}", note=tr(_REASONS[result.reason])
-    )
+    yield Fact(label=tr("Tolerance"), value=tolerance_words(result), note=_reason_words(result))
+    if result.verdict is not Verdict.OUTSIDE:
+        yield from _noted(tr("Note"), result.note)
     yield Fact(label=tr("Source"), value=result.publication)
-    yield Fact(label=tr("Computation"), value=result.formula)
-    if result.farm:
-        yield Fact(label=tr("Farm"), value=result.farm)
-    if result.note:
-        yield Fact(label=tr("Note"), value=result.note)
+
+
+def _reason_words(result: CaseResult) -> str:
+    if result.reason is Reason.ORDER:
+        return tr("on the same side of 1 as the published ratio")
+    return tr(_REASONS[result.reason])
+
+
+def _between_words(result: CaseResult) -> str:
+    if result.ours_low == result.ours_high:
+        return ""
+    return tr(
+        "{low} to {high} over what is assumed; agreement anywhere between counts",
+        low=_figure(result.ours_low),
+        high=_figure(result.ours_high),
+    )
+
+
+def _proof(result: CaseResult) -> Iterator[Fact]:
+    if result.independent:
+        alone = tr("No figure of the program that went in comes from this publication.")
+        yield Fact(label=tr("Independent"), value=alone)
+    else:
+        own = "\n".join((*((result.fitted,) if result.fitted else ()), *result.own_figures))
+        label = tr("Own source")
+        yield Fact(label=label, value=own, note=tr("drawn from this publication; it shows care, not truth"))
+    if result.assumed:
+        yield Fact(label=tr("Assumed"), value=result.assumed.words)
+        for name, low, high in result.assumed.ranges:
+            between = tr("{low} to {high}", low=number_words(low), high=number_words(high))
+            yield Fact(label=name.replace("_", " "), value=between)
+
+
+def _noted(label: str, note: str) -> tuple[Fact, ...]:
+    return (Fact(label=label, value=note),) if note else ()
 
 
 def _inputs(result: CaseResult) -> Iterator[Fact]:
     for name, value in result.inputs:
         yield Fact(label=name.replace("_", " "), value=_said(value))
+    yield Fact(label=tr("Computation"), value=result.formula)
+    yield from _noted(tr("Farm"), result.farm)
+    yield from _noted(tr("Against"), result.against)
 
 
 def _said(value: Input) -> str:

@@ -76,7 +76,7 @@ def gas_loss(inputs: Inputs, ledger: Ledger) -> float:
 
 
 def budget_share(inputs: Inputs, ledger: Ledger) -> float:
-    """Share of an element of feed that is in fish, in solids, or left to plants and water [%]."""
+    """Share of an element of feed that goes to fish, to solids, or to the water and its plants [%]."""
     element, content = inputs.text("element"), inputs.number("content_g_per_kg")
     body = ledger.value(f"fish/{inputs.text('fish')}/body_{element}_g_per_kg") / _G_PER_KG
     split = elements.split_feed(
@@ -87,9 +87,9 @@ def budget_share(inputs: Inputs, ledger: Ledger) -> float:
     )
     gas = elements.gaseous_loss(content, loss_share=ledger.value(f"element/{element}/gas_loss_share"))
     parts = {
-        "in-fish": split.fish_g,
-        "in-solids": split.solids_g,
-        "to-plants-and-water": split.dissolved_g - gas,
+        "fish": split.fish_g,
+        "solids": split.solids_g,
+        "water": split.dissolved_g - gas,
     }
     return _PERCENT * float(parts[inputs.text("part")][0]) / content
 
