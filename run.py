@@ -46,6 +46,9 @@ RUNTIME_LOCK = "requirements.lock"
 TEST_LOCK = "requirements-test.lock"
 STAMP = "raftweek-installed.json"
 COMPILED_STAMP = "raftweek-compiled"
+FIRST_VIEW_STAMP = "raftweek-first-view"
+# A machine on which it takes longer is better off without.
+MOST_FIRST_VIEW_S = 60
 INTERRUPTED = 130
 
 
@@ -279,6 +282,12 @@ def latest_change(folder: Path) -> int:
     return max((each.stat().st_mtime_ns for each in folder.rglob("*.py")), default=0)
 
 
+def has_screen(settings: Mapping[str, str], *, system: str) -> bool:
+    """Return whether a window can come up; only Linux can lack a screen."""
+    names = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
+    return system != "linux" or any(settings.get(name) for name in names)
+
+
 def compile_ahead(python: Path, folder: Path, stamp: Path) -> None:
     """Compile what has changed since the stamp was set, so that the window comes up sooner.
 
@@ -292,6 +301,24 @@ def compile_ahead(python: Path, folder: Path, stamp: Path) -> None:
         subprocess.call([str(python), "-P", "-m", "compileall", "-qq", str(folder)])
         stamp.touch()
         os.utime(stamp, ns=(begin, begin))
+
+
+def see_to_first_view(python: Path, stamp: Path) -> None:
+    """Let the planner take the picture that its very first start shows, once; go on whatever comes of it."""
+    if stamp.exists():
+        return
+    say("Preparing the first view of the sample farm ...")
+    with suppress(OSError, subprocess.SubprocessError):
+        subprocess.run(
+            [str(python), "-P", "-m", "planner.bootstrap_first"],
+            env=child_settings({}),
+            stdout=subprocess.DEVNULL,
+            stderr=subprocess.DEVNULL,
+            timeout=MOST_FIRST_VIEW_S,
+            check=False,
+        )
+    with suppress(OSError):
+        stamp.touch()
 
 
 # --- the two commands --------------------------------------------------------------------------------------
@@ -329,6 +356,8 @@ def open_planner(arguments: Sequence[str]) -> int:
         return 1
     python = environment_python(ROOT / ".venv", windows=os.name == "nt")
     compile_ahead(python, ROOT / "planner", ROOT / ".venv" / COMPILED_STAMP)
+    if not arguments and has_screen(os.environ, system=sys.platform):
+        see_to_first_view(python, ROOT / ".venv" / FIRST_VIEW_STAMP)
     # -P: a folder named planner where the person stands must not be taken for ours.
     return subprocess.call([str(python), "-P", "-m", "planner", *arguments], env=child_settings({}))
 

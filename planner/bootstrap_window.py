@@ -54,22 +54,28 @@ def open_window(path: Path | None) -> int:
         print(refusal, file=sys.stderr)
         return _WINDOW_REFUSED
     gc.disable()  # nothing of what is read in goes away again, so looking for it only takes time
-    _read_in_toolkit()
-    from PySide6.QtWidgets import QApplication
-
+    application = application_made()
     from planner.desk.window import MainWindow
 
-    # Asked for like this, the style is made without its many enums being read into Python first.
-    application = QApplication([*sys.argv[:1], "-style", STYLE])
-    application.setOrganizationName(ORGANISATION)
-    application.setApplicationName(ORGANISATION)
-    services = _services(path)
-    _speak(services, application)
+    services = services_for(path)
+    speak(services, application)
     window = MainWindow(services)
     window.ready.connect(_collect_again)
     _watch_when_asked(application, window)
     window.show()
     return application.exec()
+
+
+def application_made() -> QApplication:
+    """Read in the toolkit and return the application, in our style and under our name."""
+    _read_in_toolkit()
+    from PySide6.QtWidgets import QApplication
+
+    # Asked for like this, the style is made without its many enums being read into Python first.
+    application = QApplication([*sys.argv[:1], "-style", STYLE])
+    application.setOrganizationName(ORGANISATION)
+    application.setApplicationName(ORGANISATION)
+    return application
 
 
 def _read_in_toolkit() -> None:
@@ -86,7 +92,7 @@ def _read_in_toolkit() -> None:
         builtins.__import__ = plain
 
 
-def _speak(services: DeskServices, application: QApplication) -> None:
+def speak(services: DeskServices, application: QApplication) -> None:
     """Say everything in the language that was chosen, or else in that of the system where we have it."""
     from PySide6.QtCore import QLocale
 
@@ -117,7 +123,8 @@ def _ask(question: Question, answered: Callable[[bool], None], parent: QWidget) 
     ask_on_screen(question, answered, parent)
 
 
-def _services(path: Path | None) -> DeskServices:
+def services_for(path: Path | None) -> DeskServices:
+    """Return what the window is given to open a farm, the latest one when no path is named."""
     from planner.desk.services import DeskServices
 
     home = farm_folder()

@@ -90,12 +90,19 @@ def looks_of(window: QWidget, memory: Memory) -> str:
     return f"{shade} {window.devicePixelRatioF()} {window.logicalDpiX()} {tr('&Change')}"
 
 
+def first_looks_of(window: QWidget, memory: Memory) -> str:
+    """Return how the window looks when no farm has been opened yet: the doors stand above the sample farm."""
+    return f"{looks_of(window, memory)} first"
+
+
 def first_look(services: DeskServices, memory: Memory, window: QWidget) -> Cover:
     """Return a cover for the farm that will be opened: with its picture, if there is one that holds."""
-    path = services.start_with or memory.latest or services.sample
+    opened = services.start_with or memory.latest
+    path = opened or services.sample
+    looks = looks_of(window, memory) if opened is not None else first_looks_of(window, memory)
     picture: QPixmap | None = None
     if services.find_glance is not None and path is not None:
-        picture = services.find_glance(path, services.now().date(), looks_of(window, memory))
+        picture = services.find_glance(path, services.now().date(), looks)
     return Cover(window, _name_of(path), dark=is_dark(memory), picture=picture)
 
 

@@ -81,6 +81,16 @@ class FrontWindow(QMainWindow):
             # A moment later than the timers that let the pages tell everything.
             QTimer.singleShot(1, self, self._uncover)
 
+    def open_unseen(self) -> None:
+        """Open the farm without coming on the screen, for a picture; the window is only to be closed then."""
+        from PySide6.QtCore import Qt
+
+        self.setAttribute(Qt.WidgetAttribute.WA_DontShowOnScreen)
+        self._painted = True
+        self.show()
+        self.load()
+        self._uncover()
+
     def _uncover(self) -> None:
         if self.cover is not None:
             self.cover.hide()

@@ -26,10 +26,11 @@ MOST_BATCHES: Final = 5_000
 """Of a larger farm no picture is taken: even one would take longer than that."""
 
 
-def rehearse(window: MainWindow, now: datetime) -> dict[date, QPixmap]:
+def rehearse(window: MainWindow, now: datetime, *, first: bool = False) -> dict[date, QPixmap]:
     """Return a picture by day, of now and the days after it. The window is of no use afterwards.
 
-    Empty when no farm is open, or one so large that closing would take too long.
+    `first` asks for what the very first start shows. Empty when no farm is open, or one so large that closing
+    would take too long.
     """
     found: dict[date, QPixmap] = {}
     session = window.conduct.session
@@ -38,7 +39,7 @@ def rehearse(window: MainWindow, now: datetime) -> dict[date, QPixmap]:
     begin = end = time.monotonic()
     while len(found) < DAYS and (end - begin) + (end - begin) / max(len(found), 1) <= _ENOUGH_S:
         moment = now + timedelta(days=len(found))
-        window.act_start(moment)
+        window.act_start(moment, first=first)
         # Twice: what is laid out first asks for what is laid out next.
         QApplication.sendPostedEvents()
         QApplication.sendPostedEvents()

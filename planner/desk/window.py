@@ -410,11 +410,12 @@ class MainWindow(FrontWindow):
 
         return rehearse(self, self._services.now())
 
-    def act_start(self, moment: datetime) -> None:
+    def act_start(self, moment: datetime, *, first: bool = False) -> None:
         """Look as a start at that moment would, with the farm that is open; for pictures, not for hands."""
         assert self.rooms is not None
         assert self.conduct.session is not None
-        self.doors.put_away()  # the strip over the sample is shown only the first time
+        if not first:
+            self.doors.put_away()  # the strip over the sample is shown only the first time
         workspace = self._put_workspace(self.rooms, lambda: moment)
         self._on_opened(self.conduct.session)
         workspace.settle()

@@ -3,6 +3,7 @@
 import importlib.util
 import json
 import os
+import subprocess
 import sys
 from pathlib import Path
 
@@ -227,6 +228,49 @@ def test_that_a_source_that_is_no_python_and_a_stamp_that_cannot_be_set_stop_not
     source.write_text("not python (")
     run.compile_ahead(Path(sys.executable), tmp_path / "planner", tmp_path / "nowhere" / "stamp")
     assert capfd.readouterr() == ("", "")
+
+
+@pytest.fixture
+def begun(monkeypatch):
+    """Commands that would have been run."""
+    commands = []
+    monkeypatch.setattr(run.subprocess, "run", lambda command, **_rest: commands.append(command))
+    return commands
+
+
+def test_that_the_first_view_is_prepared_once_and_told_in_one_line(begun, tmp_path, capsys):
+    for _ in range(2):
+        run.see_to_first_view(Path("python"), tmp_path / "stamp")
+    assert begun == [["python", "-P", "-m", "planner.bootstrap_first"]]
+    assert capsys.readouterr().err.count("\n") == 1
+
+
+@pytest.mark.parametrize("trouble", [OSError("no"), subprocess.TimeoutExpired("python", 60)])
+def test_that_a_first_view_that_cannot_be_had_stops_nothing_and_is_not_tried_again(
+    trouble, tmp_path, monkeypatch
+):
+    def fail(*_command, **_rest):
+        raise trouble
+
+    monkeypatch.setattr(run.subprocess, "run", fail)
+    run.see_to_first_view(Path("python"), tmp_path / "stamp")
+    assert (tmp_path / "stamp").exists()
+    run.see_to_first_view(Path("python"), tmp_path / "nowhere" / "stamp")
+
+
+@pytest.mark.parametrize(
+    ("settings", "system", "there"),
+    [
+        ({}, "linux", False),
+        ({"DISPLAY": ""}, "linux", False),
+        ({"DISPLAY": ":0"}, "linux", True),
+        ({"WAYLAND_DISPLAY": "wayland-0"}, "linux", True),
+        ({}, "darwin", True),
+        ({}, "win32", True),
+    ],
+)
+def test_that_only_linux_can_lack_a_screen(settings, system, there):
+    assert run.has_screen(settings, system=system) is there
 
 
 def test_that_the_planner_is_found_from_any_folder_without_losing_the_persons_own_path(monkeypatch):
