@@ -94,8 +94,8 @@ class Asking(QObject):
             return
         from planner.catalogue.places import zone_places
         from planner.desk.book import BookShelf
-        from planner.desk.newfarm.climates import climate_choices, laid_out_for
         from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
+        from planner.desk.newfarm.offers import climate_choices, laid_out_for, species_cautions
 
         shelf = BookShelf(self._outlook.catalogue)
         self._begin = begin
@@ -108,6 +108,7 @@ class Asking(QObject):
             lay_out=partial(laid_out_for, self._outlook.catalogue),
             climates=climate_choices(self._outlook.catalogue),
             zones=zone_places(),
+            cautions=species_cautions(self._outlook.catalogue),
             time_zone=bytes(QTimeZone.systemTimeZoneId().data()).decode(),
         )
         dialog = NewFarmDialog(needs, self._window)

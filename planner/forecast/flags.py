@@ -57,10 +57,11 @@ def climate_flags(
 ) -> Iterator[Flag]:
     """Yield a flag where the climate is not known, and where fish are too cold or too warm.
 
-    `water_c` is the water of each loop by day [°C], None where it is not known.
+    Light is known where the latitude is. `water_c` is the water of each loop by day [°C], None where it is
+    not known.
     """
     for site in farm.sites:
-        if not (site.air_c and site.radiation_mj_per_m2_d):
+        if not (site.air_c and (site.radiation_mj_per_m2_d or site.latitude_deg is not None)):
             yield Flag(kind=FlagKind.NO_CLIMATE, about=site.id, name=site.name)
     tanks = by_id(farm.tanks)
     loops = by_id(farm.loops)

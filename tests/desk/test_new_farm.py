@@ -10,8 +10,9 @@ from PySide6.QtCore import Qt
 
 from planner.catalogue.places import zone_places
 from planner.desk.book import BookShelf
-from planner.desk.newfarm.climates import climate_choices, laid_out_for
 from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
+from planner.desk.newfarm.offers import climate_choices, laid_out_for, species_cautions
+from planner.desk.plan.kit import Words
 from planner.desk.theme import LIGHT
 from planner.farm.crops import Target, TargetUnit
 from planner.farm.ids import new_id
@@ -37,6 +38,7 @@ def dialog(qtbot, means):
         lay_out=partial(laid_out_for, means.catalogue),
         climates=climate_choices(means.catalogue),
         zones=zone_places(),
+        cautions=species_cautions(means.catalogue),
     )
     dialog = NewFarmDialog(needs)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose, on=False)
@@ -120,6 +122,11 @@ def test_that_the_loop_is_drawn_as_it_is_typed(qtbot, dialog):
     assert bed.length_m * bed.width_m == pytest.approx(2.88)
     assert "72 places" in dialog.drawing.accessibleDescription()
     dialog.drawing.grab()
+
+
+def test_that_the_law_is_told_of_where_fish_are_chosen(dialog):
+    said = [words.text() for words in dialog.findChildren(Words) if words.isVisibleTo(dialog)]
+    assert any("without a permit" in each for each in said)
 
 
 def test_that_half_typed_answers_are_left_out_of_the_drawing(qtbot, dialog):

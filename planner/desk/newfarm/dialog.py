@@ -30,7 +30,7 @@ from planner.desk.forms.reading import UnreadError
 from planner.desk.newfarm.drawing import LoopDrawing, LoopSketch, sketched
 from planner.desk.newfarm.lines import Lines, read_or_none, said
 from planner.desk.newfarm.places import PlaceEditor
-from planner.desk.plan.kit import scrolled
+from planner.desk.plan.kit import caution, scrolled
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.words import choice_words
@@ -64,7 +64,8 @@ _WIDEST, _HIGHEST = 1000, 760
 class NewFarmNeeds:
     """What can be chosen: crops and fish of the catalogue, zones and climates; and the day it is.
 
-    `lay_out` makes a bed of a wish for the crops of some keys. `time_zone` is that of the machine.
+    `cautions` stand where the fish are chosen. `lay_out` makes a bed of a wish for the crops of some keys.
+    `time_zone` is that of the machine.
     """
 
     crops: tuple[Choice, ...]
@@ -74,6 +75,7 @@ class NewFarmNeeds:
     lay_out: Callable[[BedWish, tuple[str, ...]], Bed]
     climates: tuple[Choice, ...] = (Choice(value=ClimateClass.UNKNOWN, words=""),)
     zones: tuple[ZonePlace, ...] = ()
+    cautions: tuple[str, ...] = ()
     time_zone: str = ""
 
 
@@ -169,6 +171,9 @@ class NewFarmDialog(QDialog):
             for field in fields:
                 line.addWidget(self._row(field, specs[field], parent), 1, Qt.AlignmentFlag.AlignTop)
             column.addLayout(line)
+            if "species" in fields:
+                for words in self._needs.cautions:
+                    column.addWidget(caution(words, self._needs.theme, parent))
         column.addStretch(1)
         self.rows["altitude_m"].editor.show_value(0)
         place = self.rows["place"].editor

@@ -1,4 +1,4 @@
-"""Classes of climate to choose from, each with what it comes to, and beds laid out for the drawing.
+"""What the questions about a new farm offer: classes of climate, cautions, and beds laid out to be drawn.
 
 Must know nothing of widgets.
 """
@@ -17,6 +17,7 @@ from planner.planning.answers import BedWish
 from planner.planning.climates import ClimateClass, monthly_air
 from planner.planning.draft import laid_out
 
+_CHOOSING: Final = "species choice"
 _WORDS: Final = (
     (ClimateClass.UNKNOWN, "Not known: the days of the book"),
     (ClimateClass.TROPICAL, "Warm all year, as in the tropics"),
@@ -43,6 +44,12 @@ def _note(kind: ClimateClass, catalogue: Catalogue) -> str:
         high=number_words(max(months)),
         sure=sure,
     )
+
+
+def species_cautions(catalogue: Catalogue) -> tuple[str, ...]:
+    """Return the cautions that belong where fish are chosen."""
+    found = (each for each in catalogue.cautions.values() if _CHOOSING in each.where)
+    return tuple(f"{each.topic}. {each.text}" for each in found)
 
 
 def laid_out_for(catalogue: Catalogue, wish: BedWish, crops: tuple[str, ...]) -> Bed:
