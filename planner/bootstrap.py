@@ -39,14 +39,22 @@ class ReadFarm:
 
 
 class Means:
-    """The catalogue and the forecaster of one run of the program, made when first asked for."""
+    """The catalogue and the forecaster of one run of the program, made when first asked for.
+
+    With a `language`, a code such as "fil", crops and fish go by their names in it.
+    """
+
+    def __init__(self, language: str = "") -> None:
+        """Read nothing yet."""
+        self._language = language
 
     @cached_property
     def catalogue(self) -> Catalogue:
         """The catalogue that ships with the program."""
         from planner.catalogue.loading import shipped_catalogue
+        from planner.catalogue.names import named_in
 
-        return shipped_catalogue()
+        return named_in(shipped_catalogue(), self._language)
 
     @cached_property
     def forecaster(self) -> Forecaster:

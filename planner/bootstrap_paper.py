@@ -65,6 +65,7 @@ def document_report(
 
     Raises `PaperError` when the words that come with the program cannot be read.
     """
+    from planner.catalogue.names import CODE_OF_LANGUAGE, named_beside
     from planner.paper.bilingual import in_two_languages
     from planner.paper.documents.ask import Ask
     from planner.paper.sheet_files import second_language
@@ -72,7 +73,7 @@ def document_report(
     ask = Ask(
         farm=looked.farm,
         forecast=looked.forecast,
-        catalogue=looked.catalogue,
+        catalogue=named_beside(looked.catalogue, CODE_OF_LANGUAGE.get(second, "")),
         from_on=from_on,
         weeks=weeks,
         printed_on=local_now(),

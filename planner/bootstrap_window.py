@@ -92,13 +92,18 @@ def _read_in_toolkit() -> None:
         builtins.__import__ = plain
 
 
-def speak(services: DeskServices, application: QApplication) -> None:
-    """Say everything in the language that was chosen, or else in that of the system where we have it."""
+def spoken(settings: QSettings) -> str:
+    """Return the code of the language that was chosen, or else of the system's; empty for English."""
     from PySide6.QtCore import QLocale
 
-    chosen = services.settings.value("look/language", "", type=str) or QLocale.system().name()
-    code = _LANGUAGE_CODES.get(str(chosen).partition("_")[0])
-    if code is not None:
+    chosen = settings.value("look/language", "", type=str) or QLocale.system().name()
+    return _LANGUAGE_CODES.get(str(chosen).partition("_")[0], "")
+
+
+def speak(services: DeskServices, application: QApplication) -> None:
+    """Say everything in the language that was chosen, or else in that of the system where we have it."""
+    code = spoken(services.settings)
+    if code:
         from planner.desk.languages import speak
 
         speak(code, application)
@@ -127,10 +132,10 @@ def services_for(path: Path | None) -> DeskServices:
     """Return what the window is given to open a farm, the latest one when no path is named."""
     from planner.desk.services import DeskServices
 
-    home = farm_folder()
+    home, settings = farm_folder(), _settings()
     return DeskServices(
-        load=Wiring(home).rooms,
-        settings=_settings(),
+        load=Wiring(home, spoken(settings)).rooms,
+        settings=settings,
         now=local_now,
         ask=_ask,
         home=home,
@@ -176,10 +181,10 @@ def farm_folder() -> Path:
 class Wiring:
     """What the menus of the window do, in terms of the store, the acts and the forecast."""
 
-    def __init__(self, home: Path) -> None:
-        """Keep the folder of farms; nothing is read yet."""
+    def __init__(self, home: Path, language: str = "") -> None:
+        """Keep the folder of farms, and the language that crops are named in; nothing is read yet."""
         self._home = home
-        self._means = Means()
+        self._means = Means(language)
         self._stores: dict[int, FarmStore] = {}
 
     def rooms(self) -> Rooms:

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Final
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
+from planner.catalogue.names import CODE_OF_LANGUAGE, named_beside
 from planner.desk import settings
 from planner.desk.outlook import Outlook
 from planner.desk.print_form import DocumentChoice, FormNeeds, PrintWish
@@ -119,10 +120,11 @@ class PrintAsking(QObject):
 
     def _sheets(self, wish: PrintWish) -> Sheets:
         paper = paper_named(wish.paper) or CHOICES[0]
+        second = CODE_OF_LANGUAGE.get(wish.second, "")
         ask = Ask(
             farm=self._outlook.farm,
             forecast=self._outlook.forecast,
-            catalogue=self._outlook.catalogue,
+            catalogue=named_beside(self._outlook.catalogue, second),
             from_on=wish.from_on,
             weeks=wish.weeks,
             printed_on=self._needs.now(),
