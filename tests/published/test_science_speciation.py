@@ -1,6 +1,7 @@
 """Ammonia, carbon dioxide and bases against a speciation program with its own constants."""
 
 from collections.abc import Callable
+from pathlib import Path
 from typing import Any
 
 import phreeqpython
@@ -10,6 +11,8 @@ from planner.science import compounds, nitrification, water
 from tests.science.figures import ammonia, atomic_masses, figure
 
 MILLIMOL = 0.001
+MASTER_COLUMNS = 5
+"""Columns of a line of the program's database that tells the mass of an element in the last."""
 
 
 @pytest.fixture
@@ -75,3 +78,41 @@ def _alkalinity_eq(dosed: Any) -> float:
     charges = {"OH-": 1, "HCO3-": 1, "CO3-2": 2, "H+": -1, "CaOH+": 1, "CaHCO3+": 1, "CaCO3": 2}
     charges |= {"NaHCO3": 1, "NaCO3-": 2, "NaOH": 1, "KOH": 1}
     return float(sum(charges.get(name, 0) * amount for name, amount in dosed.species.items()))
+
+
+@pytest.mark.parametrize("warmth", [0.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0])
+@pytest.mark.parametrize("ph", [6.0, 6.5, 7.0, 7.5, 8.0, 8.5, 9.0, 9.5])
+def test_that_free_ammonia_agrees_over_the_whole_grid(
+    solution: Callable[[dict[str, Any]], Any], ph: float, warmth: float
+) -> None:
+    """PHREEQC (USGS): log K 9.252 against 9.246 is 1.3 %, its enthalpy and dilute ions the rest; 3 %."""
+    species = solution({"N(-3)": 0.07, "pH": ph, "temp": warmth}).species
+    other = species["NH3"] / (species["NH3"] + species["NH4+"])
+    ours = water.unionised_ammonia_share(ph, temperature_c=warmth, **ammonia())
+    assert ours == pytest.approx(other, rel=0.03)
+
+
+def test_that_atomic_masses_are_those_of_the_program() -> None:
+    """PHREEQC (USGS), database phreeqc.dat: masses of the elements, some to three figures only; 0.1 %."""
+    text = (Path(phreeqpython.__file__).parent / "database" / "phreeqc.dat").read_text(encoding="latin-1")
+    block = text.split("SOLUTION_MASTER_SPECIES")[1].split("SOLUTION_SPECIES")[0]
+    lines = [line.split("#")[0].split() for line in block.splitlines()]
+    other = {line[0]: float(line[-1]) for line in lines if len(line) == MASTER_COLUMNS and line[0].isalpha()}
+    ours = atomic_masses()
+    shared = set(ours) & set(other)
+    assert {"C", "Ca", "K", "Mg", "N", "Na", "P", "S", "Fe"} <= shared
+    for symbol in shared:
+        assert ours[symbol] == pytest.approx(other[symbol], rel=0.001), symbol
+
+
+@pytest.mark.parametrize(("salt", "scale", "spread"), [("KCl", "kcl", 0.09), ("NaCl", "nacl", 0.11)])
+@pytest.mark.parametrize("mmol", [1.0, 5.0, 10.0, 20.0])
+def test_that_a_meter_shows_the_salt_its_scale_is_for(
+    solution: Callable[[dict[str, Any]], Any], salt: str, scale: str, spread: float, mmol: float
+) -> None:
+    """PHREEQC (USGS), conductance of salt at 25 degC; one factor for all, so the makers' spread."""
+    molar = compounds.molar_mass(salt, atomic_mass=atomic_masses())
+    metal = salt.removesuffix("Cl")
+    conductance = solution({"units": "mmol/l", metal: mmol, "Cl": mmol, "temp": 25.0}).sc
+    shown = water.dissolved_solids(conductance, meter_factor=figure(f"meter_factor_{scale}"))
+    assert shown == pytest.approx(mmol * molar, rel=spread)
