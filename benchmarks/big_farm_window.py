@@ -9,7 +9,7 @@ Round the bar that is dragged a few batches are taken out of the farm first, for
 is refused everywhere has no balance to show; the last column says how many of the moves were allowed.
 
 *processor* is what the frame cost on a quiet machine; where others work on it, the clock says more than
-that. Two floors are measured in the same run and in turn with the rest: one picture as large as the window laid
+that. Two floors are measured in the same run: one picture as large as the window laid
 onto it, which every frame must at least do; and the bare look ahead with one batch moved, which a drag must.
 """
 

@@ -48,6 +48,15 @@ def lock_batch(farm: Farm, batch_id: Id, *, locked: bool) -> ChangeSet:
     return alteration(farm, dataclasses.replace(batch, locked=locked), title=title)
 
 
+def lock_batches(farm: Farm, batches: Iterable[Batch], *, locked: bool) -> ChangeSet:
+    """Say of several batches at once whether a plan may move them; where it is so, nothing changes."""
+    parts = [lock_batch(farm, batch.id, locked=locked) for batch in batches if batch.locked != locked]
+    if len(parts) == 1:
+        return parts[0]
+    title = f"Lock {len(parts)} batches" if locked else f"Unlock {len(parts)} batches"
+    return ChangeSet(title=title, changes=tuple(change for part in parts for change in part.changes))
+
+
 def remove_batch(farm: Farm, batch_id: Id) -> ChangeSet:
     """Remove a batch and let its places go."""
     batch: Batch = found(farm, _WORD, batch_id)

@@ -136,11 +136,9 @@ def _batch_numbers(behind: Behind, batch: Batch, row: int) -> Iterator[Fact]:
         note=_seeds_note(behind, batch, row),
         ask=Subject(kind=SubjectKind.SEEDS, about=batch.id),
     )
-    standing = batch.plants * profile.bed_survival_share
-    kilograms = standing * profile.yield_g_per_plant * profile.crop.marketable_share / G_PER_KG
     yield Fact(
         label=tr("Harvest foreseen"),
-        value=tr("about {kg} kg", kg=number_words(kilograms, digits=1)),
+        value=tr("about {kg} kg", kg=number_words(harvest_kg(outlook, batch), digits=1)),
         note=tr(
             "{plants} plants × {living} live × {grams} g × {sold} can be sold",
             plants=batch.plants,
@@ -149,6 +147,14 @@ def _batch_numbers(behind: Behind, batch: Batch, row: int) -> Iterator[Fact]:
             sold=number_words(profile.crop.marketable_share),
         ),
     )
+
+
+def harvest_kg(outlook: Outlook, batch: Batch) -> float:
+    """Return what of a batch is foreseen to be harvested and sold [kg]."""
+    table = outlook.forecast.batches
+    profile = outlook.forecast.profiles[int(table.profile[table.row_of[batch.id]])]
+    standing = batch.plants * profile.bed_survival_share
+    return float(standing * profile.yield_g_per_plant * profile.crop.marketable_share / G_PER_KG)
 
 
 def _seeds_note(behind: Behind, batch: Batch, row: int) -> str:

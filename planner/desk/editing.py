@@ -5,13 +5,14 @@ The only place where a wish to sow, stock, alter, lock or remove becomes a chang
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 from typing import Any, Final
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
-from planner.actions.batches import free_code, lock_batch
+from planner.actions.batches import free_code, lock_batches
 from planner.actions.changing import addition, alteration, removal
 from planner.catalogue.catalogue import Catalogue
 from planner.desk.book import BookShelf
@@ -22,7 +23,7 @@ from planner.desk.forms.plans import form_plan, start_new, start_of
 from planner.desk.messages import Ask, Question
 from planner.desk.mover import codes_of, refusal_sentence
 from planner.desk.outlook import Outlook
-from planner.desk.say import tr
+from planner.desk.say import careful, tr
 from planner.desk.theme import Theme
 from planner.desk.words import kind_words
 from planner.farm.changes import ChangeSet
@@ -205,10 +206,10 @@ class Editing(QObject):
         codes = {**codes_of(self._outlook.farm), batch.id: batch.code}
         return tuple(refusal_sentence(refusal, codes) for refusal in settled.refusals)
 
-    def lock(self, batch: Batch) -> None:
-        """Lock a batch, or unlock it when it is locked."""
+    def lock(self, batches: Sequence[Batch], *, locked: bool) -> None:
+        """Lock batches, or unlock them, in one act."""
         if self._outlook is not None:
-            self._conduct.act(lock_batch(self._outlook.farm, batch.id, locked=not batch.locked))
+            self._conduct.act(lock_batches(self._outlook.farm, batches, locked=locked))
 
     def ask_remove(self, thing: Thing) -> None:
         """Remove a thing; ask first when others go with it."""
@@ -249,7 +250,7 @@ def _cautions(word: str, catalogue: Catalogue) -> tuple[str, ...]:
     """Return the cautions of the catalogue for where a thing of a kind is entered."""
     places = _CAUTIONED.get(word, ())
     return tuple(
-        f"{caution.topic}. {caution.text}"
+        f"{tr(caution.topic)}. {careful(caution.text)}"
         for caution in catalogue.cautions.values()
         if set(places) & set(caution.where)
     )

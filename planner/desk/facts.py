@@ -5,7 +5,7 @@ Pure: an outlook goes in, words come out. Must know nothing of widgets.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from datetime import date
 from typing import Any, Final
@@ -13,6 +13,7 @@ from typing import Any, Final
 from planner.desk.batch_facts import batch_page, notes_section
 from planner.desk.behind import Behind
 from planner.desk.book import figure_words
+from planner.desk.many_facts import many_page
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.say import tr
@@ -47,11 +48,16 @@ _FISH_FIGURES: Final = (
 _FEED_FIGURES: Final = ("protein_share", "p_g_per_kg", "k_g_per_kg")
 
 
-def page_of(behind: Behind, thing: Thing | None, day: date) -> Page:
-    """Return the page about a thing, or about the week of a day when nothing is chosen."""
+def page_of(behind: Behind, thing: Thing | None, day: date, *, along: Sequence[Batch] = ()) -> Page:
+    """Return the page about a thing, or about the week of a day when nothing is chosen.
+
+    `along` are all batches that are chosen; of several, their sums are told.
+    """
     outlook = behind.outlook
-    if isinstance(thing, Batch) and thing.id in outlook.forecast.batches.row_of:
-        return batch_page(behind, thing)
+    known = outlook.forecast.batches.row_of
+    if isinstance(thing, Batch) and thing.id in known:
+        many = len(along) > 1 and all(batch.id in known for batch in along)
+        return many_page(outlook, along) if many else batch_page(behind, thing)
     if isinstance(thing, FishGroup):
         return _group_page(outlook, thing, day)
     if isinstance(thing, Bed):

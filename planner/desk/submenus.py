@@ -66,4 +66,4 @@ class Submenus(QObject):
         elif isinstance(wish, str) and wish.startswith("new.") and workspace is not None:
             workspace.run(wish)
         elif wish is not None and workspace is not None and hasattr(wish, "id"):
-            workspace.alter(wish)
+            workspace.wishes.alter(wish)

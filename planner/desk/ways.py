@@ -93,7 +93,7 @@ class Ways(QObject):
             return
         page = _PAGE_OF_KIND.get(kind_of(thing).word)
         if page is None:
-            self._workspace.alter(thing)
+            self._workspace.wishes.alter(thing)
             return
         known = page == "weeks" or page in self._workspace.shelf.holders
         self._workspace.run(f"view.{page if known else 'weeks'}")

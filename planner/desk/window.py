@@ -234,6 +234,9 @@ class MainWindow(FrontWindow):
 
     def _show_chosen(self) -> None:
         thing = self.workspace.chosen_thing() if self.workspace else None
+        many = len(self.workspace.chosen_batches()) if self.workspace else 0
+        if many > 1:
+            self._saved.setText(tr("{many} batches chosen", many=many))
         for key in ("change.alter", "change.remove", "change.lock"):
             self.menus.actions[key].setEnabled(thing is not None)
         lock = self.menus.actions["change.lock"]

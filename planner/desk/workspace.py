@@ -11,11 +11,10 @@ from datetime import date, timedelta
 from functools import partial
 from typing import Any
 
-from PySide6.QtCore import QByteArray, QPoint, Qt, Signal
-from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QMenu, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtCore import QByteArray, Qt, Signal
+from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 
-from planner.desk.asking import Asking
+from planner.desk.asking import PAPERED, Asking
 from planner.desk.bars_of import RowKeeper
 from planner.desk.batch_table import BatchTable
 from planner.desk.behind import Behind
@@ -32,7 +31,7 @@ from planner.desk.outlook import Outlook, look_out
 from planner.desk.places.listed import LISTED
 from planner.desk.places.place import place_needs
 from planner.desk.places.shelf import PlaceHolder, Shelf
-from planner.desk.say import tr
+from planner.desk.say import careful, tr
 from planner.desk.scene_of import scene_of
 from planner.desk.services import WorkspaceNeeds
 from planner.desk.session import Session
@@ -41,9 +40,10 @@ from planner.desk.theme import Theme
 from planner.desk.thing_words import thing_words
 from planner.desk.troubles import trouble_with_farm
 from planner.desk.ways import Ways
+from planner.desk.wishes import Wishes
 from planner.desk.words import faults_words
 from planner.farm.crops import Batch
-from planner.farm.farm import DAYS_PER_WEEK, Thing, kind_of, things
+from planner.farm.farm import DAYS_PER_WEEK, Thing, things
 from planner.farm.faults import Fault
 from planner.farm.fields import NO_ID, Id
 from planner.farm.mark import plan_mark
@@ -78,6 +78,7 @@ class Workspace(QWidget):
         self.gathering = Gathering(needs.conduct, self)
         self.asking = Asking(needs, self)
         self.ways = Ways(needs, self)
+        self.wishes = Wishes(self, self._today)
         self._build()
         self._connect()
         self._entries = self._make_entries()
@@ -104,20 +105,20 @@ class Workspace(QWidget):
         self.due.chosen.connect(self.choose)
         self.late.told.connect(self.due.show_late)
         self.due.week_changed.connect(self._on_week)
-        self.lanes.selected.connect(self._on_lanes_selected)
+        self.lanes.selected.connect(self.choose_many)
         self.lanes.opened.connect(self._on_opened)
-        self.lanes.menu_asked.connect(self._on_menu)
+        self.lanes.menu_asked.connect(self.wishes.show_menu)
         self.tabs.currentChanged.connect(self._show_table)
         self.table.chosen.connect(self.choose)
         self.table.opened.connect(self._on_opened)
         self.shelf.chosen.connect(self.choose)
         self.shelf.opened.connect(self._on_opened)
-        self.shelf.new_wanted.connect(self._ask_new_within)
+        self.shelf.new_wanted.connect(self.wishes.ask_new_within)
         self.shelf.why_wanted.connect(self.asking.ask_why)
         self.shelf.run_wanted.connect(self.run)
         self.shelf.told.connect(self.told)
         self.shelf.troubled.connect(self.troubled)
-        self.side.alter_wanted.connect(self.alter_chosen)
+        self.side.alter_wanted.connect(self.wishes.alter_chosen)
         self.side.week_wanted.connect(self.choose_nothing)
         self.side.why_wanted.connect(self.asking.ask_why)
         self.side.sure_wanted.connect(self.asking.ask_sure)
@@ -129,7 +130,7 @@ class Workspace(QWidget):
         self.asking.told.connect(self.told)
         self.gathering.troubled.connect(self.troubled)
         self.gathering.told.connect(self.told)
-        self.gathering.made.connect(self._on_lanes_selected)
+        self.gathering.made.connect(self.choose_many)
         self.editing.made.connect(self.choose)
 
     # The farm.
@@ -203,7 +204,8 @@ class Workspace(QWidget):
         """Return topic and text of every caution of the catalogue."""
         if self.outlook is None:
             return ()
-        return tuple((each.topic, each.text) for each in self.outlook.catalogue.cautions.values())
+        found = self.outlook.catalogue.cautions
+        return tuple((tr(each.topic), careful(each.text)) for each in found.values())
 
     # What is chosen.
 
@@ -244,10 +246,12 @@ class Workspace(QWidget):
         self.mover.gather(chosen)
         self.table.choose(batch[0] if batch else "")
         self.shelf.show_chosen(thing.id if thing is not None else NO_ID)
-        self.side.show_page(page_of(self._behind, thing, self._day), of_thing=thing is not None)
+        page = page_of(self._behind, thing, self._day, along=self.chosen_batches())
+        self.side.show_page(page, of_thing=thing is not None)
         self.chosen_changed.emit()
 
-    def _on_lanes_selected(self, ids: list[str]) -> None:
+    def choose_many(self, ids: list[str]) -> None:
+        """Choose batches by their ids; everything shows them."""
         if not ids:
             self.choose_nothing()
             return
@@ -257,7 +261,7 @@ class Workspace(QWidget):
 
     def _on_opened(self, thing_id: str) -> None:
         self.choose(thing_id)
-        self.alter_chosen()
+        self.wishes.alter_chosen()
 
     def _on_week(self, monday: date) -> None:
         this_week = monday <= self._today < monday + timedelta(days=DAYS_PER_WEEK)
@@ -274,32 +278,14 @@ class Workspace(QWidget):
     def _show_working(self, working: bool) -> None:
         self.side.show_working(working=working)
 
-    def _on_menu(self, ids: list[str], at: QPoint) -> None:
-        if ids:
-            self._on_lanes_selected(ids)
-        menu = QMenu(self)
-        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        thing = self.chosen_thing()
-        wishes = [("change.alter", tr("Alter…")), ("change.remove", tr("Remove"))] if thing else []
-        if isinstance(thing, Batch):
-            wishes.insert(1, ("change.lock", tr("Unlock") if thing.locked else tr("Lock")))
-            wishes[2:2] = [(key, tr(words)) for key, words in GATHERED.items()]
-        for key, words in (*wishes, ("new.batch", tr("Sow a batch…"))):
-            menu.addAction(words).setData(key)
-        menu.triggered.connect(self._on_menu_entry)
-        menu.popup(at)
-
-    def _on_menu_entry(self, action: QAction) -> None:
-        self.run(action.data())
-
     # Wishes of the menus.
 
     def _make_entries(self) -> dict[str, Callable[[], object]]:
         return {
-            "change.alter": self.alter_chosen,
-            "change.lock": self._lock,
-            "change.remove": self._remove,
-            "setup.farm": self._alter_farm,
+            "change.alter": self.wishes.alter_chosen,
+            "change.lock": self.wishes.lock,
+            "change.remove": self.wishes.remove,
+            "setup.farm": self.wishes.alter_farm,
             "view.today": self._go_to_today,
             "view.previous": self.due.go_before,
             "view.next": self.due.go_after,
@@ -321,54 +307,15 @@ class Workspace(QWidget):
         if self.outlook is None:
             return
         if key.startswith("new."):
-            self._ask_new(key.partition(".")[2])
+            self.wishes.ask_new(key.partition(".")[2])
         elif key.partition(".")[2] in self.shelf.holders:
             self.shelf.go_to(key.partition(".")[2])
         elif key in GATHERED:
             self.gathering.run(key, self.chosen_batches())
+        elif key in PAPERED:
+            self.asking.run_paper(key, self._day, self.chosen_batches())
         elif key in self._entries:
             self._entries[key]()
-
-    def _ask_new(self, word: str) -> None:
-        thing = self.chosen_thing()
-        given: dict[str, Any] = {}
-        if word == "fish event" and thing is not None and thing in self.things("fish group"):
-            given["group"] = thing.id
-        if word == "batch" and thing is not None and thing in self.things("bed"):
-            given["bed"] = thing.id
-        self.editing.ask_new(word, self._today, given)
-
-    def _ask_new_within(self, word: str, owner: str) -> None:
-        """Open the form for a new thing; the fields that name what it belongs to are filled in."""
-        thing = self.outlook.found.get(Id(owner)) if self.outlook else None
-        given = {kind_of(thing).word.split()[-1]: owner} if thing is not None else {}
-        self.editing.ask_new(word, self._today, given)
-
-    def alter(self, thing: Thing) -> None:
-        """Open the form of a thing."""
-        if thing.id in (self.outlook.found if self.outlook else {}):
-            self.choose(thing.id)
-        self.editing.alter(thing, self._today)
-
-    def alter_chosen(self) -> None:
-        """Open the form of what is chosen."""
-        thing = self.chosen_thing()
-        if thing is not None:
-            self.editing.alter(thing, self._today)
-
-    def _alter_farm(self) -> None:
-        if self.outlook is not None:
-            self.editing.alter(self.outlook.farm.settings, self._today)
-
-    def _lock(self) -> None:
-        thing = self.chosen_thing()
-        if isinstance(thing, Batch):
-            self.editing.lock(thing)
-
-    def _remove(self) -> None:
-        thing = self.chosen_thing()
-        if thing is not None:
-            self.editing.ask_remove(thing)
 
     def _go_to_today(self) -> None:
         day = self._today

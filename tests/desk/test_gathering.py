@@ -173,7 +173,7 @@ def test_that_one_locked_batch_keeps_all_from_moving_and_is_named(window, worksp
     window.menus.actions["change.lock"].trigger()
     before = window.conduct.session.farm
     code = next(batch.code for batch in before.batches if batch.id == first)
-    workspace._on_lanes_selected([first, second])
+    workspace.choose_many([first, second])
     workspace.mover.begin(second)
     found = workspace.mover.preview(second, "", 1, "", 0)
     assert not found.allowed
@@ -199,3 +199,28 @@ def test_that_shift_and_an_arrow_choose_the_next_batch_as_well(qtbot, window, wo
     assert first in chosen
     assert len(chosen) > 1
     assert workspace.lanes.hands.chosen == chosen
+
+
+def test_that_the_side_panel_tells_the_sums_of_what_is_chosen_and_the_status_their_number(window, workspace):
+    points = seen(workspace, 3)
+    click_all(workspace, points)
+    page, chosen = workspace.side.page, workspace.chosen_batches()
+    assert page.title == "3 batches"
+    sums = {fact.label: fact.value for fact in page.sections[0].facts}
+    assert sums["Plants in the bed"] == str(sum(batch.plants for batch in chosen))
+    assert sums["Seeds to sow"] == str(sum(workspace.outlook.seeds(batch) for batch in chosen))
+    assert {fact.label for fact in page.sections[-1].facts} == {batch.code for batch in chosen}
+    assert window._saved.text() == "3 batches chosen"
+
+
+def test_that_all_chosen_batches_are_locked_in_one_act_and_unlocked_again(window, workspace):
+    points = seen(workspace, 2)
+    click_all(workspace, points)
+    acts = len(window.conduct.session.history)
+    workspace.run("change.lock")
+    locked = {batch.id for batch in batches_of(window) if batch.locked}
+    assert set(points) <= locked
+    assert len(window.conduct.session.history) == acts + 1
+    assert window.conduct.undo_title == "Lock 2 batches"
+    workspace.run("change.lock")
+    assert not set(points) & {batch.id for batch in batches_of(window) if batch.locked}

@@ -70,7 +70,7 @@ def test_that_a_clash_leaves_theirs_when_not_wanted(here, other, ask):
 
 def test_that_an_open_form_never_takes_back_what_others_did(here, other):
     batch = here.workspace.outlook.farm.batches[0]
-    here.workspace.alter(batch)
+    here.workspace.wishes.alter(batch)
     (form,) = here.findChildren(FormDialog)
     other.act(noted(other, "theirs"))
     look(here)
@@ -82,7 +82,7 @@ def test_that_an_open_form_never_takes_back_what_others_did(here, other):
 
 def test_that_a_form_says_both_values_once_and_then_keeps_what_was_typed(here, other):
     batch = here.workspace.outlook.farm.batches[0]
-    here.workspace.alter(batch)
+    here.workspace.wishes.alter(batch)
     (form,) = here.findChildren(FormDialog)
     other.act(noted(other, "theirs"))
     look(here)

@@ -23,7 +23,7 @@ from planner.desk.theme import mixed
 LEAST_PX: Final = 3.0
 """Bars narrower than this are drawn together as one block."""
 
-_ROUND: Final = 0.5 + 1e-6
+ROUND: Final = 0.5 + 1e-6
 """Added before a place is cut to whole pixels; a trifle more than half, for what lies just between two."""
 
 _HATCHED_PX: Final = 4.0
@@ -47,7 +47,7 @@ class View(NamedTuple):
 
 def view_of(scale: TimeScale, seen: QRectF) -> View:
     """Return the view of a rectangle in which days lie as a scale says."""
-    return View(seen.left(), seen.right(), scale.px_per_day, scale.x_of(0) + _ROUND)
+    return View(seen.left(), seen.right(), scale.px_per_day, scale.x_of(0) + ROUND)
 
 
 @dataclass(slots=True)

@@ -9,7 +9,8 @@ from collections.abc import Iterable
 
 from PySide6.QtCore import QObject, QPointF, Signal
 
-from planner.desk.lanes import words
+from planner.desk.lanes import many_words, words
+from planner.desk.lanes.banding import Band, BandState, Corner, in_sight
 from planner.desk.lanes.canvases import BedsCanvas, Held
 from planner.desk.lanes.hand import Hand
 from planner.desk.lanes.interaction import Drag, Mover, Step, step_by_days, step_to_rows
@@ -35,6 +36,7 @@ class BedHands(QObject):
         self._canvas = canvas
         self._mover = mover
         self._drag = Drag(mover)
+        self._band = Band()
         self._index = SceneIndex(Scene(start=0, end=1))
         self._chosen: frozenset[Id] = frozenset()
         self._cursor: Spot | None = None
@@ -54,8 +56,8 @@ class BedHands(QObject):
 
     @property
     def dragging(self) -> bool:
-        """Tell whether a bar is being dragged."""
-        return self._drag.active
+        """Tell whether a bar is being dragged, or a band drawn."""
+        return self._drag.active or self._band.active
 
     def set_scene(self, scene: Scene) -> None:
         """Take other bars; the cursor stays on its bar, a drag ends."""
@@ -102,16 +104,23 @@ class BedHands(QObject):
         if self._fold_at(at):
             return
         spot = self._canvas.spot_at(at)
+        if spot is None:
+            adding = hand.shift or hand.control
+            corner = self._corner_at(at)
+            self._band.press(corner, x=at.x(), y=at.y(), chosen=self._chosen, adding=adding)
+            return
         self._lone = spot if self._is_one_of_many(spot) and not hand.control else None
         if self._lone is None:
             self._choose(spot, adding=hand.control)
         else:
             self._cursor = self._lone
-        if spot is not None:
-            self._drag.press(spot.bar, spot.row, x=at.x(), y=at.y(), day=self._day_at(at))
+        self._drag.press(spot.bar, spot.row, x=at.x(), y=at.y(), day=self._day_at(at))
 
-    def _is_one_of_many(self, spot: Spot | None) -> bool:
-        return spot is not None and len(self._chosen) > 1 and spot.bar.batch in self._chosen
+    def _corner_at(self, at: QPointF) -> Corner:
+        return Corner(day=self._day_at(at), y=at.y() + self._canvas.down_px)
+
+    def _is_one_of_many(self, spot: Spot) -> bool:
+        return len(self._chosen) > 1 and spot.bar.batch in self._chosen
 
     def _fold_at(self, at: QPointF) -> bool:
         strip = self._canvas.layout_now.strip_at(at.y() + self._canvas.down_px)
@@ -152,12 +161,52 @@ class BedHands(QObject):
 
     def follow_again(self) -> None:
         """Look again what lies under the pointer, after the lanes have been scrolled."""
-        if self._drag.active and self._pointer is not None:
+        if self.dragging and self._pointer is not None:
             self._follow(self._pointer)
+
+    def _draw_band(self, at: QPointF) -> None:
+        if self._band.move(self._corner_at(at), x=at.x(), y=at.y()):
+            self._chosen = self._band.chosen(self._canvas.layout_now)
+            self._canvas.set_band(self._band.area)
+            self._show()
+            self.label_wanted.emit(many_words.many_chosen(len(self._chosen)), at, True)
+
+    def _end_band(self, *, kept: bool) -> bool:
+        """Let the band go, keeping what it chose, or choosing again what was chosen before it."""
+        was = self._band.end()
+        if was is BandState.IDLE:
+            return False
+        self._canvas.set_band(None)
+        self.label_unwanted.emit()
+        if not kept:
+            self._chosen = self._band.before
+        elif was is BandState.PRESSED:
+            self._choose(None, adding=self._band.adding)
+        elif self._chosen != self._band.before:
+            self.choose_many(self._chosen)
+        self._show()
+        return was is BandState.DRAWN
+
+    def choose_many(self, batches: frozenset[Id]) -> None:
+        """Choose these and say how many they are; the cursor goes to the first of them that it can."""
+        self._chosen = frozenset()
+        self.set_chosen(batches)
+        self.selected.emit(sorted(batches))
+        self.said.emit(many_words.many_chosen(len(batches)))
+
+    def choose_in_sight(self) -> None:
+        """Choose every batch that is at least partly seen."""
+        canvas, scale = self._canvas, self._canvas.frame_state.scale
+        days = scale.span(canvas.rect_f().width() - scale.left)
+        height = canvas.rect_f().height()
+        self.choose_many(in_sight(canvas.layout_now, days, top=canvas.down_px, height=height))
 
     def _follow(self, hand: Hand) -> None:
         self._pointer = hand
         at = hand.at
+        if self._band.state is not BandState.IDLE:
+            self._draw_band(at)
+            return
         strip = self._canvas.layout_now.strip_at(at.y() + self._canvas.down_px)
         row = strip.row.key if strip is not None and strip.row is not None else None
         changed = self._drag.move(
@@ -222,7 +271,7 @@ class BedHands(QObject):
 
     def release(self, hand: Hand) -> None:
         """Let go of a dragged bar; one request goes out when it may stand where it is."""
-        if not hand.left:
+        if not hand.left or self._end_band(kept=True):
             return
         bar, lone, dragged = self._drag.bar, self._lone, self._drag.active
         self._lone = None
@@ -234,7 +283,9 @@ class BedHands(QObject):
             self._say_moved(bar)
 
     def cancel(self) -> bool:
-        """Put a dragged bar back; return whether there was one."""
+        """Put a dragged bar back, or choose again what a band began with; return whether there was one."""
+        if self._end_band(kept=False):
+            return True
         was = self._drag.cancel()
         if was:
             self._end_drag()

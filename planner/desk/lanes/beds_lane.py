@@ -6,13 +6,14 @@ storage or moves.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import Final
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 
-from planner.desk.lanes.bars import Shapes, gather, paint_shapes, view_of
+from planner.desk.lanes.bars import ROUND, Shapes, gather, paint_shapes, view_of
 from planner.desk.lanes.grid import Calendar, anchor_hatches, paint_grid, paint_today
 from planner.desk.lanes.kit import Face, Kit
 from planner.desk.lanes.rows_layout import ROW_PAD, RowsLayout, Strip
@@ -257,7 +258,7 @@ def _paint_names_edge(painter: QPainter, rect: QRectF, kit: Kit) -> None:
 def bar_rect(rect: QRectF, look: BedsLook, scale: TimeScale, strip: Strip, bar: Bar) -> QRectF:
     """Return where a bar lies; it may reach out of the lane."""
     top, height = look.layout.bar_y(strip, bar)
-    left, right = scale.x_of(bar.start), scale.x_of(bar.end)
+    left, right = (math.floor(scale.x_of(day) + ROUND) for day in (bar.start, bar.end))
     return QRectF(left, rect.y() + top - look.scroll, right - left, height - 1)
 
 

@@ -8,11 +8,12 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPen
+from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
 from planner.desk.lanes import words
 from planner.desk.lanes.balance_lane import BalanceLook, balance_height, paint_balance
+from planner.desk.lanes.banding import Area
 from planner.desk.lanes.bars import Shapes, gather, paint_shapes, view_of
 from planner.desk.lanes.beds_lane import (
     BedsLook,
@@ -36,6 +37,7 @@ from planner.farm.fields import Id
 
 _FOCUS_WIDTH = 2.0
 _NOTICE_PAD = 16.0
+_BAND_VEIL = 0.14
 
 
 def paint_notice(painter: QPainter, rect: QRectF, text: str, kit: Kit) -> None:
@@ -149,6 +151,7 @@ class BedsCanvas(Canvas):
         self._selected: frozenset[Id] = frozenset()
         self._cursor: Spot | None = None
         self._held: Held | None = None
+        self._band: Area | None = None
         self._focused = False
         self._laid: tuple[tuple[RowGroup, ...], frozenset[Id], Kit] | None = None
         self.bars_painted = 0
@@ -168,6 +171,11 @@ class BedsCanvas(Canvas):
     def set_held(self, held: Held | None) -> None:
         """Show a bar that is being dragged, or none."""
         self._held = held
+        self.viewport().update()
+
+    def set_band(self, band: Area | None) -> None:
+        """Show a band that is drawn to choose what it touches, or none."""
+        self._band = band
         self.viewport().update()
 
     @property
@@ -238,6 +246,8 @@ class BedsCanvas(Canvas):
             self._paint_held(painter, rect, self._held)
         else:
             self._paint_selected(painter)
+        if self._band is not None:
+            self._paint_band(painter, rect, self._band)
         painter.restore()
         if not self._groups:
             paint_notice(painter, rect, words.no_beds(), self.frame_state.kit)
@@ -247,16 +257,31 @@ class BedsCanvas(Canvas):
             painter.drawRect(rect.adjusted(1, 1, -1, -1))
 
     def _paint_selected(self, painter: QPainter) -> None:
-        theme = self.frame_state.kit.theme
-        for batch in self._selected:
-            for spot in self._index.spots(batch) if self._index else ():
-                box = self.rect_of(spot)
-                if box is not None and box.intersects(self.rect_f()):
-                    paint_outline(painter, box, theme.accent, theme.field)
+        """Mark what is chosen of what is in sight, however much is chosen."""
+        theme, layout, scale = self.frame_state.kit.theme, self.layout_now, self.frame_state.scale
+        rect, look = self.rect_f(), self.look()
+        days = scale.span(rect.width() - scale.left)
+        strips = layout.between(self.down_px, self.down_px + rect.height()) if self._selected else ()
+        for strip in strips:
+            for bar in strip.row.seen(days.start, days.end) if strip.row is not None else ():
+                if bar.batch in self._selected:
+                    paint_outline(painter, bar_rect(rect, look, scale, strip, bar), theme.accent, theme.field)
         if self._cursor is not None and self._focused:
             box = self.rect_of(self._cursor)
             if box is not None:
                 paint_cursor(painter, box, theme)
+
+    def _paint_band(self, painter: QPainter, rect: QRectF, band: Area) -> None:
+        scale, theme = self.frame_state.scale, self.frame_state.kit.theme
+        left, right = round(scale.x_of(band.start)), round(scale.x_of(band.end))
+        top = round(rect.y() + band.top - self.down_px)
+        box = QRectF(left, top, right - left, round(band.bottom - band.top))
+        veil = QColor(theme.accent)
+        veil.setAlphaF(_BAND_VEIL)
+        painter.fillRect(box, veil)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(QPen(theme.accent, 1, Qt.PenStyle.DashLine))
+        painter.drawRect(box)
 
     def _paint_held(self, painter: QPainter, rect: QRectF, held: Held) -> None:
         state = self.frame_state

@@ -50,6 +50,9 @@ class LaneKeys(QObject):
         if key in _WAYS:
             self._arrow(_WAYS[key], held)
             return True
+        if key == Qt.Key.Key_A and held & _CONTROL:
+            self._hands.choose_in_sight()
+            return True
         act = self._act_of(key)
         if act is not None:
             act()
