@@ -24,7 +24,7 @@ from planner.forecast.batches import Books, ProfileBook, crop_keys
 from planner.forecast.crops import demand_g, harvests, planted_m2
 from planner.forecast.delays import Delay, delay_of
 from planner.forecast.figures import BandFigures, SupplyFigures, band_figures, supply_figures
-from planner.forecast.fish import Ration, forecast_group, total_feed_g
+from planner.forecast.fish import Ration, appetite_of, forecast_group, total_feed_g
 from planner.forecast.flags import (
     appetite_flags,
     climate_flags,
@@ -126,6 +126,7 @@ class Forecaster:
         self._warmth_key: tuple[object, ...] = ()
         self._warmth = Warmth()
         self._fade_days = self._catalogue.figure("coefficient/season/reading_fade_days").value
+        self._appetite = appetite_of(self._catalogue)
         self._batch_flags = BatchFlags(self._catalogue)
         self._flags: dict[str, tuple[tuple[object, ...], tuple[Flag, ...]]] = {}
 
@@ -200,7 +201,6 @@ class Forecaster:
                 *climate_flags(farm, catalogue, ruler, water_c=water_c),
                 *appetite_flags(farm, catalogue, loops, ruler),
                 *density_flags(farm, catalogue, groups, ruler),
-                *treated_flags(farm),
                 *treated_flags(farm),
             ),
         )
@@ -304,6 +304,7 @@ class Forecaster:
             species=species,
             water_c=self.water_c(loop, start_on=group.stocked_on, days=days),
             ration=self._ration(group),
+            appetite=self._appetite,
             ruler=ruler,
         )
         return FedGroup(group=found, species=species, feed=self._catalogue.feeds[group.feed])

@@ -12,6 +12,7 @@ from typing import Final, Protocol
 
 import numpy as np
 
+from planner.catalogue.catalogue import Catalogue
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
 from planner.farm.species import FishSpecies, FishStage
 from planner.forecast.values import Floats, GroupForecast, Ruler
@@ -28,6 +29,26 @@ class Ration(Protocol):
     def __call__(self, weight_g: float, temperature_c: float) -> float:
         """Return the ration [% of body weight a day]."""
         ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Appetite:
+    """What bounds growth and feed of all fish.
+
+    Lighter than `fry_g` [g] a fish grows by the same share a day as one of that weight. Of an amount entered
+    it eats up to `most_eaten_share` times what its growth asks for.
+    """
+
+    fry_g: float
+    most_eaten_share: float
+
+
+def appetite_of(catalogue: Catalogue) -> Appetite:
+    """Return the bounds as the catalogue has them."""
+    return Appetite(
+        fry_g=catalogue.figure("coefficient/fish/fry_weight_g").value,
+        most_eaten_share=catalogue.figure("coefficient/fish/most_eaten_share").value,
+    )
 
 
 @dataclass(slots=True)
@@ -55,6 +76,7 @@ def forecast_group(
     species: FishSpecies,
     water_c: Floats | None,
     ration: Ration | None,
+    appetite: Appetite,
     ruler: Ruler,
 ) -> GroupForecast:
     """Return the group by day over the ruler.
@@ -66,7 +88,9 @@ def forecast_group(
     first = ruler.day_of(group.stocked_on)
     days = max(ruler.days - first, 0)
     temperature = np.full(days, species.optimum_c) if water_c is None else water_c
-    walk = _Walk(group=group, events=events, species=species, temperature=temperature, ration=ration)
+    walk = _Walk(
+        group=group, events=events, species=species, temperature=temperature, ration=ration, appetite=appetite
+    )
     noted = walk.through(days, notes_from=max(-first, 0))
     series = np.zeros((len(_SERIES), ruler.days))
     start = max(first, 0)
@@ -90,6 +114,7 @@ class _Walk:
         species: FishSpecies,
         temperature: Floats,
         ration: Ration | None,
+        appetite: Appetite,
     ) -> None:
         self._group = group
         self._species = species
@@ -99,6 +124,7 @@ class _Walk:
         )
         self._warmth: list[float] = warmth.tolist()
         self._ration = ration
+        self._appetite = appetite
         self._by_age: dict[int, list[FishEvent]] = {}
         for event in events:
             self._by_age.setdefault((event.on - group.stocked_on).days, []).append(event)
@@ -156,7 +182,7 @@ class _Walk:
             return shoal.weight_g, 0.0, 0.0
         if self._warmth[age] <= 0.0:
             return self._without_appetite(given=given > 0)
-        return self._grown_on(shoal.feed_given_g) if given > 0 else self._grows(age)
+        return self._grown_on(shoal.feed_given_g, age) if given > 0 else self._grows(age)
 
     def _without_appetite(self, *, given: bool) -> _Grown:
         """Return a day too cold or too warm to eat: a ration stops, what is given all the same is lost."""
@@ -168,28 +194,36 @@ class _Walk:
         return shoal.weight_g, feed_g, 0.0
 
     def _grown_by_warmth(self, age: int) -> _Grown:
-        before_g, count = self.shoal.weight_g, self.shoal.count
-        root = before_g**_CUBE_ROOT + self._tgc() / _PER_THOUSAND * self._warmth[age]
-        weight_g = max(root**3, before_g)
-        gain_g = count * (weight_g - before_g)
+        weight_g = self._weight_after(age)
+        gain_g = self.shoal.count * (weight_g - self.shoal.weight_g)
         return weight_g, gain_g * self._fcr(), gain_g
 
-    def _grown_on(self, feed_g: float) -> _Grown:
-        gain_g = feed_g / self._fcr()
+    def _weight_after(self, age: int) -> float:
+        """Return what a fish weighs after a day by its growth coefficient [g], as `weight_after_day` does."""
+        before_g = self.shoal.weight_g
+        by_g = max(before_g, self._appetite.fry_g)
+        root = by_g**_CUBE_ROOT + self._tgc() / _PER_THOUSAND * self._warmth[age]
+        return before_g * max(root**3 / by_g, 1.0)
+
+    def _grown_on(self, feed_g: float, age: int) -> _Grown:
+        """Return a day with an amount of feed; what is more than fish eat is fed all the same, and lost."""
+        most_g = self._appetite.most_eaten_share * (self._weight_after(age) - self.shoal.weight_g)
+        gain_g = min(feed_g / self._fcr(), most_g * self.shoal.count)
         return self.shoal.weight_g + gain_g / self.shoal.count, feed_g, gain_g
 
-    def _grown_fixed(self, _age: int) -> _Grown:
-        return self._grown_on(self._group.feed_g_per_day or 0.0)
+    def _grown_fixed(self, age: int) -> _Grown:
+        return self._grown_on(self._group.feed_g_per_day or 0.0, age)
 
-    def _grown_by_percent(self, _age: int) -> _Grown:
-        return self._grown_on_percent(self._group.feed_percent or 0.0)
+    def _grown_by_percent(self, age: int) -> _Grown:
+        percent = self._group.feed_percent or 0.0
+        return self._grown_on(self.shoal.count * self.shoal.weight_g * percent / _PERCENT, age)
 
     def _grown_by_table(self, age: int) -> _Grown:
         assert self._ration is not None
-        return self._grown_on_percent(self._ration(self.shoal.weight_g, self._temperature[age]))
-
-    def _grown_on_percent(self, percent: float) -> _Grown:
-        return self._grown_on(self.shoal.count * self.shoal.weight_g * percent / _PERCENT)
+        percent = self._ration(self.shoal.weight_g, self._temperature[age])
+        feed_g = self.shoal.count * self.shoal.weight_g * percent / _PERCENT
+        gain_g = feed_g / self._fcr()
+        return self.shoal.weight_g + gain_g / self.shoal.count, feed_g, gain_g
 
     def _tgc(self) -> float:
         return self._stage().tgc if self._group.tgc is None else self._group.tgc

@@ -13,7 +13,7 @@ from planner.farm.farm import Farm, by_id
 from planner.farm.fish import Feeding, FishGroup
 from planner.farm.species import FishSpecies
 from planner.forecast.engine import Forecaster
-from planner.forecast.fish import forecast_group
+from planner.forecast.fish import appetite_of, forecast_group
 from planner.forecast.ration import table_ration
 from planner.forecast.values import GroupForecast, Ruler
 
@@ -43,6 +43,7 @@ def growth_span(
             species=_at_end(catalogue, group.species, by_warmth=by_warmth, quick=end),
             water_c=water_c,
             ration=ration,
+            appetite=appetite_of(catalogue),
             ruler=ruler,
         )
         for end in (False, True)

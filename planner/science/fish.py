@@ -64,6 +64,26 @@ def weight_by_tgc(start_g: T, *, tgc: Values, degree_days: Values, exponent: flo
     return shaped_like(start_g, np.power(root, 1.0 / exponent))
 
 
+def weight_after_day(weight_g: T, *, tgc: Values, effective_temperature_c: Values, fry_weight_g: float) -> T:
+    """Weight of a fish at the end of a day [g], never less than it began with.
+
+    weight_g [g] >= 0; tgc [x1000] >= 0; effective_temperature_c [degC] >= 0; fry_weight_g [g] above 0: a
+    lighter fish grows by the same share as one of that weight, since by the law of the cube root the share
+    would rise without end as fish get lighter. Source: iwamatautz1981; the bound is ours.
+
+    >>> warm = dict(tgc=1.15, effective_temperature_c=29.0, fry_weight_g=0.5)
+    >>> [round(weight_after_day(weight, **warm) / weight - 1, 3) for weight in (0.02, 0.5, 50.0)]
+    [0.131, 0.131, 0.027]
+    """
+    require_at_least("weight", weight_g, low=0.0, unit="g")
+    require_at_least("growth coefficient", tgc, low=0.0)
+    require_at_least("effective temperature", effective_temperature_c, low=0.0, unit="degC")
+    require_above("weight of fry", fry_weight_g, low=0.0, unit="g")
+    by = np.maximum(weight_g, fry_weight_g)
+    root = np.cbrt(by) + np.asarray(tgc) / _TGC_SCALE * effective_temperature_c
+    return shaped_like(weight_g, np.asarray(weight_g) * np.maximum(np.power(root, 1.0 / CUBE_ROOT) / by, 1.0))
+
+
 def degree_days_to_weight(start_g: T, *, end_g: Values, tgc: Values, exponent: float = CUBE_ROOT) -> T:
     """Degree-days from one weight to another at a growth coefficient [degC d], 0 if already there.
 

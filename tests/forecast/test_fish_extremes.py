@@ -16,6 +16,7 @@ from planner.forecast.engine import Forecaster
 from planner.forecast.values import FlagKind
 from planner.forecast.why.ask import why
 from planner.forecast.why.values import NoteKind, Subject, SubjectKind
+from planner.science.fish import effective_temperature, weight_after_day
 from tests.farms import LOOP, MONDAY, farm_of, group_of, weekly_batches
 
 CATALOGUE = shipped_catalogue()
@@ -40,6 +41,51 @@ def test_that_no_ration_is_foreseen_where_fish_do_not_feed(forecaster, feeding, 
     group = forecast.loops[0].groups[0]
     assert group.feed_g.sum() == 0.0
     assert np.ptp(group.weight_g) == 0.0
+
+
+@pytest.mark.parametrize("key", SPECIES)
+def test_that_fry_eat_no_more_of_their_weight_than_lists_print(forecaster, key):
+    """Feeding lists for fry end at 30 % of body weight a day; nobody prints more for however light a fish."""
+    _, forecast = fed(forecaster, CATALOGUE.fish[key].optimum_c, species=key, mean_weight_g=0.01)
+    group = forecast.loops[0].groups[0]
+    share = group.feed_g / group.biomass_g
+    assert 0.0 < share.max() <= 0.30
+    assert np.all(np.diff(group.weight_g) >= 0.0)
+
+
+def test_that_the_walk_grows_fish_by_the_law_of_the_science(forecaster):
+    species = CATALOGUE.fish["nile-tilapia"]
+    _, forecast = fed(forecaster, 24.0, mean_weight_g=0.1, daily_death_share=0.0)
+    weight_g = forecast.loops[0].groups[0].weight_g
+    warmth = effective_temperature(
+        24.0, base_c=species.base_c, optimum_c=species.optimum_c, ceiling_c=species.ceiling_c
+    )
+    tgc = [next(s.tgc for s in species.stages if weight <= s.up_to_g) for weight in weight_g[:-1]]
+    after = weight_after_day(
+        weight_g[:-1],
+        tgc=np.asarray(tgc),
+        effective_temperature_c=warmth,
+        fry_weight_g=CATALOGUE.figure("coefficient/fish/fry_weight_g").value,
+    )
+    assert weight_g[1:] == pytest.approx(after)
+
+
+@pytest.mark.parametrize(
+    "own",
+    [
+        {"feeding": Feeding.FIXED, "feed_g_per_day": 50_000.0},
+        {"feeding": Feeding.PERCENT, "feed_percent": 50.0},
+    ],
+)
+def test_that_fish_do_not_grow_on_more_than_they_can_eat(forecaster, own):
+    """What is left over is lost: mass closes, and a slip of the pen grows no giants."""
+    _, free = fed(forecaster, 28.0, mean_weight_g=20.0)
+    _, stuffed = fed(forecaster, 28.0, mean_weight_g=20.0, **own)
+    loop, group, plain = stuffed.loops[0], stuffed.loops[0].groups[0], free.loops[0].groups[0]
+    most = CATALOGUE.figure("coefficient/fish/most_eaten_share").value
+    assert plain.gain_g[0] < group.gain_g[0] <= most * plain.gain_g[0] * (1 + 1e-9)
+    assert np.allclose(loop.content_g, loop.fish_g + loop.solids_g + loop.gas_g + loop.dissolved_g, rtol=1e-9)
+    assert loop.feed_g[0] > most * free.loops[0].feed_g[0]
 
 
 def test_that_feed_given_to_fish_that_do_not_feed_grows_none_of_them_and_is_all_in_the_water(forecaster):

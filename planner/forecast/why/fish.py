@@ -189,6 +189,7 @@ def _weight_after(ground: Ground, entry: FishGroup, group: GroupForecast, day: i
         inputs=(
             worked("weight_g", group.weight_g[day], "g"),
             _stage_input(ground, entry, group, day, "tgc"),
+            ground.figure("fry_g", "coefficient/fish/fry_weight_g"),
             worked("effective_c", warmth.value or 0.0, "°C"),
         ),
         children=(warmth,),

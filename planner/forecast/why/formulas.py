@@ -67,7 +67,9 @@ class Formula(Enum):
     LIQUOR = "gathered_g × limit × (1 - e^(-rate_per_day × days)) × (1 - lost_share) × returned_share"
     FEED_BY_GAIN = "gain_g × fcr"
     GAIN = "count × (weight_after_g - weight_g)"
-    WEIGHT_AFTER = "max(weight_g, (weight_g^⅓ + tgc / 1000 × effective_c)³)"
+    WEIGHT_AFTER = (
+        "weight_g × max(1, (w^⅓ + tgc / 1000 × effective_c)³ / w), w = max(weight_g, fry_g)"
+    )
     EFFECTIVE_TEMPERATURE = "optimum_c × response(water_c; base_c, optimum_c, ceiling_c)"
     FEED_BY_PERCENT = "count × weight_g × percent / 100"
     FEED_RATIO = "feed_g_per_day / planted_m2"
@@ -118,8 +120,9 @@ def _stand(of: _Values) -> float:
 
 
 def _weight_after(of: _Values) -> float:
-    root = of["weight_g"] ** _CUBE_ROOT + of["tgc"] / _PER_THOUSAND * of["effective_c"]
-    return max(of["weight_g"], float(root**3))
+    by_g = max(of["weight_g"], of["fry_g"])
+    root = by_g**_CUBE_ROOT + of["tgc"] / _PER_THOUSAND * of["effective_c"]
+    return of["weight_g"] * max(1.0, float(root**3) / by_g)
 
 
 def _effective(of: _Values) -> float:

@@ -16,10 +16,8 @@ from planner.farm.species import FishSpecies
 from planner.forecast.engine import Forecaster
 from planner.forecast.ration import table_ration
 from planner.forecast.values import Floats, Forecast, GroupForecast
-from planner.science.fish import effective_temperature
+from planner.science.fish import effective_temperature, weight_after_day
 
-_CUBE_ROOT: Final = 1.0 / 3.0
-_PER_THOUSAND: Final = 1000.0
 _PERCENT: Final = 100.0
 _SLACK: Final = 1e-6
 
@@ -41,8 +39,13 @@ def appetite_g(
     )
     tgc = _by_weight(species, "tgc", found.weight_g) if group.tgc is None else group.tgc
     fcr = _by_weight(species, "fcr", found.weight_g) if group.fcr is None else group.fcr
-    grown = (found.weight_g**_CUBE_ROOT + tgc / _PER_THOUSAND * warmth) ** 3
-    eaten: Floats = found.count * np.maximum(grown - found.weight_g, 0.0) * fcr
+    grown = weight_after_day(
+        found.weight_g,
+        tgc=tgc,
+        effective_temperature_c=warmth,
+        fry_weight_g=forecaster.catalogue.figure("coefficient/fish/fry_weight_g").value,
+    )
+    eaten: Floats = found.count * (grown - found.weight_g) * fcr
     return eaten
 
 

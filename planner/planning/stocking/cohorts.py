@@ -18,7 +18,7 @@ from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import NO_ID, Id
 from planner.farm.fish import FishEvent, FishEventKind
 from planner.farm.ids import id_from
-from planner.forecast.fish import Ration, forecast_group
+from planner.forecast.fish import Ration, appetite_of, forecast_group
 from planner.forecast.ration import table_ration
 from planner.forecast.values import Floats, GroupForecast, Ruler
 from planner.planning.stocking.wish import StockingWish, group_like, harvest_weight, takes_of
@@ -67,6 +67,7 @@ class Cohorts:
         self._ration: Ration | None = (
             table_ration(catalogue.feeding_tables[wish.feeding_table]) if wish.feeding_table else None
         )
+        self._appetite = appetite_of(catalogue)
         self._ready: dict[date, int | None] = {}
         self._curves: dict[tuple[date, float, int], CohortCurve] = {}
 
@@ -131,6 +132,7 @@ class Cohorts:
             species=self._species,
             water_c=self._water_of(stocked_on, days),
             ration=self._ration,
+            appetite=self._appetite,
             ruler=ruler,
         )
 
