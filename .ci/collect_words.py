@@ -1,8 +1,9 @@
 """Collects every text of the desk into the files that Qt Linguist opens: python .ci/collect_words.py
 
 The usual collector looks for calls of a method of each class; ours are calls of one function, `tr`, and
-tables of texts that are translated when they are shown. Translations that are there stay, with their mark of
-whether a person reviewed them; a text that is new is marked unfinished, one that is gone is dropped.
+tables of texts that are translated when they are shown, among them the cautions and the help in resources.
+Translations that are there stay, with their mark of whether a person reviewed them; a text that is new is
+marked unfinished, one that is gone is dropped.
 """
 
 from __future__ import annotations
@@ -10,9 +11,10 @@ from __future__ import annotations
 import ast
 import re
 import sys
+import tomllib
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Final
+from typing import Any, Final
 from xml.sax.saxutils import escape, quoteattr
 
 ROOT: Final = Path(__file__).resolve().parent.parent
@@ -24,20 +26,22 @@ from planner.desk.say import CONTEXT  # noqa: E402
 DESK: Final = ROOT / "planner" / "desk"
 _TEXT: Final = re.compile(r"^&?[A-ZÁÉÍÓÚ¿¡{][^_]*$")
 """What in a table is a text for people: it begins with a capital letter and holds no underscore."""
+_NO_TABLES: Final = frozenset({"theme.py", "languages.py", "say.py"})
+"""Modules whose tables hold no words for people: colours, files, names of languages in themselves."""
 _SMALL: Final = re.compile(r"^[a-zé][^_./#]+$")
 _KEYS: Final = re.compile(r"^((Ctrl|Shift|Alt|Meta)\+|F\d+|[A-Z]+$)")
 
 
-def said_in(tree: ast.Module) -> Iterator[str]:
+def said_in(tree: ast.Module, *, tables: bool = True) -> Iterator[str]:
     """Yield the texts of a module: what `tr` and `translate` are called with, and what its tables say."""
     for node in ast.walk(tree):
         if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "tr" and node.args:
             yield from _constants(node.args[0])
         elif isinstance(node, ast.Call) and getattr(node.func, "attr", "") == "translate":
             yield from _told_apart([list(_constants(given)) for given in node.args])
-    for node in tree.body:
+    for node in tree.body if tables else ():
         if isinstance(node, ast.Assign | ast.AnnAssign) and node.value is not None:
-            yield from (text for text in _constants(node.value) if _is_text(text))
+            yield from (text for text in _constants(node.value, keys=False) if _is_text(text))
             yield from (text for text in _small_words(node.value) if _SMALL.match(text))
 
 
@@ -56,21 +60,40 @@ def _small_words(table: ast.AST) -> Iterator[str]:
             )
 
 
-def _constants(node: ast.AST) -> Iterator[str]:
-    for each in ast.walk(node):
-        if isinstance(each, ast.Constant) and isinstance(each.value, str):
-            yield each.value
+def _constants(node: ast.AST, *, keys: bool = True) -> Iterator[str]:
+    """Yield every string below a node; without `keys` none that is a part of a key of a table."""
+    if isinstance(node, ast.Constant) and isinstance(node.value, str):
+        yield node.value
+    for below in ast.iter_child_nodes(node):
+        if keys or not (isinstance(node, ast.Dict) and isinstance(below, ast.Tuple) and below in node.keys):
+            yield from _constants(below, keys=keys)
 
 
 def _is_text(text: str) -> bool:
     return bool(_TEXT.match(text)) and not _KEYS.match(text) and any(letter.islower() for letter in text)
 
 
+def said_in_resources() -> Iterator[str]:
+    """Yield the cautions of the catalogue, and the headings and paragraphs of the help."""
+    for caution in _table(ROOT / "resources" / "catalogue" / "cautions.toml").values():
+        yield from (caution["topic"], caution["text"])
+    for path in sorted((ROOT / "resources" / "help").glob("*.toml")):
+        for parts in _table(path).values():
+            for part in parts:
+                yield from (part["heading"], *part["paragraphs"])
+
+
+def _table(path: Path) -> dict[str, Any]:
+    return tomllib.loads(path.read_text(encoding="utf-8"))
+
+
 def collected() -> tuple[str, ...]:
     """Return every text of the desk once, sorted."""
     found: set[str] = set()
     for path in sorted(DESK.rglob("*.py")):
-        found.update(said_in(ast.parse(path.read_text(encoding="utf-8"))))
+        tree = ast.parse(path.read_text(encoding="utf-8"))
+        found.update(said_in(tree, tables=path.name not in _NO_TABLES))
+    found.update(said_in_resources())
     return tuple(sorted(text for text in found if text.strip()))
 
 

@@ -12,7 +12,7 @@ from xml.etree import ElementTree as ET
 
 from PySide6.QtCore import QCoreApplication, QLocale, QTranslator
 
-from planner.desk.say import CONTEXT
+from planner.desk.say import CONTEXT, REVIEWED
 from planner.shipped import shipped_path
 
 LANGUAGES: Final = {"en": "English", "fil": "Filipino", "es": "Español"}
@@ -55,7 +55,9 @@ class Words(QTranslator):
 
     def __init__(self, language: str, parent: QCoreApplication) -> None:
         super().__init__(parent)
-        self._said = read_ts(ts_path(language))
+        known = messages(ts_path(language))
+        self._said = {text: said for text, (said, _) in known.items() if said}
+        self._reviewed = {text: said for text, (said, by_person) in known.items() if said and by_person}
 
     def isEmpty(self) -> bool:
         """Tell whether there is nothing to look up."""
@@ -69,6 +71,8 @@ class Words(QTranslator):
         n: int = -1,  # noqa: ARG002 - the signature is Qt's
     ) -> str | None:
         """Return a text in the language; None, which means as it is, when there is no translation."""
+        if context == REVIEWED:
+            return self._reviewed.get(sourceText)
         # Qt takes an empty text for a translation, and shows nothing.
         return self._said.get(key_of(sourceText, disambiguation or "")) if context in _CONTEXTS else None
 

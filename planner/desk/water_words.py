@@ -12,7 +12,7 @@ from enum import Enum
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
-from planner.desk.say import tr
+from planner.desk.say import careful, tr
 from planner.desk.words import choice_words, day_words, number_words, unit_words
 from planner.farm.water import Quantity
 from planner.forecast.water.acid import Agreement
@@ -158,4 +158,4 @@ def supplement_words(key: str, catalogue: Catalogue) -> str:
 def caution_texts(keys: Iterable[str], catalogue: Catalogue) -> tuple[str, ...]:
     """Return the cautions of some keys in full, each once."""
     found = (catalogue.cautions[key] for key in dict.fromkeys(keys) if key in catalogue.cautions)
-    return tuple(f"{each.topic}: {each.text}" for each in found)
+    return tuple(f"{tr(each.topic)}: {careful(each.text)}" for each in found)

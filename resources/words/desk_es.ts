@@ -9,6 +9,10 @@
     </message>
     <message>
         <source> g</source>
+        <translation type="unfinished"> g</translation>
+    </message>
+    <message>
+        <source> g a scoop</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -21,11 +25,19 @@
     </message>
     <message>
         <source>%</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%</translation>
     </message>
     <message>
         <source>&amp;About and cautions</source>
         <translation type="unfinished">&amp;Acerca de y cuidados</translation>
+    </message>
+    <message>
+        <source>&amp;Batch or seed lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Batches</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Beds</source>
@@ -100,6 +112,14 @@
         <translation type="unfinished">&amp;Historial…</translation>
     </message>
     <message>
+        <source>&amp;Keep all lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Labels and tags…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Larger type</source>
         <translation type="unfinished">&amp;Letra más grande</translation>
     </message>
@@ -125,6 +145,14 @@
     </message>
     <message>
         <source>&amp;Meters</source>
+        <translation type="unfinished">&amp;Medidores</translation>
+    </message>
+    <message>
+        <source>&amp;Move all to the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New lines</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -180,6 +208,10 @@
         <translation type="unfinished">&amp;Instalaciones</translation>
     </message>
     <message>
+        <source>&amp;Sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Sites</source>
         <translation type="unfinished">&amp;Sitios</translation>
     </message>
@@ -190,6 +222,10 @@
     <message>
         <source>&amp;Take up what was learned</source>
         <translation type="unfinished">&amp;Tomar lo aprendido</translation>
+    </message>
+    <message>
+        <source>&amp;Trace a batch or lot…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -204,6 +240,10 @@
         <translation type="unfinished">Lectura de &amp;agua…</translation>
     </message>
     <message>
+        <source>&amp;Width of a label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Words used here</source>
         <translation type="unfinished">&amp;Palabras usadas aquí</translation>
     </message>
@@ -214,6 +254,18 @@
     <message>
         <source>, {slow} when slow</source>
         <translation type="unfinished">, {slow} si crecen lento</translation>
+    </message>
+    <message>
+        <source>07:30</source>
+        <translation type="unfinished">07:30</translation>
+    </message>
+    <message>
+        <source>1 batch</source>
+        <translation type="unfinished">1 lote</translation>
+    </message>
+    <message>
+        <source>1 batch chosen</source>
+        <translation type="unfinished">1 lote elegido</translation>
     </message>
     <message>
         <source>1 batch has to wait.</source>
@@ -276,12 +328,16 @@
         <translation type="unfinished">1 semana</translation>
     </message>
     <message>
+        <source>1, 2, 4 and 6 groups, harvested whole or in parts. The more groups, the less the feed falls at a harvest, and the plants' food with it. The fall is against the month before; “longest” is the time until the feed is back.</source>
+        <translation type="unfinished">1, 2, 4 y 6 grupos, cosechados enteros o por partes. Cuantos más grupos, menos cae el alimento en una cosecha, y con él la comida de las plantas. La caída se mide contra el mes anterior; “más larga” es el tiempo hasta que el alimento se recupera.</translation>
+    </message>
+    <message>
         <source>7,2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">7,2</translation>
     </message>
     <message>
         <source>7.2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">7.2</translation>
     </message>
     <message>
         <source>; brings along {ions}</source>
@@ -305,7 +361,7 @@
     </message>
     <message>
         <source>; meter calibrated on {days}: no trend across that</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; medidor calibrado el {days}: sin tendencia a través de eso</translation>
     </message>
     <message>
         <source>; the first {shown} are shown</source>
@@ -313,7 +369,7 @@
     </message>
     <message>
         <source>; {count} of them doubtful: the meter was overdue for calibration</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; {count} de ellas dudosas: al medidor ya le tocaba calibrarse</translation>
     </message>
     <message>
         <source>A (letter of fish added)</source>
@@ -364,6 +420,10 @@
         <translation type="unfinished">Una tabla que flota, con hoyos para plantas.</translation>
     </message>
     <message>
+        <source>A forecast is no test. Test the water before you dose.</source>
+        <translation type="unfinished">Un pronóstico no es un análisis. Analice el agua antes de dosificar.</translation>
+    </message>
+    <message>
         <source>A hole of a raft, a spot of a gravel bed or a cell of a tray; it holds one plant at a time.</source>
         <translation type="unfinished">Un hoyo de una balsa, un punto de una cama de grava o una celda de una bandeja; lleva una planta a la vez.</translation>
     </message>
@@ -380,6 +440,14 @@
         <translation type="unfinished">Un circuito nuevo empieza con cultivos de hoja; los de fruto esperan hasta que el alimento los sostenga.</translation>
     </message>
     <message>
+        <source>A planned harvest of a whole group can be compared with taking it in parts. Fish that stay should not be kept off feed for it.</source>
+        <translation type="unfinished">Una cosecha prevista de un grupo entero puede compararse con sacarlo por partes. A los peces que se quedan no se les debe quitar el alimento por ello.</translation>
+    </message>
+    <message>
+        <source>A price that is not given leaves a sum unknown; it never counts as nothing. Prices are kept on this computer, not in the farm.</source>
+        <translation type="unfinished">Un precio que falta deja una suma sin conocer; nunca cuenta como nada. Los precios se guardan en este ordenador, no en la granja.</translation>
+    </message>
+    <message>
         <source>A proposal is shown here beside today's plan. Nothing changes until you adopt it.</source>
         <translation type="unfinished">Aquí se muestra una propuesta junto al plan de hoy. Nada cambia hasta que la adopte.</translation>
     </message>
@@ -390,6 +458,14 @@
     <message>
         <source>A sowing is drafted for each week of a year; you can change all of it.</source>
         <translation type="unfinished">Se propone una siembra para cada semana de un año; puede cambiarlo todo.</translation>
+    </message>
+    <message>
+        <source>A switch that trips at night stops air and pump without a sound. Fit an alarm that calls when power fails, and give the fish a circuit of their own.</source>
+        <translation type="unfinished">Un interruptor que salta de noche detiene el aire y la bomba sin ruido. Ponga una alarma que llame cuando falle la corriente y dé a los peces un circuito propio.</translation>
+    </message>
+    <message>
+        <source>A tripped safety switch kills fish quietly</source>
+        <translation type="unfinished">Un interruptor de seguridad que salta mata peces en silencio</translation>
     </message>
     <message>
         <source>A weighed sample, harvest, deaths, days off feed, feed given</source>
@@ -424,6 +500,10 @@
         <translation type="unfinished">Ácido producido</translation>
     </message>
     <message>
+        <source>Acids</source>
+        <translation type="unfinished">Ácidos</translation>
+    </message>
+    <message>
         <source>Acts, newest first</source>
         <translation type="unfinished">Acciones, las nuevas primero</translation>
     </message>
@@ -449,7 +529,7 @@
     </message>
     <message>
         <source>Add a meter…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Añadir un medidor…</translation>
     </message>
     <message>
         <source>Add a packet or delivery of seed</source>
@@ -492,6 +572,10 @@
         <translation type="unfinished">Adoptar 1 siembra</translation>
     </message>
     <message>
+        <source>Adopt makes the proposal the plan, in one act: one undo brings the old plan back. When the farm has changed since, the proposal must be worked out again.</source>
+        <translation type="unfinished">Adoptar convierte la propuesta en el plan, en un solo acto: un deshacer trae de vuelta el plan anterior. Si la granja ha cambiado desde entonces, la propuesta debe calcularse de nuevo.</translation>
+    </message>
+    <message>
         <source>Adopt the season plan from {day}</source>
         <translation type="unfinished">Adoptar el plan de temporada desde el {day}</translation>
     </message>
@@ -502,6 +586,14 @@
     <message>
         <source>Adopt {name}</source>
         <translation type="unfinished">Adoptar {name}</translation>
+    </message>
+    <message>
+        <source>Adopting</source>
+        <translation type="unfinished">Adoptar</translation>
+    </message>
+    <message>
+        <source>Advice</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Aerated</source>
@@ -648,8 +740,16 @@
         <translation type="unfinished">Pez de ornato: no es para comer.</translation>
     </message>
     <message>
+        <source>Animals</source>
+        <translation type="unfinished">Animales</translation>
+    </message>
+    <message>
         <source>Another copy of this farm was worked on later ({day}): {path}. From here on the two differ; open that one to go on there.</source>
         <translation type="unfinished">Después se trabajó en otra copia de esta granja ({day}): {path}. Desde aquí las dos difieren; abra aquella para seguir ahí.</translation>
+    </message>
+    <message>
+        <source>Another crop in its place</source>
+        <translation type="unfinished">Otro cultivo en su lugar</translation>
     </message>
     <message>
         <source>Any supplement, any amount, once or repeated</source>
@@ -688,12 +788,20 @@
         <translation type="unfinished">Las flechas van de hoyo en hoyo; Re Pág y Av Pág, una semana atrás o adelante; Alt con izquierda o derecha, un día. Espacio toma las plantas de un hoyo; las flechas eligen adónde, Intro las pone ahí, Escape las deja. Más y menos acercan y alejan.</translation>
     </message>
     <message>
+        <source>Arrow keys go from hole to hole; Page Up and Page Down go a week back and on, Alt with left or right a day.</source>
+        <translation type="unfinished">Las flechas van de hueco en hueco; Re Pág y Av Pág van una semana atrás y adelante, Alt con izquierda o derecha un día.</translation>
+    </message>
+    <message>
         <source>Ask</source>
         <translation type="unfinished">Preguntar</translation>
     </message>
     <message>
         <source>Ask whether the loop can carry these beds</source>
         <translation type="unfinished">Preguntar si el circuito puede con estas camas</translation>
+    </message>
+    <message>
+        <source>Ask your fisheries office before you buy fish. Never release fish or eggs.</source>
+        <translation type="unfinished">Pregunte a su oficina de pesca antes de comprar peces. Nunca suelte peces ni huevos.</translation>
     </message>
     <message>
         <source>Assumed</source>
@@ -732,6 +840,10 @@
         <translation type="unfinished">Volver a lo que contiene esto</translation>
     </message>
     <message>
+        <source>Backs with the cau&amp;tion on water and food</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Backups, the latest first</source>
         <translation type="unfinished">Respaldos, los últimos primero</translation>
     </message>
@@ -753,7 +865,7 @@
     </message>
     <message>
         <source>Base it brings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Base que aporta</translation>
     </message>
     <message>
         <source>Base wanted</source>
@@ -808,10 +920,6 @@
         <translation type="unfinished">Plano de camas</translation>
     </message>
     <message>
-        <source>BedKind</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Beds</source>
         <translation type="unfinished">Camas</translation>
     </message>
@@ -828,6 +936,10 @@
         <translation type="unfinished">Antes de todo esto</translation>
     </message>
     <message>
+        <source>Before → after, for the flagged weeks. “Repairs it” means that nothing of the warning is left. “Look out” names what else it does.</source>
+        <translation type="unfinished">Antes → después, para las semanas señaladas. “Lo repara” significa que no queda nada del aviso. “Atención” dice qué más hace.</translation>
+    </message>
+    <message>
         <source>Begin</source>
         <translation type="unfinished">Empezar</translation>
     </message>
@@ -840,6 +952,10 @@
         <translation type="unfinished">Empezar una nueva…</translation>
     </message>
     <message>
+        <source>Begin the sheet anew for these days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Begin your own farm…</source>
         <translation type="unfinished">Empezar su granja…</translation>
     </message>
@@ -849,7 +965,7 @@
     </message>
     <message>
         <source>Best warmth to germinate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mejor calor para germinar</translation>
     </message>
     <message>
         <source>Best water temperature</source>
@@ -888,6 +1004,14 @@
         <translation type="unfinished">Traer las filas buenas y dejar estas fuera</translation>
     </message>
     <message>
+        <source>Building, roof load, wiring, waste water, water rights, food sale, zoning, animal welfare and slaughter follow local codes: ask first. Water weighs a tonne per cubic metre: 3 m² at 25 cm is 0.75 t before rafts and crops.</source>
+        <translation type="unfinished">Obra, carga del techo, cableado, aguas residuales, derechos de agua, venta de alimentos, zonificación, bienestar animal y sacrificio siguen los códigos locales: pregunte primero. El agua pesa una tonelada por metro cúbico: 3 m² a 25 cm son 0,75 t antes de balsas y cultivos.</translation>
+    </message>
+    <message>
+        <source>By mouse and by keys</source>
+        <translation type="unfinished">Con ratón y con teclas</translation>
+    </message>
+    <message>
         <source>By the book</source>
         <translation type="unfinished">Según el catálogo</translation>
     </message>
@@ -900,6 +1024,10 @@
         <translation type="unfinished">D</translation>
     </message>
     <message>
+        <source>Ca base</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Calcium</source>
         <translation type="unfinished">Calcio</translation>
     </message>
@@ -909,7 +1037,7 @@
     </message>
     <message>
         <source>Calcium in the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calcio en el pez</translation>
     </message>
     <message>
         <source>Calcium in the make-up water</source>
@@ -917,6 +1045,14 @@
     </message>
     <message>
         <source>Calibrate every</source>
+        <translation type="unfinished">Calibrar cada</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibration page, to set the printer right</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -926,6 +1062,10 @@
     <message>
         <source>Cancel</source>
         <translation type="unfinished">Cancelar</translation>
+    </message>
+    <message>
+        <source>Carried over</source>
+        <translation type="unfinished">Se arrastra</translation>
     </message>
     <message>
         <source>Case</source>
@@ -942,6 +1082,14 @@
     <message>
         <source>Catch</source>
         <translation type="unfinished">Pescar</translation>
+    </message>
+    <message>
+        <source>Catch up: {sheet}, {count} entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caustic bases</source>
+        <translation type="unfinished">Bases cáusticas</translation>
     </message>
     <message>
         <source>Chance that targets are met</source>
@@ -980,12 +1128,32 @@
         <translation type="unfinished">Elija una semana marcada para ver qué la arreglaría.</translation>
     </message>
     <message>
+        <source>Choose a group, then a week; Enter on a week asks why. “Add an event” takes weighed samples, harvests and deaths. Weigh a level scoop again with every new bag.</source>
+        <translation type="unfinished">Elija un grupo y luego una semana; Intro en una semana pregunta por qué. “Añadir un suceso” recoge muestras pesadas, cosechas y muertes. Vuelva a pesar una cuchara rasa con cada saco nuevo.</translation>
+    </message>
+    <message>
         <source>Choose a planned harvest: it is compared all at once and in parts.</source>
         <translation type="unfinished">Elija una cosecha planeada: se compara de una vez y por partes.</translation>
     </message>
     <message>
+        <source>Choose a row with the mouse or the arrow keys. Ctrl+Return alters it, Ctrl+L locks it, Ctrl+B sows a new one.</source>
+        <translation type="unfinished">Elija una fila con el ratón o las flechas. Ctrl+Intro la modifica, Ctrl+L la bloquea, Ctrl+B siembra una nueva.</translation>
+    </message>
+    <message>
+        <source>Choose a row with the mouse or the arrow keys; what is chosen is explained beside it. New readings are added from the menu Change.</source>
+        <translation type="unfinished">Elija una fila con el ratón o las flechas; lo elegido se explica al lado. Las lecturas nuevas se añaden desde el menú Cambiar.</translation>
+    </message>
+    <message>
+        <source>Choose a shelf, an entry and a figure, then type your value. Enter shows what would move and keeps nothing; “Keep my value” keeps it, “Back to the book's value” takes it out.</source>
+        <translation type="unfinished">Elija un estante, una entrada y una cifra, y escriba su valor. Intro muestra qué se movería y no guarda nada; “Guardar mi valor” lo guarda, “Volver al valor del libro” lo quita.</translation>
+    </message>
+    <message>
         <source>Choose a sowing to see how its seeds are counted.</source>
         <translation type="unfinished">Elija una siembra para ver cómo se cuentan sus semillas.</translation>
+    </message>
+    <message>
+        <source>Choose above which product was given.</source>
+        <translation type="unfinished">Elija arriba qué producto se dio.</translation>
     </message>
     <message>
         <source>Choose an entry of the log first.</source>
@@ -1000,6 +1168,10 @@
         <translation type="unfinished">Elija un lote para dividir.</translation>
     </message>
     <message>
+        <source>Choose the loop and the element above, and a week in the chart or, after “Table”, in the rows. Beside it stands why, and what would help.</source>
+        <translation type="unfinished">Elija arriba el circuito y el elemento, y una semana en el gráfico o, tras “Tabla”, en las filas. Al lado está por qué, y qué ayudaría.</translation>
+    </message>
+    <message>
         <source>Choose what is to be taken up first.</source>
         <translation type="unfinished">Elija primero qué tomar.</translation>
     </message>
@@ -1008,12 +1180,20 @@
         <translation type="unfinished">Despejar</translation>
     </message>
     <message>
-        <source>Cleared to eat from</source>
+        <source>Clear: {code}</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cleared to eat from</source>
+        <translation type="unfinished">Apto para comer desde</translation>
     </message>
     <message>
         <source>Clearing</source>
         <translation type="unfinished">Despeje</translation>
+    </message>
+    <message>
+        <source>Click a section, or go up and down with the arrow keys. Nothing changes before you adopt or apply it; Ctrl+Z takes it back.</source>
+        <translation type="unfinished">Haga clic en una sección, o suba y baje con las flechas. Nada cambia antes de que lo adopte o aplique; Ctrl+Z lo deshace.</translation>
     </message>
     <message>
         <source>Climate</source>
@@ -1044,8 +1224,16 @@
         <translation type="unfinished">Coeficiente de variación del alimento</translation>
     </message>
     <message>
+        <source>Cold store</source>
+        <translation type="unfinished">Cámara fría</translation>
+    </message>
+    <message>
         <source>Column</source>
         <translation type="unfinished">Columna</translation>
+    </message>
+    <message>
+        <source>Comes up</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Compare</source>
@@ -1073,7 +1261,7 @@
     </message>
     <message>
         <source>Conductivity</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Conductividad</translation>
     </message>
     <message>
         <source>Conductivity [mS/cm]</source>
@@ -1100,6 +1288,10 @@
         <translation type="unfinished">Costo</translation>
     </message>
     <message>
+        <source>Counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Counted in</source>
         <translation type="unfinished">Se cuenta en</translation>
     </message>
@@ -1112,6 +1304,10 @@
         <translation type="unfinished">Contando lo que usa el plan…</translation>
     </message>
     <message>
+        <source>Cover or fence tanks: small children drown in little water. Keep floors rough and dry, lift with two, do not climb into closed tanks alone, drink and rest in heat.</source>
+        <translation type="unfinished">Tape o cerque los tanques: los niños pequeños se ahogan en poca agua. Mantenga los suelos rugosos y secos, levante entre dos, no entre solo en tanques cerrados, beba y descanse con el calor.</translation>
+    </message>
+    <message>
         <source>Crop</source>
         <translation type="unfinished">Cultivo</translation>
     </message>
@@ -1120,16 +1316,16 @@
         <translation type="unfinished">Cultivo cuya cosecha se muestra</translation>
     </message>
     <message>
-        <source>CropGroup</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Crops</source>
         <translation type="unfinished">Cultivos</translation>
     </message>
     <message>
         <source>Curve of the pump</source>
         <translation type="unfinished">Curva de la bomba</translation>
+    </message>
+    <message>
+        <source>Daily feed sheet</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Dar&amp;k</source>
@@ -1168,6 +1364,10 @@
         <translation type="unfinished">Días a distancia media</translation>
     </message>
     <message>
+        <source>Days come from the catalogue, your own values and the season. Ctrl+I shows why a figure is as it is.</source>
+        <translation type="unfinished">Los días salen del catálogo, de sus propios valores y de la estación. Ctrl+I muestra por qué una cifra es como es.</translation>
+    </message>
+    <message>
         <source>Days for clearing</source>
         <translation type="unfinished">Días de despeje</translation>
     </message>
@@ -1185,7 +1385,7 @@
     </message>
     <message>
         <source>Days from one picking to the next</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días de una recogida a la siguiente</translation>
     </message>
     <message>
         <source>Days in the bed until the first pick</source>
@@ -1213,15 +1413,19 @@
     </message>
     <message>
         <source>Days off feed before harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días sin alimento antes de la cosecha</translation>
+    </message>
+    <message>
+        <source>Dead</source>
+        <translation type="unfinished">Muertos</translation>
     </message>
     <message>
         <source>Deadly cold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Frío mortal</translation>
     </message>
     <message>
         <source>Deadly heat</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calor mortal</translation>
     </message>
     <message>
         <source>Deaths</source>
@@ -1233,27 +1437,15 @@
     </message>
     <message>
         <source>DejaVu Sans</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>DejaVuSans-Bold.ttf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">DejaVu Sans</translation>
     </message>
     <message>
         <source>DejaVuSans.ttf</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>DelayCause</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">DejaVuSans.ttf</translation>
     </message>
     <message>
         <source>Depth</source>
         <translation type="unfinished">Profundidad</translation>
-    </message>
-    <message>
-        <source>Desk</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Difference</source>
@@ -1265,7 +1457,7 @@
     </message>
     <message>
         <source>Dissolved oxygen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oxígeno disuelto</translation>
     </message>
     <message>
         <source>Dissolved oxygen [mg/L]</source>
@@ -1273,7 +1465,7 @@
     </message>
     <message>
         <source>Dissolved solids</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sólidos disueltos</translation>
     </message>
     <message>
         <source>Dissolved solids by meter [mg/L]</source>
@@ -1294,6 +1486,10 @@
     <message>
         <source>Does {count} acts again.</source>
         <translation type="unfinished">Rehace {count} acciones.</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished">Hecho</translation>
     </message>
     <message>
         <source>Done again: {title}</source>
@@ -1320,6 +1516,10 @@
         <translation type="unfinished">Dosis</translation>
     </message>
     <message>
+        <source>Drag a bar to move the batch. With keys: arrows go from bar to bar, Alt with left or right moves the batch a day, with Shift a week; Alt with up or down moves it to another bed. Enter opens it.</source>
+        <translation type="unfinished">Arrastre una barra para mover el lote. Con teclas: las flechas van de barra en barra, Alt con izquierda o derecha mueve el lote un día, con Mayús una semana; Alt con arriba o abajo lo lleva a otra cama. Intro lo abre.</translation>
+    </message>
+    <message>
         <source>Draw larger</source>
         <translation type="unfinished">Dibujar más grande</translation>
     </message>
@@ -1337,7 +1537,7 @@
     </message>
     <message>
         <source>Dry matter of what is picked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Materia seca de lo recogido</translation>
     </message>
     <message>
         <source>Due</source>
@@ -1352,6 +1552,14 @@
         <translation type="unfinished">Para esta semana</translation>
     </message>
     <message>
+        <source>EC</source>
+        <translation type="unfinished">EC</translation>
+    </message>
+    <message>
+        <source>EC meter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Each [g]</source>
         <translation type="unfinished">Cada uno [g]</translation>
     </message>
@@ -1360,12 +1568,44 @@
         <translation type="unfinished">Cada dosis</translation>
     </message>
     <message>
+        <source>Each fish group with its growth, its feed by week and meal, how full its tank is, and what happens to it.</source>
+        <translation type="unfinished">Cada grupo de peces con su crecimiento, su alimento por semana y comida, cuán lleno está su tanque y qué le ocurre.</translation>
+    </message>
+    <message>
+        <source>Each proposal is tried on a forecast of the changed farm, with the same figures as every other page.</source>
+        <translation type="unfinished">Cada propuesta se prueba en un pronóstico de la granja cambiada, con las mismas cifras que las demás páginas.</translation>
+    </message>
+    <message>
+        <source>Each repair was tried on a forecast of the changed farm before it is offered. The cheapest stands first: plantings, then feed, liquor of solids, supplements, fish.</source>
+        <translation type="unfinished">Cada arreglo se probó en un pronóstico de la granja cambiada antes de ofrecerlo. El más barato va primero: siembras, luego alimento, líquido de sólidos, suplementos, peces.</translation>
+    </message>
+    <message>
+        <source>Each sowing is counted back from the day of harvest through the season, so sowings lie closer together when plants grow slowly.</source>
+        <translation type="unfinished">Cada siembra se cuenta hacia atrás desde el día de cosecha a través de la estación, así que las siembras se acercan cuando las plantas crecen despacio.</translation>
+    </message>
+    <message>
         <source>Each week</source>
         <translation type="unfinished">Cada semana</translation>
     </message>
     <message>
+        <source>Ed&amp;ges of the labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge to the first label, le&amp;ft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge to the first label, t&amp;op</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Eight letters that change whenever anything in the plan changes; printed on every sheet.</source>
         <translation type="unfinished">Ocho letras que cambian cuando cambia algo del plan; se imprimen en cada hoja.</translation>
+    </message>
+    <message>
+        <source>Electricity near water</source>
+        <translation type="unfinished">Electricidad cerca del agua</translation>
     </message>
     <message>
         <source>Element</source>
@@ -1389,7 +1629,7 @@
     </message>
     <message>
         <source>English</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">English</translation>
     </message>
     <message>
         <source>Enter on a week asks why</source>
@@ -1405,7 +1645,7 @@
     </message>
     <message>
         <source>Español</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Español</translation>
     </message>
     <message>
         <source>Every act is saved when it is done, and can be taken back after closing, too.</source>
@@ -1416,12 +1656,32 @@
         <translation type="unfinished">Cada acción, y cómo volver a ella</translation>
     </message>
     <message>
+        <source>Every batch as a bar from sowing to clearing, on one ruler of weeks, with the fish and the balance below.</source>
+        <translation type="unfinished">Cada lote como una barra de la siembra a la limpieza, en una regla de semanas, con los peces y el balance debajo.</translation>
+    </message>
+    <message>
         <source>Every batch in a table</source>
         <translation type="unfinished">Todos los lotes en una tabla</translation>
     </message>
     <message>
+        <source>Every batch in one row: crop, place, and the days it is sown, moved, picked and cleared.</source>
+        <translation type="unfinished">Cada lote en una fila: cultivo, lugar y los días en que se siembra, traslada, recoge y limpia.</translation>
+    </message>
+    <message>
         <source>Every batch may go to its bed on the day it is meant to.</source>
         <translation type="unfinished">Cada lote puede ir a su cama el día previsto.</translation>
+    </message>
+    <message>
+        <source>Every circuit at the beds and tanks needs a residual-current device; press its test button monthly. Let each cord hang in a drip loop, keep sockets above splash height and no cable over open water. Have wiring done by a qualified electrician to the local code. Switch off before hands go into the water.</source>
+        <translation type="unfinished">Todo circuito junto a camas y tanques necesita un interruptor diferencial; pulse su botón de prueba cada mes. Deje que cada cable cuelgue en un bucle de goteo, ponga los enchufes por encima de las salpicaduras y ningún cable sobre agua abierta. Encargue el cableado a un electricista cualificado según el código local. Desconecte antes de meter las manos en el agua.</translation>
+    </message>
+    <message>
+        <source>Every figure here is an aid to planning. It is no medical, legal or engineering advice and no promise of yield. Test the water and look at the fish and plants.</source>
+        <translation type="unfinished">Toda cifra aquí es una ayuda para planificar. No es consejo médico, legal ni de ingeniería, ni promesa de rendimiento. Analice el agua y mire los peces y las plantas.</translation>
+    </message>
+    <message>
+        <source>Every figure the program works with: value, spread, source and what it holds for. Your own values stand out in colour.</source>
+        <translation type="unfinished">Toda cifra con que trabaja el programa: valor, margen, fuente y para qué vale. Sus propios valores destacan en color.</translation>
     </message>
     <message>
         <source>Every figure with its source, and your own over it</source>
@@ -1432,8 +1692,16 @@
         <translation type="unfinished">Cada hoyo de cada cama en cualquier día</translation>
     </message>
     <message>
+        <source>Every hole of every bed on the day shown, and the stage of the plant in it. “Table” shows the same as rows.</source>
+        <translation type="unfinished">Cada hueco de cada cama en el día mostrado, y la etapa de la planta que hay en él. “Tabla” muestra lo mismo en filas.</translation>
+    </message>
+    <message>
         <source>Every so many weeks</source>
         <translation type="unfinished">Cada cuántas semanas</translation>
+    </message>
+    <message>
+        <source>Everything in the month of its use: seed by lot with its age, plugs for what is raised in a nursery, net pots for what goes to rafts, feed by pellet size, base, iron and salts of the doses.</source>
+        <translation type="unfinished">Todo en el mes de su uso: semilla por lote con su edad, tacos para lo que se cría en semillero, macetas de red para lo que va a balsas, alimento por tamaño de gránulo, base, hierro y sales de las dosis.</translation>
     </message>
     <message>
         <source>Everything since the moment you choose is put aside, not lost: the farm as it is now becomes a backup first, and stays in this list.</source>
@@ -1444,12 +1712,20 @@
         <translation type="unfinished">Todo lo que se quiere tiene su siembra y su lugar.</translation>
     </message>
     <message>
+        <source>Everything the forecast warns of from today on and a change of the plan may mend: plants short of food, feed that falls, a tank too full, batches without places or too slow for the season.</source>
+        <translation type="unfinished">Todo lo que el pronóstico avisa desde hoy y un cambio del plan puede arreglar: plantas faltas de comida, alimento que cae, un tanque demasiado lleno, lotes sin lugar o demasiado lentos para la estación.</translation>
+    </message>
+    <message>
         <source>Export as text</source>
         <translation type="unfinished">Exportar como texto</translation>
     </message>
     <message>
         <source>Extra area that the feed carries, by month</source>
         <translation type="unfinished">Área extra que el alimento sostiene, por mes</translation>
+    </message>
+    <message>
+        <source>F&amp;irst label that is still there</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>FAO band</source>
@@ -1460,8 +1736,16 @@
         <translation type="unfinished">FAO {a} a {b}, UVI {c} a {d}</translation>
     </message>
     <message>
+        <source>Factor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Falls of the feed at each harvest</source>
         <translation type="unfinished">Bajas del alimento en cada cosecha</translation>
+    </message>
+    <message>
+        <source>Falls, lifting, closed spaces and heat</source>
+        <translation type="unfinished">Caídas, cargas, espacios cerrados y calor</translation>
     </message>
     <message>
         <source>Farm</source>
@@ -1556,10 +1840,6 @@
         <translation type="unfinished">Alimento por área [g/m²/d]</translation>
     </message>
     <message>
-        <source>Feeding</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Feeding table</source>
         <translation type="unfinished">Tabla de alimentación</translation>
     </message>
@@ -1581,7 +1861,7 @@
     </message>
     <message>
         <source>Filipino</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Filipino</translation>
     </message>
     <message>
         <source>Fill</source>
@@ -1590,6 +1870,10 @@
     <message>
         <source>Fill every tray with seeds</source>
         <translation type="unfinished">Llenar cada bandeja de semillas</translation>
+    </message>
+    <message>
+        <source>Fill the line and choose “Log it”. A wrong entry is corrected or withdrawn. What was learned counts only after you take it up.</source>
+        <translation type="unfinished">Rellene la línea y elija “Anotar”. Una entrada equivocada se corrige o se retira. Lo aprendido solo cuenta después de adoptarlo.</translation>
     </message>
     <message>
         <source>Filled on</source>
@@ -1602,10 +1886,6 @@
     <message>
         <source>Filter and oxygen</source>
         <translation type="unfinished">Filtro y oxígeno</translation>
-    </message>
-    <message>
-        <source>FilterKind</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Find anything by its name</source>
@@ -1621,7 +1901,7 @@
     </message>
     <message>
         <source>First picking, as a share of a full one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Primera recogida, como parte de una completa</translation>
     </message>
     <message>
         <source>Fish</source>
@@ -1650,6 +1930,10 @@
     <message>
         <source>Fish and plants raised on the same water; bacteria turn fish waste into plant food.</source>
         <translation type="unfinished">Peces y plantas criados con la misma agua; las bacterias vuelven los desechos de los peces alimento de las plantas.</translation>
+    </message>
+    <message>
+        <source>Fish as food</source>
+        <translation type="unfinished">Pescado como alimento</translation>
     </message>
     <message>
         <source>Fish e&amp;vents</source>
@@ -1688,6 +1972,10 @@
         <translation type="unfinished">Peces en {tank}, máximo {most} kg/m³, límite {limit}</translation>
     </message>
     <message>
+        <source>Fish medicine</source>
+        <translation type="unfinished">Medicinas para peces</translation>
+    </message>
+    <message>
         <source>Fish stocked together in one tank.</source>
         <translation type="unfinished">Peces puestos juntos en un tanque.</translation>
     </message>
@@ -1708,8 +1996,8 @@
         <translation type="unfinished">Peces por poner</translation>
     </message>
     <message>
-        <source>FishEventKind</source>
-        <translation type="unfinished"></translation>
+        <source>Fish welfare</source>
+        <translation type="unfinished">Bienestar de los peces</translation>
     </message>
     <message>
         <source>Fit</source>
@@ -1729,11 +2017,11 @@
     </message>
     <message>
         <source>For fish from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Para peces desde</translation>
     </message>
     <message>
         <source>For fish up to</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Para peces hasta</translation>
     </message>
     <message>
         <source>For how many days</source>
@@ -1764,8 +2052,16 @@
         <translation type="unfinished">Encontrado</translation>
     </message>
     <message>
+        <source>Four verdicts</source>
+        <translation type="unfinished">Cuatro juicios</translation>
+    </message>
+    <message>
         <source>Four verdicts are given: nutrients; flow; filter and oxygen; light, power and structure.</source>
         <translation type="unfinished">Se dan cuatro respuestas: nutrientes; caudal; filtro y oxígeno; luz, potencia y estructura.</translation>
+    </message>
+    <message>
+        <source>Fr&amp;om the week of</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Free</source>
@@ -1788,12 +2084,20 @@
         <translation type="unfinished">Desde la siembra hasta que salió la mayoría de las plántulas.</translation>
     </message>
     <message>
+        <source>From the feed, the crops and the water, with the figures of the catalogue and your own values. “How sure?” works out low and high of each week.</source>
+        <translation type="unfinished">Del alimento, los cultivos y el agua, con las cifras del catálogo y sus propios valores. “¿Cuán seguro?” calcula lo bajo y lo alto de cada semana.</translation>
+    </message>
+    <message>
         <source>From the first harvest of a batch to the last.</source>
         <translation type="unfinished">Desde la primera cosecha de un lote hasta la última.</translation>
     </message>
     <message>
         <source>From the nursery to the last place</source>
         <translation type="unfinished">Del vivero al último lugar</translation>
+    </message>
+    <message>
+        <source>From the seed lot to the places, the harvest and the water, on one page</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>From this month on</source>
@@ -1816,6 +2120,14 @@
         <translation type="unfinished">G</translation>
     </message>
     <message>
+        <source>Gap between col&amp;umns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap between rows, &amp;down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Germination</source>
         <translation type="unfinished">Germinación</translation>
     </message>
@@ -1834,6 +2146,10 @@
     <message>
         <source>Give {what} every week from {on}</source>
         <translation type="unfinished">Dar {what} cada semana desde el {on}</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <translation type="unfinished">Dado</translation>
     </message>
     <message>
         <source>Given last</source>
@@ -1866,6 +2182,10 @@
     <message>
         <source>Go to the chosen act</source>
         <translation type="unfinished">Ir a la acción elegida</translation>
+    </message>
+    <message>
+        <source>Goes to</source>
+        <translation type="unfinished">Destino</translation>
     </message>
     <message>
         <source>Grams</source>
@@ -1928,8 +2248,24 @@
         <translation type="unfinished">Coeficiente de crecimiento (TGC)</translation>
     </message>
     <message>
+        <source>Growth comes from the kind of fish and the warmth of the water, and from samples you weigh. Never feed more than the fish eat.</source>
+        <translation type="unfinished">El crecimiento sale de la clase de pez y el calor del agua, y de las muestras que pesa. Nunca dé más alimento del que comen los peces.</translation>
+    </message>
+    <message>
         <source>H (letter of fish harvested)</source>
         <translation type="unfinished">C</translation>
+    </message>
+    <message>
+        <source>H&amp;eight of a label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handle fish solids as manure: below the leaf, not on parts that are eaten, not on a harvest day; tools of their own; wash afterwards. Return liquor only if it was aerated and does not smell. The rules for fish waste are unsettled: ask your produce-safety adviser.</source>
+        <translation type="unfinished">Maneje los sólidos de los peces como estiércol: bajo la hoja, no sobre partes que se comen, no en día de cosecha; herramientas propias; lavarse después. Devuelva el líquido solo si se aireó y no huele. Las normas sobre residuos de peces no están asentadas: pregunte a su asesor de inocuidad.</translation>
+    </message>
+    <message>
+        <source>Hands, tools clean</source>
+        <translation type="unfinished">Manos y herramientas limpias</translation>
     </message>
     <message>
         <source>Harvest</source>
@@ -1962,6 +2298,10 @@
     <message>
         <source>Harvest on</source>
         <translation type="unfinished">Cosechar el</translation>
+    </message>
+    <message>
+        <source>Harvest record</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Harvest {fish} of {group} first, the rest on {on}</source>
@@ -2017,7 +2357,7 @@
     </message>
     <message>
         <source>Highest pH</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pH máximo</translation>
     </message>
     <message>
         <source>History</source>
@@ -2068,6 +2408,10 @@
         <translation type="unfinished">Qué tan rápido crece un pez según la temperatura de su agua.</translation>
     </message>
     <message>
+        <source>How many</source>
+        <translation type="unfinished">Cuántos</translation>
+    </message>
+    <message>
         <source>How many groups, when and how many fish, so that the feed stays within what the beds can use: how deep and how long it falls at each harvest. Fish are never fed above what they eat.</source>
         <translation type="unfinished">Cuántos grupos, cuándo y cuántos peces, para que el alimento quede en lo que las camas usan: cuánto y por cuánto tiempo baja en cada cosecha. Nunca se da más de lo que los peces comen.</translation>
     </message>
@@ -2089,7 +2433,7 @@
     </message>
     <message>
         <source>How sharply growth sets in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Con qué brusquedad arranca el crecimiento</translation>
     </message>
     <message>
         <source>How supply stands to demand in a week: short, thin, met or ample.</source>
@@ -2100,12 +2444,20 @@
         <translation type="unfinished">¿Qué tan seguro?</translation>
     </message>
     <message>
+        <source>How to read a repair</source>
+        <translation type="unfinished">Cómo leer un arreglo</translation>
+    </message>
+    <message>
         <source>ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday.</source>
         <translation type="unfinished">ISO 8601: las semanas empiezan el lunes, y W01 lleva el primer jueves del año.</translation>
     </message>
     <message>
-        <source>If it is sown today:</source>
-        <translation type="unfinished">Si se siembra hoy:</translation>
+        <source>Illness and wounds</source>
+        <translation type="unfinished">Enfermedad y heridas</translation>
+    </message>
+    <message>
+        <source>In a new loop leafy crops come first; fruiting ones wait until the feed carries them.</source>
+        <translation type="unfinished">En un circuito nuevo primero van los cultivos de hoja; los de fruto esperan hasta que el alimento los sostenga.</translation>
     </message>
     <message>
         <source>In a rhythm of its own</source>
@@ -2148,6 +2500,10 @@
         <translation type="unfinished">Independiente</translation>
     </message>
     <message>
+        <source>Initials</source>
+        <translation type="unfinished">Iniciales</translation>
+    </message>
+    <message>
         <source>Iron</source>
         <translation type="unfinished">Hierro</translation>
     </message>
@@ -2161,7 +2517,7 @@
     </message>
     <message>
         <source>Iron in the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hierro en el pez</translation>
     </message>
     <message>
         <source>Iron in the make-up water</source>
@@ -2188,8 +2544,24 @@
         <translation type="unfinished">Julio–septiembre</translation>
     </message>
     <message>
+        <source>K base</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>KH</source>
+        <translation type="unfinished">KH</translation>
+    </message>
+    <message>
+        <source>Keep birds, rats, pets and livestock away from beds, and cover the tanks.</source>
+        <translation type="unfinished">Mantenga aves, ratas, mascotas y ganado lejos de las camas y cubra los tanques.</translation>
+    </message>
+    <message>
         <source>Keep my value</source>
         <translation type="unfinished">Guardar mi valor</translation>
+    </message>
+    <message>
+        <source>Keep system water off the parts that are eaten, and off hands, gloves and knives that touch them. Clean hands and blades; hold roots away from leaves; wash produce in drinking water; cool it soon.</source>
+        <translation type="unfinished">Mantenga el agua del sistema lejos de las partes que se comen, y de las manos, guantes y cuchillos que las tocan. Limpie manos y hojas; sujete las raíces lejos de las hojas; lave los productos en agua potable; enfríelos pronto.</translation>
     </message>
     <message>
         <source>Keep the new farm as</source>
@@ -2208,6 +2580,14 @@
         <translation type="unfinished">Guardar y comparar</translation>
     </message>
     <message>
+        <source>Keep to compare puts it among the scenarios under What if. Drop forgets it.</source>
+        <translation type="unfinished">Guardar para comparar la pone entre los escenarios de Qué pasaría si. Descartar la olvida.</translation>
+    </message>
+    <message>
+        <source>Keep within density and oxygen limits, handle little and wet, and kill quickly and humanely as local rules ask.</source>
+        <translation type="unfinished">Manténgase en los límites de densidad y oxígeno, manipule poco y en mojado, y sacrifique rápido y sin crueldad como pidan las normas locales.</translation>
+    </message>
+    <message>
         <source>Keeping the best so far…</source>
         <translation type="unfinished">Guardando lo mejor hasta ahora…</translation>
     </message>
@@ -2221,15 +2601,35 @@
     </message>
     <message>
         <source>L/h</source>
+        <translation type="unfinished">L/h</translation>
+    </message>
+    <message>
+        <source>Labels &amp;across</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Lanes</source>
+        <source>Labels and tags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels and tags…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels dow&amp;n</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels for trays, tags for rafts, on plain paper or a sheet of labels</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Last pick</source>
         <translation type="unfinished">Última cosecha</translation>
+    </message>
+    <message>
+        <source>Late</source>
+        <translation type="unfinished">Tarde</translation>
     </message>
     <message>
         <source>Latitude</source>
@@ -2253,7 +2653,7 @@
     </message>
     <message>
         <source>Least oxygen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oxígeno mínimo</translation>
     </message>
     <message>
         <source>Least supply</source>
@@ -2309,7 +2709,7 @@
     </message>
     <message>
         <source>Light wanted each day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Luz que pide cada día</translation>
     </message>
     <message>
         <source>Light, power and structure</source>
@@ -2332,12 +2732,20 @@
         <translation type="unfinished">Línea</translation>
     </message>
     <message>
+        <source>Line {line}: {words}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Line {number}: give length and width, or the number of holes.</source>
         <translation type="unfinished">Línea {number}: dé largo y ancho, o el número de hoyos.</translation>
     </message>
     <message>
         <source>Line {number}: {why}</source>
         <translation type="unfinished">Línea {number}: {why}</translation>
+    </message>
+    <message>
+        <source>Lines of the sheet</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Liquor goes back on</source>
@@ -2354,6 +2762,10 @@
     <message>
         <source>Load that may be carried</source>
         <translation type="unfinished">Carga que se puede soportar</translation>
+    </message>
+    <message>
+        <source>Local codes</source>
+        <translation type="unfinished">Códigos locales</translation>
     </message>
     <message>
         <source>Lock</source>
@@ -2374,6 +2786,10 @@
     <message>
         <source>Log entry</source>
         <translation type="unfinished">Apunte del registro</translation>
+    </message>
+    <message>
+        <source>Log every line in one act (Ctrl+S)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Longest</source>
@@ -2405,6 +2821,10 @@
     </message>
     <message>
         <source>Loss from one picking to the next</source>
+        <translation type="unfinished">Pérdida de una recogida a la siguiente</translation>
+    </message>
+    <message>
+        <source>Lot</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2413,7 +2833,7 @@
     </message>
     <message>
         <source>Lowest pH</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pH mínimo</translation>
     </message>
     <message>
         <source>M (letter of the band met)</source>
@@ -2429,7 +2849,7 @@
     </message>
     <message>
         <source>Magnesium in the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magnesio en el pez</translation>
     </message>
     <message>
         <source>Magnesium in the make-up water</source>
@@ -2460,6 +2880,10 @@
         <translation type="unfinished">Agua de reposición agregada [L]</translation>
     </message>
     <message>
+        <source>Materials</source>
+        <translation type="unfinished">Materiales</translation>
+    </message>
+    <message>
         <source>May go from</source>
         <translation type="unfinished">Puede ir desde</translation>
     </message>
@@ -2484,6 +2908,10 @@
         <translation type="unfinished">Previsto para su cama</translation>
     </message>
     <message>
+        <source>Measures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Media plugs</source>
         <translation type="unfinished">Tacos de sustrato</translation>
     </message>
@@ -2492,8 +2920,12 @@
         <translation type="unfinished">Cumple</translation>
     </message>
     <message>
-        <source>Meter</source>
+        <source>Mend it, or keep all lines once more to say that it is right.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation type="unfinished">Medidor</translation>
     </message>
     <message>
         <source>Meter factor</source>
@@ -2502,10 +2934,6 @@
     <message>
         <source>Meter's factor</source>
         <translation type="unfinished">Factor del medidor</translation>
-    </message>
-    <message>
-        <source>MeterKind</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Metric</source>
@@ -2522,6 +2950,10 @@
     <message>
         <source>Mineraliser</source>
         <translation type="unfinished">Mineralizador</translation>
+    </message>
+    <message>
+        <source>Mo&amp;ve all down</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Monday</source>
@@ -2548,8 +2980,12 @@
         <translation type="unfinished">Máximo de peces en el tanque</translation>
     </message>
     <message>
+        <source>Most insecticides, many sold as natural among them, can kill fish, and soaps damage gills. Follow the label and its days before harvest; never spray over water.</source>
+        <translation type="unfinished">La mayoría de los insecticidas, muchos vendidos como naturales entre ellos, pueden matar peces, y los jabones dañan las branquias. Siga la etiqueta y sus días antes de la cosecha; nunca fumigue sobre el agua.</translation>
+    </message>
+    <message>
         <source>Most un-ionised ammonia, as nitrogen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Máximo amoníaco no ionizado, como nitrógeno</translation>
     </message>
     <message>
         <source>Move</source>
@@ -2558,6 +2994,10 @@
     <message>
         <source>Move to bed</source>
         <translation type="unfinished">Trasplante</translation>
+    </message>
+    <message>
+        <source>Move to the bed, {days} d late: {code}</source>
+        <translation type="unfinished">Trasladar a la cama, {days} d tarde: {code}</translation>
     </message>
     <message>
         <source>Move {code} to {bed}</source>
@@ -2573,6 +3013,10 @@
     </message>
     <message>
         <source>Move {many} batches {moved}</source>
+        <translation type="unfinished">Mover {many} lotes {moved}</translation>
+    </message>
+    <message>
+        <source>Move {many}: {code}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2582,6 +3026,10 @@
     <message>
         <source>N (letter of the stage nursery)</source>
         <translation type="unfinished">V</translation>
+    </message>
+    <message>
+        <source>NO₂ and NO₃ were read as the ion</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Name</source>
@@ -2594,10 +3042,6 @@
     <message>
         <source>Name of the scenario</source>
         <translation type="unfinished">Nombre del escenario</translation>
-    </message>
-    <message>
-        <source>NeedBasis</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Net pots</source>
@@ -2649,7 +3093,7 @@
     </message>
     <message>
         <source>Nitrogen in dry matter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nitrógeno en la materia seca</translation>
     </message>
     <message>
         <source>Nitrogen in the fish</source>
@@ -2664,8 +3108,20 @@
         <translation type="unfinished">No</translation>
     </message>
     <message>
+        <source>No analysis</source>
+        <translation type="unfinished">Sin análisis</translation>
+    </message>
+    <message>
         <source>No base is at hand: the plan has no doses of one.</source>
         <translation type="unfinished">No hay base a la mano: el plan no tiene dosis de ninguna.</translation>
+    </message>
+    <message>
+        <source>No batch and no seed lot has the code “{code}”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch chosen</source>
+        <translation type="unfinished">Ningún lote elegido</translation>
     </message>
     <message>
         <source>No batch differs from today's plan.</source>
@@ -2736,6 +3192,10 @@
         <translation type="unfinished">No se pudo hacer un plan: {why}</translation>
     </message>
     <message>
+        <source>No repair feeds fish above what they eat, fills a tank over its limit, or changes what lies in the past.</source>
+        <translation type="unfinished">Ningún arreglo da a los peces más de lo que comen, llena un tanque sobre su límite ni cambia el pasado.</translation>
+    </message>
+    <message>
         <source>No room in {bed}: {needed} places needed, {free} free.</source>
         <translation type="unfinished">No cabe en {bed}: se necesitan {needed} lugares, hay {free} libres.</translation>
     </message>
@@ -2776,6 +3236,14 @@
         <translation type="unfinished">No: este circuito no puede con {area} m² más.</translation>
     </message>
     <message>
+        <source>Nobody has told what this product holds, so it counts for nothing. Enter the label's analysis as an entry of your own before relying on it.</source>
+        <translation type="unfinished">Nadie ha dicho qué contiene este producto, así que no cuenta para nada. Introduzca el análisis de la etiqueta como entrada propia antes de fiarse de él.</translation>
+    </message>
+    <message>
+        <source>Nobody with vomiting, diarrhoea or jaundice handles food. Cover cuts: fish spines and tank water infect wounds. Test the water as planned.</source>
+        <translation type="unfinished">Nadie con vómitos, diarrea o ictericia maneja alimentos. Cubra los cortes: las espinas y el agua del tanque infectan las heridas. Analice el agua según lo previsto.</translation>
+    </message>
+    <message>
         <source>Not computed</source>
         <translation type="unfinished">No calculado</translation>
     </message>
@@ -2803,7 +3271,7 @@
     </message>
     <message>
         <source>Noted at</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anotado a las</translation>
     </message>
     <message>
         <source>Notes</source>
@@ -2882,6 +3350,14 @@
         <translation type="unfinished">Nada esta semana</translation>
     </message>
     <message>
+        <source>Nothing was kept yet, and nothing typed is lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was typed yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Number</source>
         <translation type="unfinished">Número</translation>
     </message>
@@ -2910,6 +3386,10 @@
         <translation type="unfinished">Nutrientes</translation>
     </message>
     <message>
+        <source>Nutrients, by the feed of every month; flow, by the points of the pump at the new head; filter and oxygen; light, power and structure. A no decides; then what is unknown.</source>
+        <translation type="unfinished">Nutrientes, por el alimento de cada mes; caudal, por los puntos de la bomba a la nueva altura; filtro y oxígeno; luz, energía y estructura. Un no decide; luego lo desconocido.</translation>
+    </message>
+    <message>
         <source>O (letter of days off feed)</source>
         <translation type="unfinished">S</translation>
     </message>
@@ -2927,7 +3407,7 @@
     </message>
     <message>
         <source>Of how many seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">De cuántas semillas</translation>
     </message>
     <message>
         <source>Of the feed at a harvest, against before</source>
@@ -2939,7 +3419,7 @@
     </message>
     <message>
         <source>Old lot: test it. Until then more seeds are sown.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lote viejo: pruébelo. Hasta entonces se siembran más semillas.</translation>
     </message>
     <message>
         <source>On</source>
@@ -2952,6 +3432,10 @@
     <message>
         <source>On the ground</source>
         <translation type="unfinished">En el suelo</translation>
+    </message>
+    <message>
+        <source>On the left the sections: repairs, a season, successions, stocking, what if, expansion and orders. The button Help of each tells more.</source>
+        <translation type="unfinished">A la izquierda las secciones: arreglos, una temporada, sucesiones, población de peces, qué pasaría si, ampliación y pedidos. El botón Ayuda de cada una dice más.</translation>
     </message>
     <message>
         <source>On the list</source>
@@ -2970,12 +3454,20 @@
         <translation type="unfinished">Una cosecha</translation>
     </message>
     <message>
+        <source>One harvest, and starting up</source>
+        <translation type="unfinished">Una cosecha, y el arranque</translation>
+    </message>
+    <message>
         <source>One packet or delivery of seed, with its own share that germinates.</source>
         <translation type="unfinished">Un sobre o entrega de semilla, con su propia parte que germina.</translation>
     </message>
     <message>
         <source>One step back</source>
         <translation type="unfinished">Un paso atrás</translation>
+    </message>
+    <message>
+        <source>One step back to the seed lot, one step forward to places, harvest and readings. A lot leads to every batch sown of it: the page for a recall.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>One step forth</source>
@@ -3046,6 +3538,10 @@
         <translation type="unfinished">Valores propios</translation>
     </message>
     <message>
+        <source>Oxygen</source>
+        <translation type="unfinished">Oxígeno</translation>
+    </message>
+    <message>
         <source>Oxygen asked for</source>
         <translation type="unfinished">Oxígeno pedido</translation>
     </message>
@@ -3054,8 +3550,16 @@
         <translation type="unfinished">Oxígeno dado</translation>
     </message>
     <message>
+        <source>Oxygen meter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>P (letter of the stage picking)</source>
         <translation type="unfinished">R</translation>
+    </message>
+    <message>
+        <source>P&amp;rint</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>P&amp;rint…</source>
@@ -3063,10 +3567,14 @@
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Packed on</source>
+        <translation type="unfinished">Envasado el</translation>
+    </message>
+    <message>
+        <source>Packed or bought</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3087,7 +3595,7 @@
     </message>
     <message>
         <source>Paste</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pegar</translation>
     </message>
     <message>
         <source>Paste some weeks later…</source>
@@ -3102,10 +3610,6 @@
         <translation type="unfinished">Semilla peletizada</translation>
     </message>
     <message>
-        <source>Phase</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Phosphorus</source>
         <translation type="unfinished">Fósforo</translation>
     </message>
@@ -3115,7 +3619,7 @@
     </message>
     <message>
         <source>Phosphorus in the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fósforo en el pez</translation>
     </message>
     <message>
         <source>Phosphorus in the make-up water</source>
@@ -3126,8 +3630,20 @@
         <translation type="unfinished">Cosechar</translation>
     </message>
     <message>
-        <source>Picked part of the whole plant</source>
+        <source>Pick {many}: {code}</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pick, {days} d late: {code}</source>
+        <translation type="unfinished">Recoger, {days} d tarde: {code}</translation>
+    </message>
+    <message>
+        <source>Picked</source>
+        <translation type="unfinished">Recogido</translation>
+    </message>
+    <message>
+        <source>Picked part of the whole plant</source>
+        <translation type="unfinished">Parte recogida de la planta entera</translation>
     </message>
     <message>
         <source>Picking</source>
@@ -3152,6 +3668,14 @@
     <message>
         <source>Places along a row</source>
         <translation type="unfinished">Lugares por hilera</translation>
+    </message>
+    <message>
+        <source>Places are those given to each batch. Stages are worked out for the day shown; they are not records.</source>
+        <translation type="unfinished">Los lugares son los dados a cada lote. Las etapas se calculan para el día mostrado; no son registros.</translation>
+    </message>
+    <message>
+        <source>Places in the beds and cells in the nursery on the fullest day, days without work, the minutes of work a week if you give them, and the season: a crop that would not be ready in time is not sown.</source>
+        <translation type="unfinished">Huecos en las camas y celdas en el semillero en el día más lleno, días sin trabajo, los minutos de trabajo a la semana si los da, y la estación: no se siembra un cultivo que no estaría listo a tiempo.</translation>
     </message>
     <message>
         <source>Places of the beds</source>
@@ -3219,7 +3743,7 @@
     </message>
     <message>
         <source>Plants at the middle spacing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plantas en la distancia intermedia</translation>
     </message>
     <message>
         <source>Plants in the bed</source>
@@ -3227,7 +3751,7 @@
     </message>
     <message>
         <source>Plants in the nursery</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plantas en el semillero</translation>
     </message>
     <message>
         <source>Plants of the new batch</source>
@@ -3242,6 +3766,14 @@
         <translation type="unfinished">Plantas sembradas juntas, desde la semilla hasta el lugar despejado.</translation>
     </message>
     <message>
+        <source>Plants ÷ share that comes up ÷ share that lives, rounded up to whole pots. Choose a sowing to see its own numbers.</source>
+        <translation type="unfinished">Plantas ÷ parte que brota ÷ parte que vive, redondeado a macetas enteras. Elija una siembra para ver sus propias cifras.</translation>
+    </message>
+    <message>
+        <source>Plus and minus zoom, Ctrl+T goes to today, Ctrl+Z takes the last act back.</source>
+        <translation type="unfinished">Más y menos acercan y alejan, Ctrl+T va a hoy, Ctrl+Z deshace el último acto.</translation>
+    </message>
+    <message>
         <source>Potassium</source>
         <translation type="unfinished">Potasio</translation>
     </message>
@@ -3250,12 +3782,24 @@
         <translation type="unfinished">Potasio [mg/L]</translation>
     </message>
     <message>
+        <source>Potassium and calcium hydroxide burn skin and blind eyes. Wear goggles, gloves and long sleeves. Stir the base into plenty of cold water, never water onto base: it heats and spits. No aluminium or galvanised buckets. Give small doses away from the fish, wait, test again. Check ammonia before raising pH. Store locked and labelled, away from acids and children. On eyes or skin: rinse 15 minutes with water and get medical help. Prefer carbonate or bicarbonate where it will do.</source>
+        <translation type="unfinished">Los hidróxidos de potasio y calcio queman la piel y ciegan los ojos. Lleve gafas, guantes y mangas largas. Eche la base removiendo en mucha agua fría, nunca agua sobre la base: se calienta y salpica. Nada de cubos de aluminio o galvanizados. Dé dosis pequeñas lejos de los peces, espere, analice de nuevo. Compruebe el amoníaco antes de subir el pH. Guarde bajo llave y etiquetado, lejos de ácidos y niños. En ojos o piel: enjuague 15 minutos con agua y busque ayuda médica. Prefiera carbonato o bicarbonato donde baste.</translation>
+    </message>
+    <message>
         <source>Potassium in the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Potasio en el pez</translation>
     </message>
     <message>
         <source>Potassium in the make-up water</source>
         <translation type="unfinished">Potasio en el agua de reposición</translation>
+    </message>
+    <message>
+        <source>Pour acid into water, never the other way, and never near bases. Acid is no routine in aquaponics: look for the cause of a high pH first.</source>
+        <translation type="unfinished">Vierta el ácido en el agua, nunca al revés, y nunca cerca de bases. El ácido no es rutina en acuaponía: busque primero la causa de un pH alto.</translation>
+    </message>
+    <message>
+        <source>Power cut</source>
+        <translation type="unfinished">Corte de luz</translation>
     </message>
     <message>
         <source>Power of new lamps</source>
@@ -3283,11 +3827,11 @@
     </message>
     <message>
         <source>Primed seed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semilla imprimada</translation>
     </message>
     <message>
         <source>Primed seed keeps less long: test it. More seeds are sown.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La semilla imprimada dura menos: pruébela. Se siembran más semillas.</translation>
     </message>
     <message>
         <source>Print</source>
@@ -3314,6 +3858,14 @@
         <translation type="unfinished">Imprimir…</translation>
     </message>
     <message>
+        <source>Privacy</source>
+        <translation type="unfinished">Privacidad</translation>
+    </message>
+    <message>
+        <source>Produce records</source>
+        <translation type="unfinished">Registros de productos</translation>
+    </message>
+    <message>
         <source>Product</source>
         <translation type="unfinished">Producto</translation>
     </message>
@@ -3338,6 +3890,10 @@
         <translation type="unfinished">Casos publicados</translation>
     </message>
     <message>
+        <source>Purge table fish some days in clean water without feed, chill them at once, and check whether selling fish needs a licence.</source>
+        <translation type="unfinished">Purgue el pescado de mesa unos días en agua limpia sin alimento, enfríelo enseguida y compruebe si vender pescado exige licencia.</translation>
+    </message>
+    <message>
         <source>Put mine in</source>
         <translation type="unfinished">Poner lo mío</translation>
     </message>
@@ -3356,10 +3912,6 @@
     <message>
         <source>Puts one dose into the plan; Undo takes it out</source>
         <translation type="unfinished">Pone una dosis en el plan; Deshacer la quita</translation>
-    </message>
-    <message>
-        <source>Quantity</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Q{number} (short for quarter)</source>
@@ -3416,6 +3968,10 @@
     <message>
         <source>Readings and doses, and what the water asks for</source>
         <translation type="unfinished">Lecturas y dosis, y lo que pide el agua</translation>
+    </message>
+    <message>
+        <source>Readings are what you entered. Doses are worked out from them and from the volume of the loop. Bases are caustic: read the caution at the dose, and test again before the next.</source>
+        <translation type="unfinished">Las lecturas son las que introdujo. Las dosis se calculan de ellas y del volumen del circuito. Las bases son cáusticas: lea la precaución en la dosis y analice de nuevo antes de la siguiente.</translation>
     </message>
     <message>
         <source>Readings of the water</source>
@@ -3498,10 +4054,6 @@
         <translation type="unfinished">Regresar el líquido del lote de sólidos {solids} el {on}</translation>
     </message>
     <message>
-        <source>RhythmOf</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Rows of places</source>
         <translation type="unfinished">Hileras de lugares</translation>
     </message>
@@ -3528,6 +4080,10 @@
     <message>
         <source>S&amp;earch everything…</source>
         <translation type="unfinished">&amp;Buscar en todo…</translation>
+    </message>
+    <message>
+        <source>S&amp;quare code with the batch code</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>S&amp;tock fish…</source>
@@ -3586,6 +4142,10 @@
         <translation type="unfinished">Guardar los casos que se muestran como tabla (CSV) para una hoja de cálculo</translation>
     </message>
     <message>
+        <source>Say above what a level scoop holds, or write the grams.</source>
+        <translation type="unfinished">Diga arriba cuánto cabe en una cuchara rasa, o escriba los gramos.</translation>
+    </message>
+    <message>
         <source>Say what you want and when; sowings are counted back from there through a season in which a crop does not take the same days all year, and get their places.</source>
         <translation type="unfinished">Diga qué quiere y cuándo; desde ahí se cuentan las siembras hacia atrás, en una temporada en que un cultivo no tarda siempre lo mismo, y reciben su lugar.</translation>
     </message>
@@ -3598,8 +4158,16 @@
         <translation type="unfinished">Escenario A</translation>
     </message>
     <message>
+        <source>Scenarios</source>
+        <translation type="unfinished">Escenarios</translation>
+    </message>
+    <message>
         <source>Scenarios compared</source>
         <translation type="unfinished">Escenarios comparados</translation>
+    </message>
+    <message>
+        <source>Scoop</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Scoops</source>
@@ -3750,6 +4318,10 @@
         <translation type="unfinished">Parte que vive en el vivero</translation>
     </message>
     <message>
+        <source>Sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Shelf of the catalogue</source>
         <translation type="unfinished">Sección del catálogo</translation>
     </message>
@@ -3786,8 +4358,16 @@
         <translation type="unfinished">Tamaño {number}: {words}</translation>
     </message>
     <message>
+        <source>Small growers may be exempt from produce-safety rules. Even so, note date, time, place, crop and lot, and who did it, and keep the records two years or more.</source>
+        <translation type="unfinished">Los pequeños productores pueden estar exentos de normas de inocuidad. Aun así, anote fecha, hora, lugar, cultivo y lote, y quién lo hizo, y guarde los registros dos años o más.</translation>
+    </message>
+    <message>
         <source>So much every week</source>
         <translation type="unfinished">Tanto cada semana</translation>
+    </message>
+    <message>
+        <source>So much every week, ready by a day of the week; an order by a day, such as 80 heads by 24 December; or a rhythm of its own. Amounts are what is fit for sale.</source>
+        <translation type="unfinished">Tanto cada semana, listo un día de la semana; un pedido para un día, como 80 piezas para el 24 de diciembre; o un ritmo propio. Las cantidades son lo que se puede vender.</translation>
     </message>
     <message>
         <source>So much of a crop wanted each week, from one date to another.</source>
@@ -3800,6 +4380,10 @@
     <message>
         <source>Sol&amp;ids batch…</source>
         <translation type="unfinished">Lote de só&amp;lidos…</translation>
+    </message>
+    <message>
+        <source>Solids and mineralised liquor</source>
+        <translation type="unfinished">Sólidos y líquido mineralizado</translation>
     </message>
     <message>
         <source>Solids batch</source>
@@ -3820,6 +4404,10 @@
     <message>
         <source>Solids under the rafts siphoned every</source>
         <translation type="unfinished">Sólidos bajo las balsas sifoneados cada</translation>
+    </message>
+    <message>
+        <source>Some fish and plants may not be kept, moved or sold without a permit: tilapia in many places, water spinach in some. Ask the fisheries or plant office before buying. Never release fish or eggs; screen outlets and waste water.</source>
+        <translation type="unfinished">Algunos peces y plantas no pueden tenerse, trasladarse o venderse sin permiso: la tilapia en muchos lugares, la espinaca de agua en algunos. Pregunte a la oficina de pesca o de plantas antes de comprar. Nunca suelte peces ni huevos; ponga rejillas en las salidas y el agua residual.</translation>
     </message>
     <message>
         <source>Somebody else changed the same thing meanwhile:
@@ -3918,8 +4506,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Sembrar {code}</translation>
     </message>
     <message>
+        <source>Sow {many}: {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sow {plants} plants fewer of {batches}</source>
         <translation type="unfinished">Sembrar {plants} plantas menos de {batches}</translation>
+    </message>
+    <message>
+        <source>Sow, {days} d late: {code}</source>
+        <translation type="unfinished">Sembrar, {days} d tarde: {code}</translation>
     </message>
     <message>
         <source>Sowings</source>
@@ -3928,6 +4524,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Sowings one after the other, so that there is something to pick every week.</source>
         <translation type="unfinished">Siembras una tras otra, para que haya qué cosechar cada semana.</translation>
+    </message>
+    <message>
+        <source>Sown</source>
+        <translation type="unfinished">Sembrado</translation>
     </message>
     <message>
         <source>Sown again: {codes}</source>
@@ -3942,8 +4542,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Espaciar</translation>
     </message>
     <message>
+        <source>Space takes up the plants of a hole, arrow keys choose where to, Enter puts them there, Escape leaves them.</source>
+        <translation type="unfinished">Espacio recoge las plantas de un hueco, las flechas eligen adónde, Intro las pone allí, Escape las deja.</translation>
+    </message>
+    <message>
         <source>Spanish</source>
         <translation type="unfinished">Español</translation>
+    </message>
+    <message>
+        <source>Species law and escapes</source>
+        <translation type="unfinished">Ley de especies y fugas</translation>
     </message>
     <message>
         <source>Spl&amp;it the chosen batch…</source>
@@ -3966,8 +4574,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Dividir…</translation>
     </message>
     <message>
+        <source>Sprays and fish</source>
+        <translation type="unfinished">Fumigar y los peces</translation>
+    </message>
+    <message>
         <source>Stage</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Etapa</translation>
     </message>
     <message>
         <source>Stages</source>
@@ -4059,11 +4671,15 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Stocking limit in a small tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Límite de población en un tanque pequeño</translation>
     </message>
     <message>
         <source>Stop</source>
         <translation type="unfinished">Detener</translation>
+    </message>
+    <message>
+        <source>Stop feeding. Run battery air to the fish tank before anything else. Leave filters closed. Nobody can say to the minute how long fish will last: act at once.</source>
+        <translation type="unfinished">Deje de alimentar. Dé aire con batería al tanque de peces antes que nada. Deje los filtros cerrados. Nadie puede decir al minuto cuánto durarán los peces: actúe de inmediato.</translation>
     </message>
     <message>
         <source>Stop, keep the best</source>
@@ -4099,7 +4715,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Sum of warmth to germinate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Suma de calor para germinar</translation>
     </message>
     <message>
         <source>Sunday</source>
@@ -4123,7 +4739,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Supplier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Proveedor</translation>
     </message>
     <message>
         <source>Supply and demand by week</source>
@@ -4142,8 +4758,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Superficie del medio filtrante</translation>
     </message>
     <message>
+        <source>System water and food</source>
+        <translation type="unfinished">Agua del sistema y alimentos</translation>
+    </message>
+    <message>
         <source>T (letter of the band thin)</source>
         <translation type="unfinished">J</translation>
+    </message>
+    <message>
+        <source>TAN</source>
+        <translation type="unfinished">TAN</translation>
     </message>
     <message>
         <source>Table</source>
@@ -4202,12 +4826,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Estanque, {litres} L</translation>
     </message>
     <message>
-        <source>TargetUnit</source>
-        <translation type="unfinished"></translation>
+        <source>Task</source>
+        <translation type="unfinished">Tarea</translation>
     </message>
     <message>
         <source>Temperature</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Temperatura</translation>
     </message>
     <message>
         <source>Test the alkalinity first.</source>
@@ -4254,6 +4878,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">El lote ya no está.</translation>
     </message>
     <message>
+        <source>The days are worked out from the sowing, the catalogue and the season; nothing is typed twice.</source>
+        <translation type="unfinished">Los días se calculan de la siembra, el catálogo y la estación; nada se escribe dos veces.</translation>
+    </message>
+    <message>
         <source>The element of which least is supplied for what is wanted.</source>
         <translation type="unfinished">El elemento que menos se aporta frente a lo que se pide.</translation>
     </message>
@@ -4296,6 +4924,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>The language changes when the program is started again.</source>
         <translation type="unfinished">El idioma cambia al iniciar de nuevo el programa.</translation>
+    </message>
+    <message>
+        <source>The law</source>
+        <translation type="unfinished">La ley</translation>
     </message>
     <message>
         <source>The list is empty. Add what you want, or take the farm's targets.</source>
@@ -4342,6 +4974,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">La cifra publicada se tiene de memoria; se muestra, pero no decide nada</translation>
     </message>
     <message>
+        <source>The readings of each loop, and what the water asks for.</source>
+        <translation type="unfinished">Las lecturas de cada circuito, y lo que el agua pide.</translation>
+    </message>
+    <message>
         <source>The rhythm is that of</source>
         <translation type="unfinished">El ritmo es el de</translation>
     </message>
@@ -4356,6 +4992,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>The same as a table</source>
         <translation type="unfinished">Lo mismo en tabla</translation>
+    </message>
+    <message>
+        <source>The same plants go on in the same places, with the days and the yield that the book has for the other crop. Where it does not grow in that kind of bed, the batches are counted as without places.</source>
+        <translation type="unfinished">Las mismas plantas siguen en los mismos lugares, con los días y el rendimiento que el libro tiene para el otro cultivo. Donde no crece en esa clase de cama, los lotes cuentan como sin lugar.</translation>
     </message>
     <message>
         <source>The sample farm</source>
@@ -4374,12 +5014,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">El calendario de siembra, como se imprime</translation>
     </message>
     <message>
+        <source>The source names the publication and how sure the figure is. Your own values belong to this farm only.</source>
+        <translation type="unfinished">La fuente nombra la publicación y cuán segura es la cifra. Sus propios valores pertenecen solo a esta granja.</translation>
+    </message>
+    <message>
         <source>The sowings are in the plan. Undo takes them out again.</source>
         <translation type="unfinished">Las siembras están en el plan. Deshacer las quita.</translation>
     </message>
     <message>
         <source>The sowings for your list are shown here. Nothing changes until you adopt them.</source>
         <translation type="unfinished">Aquí se muestran las siembras para su lista. Nada cambia hasta que las adopte.</translation>
+    </message>
+    <message>
+        <source>The tab says how many places are missing, on which day it is tightest, and which batches would make room. As many plants as there is room for are sown all the same.</source>
+        <translation type="unfinished">La pestaña dice cuántos lugares faltan, qué día está más apretado y qué lotes harían sitio. Aun así se siembran tantas plantas como quepan.</translation>
     </message>
     <message>
         <source>The tanks have no room for any of these ways.</source>
@@ -4402,6 +5050,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Aún no hay respaldo; se hace uno al abrir o cerrar la granja.</translation>
     </message>
     <message>
+        <source>There is no batch “{code}”.</source>
+        <translation type="unfinished">No hay ningún lote “{code}”.</translation>
+    </message>
+    <message>
         <source>There is no bed to grow in, so nothing can be planned.</source>
         <translation type="unfinished">No hay cama para cultivar; no se puede planear nada.</translation>
     </message>
@@ -4412,6 +5064,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>There is no loop of water yet. Add one in the menu Set-up.</source>
         <translation type="unfinished">Aún no hay circuito de agua. Agregue uno en el menú Instalaciones.</translation>
+    </message>
+    <message>
+        <source>This day is still to come.</source>
+        <translation type="unfinished">Este día aún no ha llegado.</translation>
     </message>
     <message>
         <source>This entry was replaced already; correct the one that replaced it.</source>
@@ -4446,6 +5102,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Esta es la granja de muestra: mire y cambie lo que quiera.</translation>
     </message>
     <message>
+        <source>This line has no task; log it in the line above instead.</source>
+        <translation type="unfinished">Esta línea no tiene tarea; anótela en la línea de arriba.</translation>
+    </message>
+    <message>
         <source>This page</source>
         <translation type="unfinished">Esta página</translation>
     </message>
@@ -4463,11 +5123,15 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Time of day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hora del día</translation>
     </message>
     <message>
         <source>Time zone</source>
         <translation type="unfinished">Zona horaria</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>To buy</source>
@@ -4494,32 +5158,48 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Plan de hoy</translation>
     </message>
     <message>
+        <source>Together</source>
+        <translation type="unfinished">Juntos</translation>
+    </message>
+    <message>
         <source>Tolerance</source>
         <translation type="unfinished">Tolerancia</translation>
     </message>
     <message>
         <source>Too cold to germinate below</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Demasiado frío para germinar por debajo de</translation>
     </message>
     <message>
         <source>Too cold to grow below</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Demasiado frío para crecer por debajo de</translation>
     </message>
     <message>
         <source>Too warm to germinate above</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Demasiado calor para germinar por encima de</translation>
     </message>
     <message>
         <source>Too warm to grow above</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Demasiado calor para crecer por encima de</translation>
     </message>
     <message>
         <source>Tools</source>
         <translation type="unfinished">Herramientas</translation>
     </message>
     <message>
+        <source>Top-up</source>
+        <translation type="unfinished">Relleno</translation>
+    </message>
+    <message>
         <source>Total ammonia nitrogen [mg/L]</source>
         <translation type="unfinished">Nitrógeno amoniacal total [mg/L]</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trace…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Tray and pot labels</source>
@@ -4530,8 +5210,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Bandejas</translation>
     </message>
     <message>
+        <source>Treat sick fish in a separate tank and let none of that water reach plants or filter. Use only what is approved for that fish in your country, with a veterinarian, and keep the waiting time. Remedies for ornamental fish bar fish and crops from the table. Salt harms plants.</source>
+        <translation type="unfinished">Trate los peces enfermos en un tanque aparte y no deje que nada de esa agua llegue a plantas o filtro. Use solo lo aprobado para ese pez en su país, con un veterinario, y respete el tiempo de espera. Los remedios para peces ornamentales excluyen peces y cultivos de la mesa. La sal daña las plantas.</translation>
+    </message>
+    <message>
         <source>Treated with a medicine</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tratado con una medicina</translation>
     </message>
     <message>
         <source>Trickling filter</source>
@@ -4590,10 +5274,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Unidad de {heading}</translation>
     </message>
     <message>
-        <source>Units</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Units shown</source>
         <translation type="unfinished">Unidades mostradas</translation>
     </message>
@@ -4627,15 +5307,23 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Up to a weight of</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hasta un peso de</translation>
+    </message>
+    <message>
+        <source>Up to three beside today's plan. Changes under one name go into one scenario. The farm stays as it is until you adopt one, and adopting is one act.</source>
+        <translation type="unfinished">Hasta tres junto al plan de hoy. Los cambios bajo un nombre van a un escenario. La granja queda como está hasta que adopte uno, y adoptar es un solo acto.</translation>
     </message>
     <message>
         <source>Up to three scenarios beside today's plan: balance, harvest, occupancy, feed and cost. The farm stays as it is until you adopt one.</source>
         <translation type="unfinished">Hasta tres escenarios junto al plan de hoy: balance, cosecha, ocupación, alimento y costo. La granja queda como está hasta que adopte uno.</translation>
     </message>
     <message>
+        <source>Use food-grade plastics shielded from sun. No copper or galvanised metal in the water, and no limestone gravel unless you want its hardness.</source>
+        <translation type="unfinished">Use plásticos aptos para alimentos y protegidos del sol. Nada de cobre ni metal galvanizado en el agua, ni grava caliza salvo que quiera su dureza.</translation>
+    </message>
+    <message>
         <source>Used from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En uso desde</translation>
     </message>
     <message>
         <source>Value</source>
@@ -4678,6 +5366,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Verano templado, invierno frío</translation>
     </message>
     <message>
+        <source>Waste</source>
+        <translation type="unfinished">Desecho</translation>
+    </message>
+    <message>
         <source>Water</source>
         <translation type="unfinished">Agua</translation>
     </message>
@@ -4714,8 +5406,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Volumen de agua</translation>
     </message>
     <message>
+        <source>Water weighs a tonne a cubic metre: 25 cm of it are 250 kg on every square metre. Roof, frame and wiring are for people licensed where you are.</source>
+        <translation type="unfinished">El agua pesa una tonelada por metro cúbico: 25 cm son 250 kg en cada metro cuadrado. Techo, armazón y cableado son para gente con licencia donde usted está.</translation>
+    </message>
+    <message>
         <source>Water, by month</source>
         <translation type="unfinished">Agua, por mes</translation>
+    </message>
+    <message>
+        <source>Water-test log</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ways of stocking</source>
@@ -4728,6 +5428,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Wednesday</source>
         <translation type="unfinished">Miércoles</translation>
+    </message>
+    <message>
+        <source>Wee&amp;ks</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Week</source>
@@ -4754,14 +5458,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Semana {week}</translation>
     </message>
     <message>
-        <source>WeekStart</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Weekday</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Weekly t&amp;argets</source>
         <translation type="unfinished">Met&amp;as semanales</translation>
     </message>
@@ -4772,6 +5468,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Weekly target</source>
         <translation type="unfinished">Meta semanal</translation>
+    </message>
+    <message>
+        <source>Weekly task sheet</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Weeks</source>
@@ -4819,11 +5519,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Weight by length, exponent</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peso por largo, exponente</translation>
     </message>
     <message>
         <source>Weight by length, factor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peso por largo, factor</translation>
     </message>
     <message>
         <source>Weight of a fingerling</source>
@@ -4846,12 +5546,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Cuánto lleva una medida rasa</translation>
     </message>
     <message>
+        <source>What can be wanted</source>
+        <translation type="unfinished">Qué se puede pedir</translation>
+    </message>
+    <message>
         <source>What differs</source>
         <translation type="unfinished">Qué difiere</translation>
     </message>
     <message>
         <source>What differs from today's plan</source>
         <translation type="unfinished">Qué difiere del plan de hoy</translation>
+    </message>
+    <message>
+        <source>What does not fit</source>
+        <translation type="unfinished">Lo que no cabe</translation>
     </message>
     <message>
         <source>What does not fit ({count})</source>
@@ -4878,6 +5586,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Qué pasó</translation>
     </message>
     <message>
+        <source>What happened is what you logged; the planned figures come from the plan.</source>
+        <translation type="unfinished">Lo ocurrido es lo que anotó; las cifras previstas salen del plan.</translation>
+    </message>
+    <message>
+        <source>What happened, planned against actual, and what was learned from it.</source>
+        <translation type="unfinished">Qué ocurrió, lo previsto y lo real, y qué se aprendió de ello.</translation>
+    </message>
+    <message>
         <source>What happened, planned against actual, what was learned</source>
         <translation type="unfinished">Qué pasó, lo planeado contra lo real, qué se aprendió</translation>
     </message>
@@ -4902,12 +5618,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Lo elegido</translation>
     </message>
     <message>
+        <source>What is counted</source>
+        <translation type="unfinished">Qué se cuenta</translation>
+    </message>
+    <message>
         <source>What is left when the month begins</source>
         <translation type="unfinished">Lo que queda cuando empieza el mes</translation>
     </message>
     <message>
+        <source>What is listed</source>
+        <translation type="unfinished">Qué se enumera</translation>
+    </message>
+    <message>
         <source>What is planted fits what the fish can carry, as far as the published bands tell.</source>
         <translation type="unfinished">Lo plantado va con lo que los peces sostienen, hasta donde dicen las franjas publicadas.</translation>
+    </message>
+    <message>
+        <source>What is seen</source>
+        <translation type="unfinished">Qué se ve</translation>
     </message>
     <message>
         <source>What is tried</source>
@@ -4918,6 +5646,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Qué se quiere</translation>
     </message>
     <message>
+        <source>What is worked out</source>
+        <translation type="unfinished">Qué se calcula</translation>
+    </message>
+    <message>
         <source>What it gives</source>
         <translation type="unfinished">Lo que aporta</translation>
     </message>
@@ -4926,12 +5658,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Qué es</translation>
     </message>
     <message>
+        <source>What it keeps to</source>
+        <translation type="unfinished">A qué se atiene</translation>
+    </message>
+    <message>
         <source>What it means</source>
         <translation type="unfinished">Qué significa</translation>
     </message>
     <message>
         <source>What stands there</source>
         <translation type="unfinished">Qué hay ahí</translation>
+    </message>
+    <message>
+        <source>What the fish feed supplies of an element and what the crops take up, week by week, and a band: short, thin, met or ample.</source>
+        <translation type="unfinished">Lo que el alimento de los peces aporta de un elemento y lo que los cultivos toman, semana a semana, y una banda: corto, justo, cubierto o amplio.</translation>
     </message>
     <message>
         <source>What the fish feed supplies of an element, set against what the crops take up, by week.</source>
@@ -4952,6 +5692,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>What the water asks for</source>
         <translation type="unfinished">Qué pide el agua</translation>
+    </message>
+    <message>
+        <source>What these figures are</source>
+        <translation type="unfinished">Qué son estas cifras</translation>
     </message>
     <message>
         <source>What this rests on</source>
@@ -4998,6 +5742,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">¿Qué cambiaría?</translation>
     </message>
     <message>
+        <source>What you enter about clients and sites stays on this computer unless you send it.</source>
+        <translation type="unfinished">Lo que introduce sobre clientes y lugares se queda en este ordenador salvo que usted lo envíe.</translation>
+    </message>
+    <message>
         <source>What you enter stays on this computer, in the file you see in the status bar. What the weeks showed last is kept beside it in the folder for temporary files of your user, so that the next start is quick.</source>
         <translation type="unfinished">Lo que usted anota queda en esta computadora, en el archivo que ve en la barra de estado. Lo último que mostraron las semanas se guarda al lado, en la carpeta de archivos temporales de su usuario, para que el próximo inicio sea rápido.</translation>
     </message>
@@ -5015,7 +5763,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Where in its life it grows fastest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En qué punto de su vida crece más rápido</translation>
     </message>
     <message>
         <source>Where it comes from</source>
@@ -5034,12 +5782,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Donde están las plántulas hasta que se trasplantan a una cama.</translation>
     </message>
     <message>
+        <source>Where the figures come from</source>
+        <translation type="unfinished">De dónde salen las cifras</translation>
+    </message>
+    <message>
         <source>Where would you like to begin?</source>
         <translation type="unfinished">¿Por dónde quiere empezar?</translation>
     </message>
     <message>
         <source>Which</source>
         <translation type="unfinished">Cuál</translation>
+    </message>
+    <message>
+        <source>Which crop to sow in which week for which kind of bed, so that targets are met, little is more than wanted, and plants take up what the fish supply. Locked batches and what is sown before the first day stay.</source>
+        <translation type="unfinished">Qué cultivo sembrar en qué semana para qué clase de cama, para cumplir los objetivos, que sobre poco y las plantas tomen lo que los peces aportan. Los lotes bloqueados y lo sembrado antes del primer día se quedan.</translation>
     </message>
     <message>
         <source>Which figure</source>
@@ -5118,6 +5874,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">A {percent} % de lo mejor posible.</translation>
     </message>
     <message>
+        <source>Without a lot all of the seed is to buy. Order early enough to have it when the month begins.</source>
+        <translation type="unfinished">Sin un lote hay que comprar toda la semilla. Pida con tiempo para tenerla cuando empiece el mes.</translation>
+    </message>
+    <message>
         <source>Word</source>
         <translation type="unfinished">Palabra</translation>
     </message>
@@ -5176,6 +5936,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Worth {plan} of 100; the same amount sown every week is worth {hand}, and no plan more than {bound}.</source>
         <translation type="unfinished">Vale {plan} de 100; sembrar lo mismo cada semana vale {hand}, y ningún plan más de {bound}.</translation>
+    </message>
+    <message>
+        <source>Write grams and K or Ca, such as 40K or 35 Ca.</source>
+        <translation type="unfinished">Escriba gramos y K o Ca, como 40K o 35 Ca.</translation>
+    </message>
+    <message>
+        <source>Write heads, or kilograms with kg, such as 23 or 1.2 kg.</source>
+        <translation type="unfinished">Escriba piezas, o kilogramos con kg, como 23 o 1.2 kg.</translation>
     </message>
     <message>
         <source>W{number} (short for week)</source>
@@ -5246,6 +6014,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">una parte fija del peso del pez</translation>
     </message>
     <message>
+        <source>a sheet of labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a week, beyond what is supplied; nothing the plan has doses of fills it</source>
         <translation type="unfinished">por semana, más allá de lo aportado; nada que el plan dosifique lo cubre</translation>
     </message>
@@ -5296,6 +6068,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>all at once</source>
         <translation type="unfinished">todo de una vez</translation>
+    </message>
+    <message>
+        <source>all batches of the weeks below</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>all fish</source>
@@ -5390,14 +6166,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">bloque</translation>
     </message>
     <message>
-        <source>blue</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>bluish green</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>book days, no climate entered</source>
         <translation type="unfinished">días del catálogo, sin clima anotado</translation>
     </message>
@@ -5411,11 +6179,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>ca</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ca</translation>
     </message>
     <message>
         <source>calibrated</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">calibrado</translation>
     </message>
     <message>
         <source>carbonate</source>
@@ -5430,12 +6198,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cambia</translation>
     </message>
     <message>
+        <source>chosen together</source>
+        <translation type="unfinished">elegidos juntos</translation>
+    </message>
+    <message>
+        <source>chosen together · {locked} locked</source>
+        <translation type="unfinished">elegidos juntos · {locked} bloqueados</translation>
+    </message>
+    <message>
         <source>clearing</source>
         <translation type="unfinished">despeje</translation>
     </message>
     <message>
         <source>cold</source>
         <translation type="unfinished">frío</translation>
+    </message>
+    <message>
+        <source>cold store {warmth} °C</source>
+        <translation type="unfinished">cámara fría {warmth} °C</translation>
     </message>
     <message>
         <source>comes back: {elements}</source>
@@ -5478,8 +6258,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">demanda, hoy</translation>
     </message>
     <message>
+        <source>do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>does not fit into the doses of one week</source>
         <translation type="unfinished">no cabe en las dosis de una semana</translation>
+    </message>
+    <message>
+        <source>done today, no week falls short</source>
+        <translation type="unfinished">hecho hoy, ninguna semana queda corta</translation>
+    </message>
+    <message>
+        <source>done today, {weeks}</source>
+        <translation type="unfinished">hecho hoy, {weeks}</translation>
     </message>
     <message>
         <source>doubtful at this pH</source>
@@ -5487,15 +6279,19 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>doubtful: its meter was overdue for calibration</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dudosa: a su medidor ya le tocaba calibrarse</translation>
     </message>
     <message>
         <source>doubtful: {meter} was overdue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dudosa: a {meter} ya le tocaba</translation>
     </message>
     <message>
         <source>drawn from this publication; it shows care, not truth</source>
         <translation type="unfinished">tomado de esta publicación; muestra cuidado, no verdad</translation>
+    </message>
+    <message>
+        <source>due in {days} d</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>earlier</source>
@@ -5504,6 +6300,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>eases it</source>
         <translation type="unfinished">lo alivia</translation>
+    </message>
+    <message>
+        <source>ec</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>enough</source>
@@ -5551,7 +6351,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>fe</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">fe</translation>
     </message>
     <message>
         <source>feed conversion</source>
@@ -5662,6 +6462,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">g por semana</translation>
     </message>
     <message>
+        <source>g, K or Ca</source>
+        <translation type="unfinished">g, K o Ca</translation>
+    </message>
+    <message>
         <source>germination</source>
         <translation type="unfinished">germinación</translation>
     </message>
@@ -5674,8 +6478,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">se quita</translation>
     </message>
     <message>
+        <source>goes to {place}</source>
+        <translation type="unfinished">va a {place}</translation>
+    </message>
+    <message>
         <source>good</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">good</translation>
     </message>
     <message>
         <source>growth by your own figure</source>
@@ -5684,6 +6492,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>growth coefficient</source>
         <translation type="unfinished">coeficiente de crecimiento</translation>
+    </message>
+    <message>
+        <source>hands and tools clean</source>
+        <translation type="unfinished">manos y herramientas limpias</translation>
+    </message>
+    <message>
+        <source>hands or tools NOT clean</source>
+        <translation type="unfinished">manos o herramientas NO limpias</translation>
     </message>
     <message>
         <source>harvest</source>
@@ -5706,6 +6522,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">piezas</translation>
     </message>
     <message>
+        <source>heads, or kg</source>
+        <translation type="unfinished">piezas, o kg</translation>
+    </message>
+    <message>
         <source>heat</source>
         <translation type="unfinished">calor</translation>
     </message>
@@ -5723,15 +6543,19 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>kg</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kg</translation>
     </message>
     <message>
         <source>kg/m³</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kg/m³</translation>
     </message>
     <message>
         <source>kg/m³, and the limit</source>
         <translation type="unfinished">kg/m³, y el límite</translation>
+    </message>
+    <message>
+        <source>kh</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>lamps for the light that is missing</source>
@@ -5823,7 +6647,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>mg</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mg</translation>
     </message>
     <message>
         <source>month first</source>
@@ -5835,6 +6659,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>muted</source>
+        <translation type="unfinished">muted</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never calibrated: what it reads is doubtful</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5898,8 +6730,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin peces dentro del plan</translation>
     </message>
     <message>
+        <source>no interval set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no later than the book</source>
         <translation type="unfinished">no más tarde que el catálogo</translation>
+    </message>
+    <message>
+        <source>no meter</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no pH reading near it</source>
@@ -5932,6 +6772,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>no water temperature near it</source>
         <translation type="unfinished">sin temperatura del agua cercana</translation>
+    </message>
+    <message>
+        <source>no2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no3</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>none</source>
@@ -6006,6 +6854,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin análisis reciente; para la dosis máxima se toman valores prudentes</translation>
     </message>
     <message>
+        <source>not tested yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not watched</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>not weighed</source>
         <translation type="unfinished">sin pesar</translation>
     </message>
@@ -6034,6 +6890,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">las celdas del vivero se ocupan más tiempo</translation>
     </message>
     <message>
+        <source>of </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>off feed</source>
         <translation type="unfinished">sin alimento</translation>
     </message>
@@ -6056,10 +6916,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>or {tds} dissolved solids; {how} (mg/L per µS/cm); read on {day}</source>
         <translation type="unfinished">o {tds} de sólidos disueltos; {how} (mg/L por µS/cm); leído el {day}</translation>
-    </message>
-    <message>
-        <source>orange</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>order only</source>
@@ -6090,6 +6946,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">más de {percent} %</translation>
     </message>
     <message>
+        <source>overdue by {days} d: what it reads is doubtful</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>own source</source>
         <translation type="unfinished">fuente propia</translation>
     </message>
@@ -6099,11 +6959,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pH</translation>
     </message>
     <message>
         <source>pH and conductivity</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pH y conductividad</translation>
     </message>
     <message>
         <source>pH, by its trend</source>
@@ -6118,6 +6978,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">pellet de {size} mm</translation>
     </message>
     <message>
+        <source>pelleted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ph</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>physics</source>
         <translation type="unfinished">física</translation>
     </message>
@@ -6128,6 +6996,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>pieces</source>
         <translation type="unfinished">piezas</translation>
+    </message>
+    <message>
+        <source>plain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plain paper, to be cut</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>plants are short of food</source>
@@ -6142,8 +7018,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">plantas sin lugar {before} → {after}</translation>
     </message>
     <message>
+        <source>ppm need a meter with its factor: choose one above, or add it first.</source>
+        <translation type="unfinished">las ppm necesitan un medidor con su factor: elija uno arriba o añádalo antes.</translation>
+    </message>
+    <message>
         <source>ppm per µS/cm, 0.3 to 1</source>
         <translation type="unfinished">ppm por µS/cm, 0.3 a 1</translation>
+    </message>
+    <message>
+        <source>primed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>proposal</source>
@@ -6160,10 +7044,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>read in the source</source>
         <translation type="unfinished">leído en la fuente</translation>
-    </message>
-    <message>
-        <source>reddish purple</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>repairs it</source>
@@ -6194,6 +7074,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">saturación desconocida: falta la temperatura del agua por mes</translation>
     </message>
     <message>
+        <source>seed lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>seedlings get older and may stretch</source>
         <translation type="unfinished">las plántulas envejecen y pueden espigarse</translation>
     </message>
@@ -6212,10 +7096,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>since {since}, {days} days</source>
         <translation type="unfinished">desde el {since}, {days} días</translation>
-    </message>
-    <message>
-        <source>sky blue</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>sow {plants} plants</source>
@@ -6290,12 +7170,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">quita {share} de ello</translation>
     </message>
     <message>
+        <source>tan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>tank too full</source>
         <translation type="unfinished">tanque muy lleno</translation>
     </message>
     <message>
         <source>tanks are fuller later</source>
         <translation type="unfinished">los tanques se llenan más tarde</translation>
+    </message>
+    <message>
+        <source>tds</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>test again</source>
@@ -6307,7 +7195,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>text</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">text</translation>
     </message>
     <message>
         <source>the area that is planted</source>
@@ -6507,7 +7395,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>trend only since the calibration of {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tendencia solo desde la calibración del {day}</translation>
     </message>
     <message>
         <source>unit?</source>
@@ -6522,16 +7410,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">no se sabe: faltan {count} precios</translation>
     </message>
     <message>
-        <source>vermilion</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>wanted</source>
         <translation type="unfinished">se quiere</translation>
     </message>
     <message>
         <source>wanted {span}</source>
         <translation type="unfinished">pedido {span}</translation>
+    </message>
+    <message>
+        <source>waste {many}</source>
+        <translation type="unfinished">desecho {many}</translation>
     </message>
     <message>
         <source>watch</source>
@@ -6546,8 +7434,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">agua a {warmth} lleva {most}</translation>
     </message>
     <message>
-        <source>week {week} will be {plants} plants short</source>
-        <translation type="unfinished">a la semana {week} le faltarán {plants} plantas</translation>
+        <source>week {week} will be {many} heads short</source>
+        <translation type="unfinished">a la semana {week} le faltarán {many} piezas</translation>
+    </message>
+    <message>
+        <source>week {week} will be {many} plants short</source>
+        <translation type="unfinished">a la semana {week} le faltarán {many} plantas</translation>
     </message>
     <message>
         <source>weeks</source>
@@ -6603,11 +7495,15 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>wrong</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">wrong</translation>
     </message>
     <message>
         <source>yes</source>
         <translation type="unfinished">sí</translation>
+    </message>
+    <message>
+        <source>yes or no</source>
+        <translation type="unfinished">sí o no</translation>
     </message>
     <message>
         <source>yesterday</source>
@@ -6655,7 +7551,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{band} · {share}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{band} · {share}</translation>
     </message>
     <message>
         <source>{batch} cannot stand in {bed}.</source>
@@ -6687,7 +7583,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{came} of {seeds} seeds counted came up ({tests} tests, {batches} batches)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">brotaron {came} de {seeds} semillas contadas ({tests} pruebas, {batches} lotes)</translation>
     </message>
     <message>
         <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside.</source>
@@ -6714,10 +7610,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{code}, {crop}: {along}, ocupado hasta {until}. {then}</translation>
     </message>
     <message>
-        <source>{code}: to be sown {days} days ago.</source>
-        <translation type="unfinished">{code}: debía sembrarse hace {days} días.</translation>
-    </message>
-    <message>
         <source>{code}: {start} – {end}</source>
         <translation type="unfinished">{code}: {start} – {end}</translation>
     </message>
@@ -6740,6 +7632,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{count} batches: harvest {span} days {way}</source>
         <translation type="unfinished">{count} lotes: cosecha {span} días {way}</translation>
+    </message>
+    <message>
+        <source>{count} entries were logged. One undo takes all of them back.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{count} fish</source>
@@ -6835,7 +7731,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{count} {event}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} {event}</translation>
     </message>
     <message>
         <source>{crop} would not be ready in time in {kind} when sown in {weeks} of the weeks; it is not sown then.</source>
@@ -6895,11 +7791,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{crop}: {words}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {words}.</translation>
     </message>
     <message>
         <source>{days} d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{days} d</translation>
     </message>
     <message>
         <source>{days} days</source>
@@ -6935,7 +7831,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{field}: {before} → {after}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{field}: {before} → {after}</translation>
     </message>
     <message>
         <source>{figure}, your value:</source>
@@ -6955,7 +7851,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{grams} g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g</translation>
     </message>
     <message>
         <source>{grams} g a day</source>
@@ -6975,7 +7871,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{grams} g/d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g/d</translation>
     </message>
     <message>
         <source>{groups} groups</source>
@@ -6991,7 +7887,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{group}, {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{group}, {day}</translation>
     </message>
     <message>
         <source>{held} of {all} places</source>
@@ -7067,7 +7963,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{likely} ({low}–{high})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{likely} ({low}–{high})</translation>
     </message>
     <message>
         <source>{likely} g each, {low} to {high} g by slow or quick growth</source>
@@ -7098,6 +7994,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{many} lotes</translation>
     </message>
     <message>
+        <source>{many} batches chosen</source>
+        <translation type="unfinished">{many} lotes elegidos</translation>
+    </message>
+    <message>
         <source>{many} days</source>
         <translation type="unfinished">{many} días</translation>
     </message>
@@ -7111,11 +8011,15 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{many} g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} g</translation>
     </message>
     <message>
         <source>{many} g a day</source>
         <translation type="unfinished">{many} g al día</translation>
+    </message>
+    <message>
+        <source>{many} heads of a batch of {plants}?</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{many} later</source>
@@ -7131,7 +8035,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{moment}  ({ago}, {size})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{moment}  ({ago}, {size})</translation>
     </message>
     <message>
         <source>{named} and {rest} more</source>
@@ -7168,6 +8072,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{name} stands in a bed that does not suit it.</source>
         <translation type="unfinished">{name} está en una cama que no le sirve.</translation>
+    </message>
+    <message>
+        <source>{name} {value} on {day} is far out of its band. Is it right?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} {value} on {day} stands alone. Is it right?</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name}, a kg</source>
@@ -7215,11 +8127,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{name}: this harvest is barred: the fish were treated with a medicine and are not cleared by then.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: esta cosecha está vedada: los peces se trataron con una medicina y no estarán aptos para entonces.</translation>
     </message>
     <message>
         <source>{name}: treated with a medicine and not cleared yet: no fish of it may be harvested for eating. Log the day on which they are cleared.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: tratados con una medicina y aún no aptos: no se puede cosechar ninguno para comer. Anote el día en que queden aptos.</translation>
     </message>
     <message>
         <source>{name}: {count} readings from {low} to {high}, the last {value} on {day}</source>
@@ -7227,7 +8139,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{name}…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}…</translation>
     </message>
     <message>
         <source>{need} of filter surface are needed</source>
@@ -7256,6 +8168,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{number} días después</translation>
     </message>
     <message>
+        <source>{n} chosen batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{n} pages on {paper}</source>
         <translation type="unfinished">{n} páginas en {paper}</translation>
     </message>
@@ -7265,11 +8181,15 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{percent} %</translation>
     </message>
     <message>
         <source>{percent} % ± {spread}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{percent} % ± {spread}</translation>
+    </message>
+    <message>
+        <source>{plants} plants</source>
+        <translation type="unfinished">{plants} plantas</translation>
     </message>
     <message>
         <source>{plants} plants × {allowance} ÷ {germination} that come up = {needed} seeds</source>
@@ -7297,7 +8217,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{quantity}, {days} d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{quantity}, {days} d</translation>
     </message>
     <message>
         <source>{quick} at the earliest</source>
@@ -7341,7 +8261,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{sign} {answer}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{sign} {answer}</translation>
     </message>
     <message>
         <source>{sign} {answer}: {said}</source>
@@ -7377,7 +8297,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{title} [{unit}]: {said}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{title} [{unit}]: {said}</translation>
     </message>
     <message>
         <source>{title} – saved</source>
@@ -7476,6 +8396,26 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">–</translation>
     </message>
     <message>
+        <source>“Uneven” is the coefficient of variation of the feed: its spread as a share of its mean. “In band” is the share of weeks in which the beds can use what is fed.</source>
+        <translation type="unfinished">“Desigual” es el coeficiente de variación del alimento: su dispersión como parte de su media. “En banda” es la parte de semanas en que las camas pueden usar lo que se da.</translation>
+    </message>
+    <message>
+        <source>“Within 0.8 % of the best possible” is proven: a bound is worked out that no plan can pass, and the gap to it is told. The search may be stopped at any time; the best so far is kept.</source>
+        <translation type="unfinished">“A menos del 0,8 % de lo mejor posible” está probado: se calcula una cota que ningún plan puede pasar y se dice la distancia a ella. La búsqueda puede pararse cuando se quiera; se guarda lo mejor hasta entonces.</translation>
+    </message>
+    <message>
+        <source>“{value}” is neither yes nor no; write y or n.</source>
+        <translation type="unfinished">“{value}” no es ni sí ni no; escriba y o n.</translation>
+    </message>
+    <message>
+        <source>“{value}” is no number.</source>
+        <translation type="unfinished">“{value}” no es un número.</translation>
+    </message>
+    <message>
+        <source>“{value}” is no time of day; write it as 07:30 or 730.</source>
+        <translation type="unfinished">“{value}” no es una hora; escríbala como 07:30 o 730.</translation>
+    </message>
+    <message>
         <source>“{word}” is no point; write head and flow as 1.5:2400.</source>
         <translation type="unfinished">“{word}” no es un punto; escriba altura y caudal como 1.5:2400.</translation>
     </message>
@@ -7489,7 +8429,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>★ {groups}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">★ {groups}</translation>
     </message>
     <message>
         <source>⚠ All seven days are ticked; leave at least one for work.</source>

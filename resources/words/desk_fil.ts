@@ -9,6 +9,10 @@
     </message>
     <message>
         <source> g</source>
+        <translation type="unfinished"> g</translation>
+    </message>
+    <message>
+        <source> g a scoop</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -21,11 +25,19 @@
     </message>
     <message>
         <source>%</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%</translation>
     </message>
     <message>
         <source>&amp;About and cautions</source>
         <translation type="unfinished">&amp;Tungkol dito at mga paalala</translation>
+    </message>
+    <message>
+        <source>&amp;Batch or seed lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Batches</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Beds</source>
@@ -53,11 +65,11 @@
     </message>
     <message>
         <source>&amp;Correct the chosen…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Iwasto ang napili…</translation>
     </message>
     <message>
         <source>&amp;Correct {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Iwasto ang {code}</translation>
     </message>
     <message>
         <source>&amp;Doses</source>
@@ -93,11 +105,19 @@
     </message>
     <message>
         <source>&amp;Help to this page</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Tulong sa pahinang ito</translation>
     </message>
     <message>
         <source>&amp;History…</source>
         <translation type="unfinished">&amp;Kasaysayan…</translation>
+    </message>
+    <message>
+        <source>&amp;Keep all lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Labels and tags…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Larger type</source>
@@ -113,7 +133,7 @@
     </message>
     <message>
         <source>&amp;Log it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I&amp;tala</translation>
     </message>
     <message>
         <source>&amp;Loops of water</source>
@@ -125,6 +145,14 @@
     </message>
     <message>
         <source>&amp;Meters</source>
+        <translation type="unfinished">Mga &amp;panukat</translation>
+    </message>
+    <message>
+        <source>&amp;Move all to the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New lines</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -169,7 +197,7 @@
     </message>
     <message>
         <source>&amp;Repeat the last</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Ulitin ang huli</translation>
     </message>
     <message>
         <source>&amp;Save as a table…</source>
@@ -178,6 +206,10 @@
     <message>
         <source>&amp;Set-up</source>
         <translation type="unfinished">&amp;Ayos</translation>
+    </message>
+    <message>
+        <source>&amp;Sheet</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Sites</source>
@@ -189,6 +221,10 @@
     </message>
     <message>
         <source>&amp;Take up what was learned</source>
+        <translation type="unfinished">&amp;Gamitin ang natutunan</translation>
+    </message>
+    <message>
+        <source>&amp;Trace a batch or lot…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -204,6 +240,10 @@
         <translation type="unfinished">Suri ng tu&amp;big…</translation>
     </message>
     <message>
+        <source>&amp;Width of a label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Words used here</source>
         <translation type="unfinished">Mga &amp;salitang gamit dito</translation>
     </message>
@@ -214,6 +254,18 @@
     <message>
         <source>, {slow} when slow</source>
         <translation type="unfinished">, {slow} kung mabagal</translation>
+    </message>
+    <message>
+        <source>07:30</source>
+        <translation type="unfinished">07:30</translation>
+    </message>
+    <message>
+        <source>1 batch</source>
+        <translation type="unfinished">1 batch</translation>
+    </message>
+    <message>
+        <source>1 batch chosen</source>
+        <translation type="unfinished">1 batch ang napili</translation>
     </message>
     <message>
         <source>1 batch has to wait.</source>
@@ -276,12 +328,16 @@
         <translation type="unfinished">1 linggo</translation>
     </message>
     <message>
+        <source>1, 2, 4 and 6 groups, harvested whole or in parts. The more groups, the less the feed falls at a harvest, and the plants' food with it. The fall is against the month before; “longest” is the time until the feed is back.</source>
+        <translation type="unfinished">1, 2, 4 at 6 na grupo, inaani nang buo o paunti-unti. Kapag mas maraming grupo, mas maliit ang bagsak ng pakain sa pag-ani, at pati ang pagkain ng halaman. Ang bagsak ay laban sa nakaraang buwan; ang “pinakamahaba” ay ang panahon hanggang makabalik ang pakain.</translation>
+    </message>
+    <message>
         <source>7,2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">7,2</translation>
     </message>
     <message>
         <source>7.2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">7.2</translation>
     </message>
     <message>
         <source>; brings along {ions}</source>
@@ -305,7 +361,7 @@
     </message>
     <message>
         <source>; meter calibrated on {days}: no trend across that</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; na-calibrate ang panukat noong {days}: walang trend na tumatawid doon</translation>
     </message>
     <message>
         <source>; the first {shown} are shown</source>
@@ -313,7 +369,7 @@
     </message>
     <message>
         <source>; {count} of them doubtful: the meter was overdue for calibration</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; {count} sa mga ito ang alanganin: lampas na sa takdang calibration ang panukat</translation>
     </message>
     <message>
         <source>A (letter of fish added)</source>
@@ -364,6 +420,10 @@
         <translation type="unfinished">Lumulutang na tabla na may mga butas para sa halaman.</translation>
     </message>
     <message>
+        <source>A forecast is no test. Test the water before you dose.</source>
+        <translation type="unfinished">Ang pagtataya ay hindi pagsusuri. Suriin ang tubig bago magdosis.</translation>
+    </message>
+    <message>
         <source>A hole of a raft, a spot of a gravel bed or a cell of a tray; it holds one plant at a time.</source>
         <translation type="unfinished">Butas ng lutang, puwesto sa kamang graba o selda ng tray; isang halaman lang sa bawat oras.</translation>
     </message>
@@ -380,6 +440,14 @@
         <translation type="unfinished">Nagsisimula ang bagong loop sa madahong pananim; naghihintay ang namumunga hanggang kaya ng pakain.</translation>
     </message>
     <message>
+        <source>A planned harvest of a whole group can be compared with taking it in parts. Fish that stay should not be kept off feed for it.</source>
+        <translation type="unfinished">Ang nakaplanong ani ng buong grupo ay maihahambing sa pag-ani nang paunti-unti. Ang mga isdang maiiwan ay hindi dapat ihinto ang pakain dahil dito.</translation>
+    </message>
+    <message>
+        <source>A price that is not given leaves a sum unknown; it never counts as nothing. Prices are kept on this computer, not in the farm.</source>
+        <translation type="unfinished">Ang presyong hindi ibinigay ay nag-iiwan ng kabuuang hindi alam; hindi ito kailanman bilang na wala. Nasa computer na ito ang mga presyo, hindi sa bukid.</translation>
+    </message>
+    <message>
         <source>A proposal is shown here beside today's plan. Nothing changes until you adopt it.</source>
         <translation type="unfinished">Ipinapakita rito ang mungkahi katabi ng plano ngayon. Walang magbabago hanggang tanggapin mo.</translation>
     </message>
@@ -392,6 +460,14 @@
         <translation type="unfinished">May paunang hasik para sa bawat linggo ng isang taon; mababago mo lahat.</translation>
     </message>
     <message>
+        <source>A switch that trips at night stops air and pump without a sound. Fit an alarm that calls when power fails, and give the fish a circuit of their own.</source>
+        <translation type="unfinished">Ang switch na pumutok sa gabi ay tahimik na pumapatay sa hangin at bomba. Maglagay ng alarmang tatawag kapag nawalan ng kuryente, at bigyan ng sariling circuit ang mga isda.</translation>
+    </message>
+    <message>
+        <source>A tripped safety switch kills fish quietly</source>
+        <translation type="unfinished">Ang pumutok na safety switch ay tahimik na pumapatay ng isda</translation>
+    </message>
+    <message>
         <source>A weighed sample, harvest, deaths, days off feed, feed given</source>
         <translation type="unfinished">Tinimbang na sample, ani, namatay, araw na walang pakain, pakaing ibinigay</translation>
     </message>
@@ -401,7 +477,7 @@
     </message>
     <message>
         <source>About</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tungkol dito</translation>
     </message>
     <message>
         <source>About and cautions</source>
@@ -424,12 +500,16 @@
         <translation type="unfinished">Asidong nagagawa</translation>
     </message>
     <message>
+        <source>Acids</source>
+        <translation type="unfinished">Mga asido</translation>
+    </message>
+    <message>
         <source>Acts, newest first</source>
         <translation type="unfinished">Mga ginawa, pinakabago muna</translation>
     </message>
     <message>
         <source>Actual [d]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aktuwal [d]</translation>
     </message>
     <message>
         <source>Add</source>
@@ -449,7 +529,7 @@
     </message>
     <message>
         <source>Add a meter…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag ng panukat…</translation>
     </message>
     <message>
         <source>Add a packet or delivery of seed</source>
@@ -492,6 +572,10 @@
         <translation type="unfinished">Tanggapin ang 1 hasik</translation>
     </message>
     <message>
+        <source>Adopt makes the proposal the plan, in one act: one undo brings the old plan back. When the farm has changed since, the proposal must be worked out again.</source>
+        <translation type="unfinished">Ginagawang plano ng Gamitin ang mungkahi, sa isang hakbang: isang pag-undo ang magbabalik ng dating plano. Kapag nagbago na ang bukid mula noon, kailangang kuwentahin muli ang mungkahi.</translation>
+    </message>
+    <message>
         <source>Adopt the season plan from {day}</source>
         <translation type="unfinished">Tanggapin ang plano sa panahon mula {day}</translation>
     </message>
@@ -502,6 +586,14 @@
     <message>
         <source>Adopt {name}</source>
         <translation type="unfinished">Tanggapin ang {name}</translation>
+    </message>
+    <message>
+        <source>Adopting</source>
+        <translation type="unfinished">Paggamit</translation>
+    </message>
+    <message>
+        <source>Advice</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Aerated</source>
@@ -609,7 +701,7 @@
     </message>
     <message>
         <source>Alter what is &amp;chosen…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baguhin ang &amp;napili…</translation>
     </message>
     <message>
         <source>Alter…</source>
@@ -617,7 +709,7 @@
     </message>
     <message>
         <source>Altitude</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Taas mula sa dagat</translation>
     </message>
     <message>
         <source>Ammonia from feed</source>
@@ -648,8 +740,16 @@
         <translation type="unfinished">Isdang pampalamuti: hindi kinakain.</translation>
     </message>
     <message>
+        <source>Animals</source>
+        <translation type="unfinished">Mga hayop</translation>
+    </message>
+    <message>
         <source>Another copy of this farm was worked on later ({day}): {path}. From here on the two differ; open that one to go on there.</source>
         <translation type="unfinished">May ibang kopya ng farm na ito na ginamit kinalaunan ({day}): {path}. Mula rito magkaiba na ang dalawa; buksan iyon para doon magpatuloy.</translation>
+    </message>
+    <message>
+        <source>Another crop in its place</source>
+        <translation type="unfinished">Ibang pananim sa lugar nito</translation>
     </message>
     <message>
         <source>Any supplement, any amount, once or repeated</source>
@@ -669,7 +769,7 @@
     </message>
     <message>
         <source>April–June</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Abril–Hunyo</translation>
     </message>
     <message>
         <source>Aquaponics</source>
@@ -688,12 +788,20 @@
         <translation type="unfinished">Mga arrow key: palipat-lipat ng butas; Page Up at Page Down: isang linggo paatras at pasulong; Alt na may kaliwa o kanan: isang araw. Space: damputin ang mga halaman ng butas; pumili ng lalagyan sa arrow key, Enter para ilagay, Escape para iwan. Plus at minus: laki ng guhit.</translation>
     </message>
     <message>
+        <source>Arrow keys go from hole to hole; Page Up and Page Down go a week back and on, Alt with left or right a day.</source>
+        <translation type="unfinished">Ang mga arrow ay lumilipat sa bawat butas; ang Page Up at Page Down ay isang linggo paurong at pasulong, ang Alt na may kaliwa o kanan ay isang araw.</translation>
+    </message>
+    <message>
         <source>Ask</source>
         <translation type="unfinished">Itanong</translation>
     </message>
     <message>
         <source>Ask whether the loop can carry these beds</source>
         <translation type="unfinished">Itanong kung kaya ng loop ang mga kamang ito</translation>
+    </message>
+    <message>
+        <source>Ask your fisheries office before you buy fish. Never release fish or eggs.</source>
+        <translation type="unfinished">Magtanong sa tanggapan ng pangisdaan bago bumili ng isda. Huwag kailanman magpakawala ng isda o itlog.</translation>
     </message>
     <message>
         <source>Assumed</source>
@@ -732,6 +840,10 @@
         <translation type="unfinished">Bumalik sa kinabibilangan nito</translation>
     </message>
     <message>
+        <source>Backs with the cau&amp;tion on water and food</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Backups, the latest first</source>
         <translation type="unfinished">Mga backup, pinakabago muna</translation>
     </message>
@@ -753,7 +865,7 @@
     </message>
     <message>
         <source>Base it brings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Base na dala nito</translation>
     </message>
     <message>
         <source>Base wanted</source>
@@ -808,10 +920,6 @@
         <translation type="unfinished">Mapa</translation>
     </message>
     <message>
-        <source>BedKind</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Beds</source>
         <translation type="unfinished">Mga kama</translation>
     </message>
@@ -828,6 +936,10 @@
         <translation type="unfinished">Bago ang lahat ng ito</translation>
     </message>
     <message>
+        <source>Before → after, for the flagged weeks. “Repairs it” means that nothing of the warning is left. “Look out” names what else it does.</source>
+        <translation type="unfinished">Bago → pagkatapos, para sa mga linggong may babala. Ang “Naaayos” ay nangangahulugang wala nang natira sa babala. Ang “Mag-ingat” ay nagsasabi ng iba pang ginagawa nito.</translation>
+    </message>
+    <message>
         <source>Begin</source>
         <translation type="unfinished">Magsimula</translation>
     </message>
@@ -840,6 +952,10 @@
         <translation type="unfinished">Magsimula ng bago…</translation>
     </message>
     <message>
+        <source>Begin the sheet anew for these days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Begin your own farm…</source>
         <translation type="unfinished">Simulan ang sariling farm…</translation>
     </message>
@@ -849,7 +965,7 @@
     </message>
     <message>
         <source>Best warmth to germinate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakamainam na init sa pagtubo</translation>
     </message>
     <message>
         <source>Best water temperature</source>
@@ -861,7 +977,7 @@
     </message>
     <message>
         <source>Book</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aklat</translation>
     </message>
     <message>
         <source>Bought on</source>
@@ -888,6 +1004,14 @@
         <translation type="unfinished">Ipasok ang maayos na hanay at iwan ang mga ito</translation>
     </message>
     <message>
+        <source>Building, roof load, wiring, waste water, water rights, food sale, zoning, animal welfare and slaughter follow local codes: ask first. Water weighs a tonne per cubic metre: 3 m² at 25 cm is 0.75 t before rafts and crops.</source>
+        <translation type="unfinished">Ang pagtatayo, bigat sa bubong, kuryente, maruming tubig, karapatan sa tubig, pagtitinda ng pagkain, zoning, kapakanan ng hayop at pagkatay ay sumusunod sa lokal na tuntunin: magtanong muna. Isang tonelada ang bigat ng bawat metro kubiko ng tubig: 3 m² sa 25 cm ay 0.75 t bago pa ang raft at pananim.</translation>
+    </message>
+    <message>
+        <source>By mouse and by keys</source>
+        <translation type="unfinished">Sa mouse at sa keyboard</translation>
+    </message>
+    <message>
         <source>By the book</source>
         <translation type="unfinished">Ayon sa libro</translation>
     </message>
@@ -900,6 +1024,10 @@
         <translation type="unfinished">H</translation>
     </message>
     <message>
+        <source>Ca base</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Calcium</source>
         <translation type="unfinished">Calcium</translation>
     </message>
@@ -909,7 +1037,7 @@
     </message>
     <message>
         <source>Calcium in the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kaltsyum sa isda</translation>
     </message>
     <message>
         <source>Calcium in the make-up water</source>
@@ -917,6 +1045,14 @@
     </message>
     <message>
         <source>Calibrate every</source>
+        <translation type="unfinished">I-calibrate tuwing</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibration page, to set the printer right</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -926,6 +1062,10 @@
     <message>
         <source>Cancel</source>
         <translation type="unfinished">Kanselahin</translation>
+    </message>
+    <message>
+        <source>Carried over</source>
+        <translation type="unfinished">Naipasa</translation>
     </message>
     <message>
         <source>Case</source>
@@ -942,6 +1082,14 @@
     <message>
         <source>Catch</source>
         <translation type="unfinished">Hulihin</translation>
+    </message>
+    <message>
+        <source>Catch up: {sheet}, {count} entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caustic bases</source>
+        <translation type="unfinished">Mga baseng nakakasunog</translation>
     </message>
     <message>
         <source>Chance that targets are met</source>
@@ -980,16 +1128,36 @@
         <translation type="unfinished">Pumili ng linggong may babala para makita ang mag-aayos dito.</translation>
     </message>
     <message>
+        <source>Choose a group, then a week; Enter on a week asks why. “Add an event” takes weighed samples, harvests and deaths. Weigh a level scoop again with every new bag.</source>
+        <translation type="unfinished">Pumili ng grupo, saka ng linggo; ang Enter sa linggo ay nagtatanong kung bakit. Ang “Magdagdag ng pangyayari” ay para sa natimbang na sample, ani at namatay. Timbangin muli ang isang patag na sandok sa bawat bagong sako.</translation>
+    </message>
+    <message>
         <source>Choose a planned harvest: it is compared all at once and in parts.</source>
         <translation type="unfinished">Pumili ng planong ani: inihahambing ito nang sabay-sabay at paunti-unti.</translation>
+    </message>
+    <message>
+        <source>Choose a row with the mouse or the arrow keys. Ctrl+Return alters it, Ctrl+L locks it, Ctrl+B sows a new one.</source>
+        <translation type="unfinished">Pumili ng hanay gamit ang mouse o mga arrow. Binabago ito ng Ctrl+Return, ikinakandado ng Ctrl+L, naghahasik ng bago ang Ctrl+B.</translation>
+    </message>
+    <message>
+        <source>Choose a row with the mouse or the arrow keys; what is chosen is explained beside it. New readings are added from the menu Change.</source>
+        <translation type="unfinished">Pumili ng hanay gamit ang mouse o mga arrow; ipinaliliwanag sa tabi ang napili. Idinaragdag ang bagong sukat sa menu na Baguhin.</translation>
+    </message>
+    <message>
+        <source>Choose a shelf, an entry and a figure, then type your value. Enter shows what would move and keeps nothing; “Keep my value” keeps it, “Back to the book's value” takes it out.</source>
+        <translation type="unfinished">Pumili ng estante, entry at bilang, saka i-type ang halaga mo. Ipinapakita ng Enter ang gagalaw at walang itinatabi; ang “Itabi ang aking halaga” ay nagtatabi, ang “Bumalik sa halaga ng aklat” ay nag-aalis.</translation>
     </message>
     <message>
         <source>Choose a sowing to see how its seeds are counted.</source>
         <translation type="unfinished">Pumili ng hasik para makita kung paano binibilang ang binhi.</translation>
     </message>
     <message>
+        <source>Choose above which product was given.</source>
+        <translation type="unfinished">Piliin sa itaas kung anong produkto ang ibinigay.</translation>
+    </message>
+    <message>
         <source>Choose an entry of the log first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pumili muna ng entry sa talaan.</translation>
     </message>
     <message>
         <source>Choose from a month</source>
@@ -1000,20 +1168,32 @@
         <translation type="unfinished">Pumili ng isang batch na hahatiin.</translation>
     </message>
     <message>
+        <source>Choose the loop and the element above, and a week in the chart or, after “Table”, in the rows. Beside it stands why, and what would help.</source>
+        <translation type="unfinished">Piliin sa itaas ang loop at elemento, at isang linggo sa tsart o, pagkatapos ng “Talahanayan”, sa mga hanay. Nasa tabi kung bakit, at kung ano ang makakatulong.</translation>
+    </message>
+    <message>
         <source>Choose what is to be taken up first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Piliin muna kung ano ang gagamitin.</translation>
     </message>
     <message>
         <source>Clear</source>
         <translation type="unfinished">Hawanin</translation>
     </message>
     <message>
-        <source>Cleared to eat from</source>
+        <source>Clear: {code}</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cleared to eat from</source>
+        <translation type="unfinished">Puwede nang kainin mula</translation>
     </message>
     <message>
         <source>Clearing</source>
         <translation type="unfinished">Paghawan</translation>
+    </message>
+    <message>
+        <source>Click a section, or go up and down with the arrow keys. Nothing changes before you adopt or apply it; Ctrl+Z takes it back.</source>
+        <translation type="unfinished">I-click ang seksiyon, o umakyat at bumaba gamit ang mga arrow. Walang nagbabago hangga't hindi mo ginagamit; binabawi ito ng Ctrl+Z.</translation>
     </message>
     <message>
         <source>Climate</source>
@@ -1044,8 +1224,16 @@
         <translation type="unfinished">Coefficient of variation ng pakain</translation>
     </message>
     <message>
+        <source>Cold store</source>
+        <translation type="unfinished">Malamig na imbakan</translation>
+    </message>
+    <message>
         <source>Column</source>
         <translation type="unfinished">Kolum</translation>
+    </message>
+    <message>
+        <source>Comes up</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Compare</source>
@@ -1073,7 +1261,7 @@
     </message>
     <message>
         <source>Conductivity</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Conductivity</translation>
     </message>
     <message>
         <source>Conductivity [mS/cm]</source>
@@ -1100,6 +1288,10 @@
         <translation type="unfinished">Gastos</translation>
     </message>
     <message>
+        <source>Counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Counted in</source>
         <translation type="unfinished">Binibilang sa</translation>
     </message>
@@ -1112,6 +1304,10 @@
         <translation type="unfinished">Binibilang ang gagamitin ng plano…</translation>
     </message>
     <message>
+        <source>Cover or fence tanks: small children drown in little water. Keep floors rough and dry, lift with two, do not climb into closed tanks alone, drink and rest in heat.</source>
+        <translation type="unfinished">Takpan o bakuran ang mga tangke: nalulunod ang maliliit na bata kahit sa mababaw na tubig. Panatilihing magaspang at tuyo ang sahig, magbuhat nang dalawahan, huwag pumasok nang mag-isa sa saradong tangke, uminom at magpahinga kapag mainit.</translation>
+    </message>
+    <message>
         <source>Crop</source>
         <translation type="unfinished">Pananim</translation>
     </message>
@@ -1120,16 +1316,16 @@
         <translation type="unfinished">Pananim na ipinapakita ang ani</translation>
     </message>
     <message>
-        <source>CropGroup</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Crops</source>
         <translation type="unfinished">Mga pananim</translation>
     </message>
     <message>
         <source>Curve of the pump</source>
         <translation type="unfinished">Curve ng bomba</translation>
+    </message>
+    <message>
+        <source>Daily feed sheet</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Dar&amp;k</source>
@@ -1145,7 +1341,7 @@
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw</translation>
     </message>
     <message>
         <source>Day of sowing</source>
@@ -1168,6 +1364,10 @@
         <translation type="unfinished">Araw sa gitnang agwat</translation>
     </message>
     <message>
+        <source>Days come from the catalogue, your own values and the season. Ctrl+I shows why a figure is as it is.</source>
+        <translation type="unfinished">Ang mga araw ay galing sa katalogo, sa sarili mong halaga at sa panahon. Ipinapakita ng Ctrl+I kung bakit ganoon ang bilang.</translation>
+    </message>
+    <message>
         <source>Days for clearing</source>
         <translation type="unfinished">Araw ng paghawan</translation>
     </message>
@@ -1185,7 +1385,7 @@
     </message>
     <message>
         <source>Days from one picking to the next</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga araw sa pagitan ng pag-ani</translation>
     </message>
     <message>
         <source>Days in the bed until the first pick</source>
@@ -1213,15 +1413,19 @@
     </message>
     <message>
         <source>Days off feed before harvest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga araw na walang pakain bago mag-ani</translation>
+    </message>
+    <message>
+        <source>Dead</source>
+        <translation type="unfinished">Patay</translation>
     </message>
     <message>
         <source>Deadly cold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nakamamatay na lamig</translation>
     </message>
     <message>
         <source>Deadly heat</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nakamamatay na init</translation>
     </message>
     <message>
         <source>Deaths</source>
@@ -1233,27 +1437,15 @@
     </message>
     <message>
         <source>DejaVu Sans</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>DejaVuSans-Bold.ttf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">DejaVu Sans</translation>
     </message>
     <message>
         <source>DejaVuSans.ttf</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>DelayCause</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">DejaVuSans.ttf</translation>
     </message>
     <message>
         <source>Depth</source>
         <translation type="unfinished">Lalim</translation>
-    </message>
-    <message>
-        <source>Desk</source>
-        <translation type="unfinished">Mesa</translation>
     </message>
     <message>
         <source>Difference</source>
@@ -1261,11 +1453,11 @@
     </message>
     <message>
         <source>Difference [d]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pagkakaiba [d]</translation>
     </message>
     <message>
         <source>Dissolved oxygen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oksihenong tunaw</translation>
     </message>
     <message>
         <source>Dissolved oxygen [mg/L]</source>
@@ -1273,7 +1465,7 @@
     </message>
     <message>
         <source>Dissolved solids</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tunaw na solido</translation>
     </message>
     <message>
         <source>Dissolved solids by meter [mg/L]</source>
@@ -1294,6 +1486,10 @@
     <message>
         <source>Does {count} acts again.</source>
         <translation type="unfinished">Uulitin ang {count} ginawa.</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished">Tapos na</translation>
     </message>
     <message>
         <source>Done again: {title}</source>
@@ -1320,6 +1516,10 @@
         <translation type="unfinished">Mga dosis</translation>
     </message>
     <message>
+        <source>Drag a bar to move the batch. With keys: arrows go from bar to bar, Alt with left or right moves the batch a day, with Shift a week; Alt with up or down moves it to another bed. Enter opens it.</source>
+        <translation type="unfinished">Hilahin ang bar para ilipat ang batch. Sa keyboard: lumilipat ang mga arrow sa bawat bar, ang Alt na may kaliwa o kanan ay inililipat ang batch nang isang araw, kapag may Shift isang linggo; ang Alt na may taas o baba ay sa ibang kama. Binubuksan ito ng Enter.</translation>
+    </message>
+    <message>
         <source>Draw larger</source>
         <translation type="unfinished">Palakihin ang guhit</translation>
     </message>
@@ -1337,7 +1537,7 @@
     </message>
     <message>
         <source>Dry matter of what is picked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tuyong bigat ng inani</translation>
     </message>
     <message>
         <source>Due</source>
@@ -1352,6 +1552,14 @@
         <translation type="unfinished">Gagawin ngayong linggo</translation>
     </message>
     <message>
+        <source>EC</source>
+        <translation type="unfinished">EC</translation>
+    </message>
+    <message>
+        <source>EC meter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Each [g]</source>
         <translation type="unfinished">Bawat isa [g]</translation>
     </message>
@@ -1360,12 +1568,44 @@
         <translation type="unfinished">Bawat dosis</translation>
     </message>
     <message>
+        <source>Each fish group with its growth, its feed by week and meal, how full its tank is, and what happens to it.</source>
+        <translation type="unfinished">Bawat grupo ng isda kasama ang paglaki, pakain bawat linggo at bawat kain, gaano kapuno ang tangke, at mga nangyayari rito.</translation>
+    </message>
+    <message>
+        <source>Each proposal is tried on a forecast of the changed farm, with the same figures as every other page.</source>
+        <translation type="unfinished">Sinusubok ang bawat mungkahi sa pagtataya ng binagong bukid, gamit ang parehong bilang ng ibang pahina.</translation>
+    </message>
+    <message>
+        <source>Each repair was tried on a forecast of the changed farm before it is offered. The cheapest stands first: plantings, then feed, liquor of solids, supplements, fish.</source>
+        <translation type="unfinished">Sinubok ang bawat ayos sa pagtataya ng binagong bukid bago ialok. Una ang pinakamura: pagtatanim, saka pakain, katas ng solido, suplemento, isda.</translation>
+    </message>
+    <message>
+        <source>Each sowing is counted back from the day of harvest through the season, so sowings lie closer together when plants grow slowly.</source>
+        <translation type="unfinished">Binibilang paurong ang bawat paghahasik mula sa araw ng ani ayon sa panahon, kaya nagiging magkakalapit ang paghahasik kapag mabagal ang tubo.</translation>
+    </message>
+    <message>
         <source>Each week</source>
         <translation type="unfinished">Bawat linggo</translation>
     </message>
     <message>
+        <source>Ed&amp;ges of the labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge to the first label, le&amp;ft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge to the first label, t&amp;op</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Eight letters that change whenever anything in the plan changes; printed on every sheet.</source>
         <translation type="unfinished">Walong titik na nagbabago kapag may nagbago sa plano; nakalimbag sa bawat papel.</translation>
+    </message>
+    <message>
+        <source>Electricity near water</source>
+        <translation type="unfinished">Kuryente malapit sa tubig</translation>
     </message>
     <message>
         <source>Element</source>
@@ -1389,7 +1629,7 @@
     </message>
     <message>
         <source>English</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">English</translation>
     </message>
     <message>
         <source>Enter on a week asks why</source>
@@ -1405,7 +1645,7 @@
     </message>
     <message>
         <source>Español</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Español</translation>
     </message>
     <message>
         <source>Every act is saved when it is done, and can be taken back after closing, too.</source>
@@ -1416,12 +1656,32 @@
         <translation type="unfinished">Bawat ginawa, at paraan para bumalik dito</translation>
     </message>
     <message>
+        <source>Every batch as a bar from sowing to clearing, on one ruler of weeks, with the fish and the balance below.</source>
+        <translation type="unfinished">Bawat batch bilang bar mula paghahasik hanggang paglilinis, sa iisang panukat ng linggo, nasa ibaba ang isda at balanse.</translation>
+    </message>
+    <message>
         <source>Every batch in a table</source>
         <translation type="unfinished">Bawat batch sa isang talaan</translation>
     </message>
     <message>
+        <source>Every batch in one row: crop, place, and the days it is sown, moved, picked and cleared.</source>
+        <translation type="unfinished">Bawat batch sa isang hanay: pananim, lugar, at mga araw ng paghahasik, paglipat, pag-ani at paglilinis.</translation>
+    </message>
+    <message>
         <source>Every batch may go to its bed on the day it is meant to.</source>
         <translation type="unfinished">Puwedeng ilipat sa kama ang bawat batch sa takdang araw.</translation>
+    </message>
+    <message>
+        <source>Every circuit at the beds and tanks needs a residual-current device; press its test button monthly. Let each cord hang in a drip loop, keep sockets above splash height and no cable over open water. Have wiring done by a qualified electrician to the local code. Switch off before hands go into the water.</source>
+        <translation type="unfinished">Bawat circuit sa mga kama at tangke ay nangangailangan ng residual-current device; pindutin ang test button nito buwan-buwan. Hayaang may patak-liko ang bawat kurdon, ilagay ang saksakan sa itaas ng talsik at walang kable sa ibabaw ng tubig. Ipagawa ang kuryente sa kuwalipikadong elektrisista ayon sa lokal na tuntunin. Patayin ang kuryente bago ilubog ang kamay sa tubig.</translation>
+    </message>
+    <message>
+        <source>Every figure here is an aid to planning. It is no medical, legal or engineering advice and no promise of yield. Test the water and look at the fish and plants.</source>
+        <translation type="unfinished">Ang bawat bilang dito ay tulong lamang sa pagpaplano. Hindi ito payong medikal, legal o pang-inhinyero at hindi pangako ng ani. Suriin ang tubig at tingnan ang isda at halaman.</translation>
+    </message>
+    <message>
+        <source>Every figure the program works with: value, spread, source and what it holds for. Your own values stand out in colour.</source>
+        <translation type="unfinished">Bawat bilang na ginagamit ng programa: halaga, lawak, pinagmulan at saan ito totoo. May kulay ang sarili mong mga halaga.</translation>
     </message>
     <message>
         <source>Every figure with its source, and your own over it</source>
@@ -1432,8 +1692,16 @@
         <translation type="unfinished">Bawat butas ng bawat kama sa anumang araw</translation>
     </message>
     <message>
+        <source>Every hole of every bed on the day shown, and the stage of the plant in it. “Table” shows the same as rows.</source>
+        <translation type="unfinished">Bawat butas ng bawat kama sa ipinapakitang araw, at ang yugto ng halaman doon. Ganoon din ang ipinapakita ng “Talahanayan” bilang mga hanay.</translation>
+    </message>
+    <message>
         <source>Every so many weeks</source>
         <translation type="unfinished">Tuwing ilang linggo</translation>
+    </message>
+    <message>
+        <source>Everything in the month of its use: seed by lot with its age, plugs for what is raised in a nursery, net pots for what goes to rafts, feed by pellet size, base, iron and salts of the doses.</source>
+        <translation type="unfinished">Lahat sa buwan ng paggamit: binhi ayon sa lote at edad, plug para sa pinalalaki sa punlaan, net pot para sa ilalagay sa raft, pakain ayon sa laki ng pellet, base, bakal at asin ng mga dosis.</translation>
     </message>
     <message>
         <source>Everything since the moment you choose is put aside, not lost: the farm as it is now becomes a backup first, and stays in this list.</source>
@@ -1444,12 +1712,20 @@
         <translation type="unfinished">May hasik at puwesto ang lahat ng hinihingi.</translation>
     </message>
     <message>
+        <source>Everything the forecast warns of from today on and a change of the plan may mend: plants short of food, feed that falls, a tank too full, batches without places or too slow for the season.</source>
+        <translation type="unfinished">Lahat ng babala ng pagtataya mula ngayon na maaayos ng pagbabago sa plano: kulang na pagkain ng halaman, bumabagsak na pakain, sobrang punong tangke, mga batch na walang lugar o masyadong mabagal para sa panahon.</translation>
+    </message>
+    <message>
         <source>Export as text</source>
         <translation type="unfinished">I-export bilang text</translation>
     </message>
     <message>
         <source>Extra area that the feed carries, by month</source>
         <translation type="unfinished">Dagdag na lawak na kaya ng pakain, bawat buwan</translation>
+    </message>
+    <message>
+        <source>F&amp;irst label that is still there</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>FAO band</source>
@@ -1460,8 +1736,16 @@
         <translation type="unfinished">FAO {a} hanggang {b}, UVI {c} hanggang {d}</translation>
     </message>
     <message>
+        <source>Factor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Falls of the feed at each harvest</source>
         <translation type="unfinished">Mga bagsak ng pakain sa bawat ani</translation>
+    </message>
+    <message>
+        <source>Falls, lifting, closed spaces and heat</source>
+        <translation type="unfinished">Pagkahulog, pagbubuhat, saradong lugar at init</translation>
     </message>
     <message>
         <source>Farm</source>
@@ -1556,10 +1840,6 @@
         <translation type="unfinished">Feed-rate ratio [g/m²/d]</translation>
     </message>
     <message>
-        <source>Feeding</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Feeding table</source>
         <translation type="unfinished">Talaan ng pakain</translation>
     </message>
@@ -1581,7 +1861,7 @@
     </message>
     <message>
         <source>Filipino</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Filipino</translation>
     </message>
     <message>
         <source>Fill</source>
@@ -1590,6 +1870,10 @@
     <message>
         <source>Fill every tray with seeds</source>
         <translation type="unfinished">Punuin ng binhi ang bawat tray</translation>
+    </message>
+    <message>
+        <source>Fill the line and choose “Log it”. A wrong entry is corrected or withdrawn. What was learned counts only after you take it up.</source>
+        <translation type="unfinished">Punan ang linya at piliin ang “Itala”. Ang maling entry ay iwinawasto o binabawi. Bilang lamang ang natutunan kapag ginamit mo na.</translation>
     </message>
     <message>
         <source>Filled on</source>
@@ -1602,10 +1886,6 @@
     <message>
         <source>Filter and oxygen</source>
         <translation type="unfinished">Filter at oksiheno</translation>
-    </message>
-    <message>
-        <source>FilterKind</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Find anything by its name</source>
@@ -1621,7 +1901,7 @@
     </message>
     <message>
         <source>First picking, as a share of a full one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Unang ani, bilang bahagi ng buong ani</translation>
     </message>
     <message>
         <source>Fish</source>
@@ -1650,6 +1930,10 @@
     <message>
         <source>Fish and plants raised on the same water; bacteria turn fish waste into plant food.</source>
         <translation type="unfinished">Isda at halaman sa iisang tubig; ginagawang pagkain ng halaman ng bacteria ang dumi ng isda.</translation>
+    </message>
+    <message>
+        <source>Fish as food</source>
+        <translation type="unfinished">Isda bilang pagkain</translation>
     </message>
     <message>
         <source>Fish e&amp;vents</source>
@@ -1688,6 +1972,10 @@
         <translation type="unfinished">Isda sa {tank}, hanggang {most} kg/m³, limit {limit}</translation>
     </message>
     <message>
+        <source>Fish medicine</source>
+        <translation type="unfinished">Gamot sa isda</translation>
+    </message>
+    <message>
         <source>Fish stocked together in one tank.</source>
         <translation type="unfinished">Mga isdang sabay inilagay sa isang tangke.</translation>
     </message>
@@ -1708,8 +1996,8 @@
         <translation type="unfinished">Isdang ilalagay</translation>
     </message>
     <message>
-        <source>FishEventKind</source>
-        <translation type="unfinished"></translation>
+        <source>Fish welfare</source>
+        <translation type="unfinished">Kapakanan ng isda</translation>
     </message>
     <message>
         <source>Fit</source>
@@ -1729,11 +2017,11 @@
     </message>
     <message>
         <source>For fish from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Para sa isdang mula</translation>
     </message>
     <message>
         <source>For fish up to</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Para sa isdang hanggang</translation>
     </message>
     <message>
         <source>For how many days</source>
@@ -1764,8 +2052,16 @@
         <translation type="unfinished">Nakita</translation>
     </message>
     <message>
+        <source>Four verdicts</source>
+        <translation type="unfinished">Apat na hatol</translation>
+    </message>
+    <message>
         <source>Four verdicts are given: nutrients; flow; filter and oxygen; light, power and structure.</source>
         <translation type="unfinished">Apat na hatol: sustansiya; daloy; filter at oksiheno; liwanag, kuryente at tibay.</translation>
+    </message>
+    <message>
+        <source>Fr&amp;om the week of</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Free</source>
@@ -1788,12 +2084,20 @@
         <translation type="unfinished">Mula paghasik hanggang sumibol ang karamihan sa punla.</translation>
     </message>
     <message>
+        <source>From the feed, the crops and the water, with the figures of the catalogue and your own values. “How sure?” works out low and high of each week.</source>
+        <translation type="unfinished">Mula sa pakain, pananim at tubig, gamit ang mga bilang ng katalogo at sarili mong halaga. Kinukuwenta ng “Gaano katiyak?” ang mababa at mataas ng bawat linggo.</translation>
+    </message>
+    <message>
         <source>From the first harvest of a batch to the last.</source>
         <translation type="unfinished">Mula unang ani ng batch hanggang huli.</translation>
     </message>
     <message>
         <source>From the nursery to the last place</source>
         <translation type="unfinished">Mula punlaan hanggang huling puwesto</translation>
+    </message>
+    <message>
+        <source>From the seed lot to the places, the harvest and the water, on one page</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>From this month on</source>
@@ -1816,6 +2120,14 @@
         <translation type="unfinished">T</translation>
     </message>
     <message>
+        <source>Gap between col&amp;umns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap between rows, &amp;down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Germination</source>
         <translation type="unfinished">Pagtubo</translation>
     </message>
@@ -1834,6 +2146,10 @@
     <message>
         <source>Give {what} every week from {on}</source>
         <translation type="unfinished">Magbigay ng {what} linggo-linggo mula {on}</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <translation type="unfinished">Ibinigay</translation>
     </message>
     <message>
         <source>Given last</source>
@@ -1866,6 +2182,10 @@
     <message>
         <source>Go to the chosen act</source>
         <translation type="unfinished">Pumunta sa napili</translation>
+    </message>
+    <message>
+        <source>Goes to</source>
+        <translation type="unfinished">Pupunta sa</translation>
     </message>
     <message>
         <source>Grams</source>
@@ -1928,8 +2248,24 @@
         <translation type="unfinished">Growth coefficient (TGC)</translation>
     </message>
     <message>
+        <source>Growth comes from the kind of fish and the warmth of the water, and from samples you weigh. Never feed more than the fish eat.</source>
+        <translation type="unfinished">Ang paglaki ay galing sa uri ng isda at init ng tubig, at sa mga sample na tinimbang mo. Huwag magpakain nang higit sa kinakain ng isda.</translation>
+    </message>
+    <message>
         <source>H (letter of fish harvested)</source>
         <translation type="unfinished">A</translation>
+    </message>
+    <message>
+        <source>H&amp;eight of a label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handle fish solids as manure: below the leaf, not on parts that are eaten, not on a harvest day; tools of their own; wash afterwards. Return liquor only if it was aerated and does not smell. The rules for fish waste are unsettled: ask your produce-safety adviser.</source>
+        <translation type="unfinished">Ituring na dumi ng hayop ang solido ng isda: sa ilalim ng dahon, hindi sa kinakaing bahagi, hindi sa araw ng ani; sariling kagamitan; maghugas pagkatapos. Ibalik lamang ang katas kung nahanginan at walang amoy. Hindi pa tiyak ang tuntunin sa dumi ng isda: magtanong sa tagapayo sa kaligtasan ng ani.</translation>
+    </message>
+    <message>
+        <source>Hands, tools clean</source>
+        <translation type="unfinished">Malinis ang kamay at gamit</translation>
     </message>
     <message>
         <source>Harvest</source>
@@ -1962,6 +2298,10 @@
     <message>
         <source>Harvest on</source>
         <translation type="unfinished">Anihin sa</translation>
+    </message>
+    <message>
+        <source>Harvest record</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Harvest {fish} of {group} first, the rest on {on}</source>
@@ -2017,7 +2357,7 @@
     </message>
     <message>
         <source>Highest pH</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakamataas na pH</translation>
     </message>
     <message>
         <source>History</source>
@@ -2068,6 +2408,10 @@
         <translation type="unfinished">Gaano kabilis lumaki ang isda sa init ng tubig nito.</translation>
     </message>
     <message>
+        <source>How many</source>
+        <translation type="unfinished">Ilan</translation>
+    </message>
+    <message>
         <source>How many groups, when and how many fish, so that the feed stays within what the beds can use: how deep and how long it falls at each harvest. Fish are never fed above what they eat.</source>
         <translation type="unfinished">Ilang grupo, kailan at ilang isda, para manatili ang pakain sa kayang gamitin ng mga kama: gaano kababa at katagal ang bagsak sa bawat ani. Hindi pinapakain ang isda nang higit sa nakakain.</translation>
     </message>
@@ -2089,7 +2433,7 @@
     </message>
     <message>
         <source>How sharply growth sets in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gaano kabilis magsimula ang paglaki</translation>
     </message>
     <message>
         <source>How supply stands to demand in a week: short, thin, met or ample.</source>
@@ -2100,12 +2444,20 @@
         <translation type="unfinished">Gaano kasigurado?</translation>
     </message>
     <message>
+        <source>How to read a repair</source>
+        <translation type="unfinished">Paano basahin ang ayos</translation>
+    </message>
+    <message>
         <source>ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday.</source>
         <translation type="unfinished">ISO 8601: nagsisimula ang linggo sa Lunes, at nasa W01 ang unang Huwebes ng taon.</translation>
     </message>
     <message>
-        <source>If it is sown today:</source>
-        <translation type="unfinished"></translation>
+        <source>Illness and wounds</source>
+        <translation type="unfinished">Sakit at sugat</translation>
+    </message>
+    <message>
+        <source>In a new loop leafy crops come first; fruiting ones wait until the feed carries them.</source>
+        <translation type="unfinished">Sa bagong loop, una ang mga dahong gulay; maghihintay ang namumunga hanggang kayanin ng pakain.</translation>
     </message>
     <message>
         <source>In a rhythm of its own</source>
@@ -2148,6 +2500,10 @@
         <translation type="unfinished">Hiwalay</translation>
     </message>
     <message>
+        <source>Initials</source>
+        <translation type="unfinished">Inisyal</translation>
+    </message>
+    <message>
         <source>Iron</source>
         <translation type="unfinished">Iron</translation>
     </message>
@@ -2161,7 +2517,7 @@
     </message>
     <message>
         <source>Iron in the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bakal sa isda</translation>
     </message>
     <message>
         <source>Iron in the make-up water</source>
@@ -2169,7 +2525,7 @@
     </message>
     <message>
         <source>It &amp;never happened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi ito &amp;nangyari</translation>
     </message>
     <message>
         <source>It could not be kept; see the message in the window.</source>
@@ -2181,15 +2537,31 @@
     </message>
     <message>
         <source>January–March</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Enero–Marso</translation>
     </message>
     <message>
         <source>July–September</source>
+        <translation type="unfinished">Hulyo–Setyembre</translation>
+    </message>
+    <message>
+        <source>K base</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>KH</source>
+        <translation type="unfinished">KH</translation>
+    </message>
+    <message>
+        <source>Keep birds, rats, pets and livestock away from beds, and cover the tanks.</source>
+        <translation type="unfinished">Ilayo sa mga kama ang ibon, daga, alaga at hayop, at takpan ang mga tangke.</translation>
     </message>
     <message>
         <source>Keep my value</source>
         <translation type="unfinished">Itabi ang halaga ko</translation>
+    </message>
+    <message>
+        <source>Keep system water off the parts that are eaten, and off hands, gloves and knives that touch them. Clean hands and blades; hold roots away from leaves; wash produce in drinking water; cool it soon.</source>
+        <translation type="unfinished">Ilayo ang tubig ng sistema sa mga bahaging kinakain, at sa kamay, guwantes at kutsilyong humahawak dito. Linisin ang kamay at talim; ilayo ang ugat sa dahon; hugasan ang ani sa inuming tubig; palamigin agad.</translation>
     </message>
     <message>
         <source>Keep the new farm as</source>
@@ -2208,6 +2580,14 @@
         <translation type="unfinished">Itabi para ihambing</translation>
     </message>
     <message>
+        <source>Keep to compare puts it among the scenarios under What if. Drop forgets it.</source>
+        <translation type="unfinished">Inilalagay ito ng Itabi para ihambing sa mga senaryo ng Paano kung. Kinakalimutan ito ng Itapon.</translation>
+    </message>
+    <message>
+        <source>Keep within density and oxygen limits, handle little and wet, and kill quickly and humanely as local rules ask.</source>
+        <translation type="unfinished">Manatili sa hangganan ng densidad at oksiheno, bihirang hawakan at laging basa, at katayin nang mabilis at makatao ayon sa lokal na tuntunin.</translation>
+    </message>
+    <message>
         <source>Keeping the best so far…</source>
         <translation type="unfinished">Itinatabi ang pinakamahusay sa ngayon…</translation>
     </message>
@@ -2221,15 +2601,35 @@
     </message>
     <message>
         <source>L/h</source>
+        <translation type="unfinished">L/h</translation>
+    </message>
+    <message>
+        <source>Labels &amp;across</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Lanes</source>
-        <translation type="unfinished">Mga lane</translation>
+        <source>Labels and tags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels and tags…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels dow&amp;n</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels for trays, tags for rafts, on plain paper or a sheet of labels</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Last pick</source>
         <translation type="unfinished">Huling ani</translation>
+    </message>
+    <message>
+        <source>Late</source>
+        <translation type="unfinished">Huli</translation>
     </message>
     <message>
         <source>Latitude</source>
@@ -2249,11 +2649,11 @@
     </message>
     <message>
         <source>Learned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Natutunan</translation>
     </message>
     <message>
         <source>Least oxygen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakamababang oksiheno</translation>
     </message>
     <message>
         <source>Least supply</source>
@@ -2309,7 +2709,7 @@
     </message>
     <message>
         <source>Light wanted each day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Liwanag na kailangan bawat araw</translation>
     </message>
     <message>
         <source>Light, power and structure</source>
@@ -2332,12 +2732,20 @@
         <translation type="unfinished">Linya</translation>
     </message>
     <message>
+        <source>Line {line}: {words}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Line {number}: give length and width, or the number of holes.</source>
         <translation type="unfinished">Linya {number}: ibigay ang haba at lapad, o bilang ng butas.</translation>
     </message>
     <message>
         <source>Line {number}: {why}</source>
         <translation type="unfinished">Linya {number}: {why}</translation>
+    </message>
+    <message>
+        <source>Lines of the sheet</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Liquor goes back on</source>
@@ -2354,6 +2762,10 @@
     <message>
         <source>Load that may be carried</source>
         <translation type="unfinished">Bigat na kayang dalhin</translation>
+    </message>
+    <message>
+        <source>Local codes</source>
+        <translation type="unfinished">Mga lokal na tuntunin</translation>
     </message>
     <message>
         <source>Lock</source>
@@ -2374,6 +2786,10 @@
     <message>
         <source>Log entry</source>
         <translation type="unfinished">Entry sa talaan</translation>
+    </message>
+    <message>
+        <source>Log every line in one act (Ctrl+S)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Longest</source>
@@ -2405,6 +2821,10 @@
     </message>
     <message>
         <source>Loss from one picking to the next</source>
+        <translation type="unfinished">Bawas mula sa isang ani hanggang sa susunod</translation>
+    </message>
+    <message>
+        <source>Lot</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2413,7 +2833,7 @@
     </message>
     <message>
         <source>Lowest pH</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakamababang pH</translation>
     </message>
     <message>
         <source>M (letter of the band met)</source>
@@ -2429,7 +2849,7 @@
     </message>
     <message>
         <source>Magnesium in the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magnesyo sa isda</translation>
     </message>
     <message>
         <source>Magnesium in the make-up water</source>
@@ -2460,6 +2880,10 @@
         <translation type="unfinished">Idinagdag na tubig [L]</translation>
     </message>
     <message>
+        <source>Materials</source>
+        <translation type="unfinished">Mga materyales</translation>
+    </message>
+    <message>
         <source>May go from</source>
         <translation type="unfinished">Puwede mula</translation>
     </message>
@@ -2484,6 +2908,10 @@
         <translation type="unfinished">Takda sa kama</translation>
     </message>
     <message>
+        <source>Measures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Media plugs</source>
         <translation type="unfinished">Media plug</translation>
     </message>
@@ -2492,8 +2920,12 @@
         <translation type="unfinished">Naaabot</translation>
     </message>
     <message>
-        <source>Meter</source>
+        <source>Mend it, or keep all lines once more to say that it is right.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation type="unfinished">Panukat</translation>
     </message>
     <message>
         <source>Meter factor</source>
@@ -2502,10 +2934,6 @@
     <message>
         <source>Meter's factor</source>
         <translation type="unfinished">Factor ng metro</translation>
-    </message>
-    <message>
-        <source>MeterKind</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Metric</source>
@@ -2522,6 +2950,10 @@
     <message>
         <source>Mineraliser</source>
         <translation type="unfinished">Mineraliser</translation>
+    </message>
+    <message>
+        <source>Mo&amp;ve all down</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Monday</source>
@@ -2548,8 +2980,12 @@
         <translation type="unfinished">Pinakamaraming isda sa tangke</translation>
     </message>
     <message>
+        <source>Most insecticides, many sold as natural among them, can kill fish, and soaps damage gills. Follow the label and its days before harvest; never spray over water.</source>
+        <translation type="unfinished">Karamihan ng pamatay-insekto, kasama ang maraming ibinebentang natural, ay nakamamatay ng isda, at nakasisira ng hasang ang sabon. Sundin ang etiketa at ang mga araw nito bago mag-ani; huwag mag-spray sa ibabaw ng tubig.</translation>
+    </message>
+    <message>
         <source>Most un-ionised ammonia, as nitrogen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pinakamataas na un-ionised ammonia, bilang nitroheno</translation>
     </message>
     <message>
         <source>Move</source>
@@ -2558,6 +2994,10 @@
     <message>
         <source>Move to bed</source>
         <translation type="unfinished">Ilipat-tanim</translation>
+    </message>
+    <message>
+        <source>Move to the bed, {days} d late: {code}</source>
+        <translation type="unfinished">Ilipat sa kama, huli ng {days} d: {code}</translation>
     </message>
     <message>
         <source>Move {code} to {bed}</source>
@@ -2573,6 +3013,10 @@
     </message>
     <message>
         <source>Move {many} batches {moved}</source>
+        <translation type="unfinished">Ilipat ang {many} batch {moved}</translation>
+    </message>
+    <message>
+        <source>Move {many}: {code}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2582,6 +3026,10 @@
     <message>
         <source>N (letter of the stage nursery)</source>
         <translation type="unfinished">P</translation>
+    </message>
+    <message>
+        <source>NO₂ and NO₃ were read as the ion</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Name</source>
@@ -2594,10 +3042,6 @@
     <message>
         <source>Name of the scenario</source>
         <translation type="unfinished">Pangalan ng scenario</translation>
-    </message>
-    <message>
-        <source>NeedBasis</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Net pots</source>
@@ -2649,7 +3093,7 @@
     </message>
     <message>
         <source>Nitrogen in dry matter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nitroheno sa tuyong bigat</translation>
     </message>
     <message>
         <source>Nitrogen in the fish</source>
@@ -2664,8 +3108,20 @@
         <translation type="unfinished">Hindi</translation>
     </message>
     <message>
+        <source>No analysis</source>
+        <translation type="unfinished">Walang analysis</translation>
+    </message>
+    <message>
         <source>No base is at hand: the plan has no doses of one.</source>
         <translation type="unfinished">Walang base: walang dosis nito sa plano.</translation>
+    </message>
+    <message>
+        <source>No batch and no seed lot has the code “{code}”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch chosen</source>
+        <translation type="unfinished">Walang napiling batch</translation>
     </message>
     <message>
         <source>No batch differs from today's plan.</source>
@@ -2673,7 +3129,7 @@
     </message>
     <message>
         <source>No batch is still to be sown that this is for.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala nang ihahasik na batch na para rito.</translation>
     </message>
     <message>
         <source>No batch of this crop is sown from that day on that is not locked.</source>
@@ -2736,6 +3192,10 @@
         <translation type="unfinished">Hindi makagawa ng plano: {why}</translation>
     </message>
     <message>
+        <source>No repair feeds fish above what they eat, fills a tank over its limit, or changes what lies in the past.</source>
+        <translation type="unfinished">Walang ayos na nagpapakain nang higit sa kinakain ng isda, nagpupuno ng tangke nang lampas sa hangganan, o bumabago sa nakaraan.</translation>
+    </message>
+    <message>
         <source>No room in {bed}: {needed} places needed, {free} free.</source>
         <translation type="unfinished">Walang lugar sa {bed}: {needed} puwesto ang kailangan, {free} ang bakante.</translation>
     </message>
@@ -2776,6 +3236,14 @@
         <translation type="unfinished">Hindi: hindi kaya ng loop ang {area} m² pa.</translation>
     </message>
     <message>
+        <source>Nobody has told what this product holds, so it counts for nothing. Enter the label's analysis as an entry of your own before relying on it.</source>
+        <translation type="unfinished">Walang nagsabi kung ano ang laman ng produktong ito, kaya hindi ito binibilang. Ilagay ang analysis sa etiketa bilang sarili mong entry bago umasa rito.</translation>
+    </message>
+    <message>
+        <source>Nobody with vomiting, diarrhoea or jaundice handles food. Cover cuts: fish spines and tank water infect wounds. Test the water as planned.</source>
+        <translation type="unfinished">Walang nagsusuka, nagtatae o naninilaw ang hahawak ng pagkain. Takpan ang sugat: nakakaimpeksiyon ang tinik ng isda at tubig ng tangke. Suriin ang tubig ayon sa plano.</translation>
+    </message>
+    <message>
         <source>Not computed</source>
         <translation type="unfinished">Hindi nakalkula</translation>
     </message>
@@ -2803,7 +3271,7 @@
     </message>
     <message>
         <source>Noted at</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itinala noong</translation>
     </message>
     <message>
         <source>Notes</source>
@@ -2882,6 +3350,14 @@
         <translation type="unfinished">Wala ngayong linggo</translation>
     </message>
     <message>
+        <source>Nothing was kept yet, and nothing typed is lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was typed yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Number</source>
         <translation type="unfinished">Bilang</translation>
     </message>
@@ -2910,12 +3386,16 @@
         <translation type="unfinished">Sustansiya</translation>
     </message>
     <message>
+        <source>Nutrients, by the feed of every month; flow, by the points of the pump at the new head; filter and oxygen; light, power and structure. A no decides; then what is unknown.</source>
+        <translation type="unfinished">Sustansiya, ayon sa pakain ng bawat buwan; agos, ayon sa mga punto ng bomba sa bagong taas; filter at oksiheno; liwanag, kuryente at istruktura. Ang hindi ang nagpapasiya; saka ang hindi alam.</translation>
+    </message>
+    <message>
         <source>O (letter of days off feed)</source>
         <translation type="unfinished">W</translation>
     </message>
     <message>
         <source>October–December</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oktubre–Disyembre</translation>
     </message>
     <message>
         <source>Of all that is wanted {missed} % is missed, {wasted} % is more than wanted, and balance costs {balance} %.</source>
@@ -2927,7 +3407,7 @@
     </message>
     <message>
         <source>Of how many seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sa ilang binhi</translation>
     </message>
     <message>
         <source>Of the feed at a harvest, against before</source>
@@ -2939,7 +3419,7 @@
     </message>
     <message>
         <source>Old lot: test it. Until then more seeds are sown.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lumang lote: subukin. Hangga't hindi, mas maraming binhi ang ihahasik.</translation>
     </message>
     <message>
         <source>On</source>
@@ -2952,6 +3432,10 @@
     <message>
         <source>On the ground</source>
         <translation type="unfinished">Sa lupa</translation>
+    </message>
+    <message>
+        <source>On the left the sections: repairs, a season, successions, stocking, what if, expansion and orders. The button Help of each tells more.</source>
+        <translation type="unfinished">Nasa kaliwa ang mga seksiyon: mga ayos, isang panahon, sunod-sunod na tanim, dami ng isda, paano kung, pagpapalaki at mga order. Marami pang sinasabi ang button na Tulong ng bawat isa.</translation>
     </message>
     <message>
         <source>On the list</source>
@@ -2970,12 +3454,20 @@
         <translation type="unfinished">Isang ani</translation>
     </message>
     <message>
+        <source>One harvest, and starting up</source>
+        <translation type="unfinished">Isang ani, at pagsisimula</translation>
+    </message>
+    <message>
         <source>One packet or delivery of seed, with its own share that germinates.</source>
         <translation type="unfinished">Isang pakete o dating ng binhi, may sariling bahaging tumutubo.</translation>
     </message>
     <message>
         <source>One step back</source>
         <translation type="unfinished">Isang hakbang paatras</translation>
+    </message>
+    <message>
+        <source>One step back to the seed lot, one step forward to places, harvest and readings. A lot leads to every batch sown of it: the page for a recall.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>One step forth</source>
@@ -3046,6 +3538,10 @@
         <translation type="unfinished">Sariling halaga</translation>
     </message>
     <message>
+        <source>Oxygen</source>
+        <translation type="unfinished">Oksiheno</translation>
+    </message>
+    <message>
         <source>Oxygen asked for</source>
         <translation type="unfinished">Oksihenong kailangan</translation>
     </message>
@@ -3054,8 +3550,16 @@
         <translation type="unfinished">Oksihenong ibinibigay</translation>
     </message>
     <message>
+        <source>Oxygen meter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>P (letter of the stage picking)</source>
         <translation type="unfinished">A</translation>
+    </message>
+    <message>
+        <source>P&amp;rint</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>P&amp;rint…</source>
@@ -3063,10 +3567,14 @@
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Packed on</source>
+        <translation type="unfinished">Ibinalot noong</translation>
+    </message>
+    <message>
+        <source>Packed or bought</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3087,7 +3595,7 @@
     </message>
     <message>
         <source>Paste</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I-paste</translation>
     </message>
     <message>
         <source>Paste some weeks later…</source>
@@ -3102,10 +3610,6 @@
         <translation type="unfinished">Binalutang binhi (pelleted)</translation>
     </message>
     <message>
-        <source>Phase</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Phosphorus</source>
         <translation type="unfinished">Phosphorus</translation>
     </message>
@@ -3115,7 +3619,7 @@
     </message>
     <message>
         <source>Phosphorus in the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Posporus sa isda</translation>
     </message>
     <message>
         <source>Phosphorus in the make-up water</source>
@@ -3126,8 +3630,20 @@
         <translation type="unfinished">Anihin</translation>
     </message>
     <message>
-        <source>Picked part of the whole plant</source>
+        <source>Pick {many}: {code}</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pick, {days} d late: {code}</source>
+        <translation type="unfinished">Anihin, huli ng {days} d: {code}</translation>
+    </message>
+    <message>
+        <source>Picked</source>
+        <translation type="unfinished">Naani</translation>
+    </message>
+    <message>
+        <source>Picked part of the whole plant</source>
+        <translation type="unfinished">Bahaging inani sa buong halaman</translation>
     </message>
     <message>
         <source>Picking</source>
@@ -3152,6 +3668,14 @@
     <message>
         <source>Places along a row</source>
         <translation type="unfinished">Puwesto sa isang hanay</translation>
+    </message>
+    <message>
+        <source>Places are those given to each batch. Stages are worked out for the day shown; they are not records.</source>
+        <translation type="unfinished">Ang mga lugar ay ang ibinigay sa bawat batch. Kinukuwenta ang yugto para sa ipinapakitang araw; hindi ito talaan.</translation>
+    </message>
+    <message>
+        <source>Places in the beds and cells in the nursery on the fullest day, days without work, the minutes of work a week if you give them, and the season: a crop that would not be ready in time is not sown.</source>
+        <translation type="unfinished">Mga butas sa kama at cell sa punlaan sa pinakapunong araw, mga araw na walang trabaho, minuto ng trabaho bawat linggo kung ibinigay mo, at ang panahon: hindi inihahasik ang pananim na hindi aabot sa oras.</translation>
     </message>
     <message>
         <source>Places of the beds</source>
@@ -3199,11 +3723,11 @@
     </message>
     <message>
         <source>Planned [d]</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plano [d]</translation>
     </message>
     <message>
         <source>Planned against actual</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plano laban sa aktuwal</translation>
     </message>
     <message>
         <source>Planned harvest</source>
@@ -3219,7 +3743,7 @@
     </message>
     <message>
         <source>Plants at the middle spacing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga halaman sa gitnang pagitan</translation>
     </message>
     <message>
         <source>Plants in the bed</source>
@@ -3227,7 +3751,7 @@
     </message>
     <message>
         <source>Plants in the nursery</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga halaman sa punlaan</translation>
     </message>
     <message>
         <source>Plants of the new batch</source>
@@ -3242,6 +3766,14 @@
         <translation type="unfinished">Mga halamang sabay inihasik, mula binhi hanggang mahawan ang puwesto.</translation>
     </message>
     <message>
+        <source>Plants ÷ share that comes up ÷ share that lives, rounded up to whole pots. Choose a sowing to see its own numbers.</source>
+        <translation type="unfinished">Halaman ÷ bahaging tumutubo ÷ bahaging nabubuhay, pinataas sa buong paso. Pumili ng paghahasik para makita ang sarili nitong bilang.</translation>
+    </message>
+    <message>
+        <source>Plus and minus zoom, Ctrl+T goes to today, Ctrl+Z takes the last act back.</source>
+        <translation type="unfinished">Nagpapalaki at nagpapaliit ang plus at minus, papunta sa ngayon ang Ctrl+T, binabawi ng Ctrl+Z ang huling ginawa.</translation>
+    </message>
+    <message>
         <source>Potassium</source>
         <translation type="unfinished">Potassium</translation>
     </message>
@@ -3250,12 +3782,24 @@
         <translation type="unfinished">Potassium [mg/L]</translation>
     </message>
     <message>
+        <source>Potassium and calcium hydroxide burn skin and blind eyes. Wear goggles, gloves and long sleeves. Stir the base into plenty of cold water, never water onto base: it heats and spits. No aluminium or galvanised buckets. Give small doses away from the fish, wait, test again. Check ammonia before raising pH. Store locked and labelled, away from acids and children. On eyes or skin: rinse 15 minutes with water and get medical help. Prefer carbonate or bicarbonate where it will do.</source>
+        <translation type="unfinished">Nakakasunog ng balat at nakakabulag ang potassium at calcium hydroxide. Magsuot ng goggles, guwantes at mahabang manggas. Haluin ang base sa maraming malamig na tubig, huwag kailanman tubig sa base: umiinit at tumatalsik ito. Huwag gumamit ng aluminyo o yero na balde. Magbigay ng maliit na dosis malayo sa isda, maghintay, sumuri muli. Tingnan ang ammonia bago itaas ang pH. Itago nang nakakandado at may etiketa, malayo sa asido at bata. Kapag napunta sa mata o balat: banlawan ng tubig nang 15 minuto at humingi ng tulong medikal. Mas mainam ang carbonate o bicarbonate kung sapat.</translation>
+    </message>
+    <message>
         <source>Potassium in the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Potasyo sa isda</translation>
     </message>
     <message>
         <source>Potassium in the make-up water</source>
         <translation type="unfinished">Potassium sa dagdag na tubig</translation>
+    </message>
+    <message>
+        <source>Pour acid into water, never the other way, and never near bases. Acid is no routine in aquaponics: look for the cause of a high pH first.</source>
+        <translation type="unfinished">Ibuhos ang asido sa tubig, huwag kailanman baligtad, at huwag malapit sa base. Hindi karaniwan ang asido sa aquaponics: hanapin muna ang sanhi ng mataas na pH.</translation>
+    </message>
+    <message>
+        <source>Power cut</source>
+        <translation type="unfinished">Brownout</translation>
     </message>
     <message>
         <source>Power of new lamps</source>
@@ -3283,11 +3827,11 @@
     </message>
     <message>
         <source>Primed seed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Primed na binhi</translation>
     </message>
     <message>
         <source>Primed seed keeps less long: test it. More seeds are sown.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mas maikli ang buhay ng primed na binhi: subukin. Mas maraming binhi ang ihahasik.</translation>
     </message>
     <message>
         <source>Print</source>
@@ -3314,6 +3858,14 @@
         <translation type="unfinished">I-print…</translation>
     </message>
     <message>
+        <source>Privacy</source>
+        <translation type="unfinished">Pagkapribado</translation>
+    </message>
+    <message>
+        <source>Produce records</source>
+        <translation type="unfinished">Talaan ng ani</translation>
+    </message>
+    <message>
         <source>Product</source>
         <translation type="unfinished">Produkto</translation>
     </message>
@@ -3338,6 +3890,10 @@
         <translation type="unfinished">Mga nailathalang kaso</translation>
     </message>
     <message>
+        <source>Purge table fish some days in clean water without feed, chill them at once, and check whether selling fish needs a licence.</source>
+        <translation type="unfinished">Linisin ang isdang kakainin nang ilang araw sa malinis na tubig na walang pakain, palamigin agad, at alamin kung kailangan ng lisensiya ang pagbebenta ng isda.</translation>
+    </message>
+    <message>
         <source>Put mine in</source>
         <translation type="unfinished">Ilagay ang akin</translation>
     </message>
@@ -3358,12 +3914,8 @@
         <translation type="unfinished">Naglalagay ng isang dosis sa plano; inaalis ito ng I-undo</translation>
     </message>
     <message>
-        <source>Quantity</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Q{number} (short for quarter)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Q{number}</translation>
     </message>
     <message>
         <source>Raft</source>
@@ -3418,6 +3970,10 @@
         <translation type="unfinished">Mga basa at dosis, at hinihingi ng tubig</translation>
     </message>
     <message>
+        <source>Readings are what you entered. Doses are worked out from them and from the volume of the loop. Bases are caustic: read the caution at the dose, and test again before the next.</source>
+        <translation type="unfinished">Ang mga sukat ay ang inilagay mo. Kinukuwenta ang dosis mula sa mga ito at sa dami ng tubig ng loop. Nakakasunog ang mga base: basahin ang babala sa dosis, at sumuri muli bago ang susunod.</translation>
+    </message>
+    <message>
         <source>Readings of the water</source>
         <translation type="unfinished">Mga suri ng tubig</translation>
     </message>
@@ -3435,7 +3991,7 @@
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dahilan</translation>
     </message>
     <message>
         <source>Recent farms</source>
@@ -3447,7 +4003,7 @@
     </message>
     <message>
         <source>Records</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga talaan</translation>
     </message>
     <message>
         <source>Redo</source>
@@ -3498,10 +4054,6 @@
         <translation type="unfinished">Ibalik ang katas ng batch ng latak na {solids} sa {on}</translation>
     </message>
     <message>
-        <source>RhythmOf</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Rows of places</source>
         <translation type="unfinished">Mga hanay ng puwesto</translation>
     </message>
@@ -3528,6 +4080,10 @@
     <message>
         <source>S&amp;earch everything…</source>
         <translation type="unfinished">&amp;Hanapin sa lahat…</translation>
+    </message>
+    <message>
+        <source>S&amp;quare code with the batch code</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>S&amp;tock fish…</source>
@@ -3586,6 +4142,10 @@
         <translation type="unfinished">I-save ang mga kasong ipinapakita bilang talaan (CSV) para sa spreadsheet</translation>
     </message>
     <message>
+        <source>Say above what a level scoop holds, or write the grams.</source>
+        <translation type="unfinished">Sabihin sa itaas ang laman ng isang patag na sandok, o isulat ang gramo.</translation>
+    </message>
+    <message>
         <source>Say what you want and when; sowings are counted back from there through a season in which a crop does not take the same days all year, and get their places.</source>
         <translation type="unfinished">Sabihin kung ano ang gusto mo at kailan; binibilang pabalik ang hasik, kahit iba-iba ang araw ng pananim sa loob ng taon, at binibigyan ng puwesto.</translation>
     </message>
@@ -3595,11 +4155,19 @@
     </message>
     <message>
         <source>Scenario A</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Senaryo A</translation>
+    </message>
+    <message>
+        <source>Scenarios</source>
+        <translation type="unfinished">Mga senaryo</translation>
     </message>
     <message>
         <source>Scenarios compared</source>
         <translation type="unfinished">Mga scenario na inihahambing</translation>
+    </message>
+    <message>
+        <source>Scoop</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Scoops</source>
@@ -3750,6 +4318,10 @@
         <translation type="unfinished">Bahaging nabubuhay sa punlaan</translation>
     </message>
     <message>
+        <source>Sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Shelf of the catalogue</source>
         <translation type="unfinished">Bahagi ng katalogo</translation>
     </message>
@@ -3786,8 +4358,16 @@
         <translation type="unfinished">Laki {number}: {words}</translation>
     </message>
     <message>
+        <source>Small growers may be exempt from produce-safety rules. Even so, note date, time, place, crop and lot, and who did it, and keep the records two years or more.</source>
+        <translation type="unfinished">Maaaring hindi saklaw ng tuntunin sa kaligtasan ng ani ang maliliit na magtatanim. Gayunman, itala ang petsa, oras, lugar, pananim at lote, at kung sino ang gumawa, at itago ang talaan nang dalawang taon o higit pa.</translation>
+    </message>
+    <message>
         <source>So much every week</source>
         <translation type="unfinished">Ganito karami linggo-linggo</translation>
+    </message>
+    <message>
+        <source>So much every week, ready by a day of the week; an order by a day, such as 80 heads by 24 December; or a rhythm of its own. Amounts are what is fit for sale.</source>
+        <translation type="unfinished">Ganito karami bawat linggo, handa sa isang araw ng linggo; isang order para sa isang araw, gaya ng 80 piraso sa Disyembre 24; o sariling ritmo. Ang mga dami ay iyong maibebenta.</translation>
     </message>
     <message>
         <source>So much of a crop wanted each week, from one date to another.</source>
@@ -3800,6 +4380,10 @@
     <message>
         <source>Sol&amp;ids batch…</source>
         <translation type="unfinished">Batch ng la&amp;tak…</translation>
+    </message>
+    <message>
+        <source>Solids and mineralised liquor</source>
+        <translation type="unfinished">Solido at mineralisadong katas</translation>
     </message>
     <message>
         <source>Solids batch</source>
@@ -3820,6 +4404,10 @@
     <message>
         <source>Solids under the rafts siphoned every</source>
         <translation type="unfinished">Hinihigop ang latak sa ilalim ng lutang tuwing</translation>
+    </message>
+    <message>
+        <source>Some fish and plants may not be kept, moved or sold without a permit: tilapia in many places, water spinach in some. Ask the fisheries or plant office before buying. Never release fish or eggs; screen outlets and waste water.</source>
+        <translation type="unfinished">May mga isda at halamang hindi puwedeng alagaan, ilipat o ibenta nang walang permit: tilapia sa maraming lugar, kangkong sa ilan. Magtanong sa tanggapan ng pangisdaan o halaman bago bumili. Huwag magpakawala ng isda o itlog; lagyan ng salaan ang labasan at maruming tubig.</translation>
     </message>
     <message>
         <source>Somebody else changed the same thing meanwhile:
@@ -3918,8 +4506,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ihasik ang {code}</translation>
     </message>
     <message>
+        <source>Sow {many}: {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sow {plants} plants fewer of {batches}</source>
         <translation type="unfinished">Bawasan ng {plants} halaman ang hasik ng {batches}</translation>
+    </message>
+    <message>
+        <source>Sow, {days} d late: {code}</source>
+        <translation type="unfinished">Ihasik, huli ng {days} d: {code}</translation>
     </message>
     <message>
         <source>Sowings</source>
@@ -3930,20 +4526,32 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Sunod-sunod na paghasik, para may maani bawat linggo.</translation>
     </message>
     <message>
+        <source>Sown</source>
+        <translation type="unfinished">Naihasik</translation>
+    </message>
+    <message>
         <source>Sown again: {codes}</source>
         <translation type="unfinished">Inihasik muli: {codes}</translation>
     </message>
     <message>
         <source>Sown in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inihasik noong</translation>
     </message>
     <message>
         <source>Space</source>
         <translation type="unfinished">Paglayuin</translation>
     </message>
     <message>
+        <source>Space takes up the plants of a hole, arrow keys choose where to, Enter puts them there, Escape leaves them.</source>
+        <translation type="unfinished">Kinukuha ng Space ang halaman ng butas, pinipili ng mga arrow kung saan, inilalagay doon ng Enter, iniiwan ng Escape.</translation>
+    </message>
+    <message>
         <source>Spanish</source>
         <translation type="unfinished">Espanyol</translation>
+    </message>
+    <message>
+        <source>Species law and escapes</source>
+        <translation type="unfinished">Batas sa uri at pagtakas</translation>
     </message>
     <message>
         <source>Spl&amp;it the chosen batch…</source>
@@ -3966,8 +4574,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Hatiin…</translation>
     </message>
     <message>
+        <source>Sprays and fish</source>
+        <translation type="unfinished">Spray at isda</translation>
+    </message>
+    <message>
         <source>Stage</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yugto</translation>
     </message>
     <message>
         <source>Stages</source>
@@ -4059,11 +4671,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Stocking limit in a small tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hangganan ng dami sa maliit na tangke</translation>
     </message>
     <message>
         <source>Stop</source>
         <translation type="unfinished">Itigil</translation>
+    </message>
+    <message>
+        <source>Stop feeding. Run battery air to the fish tank before anything else. Leave filters closed. Nobody can say to the minute how long fish will last: act at once.</source>
+        <translation type="unfinished">Ihinto ang pagpapakain. Paandarin ang hanging de-baterya sa tangke ng isda bago ang lahat. Iwang sarado ang mga filter. Walang makapagsasabi hanggang minuto kung gaano tatagal ang isda: kumilos agad.</translation>
     </message>
     <message>
         <source>Stop, keep the best</source>
@@ -4099,7 +4715,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Sum of warmth to germinate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kabuuang init para tumubo</translation>
     </message>
     <message>
         <source>Sunday</source>
@@ -4123,7 +4739,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Supplier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Supplier</translation>
     </message>
     <message>
         <source>Supply and demand by week</source>
@@ -4142,8 +4758,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ibabaw ng media</translation>
     </message>
     <message>
+        <source>System water and food</source>
+        <translation type="unfinished">Tubig ng sistema at pagkain</translation>
+    </message>
+    <message>
         <source>T (letter of the band thin)</source>
         <translation type="unfinished">M</translation>
+    </message>
+    <message>
+        <source>TAN</source>
+        <translation type="unfinished">TAN</translation>
     </message>
     <message>
         <source>Table</source>
@@ -4202,12 +4826,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Tangke, {litres} L</translation>
     </message>
     <message>
-        <source>TargetUnit</source>
-        <translation type="unfinished"></translation>
+        <source>Task</source>
+        <translation type="unfinished">Gawain</translation>
     </message>
     <message>
         <source>Temperature</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Temperatura</translation>
     </message>
     <message>
         <source>Test the alkalinity first.</source>
@@ -4231,7 +4855,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Text (*.{suffix})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Teksto (*.{suffix})</translation>
     </message>
     <message>
         <source>That cannot be done here ({code}).</source>
@@ -4252,6 +4876,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>The batch is no longer there.</source>
         <translation type="unfinished">Wala na ang batch.</translation>
+    </message>
+    <message>
+        <source>The days are worked out from the sowing, the catalogue and the season; nothing is typed twice.</source>
+        <translation type="unfinished">Kinukuwenta ang mga araw mula sa paghahasik, katalogo at panahon; walang inuulit na isulat.</translation>
     </message>
     <message>
         <source>The element of which least is supplied for what is wanted.</source>
@@ -4298,6 +4926,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Magbabago ang wika kapag binuksang muli ang programa.</translation>
     </message>
     <message>
+        <source>The law</source>
+        <translation type="unfinished">Ang batas</translation>
+    </message>
+    <message>
         <source>The list is empty. Add what you want, or take the farm's targets.</source>
         <translation type="unfinished">Walang laman ang listahan. Idagdag ang gusto mo, o kunin ang mga target ng farm.</translation>
     </message>
@@ -4342,6 +4974,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Mula sa alaala ang nalathalang bilang; ipinapakita pero walang hinahatulan</translation>
     </message>
     <message>
+        <source>The readings of each loop, and what the water asks for.</source>
+        <translation type="unfinished">Ang mga sukat ng bawat loop, at kung ano ang kailangan ng tubig.</translation>
+    </message>
+    <message>
         <source>The rhythm is that of</source>
         <translation type="unfinished">Sumusunod sa ritmo ng</translation>
     </message>
@@ -4356,6 +4992,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>The same as a table</source>
         <translation type="unfinished">Pareho, bilang talaan</translation>
+    </message>
+    <message>
+        <source>The same plants go on in the same places, with the days and the yield that the book has for the other crop. Where it does not grow in that kind of bed, the batches are counted as without places.</source>
+        <translation type="unfinished">Parehong halaman sa parehong lugar, ngunit may araw at ani na nasa aklat para sa ibang pananim. Kung hindi ito tumutubo sa ganoong kama, binibilang na walang lugar ang mga batch.</translation>
     </message>
     <message>
         <source>The sample farm</source>
@@ -4374,12 +5014,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ang kalendaryo ng paghahasik, gaya ng nakalimbag</translation>
     </message>
     <message>
+        <source>The source names the publication and how sure the figure is. Your own values belong to this farm only.</source>
+        <translation type="unfinished">Sinasabi ng pinagmulan ang lathalain at kung gaano katiyak ang bilang. Para sa bukid na ito lamang ang sarili mong mga halaga.</translation>
+    </message>
+    <message>
         <source>The sowings are in the plan. Undo takes them out again.</source>
         <translation type="unfinished">Nasa plano na ang mga hasik. Maaalis muli ng Undo.</translation>
     </message>
     <message>
         <source>The sowings for your list are shown here. Nothing changes until you adopt them.</source>
         <translation type="unfinished">Ipinapakita rito ang mga hasik para sa listahan mo. Walang magbabago hanggang tanggapin mo.</translation>
+    </message>
+    <message>
+        <source>The tab says how many places are missing, on which day it is tightest, and which batches would make room. As many plants as there is room for are sown all the same.</source>
+        <translation type="unfinished">Sinasabi ng tab kung ilang lugar ang kulang, aling araw ang pinakamasikip, at aling mga batch ang makapagbibigay-lugar. Inihahasik pa rin ang lahat ng kasya.</translation>
     </message>
     <message>
         <source>The tanks have no room for any of these ways.</source>
@@ -4402,6 +5050,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Wala pang backup; gumagawa nito tuwing binubuksan o isinasara ang farm.</translation>
     </message>
     <message>
+        <source>There is no batch “{code}”.</source>
+        <translation type="unfinished">Walang batch na “{code}”.</translation>
+    </message>
+    <message>
         <source>There is no bed to grow in, so nothing can be planned.</source>
         <translation type="unfinished">Walang kamang matataniman, kaya walang maipaplano.</translation>
     </message>
@@ -4414,8 +5066,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Wala pang loop ng tubig. Magdagdag sa menung Ayos.</translation>
     </message>
     <message>
+        <source>This day is still to come.</source>
+        <translation type="unfinished">Darating pa lamang ang araw na ito.</translation>
+    </message>
+    <message>
         <source>This entry was replaced already; correct the one that replaced it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Napalitan na ang entry na ito; iwasto ang pumalit dito.</translation>
     </message>
     <message>
         <source>This farm names what the catalogue does not have: {names}. Mend its text form, then open that.</source>
@@ -4446,8 +5102,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Sample na farm ito: tumingin-tingin, at baguhin ang gusto mo.</translation>
     </message>
     <message>
+        <source>This line has no task; log it in the line above instead.</source>
+        <translation type="unfinished">Walang gawain ang linyang ito; itala sa linya sa itaas.</translation>
+    </message>
+    <message>
         <source>This page</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pahinang ito</translation>
     </message>
     <message>
         <source>This week lies outside the plan.</source>
@@ -4459,15 +5119,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oras</translation>
     </message>
     <message>
         <source>Time of day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oras ng araw</translation>
     </message>
     <message>
         <source>Time zone</source>
         <translation type="unfinished">Time zone</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>To buy</source>
@@ -4494,32 +5158,48 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Plano ngayon</translation>
     </message>
     <message>
+        <source>Together</source>
+        <translation type="unfinished">Magkasama</translation>
+    </message>
+    <message>
         <source>Tolerance</source>
         <translation type="unfinished">Tolerance</translation>
     </message>
     <message>
         <source>Too cold to germinate below</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Masyadong malamig para tumubo kapag mas mababa sa</translation>
     </message>
     <message>
         <source>Too cold to grow below</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Masyadong malamig para lumaki kapag mas mababa sa</translation>
     </message>
     <message>
         <source>Too warm to germinate above</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Masyadong mainit para tumubo kapag mas mataas sa</translation>
     </message>
     <message>
         <source>Too warm to grow above</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Masyadong mainit para lumaki kapag mas mataas sa</translation>
     </message>
     <message>
         <source>Tools</source>
         <translation type="unfinished">Mga gamit</translation>
     </message>
     <message>
+        <source>Top-up</source>
+        <translation type="unfinished">Dagdag-tubig</translation>
+    </message>
+    <message>
         <source>Total ammonia nitrogen [mg/L]</source>
         <translation type="unfinished">Kabuuang ammonia nitrogen [mg/L]</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trace…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Tray and pot labels</source>
@@ -4530,8 +5210,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Mga tray</translation>
     </message>
     <message>
+        <source>Treat sick fish in a separate tank and let none of that water reach plants or filter. Use only what is approved for that fish in your country, with a veterinarian, and keep the waiting time. Remedies for ornamental fish bar fish and crops from the table. Salt harms plants.</source>
+        <translation type="unfinished">Gamutin ang may sakit na isda sa hiwalay na tangke at huwag paabutin ang tubig na iyon sa halaman o filter. Gamitin lamang ang aprobado para sa isdang iyon sa inyong bansa, kasama ang beterinaryo, at sundin ang panahon ng paghihintay. Kapag ginamitan ng gamot na pang-ornamental, hindi na dapat kainin ang isda at pananim. Nakasasama sa halaman ang asin.</translation>
+    </message>
+    <message>
         <source>Treated with a medicine</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ginamot</translation>
     </message>
     <message>
         <source>Trickling filter</source>
@@ -4579,19 +5263,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Unfinished</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi pa tapos</translation>
     </message>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yunit</translation>
     </message>
     <message>
         <source>Unit of {heading}</source>
         <translation type="unfinished">Yunit ng {heading}</translation>
-    </message>
-    <message>
-        <source>Units</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Units shown</source>
@@ -4627,15 +5307,23 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Up to a weight of</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hanggang sa bigat na</translation>
+    </message>
+    <message>
+        <source>Up to three beside today's plan. Changes under one name go into one scenario. The farm stays as it is until you adopt one, and adopting is one act.</source>
+        <translation type="unfinished">Hanggang tatlo sa tabi ng plano ngayon. Ang mga pagbabago sa iisang pangalan ay napupunta sa iisang senaryo. Mananatili ang bukid hanggang gamitin mo ang isa, at isang hakbang lamang iyon.</translation>
     </message>
     <message>
         <source>Up to three scenarios beside today's plan: balance, harvest, occupancy, feed and cost. The farm stays as it is until you adopt one.</source>
         <translation type="unfinished">Hanggang tatlong scenario katabi ng plano ngayon: balanse, ani, okupadong puwesto, pakain at gastos. Hindi nagbabago ang farm hanggang tanggapin mo ang isa.</translation>
     </message>
     <message>
+        <source>Use food-grade plastics shielded from sun. No copper or galvanised metal in the water, and no limestone gravel unless you want its hardness.</source>
+        <translation type="unfinished">Gumamit ng plastik na pang-pagkain na hindi naaarawan. Walang tanso o yero sa tubig, at walang batong-apog maliban kung gusto mo ang tigas nito.</translation>
+    </message>
+    <message>
         <source>Used from</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ginamit mula</translation>
     </message>
     <message>
         <source>Value</source>
@@ -4678,6 +5366,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Mainit na tag-araw, malamig na taglamig</translation>
     </message>
     <message>
+        <source>Waste</source>
+        <translation type="unfinished">Tapon</translation>
+    </message>
+    <message>
         <source>Water</source>
         <translation type="unfinished">Tubig</translation>
     </message>
@@ -4714,8 +5406,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Dami ng tubig</translation>
     </message>
     <message>
+        <source>Water weighs a tonne a cubic metre: 25 cm of it are 250 kg on every square metre. Roof, frame and wiring are for people licensed where you are.</source>
+        <translation type="unfinished">Isang tonelada ang bigat ng bawat metro kubiko ng tubig: ang 25 cm ay 250 kg sa bawat metro kuwadrado. Ang bubong, balangkas at kuryente ay para sa may lisensiya sa inyong lugar.</translation>
+    </message>
+    <message>
         <source>Water, by month</source>
         <translation type="unfinished">Tubig, bawat buwan</translation>
+    </message>
+    <message>
+        <source>Water-test log</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ways of stocking</source>
@@ -4728,6 +5428,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Wednesday</source>
         <translation type="unfinished">Miyerkoles</translation>
+    </message>
+    <message>
+        <source>Wee&amp;ks</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Week</source>
@@ -4754,14 +5458,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Linggo {week}</translation>
     </message>
     <message>
-        <source>WeekStart</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Weekday</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Weekly t&amp;argets</source>
         <translation type="unfinished">Mga lingguhang &amp;target</translation>
     </message>
@@ -4772,6 +5468,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Weekly target</source>
         <translation type="unfinished">Lingguhang target</translation>
+    </message>
+    <message>
+        <source>Weekly task sheet</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Weeks</source>
@@ -4819,11 +5519,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Weight by length, exponent</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bigat ayon sa haba, exponent</translation>
     </message>
     <message>
         <source>Weight by length, factor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bigat ayon sa haba, factor</translation>
     </message>
     <message>
         <source>Weight of a fingerling</source>
@@ -4846,12 +5546,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Laman ng patag na takal</translation>
     </message>
     <message>
+        <source>What can be wanted</source>
+        <translation type="unfinished">Ano ang maaaring hilingin</translation>
+    </message>
+    <message>
         <source>What differs</source>
         <translation type="unfinished">Ang kaibhan</translation>
     </message>
     <message>
         <source>What differs from today's plan</source>
         <translation type="unfinished">Ang kaibhan sa plano ngayon</translation>
+    </message>
+    <message>
+        <source>What does not fit</source>
+        <translation type="unfinished">Ang hindi kasya</translation>
     </message>
     <message>
         <source>What does not fit ({count})</source>
@@ -4875,11 +5583,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>What happened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ano ang nangyari</translation>
+    </message>
+    <message>
+        <source>What happened is what you logged; the planned figures come from the plan.</source>
+        <translation type="unfinished">Ang nangyari ay ang itinala mo; galing sa plano ang mga nakaplanong bilang.</translation>
+    </message>
+    <message>
+        <source>What happened, planned against actual, and what was learned from it.</source>
+        <translation type="unfinished">Ano ang nangyari, plano laban sa aktuwal, at ano ang natutunan.</translation>
     </message>
     <message>
         <source>What happened, planned against actual, what was learned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ano ang nangyari, plano laban sa aktuwal, ano ang natutunan</translation>
     </message>
     <message>
         <source>What happens</source>
@@ -4902,12 +5618,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ang napili</translation>
     </message>
     <message>
+        <source>What is counted</source>
+        <translation type="unfinished">Ano ang binibilang</translation>
+    </message>
+    <message>
         <source>What is left when the month begins</source>
         <translation type="unfinished">Natitira sa simula ng buwan</translation>
     </message>
     <message>
+        <source>What is listed</source>
+        <translation type="unfinished">Ano ang nakalista</translation>
+    </message>
+    <message>
         <source>What is planted fits what the fish can carry, as far as the published bands tell.</source>
         <translation type="unfinished">Tugma ang tanim sa kaya ng isda, ayon sa mga nailathalang saklaw.</translation>
+    </message>
+    <message>
+        <source>What is seen</source>
+        <translation type="unfinished">Ano ang nakikita</translation>
     </message>
     <message>
         <source>What is tried</source>
@@ -4918,6 +5646,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ang hinihingi</translation>
     </message>
     <message>
+        <source>What is worked out</source>
+        <translation type="unfinished">Ano ang kinukuwenta</translation>
+    </message>
+    <message>
         <source>What it gives</source>
         <translation type="unfinished">Ibinibigay nito</translation>
     </message>
@@ -4926,12 +5658,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Kung ano ito</translation>
     </message>
     <message>
+        <source>What it keeps to</source>
+        <translation type="unfinished">Ano ang sinusunod nito</translation>
+    </message>
+    <message>
         <source>What it means</source>
         <translation type="unfinished">Ibig sabihin</translation>
     </message>
     <message>
         <source>What stands there</source>
         <translation type="unfinished">Ang nakatanim doon</translation>
+    </message>
+    <message>
+        <source>What the fish feed supplies of an element and what the crops take up, week by week, and a band: short, thin, met or ample.</source>
+        <translation type="unfinished">Kung gaano karaming elemento ang ibinibigay ng pakain at kinukuha ng pananim, linggo-linggo, at isang banda: kulang, manipis, sapat o sagana.</translation>
     </message>
     <message>
         <source>What the fish feed supplies of an element, set against what the crops take up, by week.</source>
@@ -4952,6 +5692,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>What the water asks for</source>
         <translation type="unfinished">Ang hinihingi ng tubig</translation>
+    </message>
+    <message>
+        <source>What these figures are</source>
+        <translation type="unfinished">Ano ang mga bilang na ito</translation>
     </message>
     <message>
         <source>What this rests on</source>
@@ -4983,7 +5727,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>What was learned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ano ang natutunan</translation>
     </message>
     <message>
         <source>What was read</source>
@@ -4996,6 +5740,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>What would move?</source>
         <translation type="unfinished">Ano ang gagalaw?</translation>
+    </message>
+    <message>
+        <source>What you enter about clients and sites stays on this computer unless you send it.</source>
+        <translation type="unfinished">Ang inilalagay mo tungkol sa kliyente at lugar ay nananatili sa computer na ito maliban kung ipadala mo.</translation>
     </message>
     <message>
         <source>What you enter stays on this computer, in the file you see in the status bar. What the weeks showed last is kept beside it in the folder for temporary files of your user, so that the next start is quick.</source>
@@ -5015,7 +5763,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Where in its life it grows fastest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kailan sa buhay nito pinakamabilis lumaki</translation>
     </message>
     <message>
         <source>Where it comes from</source>
@@ -5034,12 +5782,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Kinalalagyan ng mga punla hanggang ilipat-tanim.</translation>
     </message>
     <message>
+        <source>Where the figures come from</source>
+        <translation type="unfinished">Saan galing ang mga bilang</translation>
+    </message>
+    <message>
         <source>Where would you like to begin?</source>
         <translation type="unfinished">Saan mo gustong magsimula?</translation>
     </message>
     <message>
         <source>Which</source>
         <translation type="unfinished">Alin</translation>
+    </message>
+    <message>
+        <source>Which crop to sow in which week for which kind of bed, so that targets are met, little is more than wanted, and plants take up what the fish supply. Locked batches and what is sown before the first day stay.</source>
+        <translation type="unfinished">Aling pananim ang ihahasik sa aling linggo para sa aling uri ng kama, upang maabot ang target, kaunti ang sobra, at makuha ng halaman ang ibinibigay ng isda. Mananatili ang nakakandadong batch at ang naihasik bago ang unang araw.</translation>
     </message>
     <message>
         <source>Which figure</source>
@@ -5055,7 +5811,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sino</translation>
     </message>
     <message>
         <source>Why is the chosen part what it is</source>
@@ -5118,6 +5874,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Nasa loob ng {percent} % ng pinakamahusay na posible.</translation>
     </message>
     <message>
+        <source>Without a lot all of the seed is to buy. Order early enough to have it when the month begins.</source>
+        <translation type="unfinished">Kung walang lote, bibilhin ang lahat ng binhi. Umorder nang maaga para nasa kamay na pagsisimula ng buwan.</translation>
+    </message>
+    <message>
         <source>Word</source>
         <translation type="unfinished">Salita</translation>
     </message>
@@ -5178,8 +5938,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Halagang {plan} sa 100; ang parehong dami na inihahasik linggo-linggo ay {hand}, at walang planong hihigit sa {bound}.</translation>
     </message>
     <message>
+        <source>Write grams and K or Ca, such as 40K or 35 Ca.</source>
+        <translation type="unfinished">Isulat ang gramo at K o Ca, gaya ng 40K o 35 Ca.</translation>
+    </message>
+    <message>
+        <source>Write heads, or kilograms with kg, such as 23 or 1.2 kg.</source>
+        <translation type="unfinished">Isulat ang piraso, o kilo na may kg, gaya ng 23 o 1.2 kg.</translation>
+    </message>
+    <message>
         <source>W{number} (short for week)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">W{number}</translation>
     </message>
     <message>
         <source>Years, months and weeks</source>
@@ -5246,6 +6014,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">takdang bahagi ng bigat</translation>
     </message>
     <message>
+        <source>a sheet of labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a week, beyond what is supplied; nothing the plan has doses of fills it</source>
         <translation type="unfinished">bawat linggo, higit sa supply; walang dosis sa plano na pupuno nito</translation>
     </message>
@@ -5259,7 +6031,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>act</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">act</translation>
     </message>
     <message>
         <source>added</source>
@@ -5296,6 +6068,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>all at once</source>
         <translation type="unfinished">lahat nang sabay</translation>
+    </message>
+    <message>
+        <source>all batches of the weeks below</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>all fish</source>
@@ -5390,14 +6166,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bloke</translation>
     </message>
     <message>
-        <source>blue</source>
-        <translation type="unfinished">asul</translation>
-    </message>
-    <message>
-        <source>bluish green</source>
-        <translation type="unfinished">asul-berde</translation>
-    </message>
-    <message>
         <source>book days, no climate entered</source>
         <translation type="unfinished">araw ng libro, walang klimang nailagay</translation>
     </message>
@@ -5411,11 +6179,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>ca</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ca</translation>
     </message>
     <message>
         <source>calibrated</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">na-calibrate</translation>
     </message>
     <message>
         <source>carbonate</source>
@@ -5430,12 +6198,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mga pagbabago</translation>
     </message>
     <message>
+        <source>chosen together</source>
+        <translation type="unfinished">napili nang sabay</translation>
+    </message>
+    <message>
+        <source>chosen together · {locked} locked</source>
+        <translation type="unfinished">napili nang sabay · {locked} nakakandado</translation>
+    </message>
+    <message>
         <source>clearing</source>
         <translation type="unfinished">paghawan</translation>
     </message>
     <message>
         <source>cold</source>
         <translation type="unfinished">lamig</translation>
+    </message>
+    <message>
+        <source>cold store {warmth} °C</source>
+        <translation type="unfinished">malamig na imbakan {warmth} °C</translation>
     </message>
     <message>
         <source>comes back: {elements}</source>
@@ -5447,7 +6227,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>corrects {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">iwinawasto ang {code}</translation>
     </message>
     <message>
         <source>country, or any words</source>
@@ -5478,8 +6258,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kailangan, ngayon</translation>
     </message>
     <message>
+        <source>do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>does not fit into the doses of one week</source>
         <translation type="unfinished">hindi kasya sa mga dosis ng isang linggo</translation>
+    </message>
+    <message>
+        <source>done today, no week falls short</source>
+        <translation type="unfinished">kung gagawin ngayon, walang linggong kukulangin</translation>
+    </message>
+    <message>
+        <source>done today, {weeks}</source>
+        <translation type="unfinished">kung gagawin ngayon, {weeks}</translation>
     </message>
     <message>
         <source>doubtful at this pH</source>
@@ -5487,15 +6279,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>doubtful: its meter was overdue for calibration</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alanganin: lampas na sa calibration ang panukat nito</translation>
     </message>
     <message>
         <source>doubtful: {meter} was overdue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alanganin: lampas na ang {meter}</translation>
     </message>
     <message>
         <source>drawn from this publication; it shows care, not truth</source>
         <translation type="unfinished">kinuha sa lathalaing ito; pag-iingat ang ipinapakita, hindi katotohanan</translation>
+    </message>
+    <message>
+        <source>due in {days} d</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>earlier</source>
@@ -5504,6 +6300,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>eases it</source>
         <translation type="unfinished">napapagaan ito</translation>
+    </message>
+    <message>
+        <source>ec</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>enough</source>
@@ -5551,7 +6351,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>fe</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">fe</translation>
     </message>
     <message>
         <source>feed conversion</source>
@@ -5662,6 +6462,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">g bawat linggo</translation>
     </message>
     <message>
+        <source>g, K or Ca</source>
+        <translation type="unfinished">g, K o Ca</translation>
+    </message>
+    <message>
         <source>germination</source>
         <translation type="unfinished">pagtubo</translation>
     </message>
@@ -5674,6 +6478,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">aalis</translation>
     </message>
     <message>
+        <source>goes to {place}</source>
+        <translation type="unfinished">pupunta sa {place}</translation>
+    </message>
+    <message>
         <source>good</source>
         <translation type="unfinished">mabuti</translation>
     </message>
@@ -5684,6 +6492,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>growth coefficient</source>
         <translation type="unfinished">growth coefficient</translation>
+    </message>
+    <message>
+        <source>hands and tools clean</source>
+        <translation type="unfinished">malinis ang kamay at gamit</translation>
+    </message>
+    <message>
+        <source>hands or tools NOT clean</source>
+        <translation type="unfinished">HINDI malinis ang kamay o gamit</translation>
     </message>
     <message>
         <source>harvest</source>
@@ -5706,6 +6522,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ulo</translation>
     </message>
     <message>
+        <source>heads, or kg</source>
+        <translation type="unfinished">piraso, o kg</translation>
+    </message>
+    <message>
         <source>heat</source>
         <translation type="unfinished">init</translation>
     </message>
@@ -5723,15 +6543,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>kg</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kg</translation>
     </message>
     <message>
         <source>kg/m³</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kg/m³</translation>
     </message>
     <message>
         <source>kg/m³, and the limit</source>
         <translation type="unfinished">kg/m³, at ang limit</translation>
+    </message>
+    <message>
+        <source>kh</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>lamps for the light that is missing</source>
@@ -5823,7 +6647,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>mg</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mg</translation>
     </message>
     <message>
         <source>month first</source>
@@ -5835,6 +6659,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>muted</source>
+        <translation type="unfinished">muted</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never calibrated: what it reads is doubtful</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5867,7 +6699,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>no amount</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang dami</translation>
     </message>
     <message>
         <source>no bed yet</source>
@@ -5898,8 +6730,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang isda sa loob ng plano</translation>
     </message>
     <message>
+        <source>no interval set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no later than the book</source>
         <translation type="unfinished">hindi lalampas sa libro</translation>
+    </message>
+    <message>
+        <source>no meter</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no pH reading near it</source>
@@ -5919,7 +6759,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>no reason</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang dahilan</translation>
     </message>
     <message>
         <source>no room</source>
@@ -5927,11 +6767,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>no unit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang yunit</translation>
     </message>
     <message>
         <source>no water temperature near it</source>
         <translation type="unfinished">walang malapit na init ng tubig</translation>
+    </message>
+    <message>
+        <source>no2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no3</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>none</source>
@@ -6006,6 +6854,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">matagal nang hindi nasuri; maingat na halaga ang gamit sa pinakamalaking dosis</translation>
     </message>
     <message>
+        <source>not tested yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not watched</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>not weighed</source>
         <translation type="unfinished">hindi tinimbang</translation>
     </message>
@@ -6034,6 +6890,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mas matagal hawak ang selda ng punlaan</translation>
     </message>
     <message>
+        <source>of </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>off feed</source>
         <translation type="unfinished">walang pakain</translation>
     </message>
@@ -6056,10 +6916,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>or {tds} dissolved solids; {how} (mg/L per µS/cm); read on {day}</source>
         <translation type="unfinished">o {tds} dissolved solids; {how} (mg/L bawat µS/cm); binasa noong {day}</translation>
-    </message>
-    <message>
-        <source>orange</source>
-        <translation type="unfinished">kahel</translation>
     </message>
     <message>
         <source>order only</source>
@@ -6090,6 +6946,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">higit sa {percent} %</translation>
     </message>
     <message>
+        <source>overdue by {days} d: what it reads is doubtful</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>own source</source>
         <translation type="unfinished">sariling pinagkunan</translation>
     </message>
@@ -6099,11 +6959,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pH</translation>
     </message>
     <message>
         <source>pH and conductivity</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pH at conductivity</translation>
     </message>
     <message>
         <source>pH, by its trend</source>
@@ -6118,6 +6978,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pellet na {size} mm</translation>
     </message>
     <message>
+        <source>pelleted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ph</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>physics</source>
         <translation type="unfinished">pisika</translation>
     </message>
@@ -6128,6 +6996,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>pieces</source>
         <translation type="unfinished">piraso</translation>
+    </message>
+    <message>
+        <source>plain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plain paper, to be cut</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>plants are short of food</source>
@@ -6142,7 +7018,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">halamang walang puwesto {before} → {after}</translation>
     </message>
     <message>
+        <source>ppm need a meter with its factor: choose one above, or add it first.</source>
+        <translation type="unfinished">Kailangan ng ppm ang panukat na may factor: pumili sa itaas, o idagdag muna.</translation>
+    </message>
+    <message>
         <source>ppm per µS/cm, 0.3 to 1</source>
+        <translation type="unfinished">ppm bawat µS/cm, 0.3 hanggang 1</translation>
+    </message>
+    <message>
+        <source>primed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6162,16 +7046,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">nabasa sa pinagmulan</translation>
     </message>
     <message>
-        <source>reddish purple</source>
-        <translation type="unfinished">pulang-lila</translation>
-    </message>
-    <message>
         <source>repairs it</source>
         <translation type="unfinished">naaayos ito</translation>
     </message>
     <message>
         <source>replaced by {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pinalitan ng {code}</translation>
     </message>
     <message>
         <source>rising</source>
@@ -6194,6 +7074,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi alam ang saturation: walang init ng tubig bawat buwan</translation>
     </message>
     <message>
+        <source>seed lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>seedlings get older and may stretch</source>
         <translation type="unfinished">tatanda ang punla at baka humaba</translation>
     </message>
@@ -6212,10 +7096,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>since {since}, {days} days</source>
         <translation type="unfinished">mula {since}, {days} araw</translation>
-    </message>
-    <message>
-        <source>sky blue</source>
-        <translation type="unfinished">langit-asul</translation>
     </message>
     <message>
         <source>sow {plants} plants</source>
@@ -6255,7 +7135,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>stock {level} mg/L</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nakaimbak {level} mg/L</translation>
     </message>
     <message>
         <source>stock {level} mg/L, assumed: no test</source>
@@ -6290,12 +7170,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">inaalis ang {share} nito</translation>
     </message>
     <message>
+        <source>tan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>tank too full</source>
         <translation type="unfinished">punô ang tangke</translation>
     </message>
     <message>
         <source>tanks are fuller later</source>
         <translation type="unfinished">mas puno ang tangke kinalaunan</translation>
+    </message>
+    <message>
+        <source>tds</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>test again</source>
@@ -6339,7 +7227,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the farm as a whole</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ang buong bukid</translation>
     </message>
     <message>
         <source>the feed carries it in some months only</source>
@@ -6507,7 +7395,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>trend only since the calibration of {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">trend mula lamang sa calibration noong {day}</translation>
     </message>
     <message>
         <source>unit?</source>
@@ -6522,16 +7410,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi alam: {count} presyo ang kulang</translation>
     </message>
     <message>
-        <source>vermilion</source>
-        <translation type="unfinished">pulang-kahel</translation>
-    </message>
-    <message>
         <source>wanted</source>
         <translation type="unfinished">hinihingi</translation>
     </message>
     <message>
         <source>wanted {span}</source>
         <translation type="unfinished">kailangan {span}</translation>
+    </message>
+    <message>
+        <source>waste {many}</source>
+        <translation type="unfinished">tapon {many}</translation>
     </message>
     <message>
         <source>watch</source>
@@ -6546,8 +7434,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ang tubig na {warmth} ay naglalaman ng hanggang {most}</translation>
     </message>
     <message>
-        <source>week {week} will be {plants} plants short</source>
-        <translation type="unfinished"></translation>
+        <source>week {week} will be {many} heads short</source>
+        <translation type="unfinished">kukulangin ng {many} piraso ang linggo {week}</translation>
+    </message>
+    <message>
+        <source>week {week} will be {many} plants short</source>
+        <translation type="unfinished">kukulangin ng {many} halaman ang linggo {week}</translation>
     </message>
     <message>
         <source>weeks</source>
@@ -6610,6 +7502,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">oo</translation>
     </message>
     <message>
+        <source>yes or no</source>
+        <translation type="unfinished">oo o hindi</translation>
+    </message>
+    <message>
         <source>yesterday</source>
         <translation type="unfinished">kahapon</translation>
     </message>
@@ -6655,7 +7551,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{band} · {share}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{band} · {share}</translation>
     </message>
     <message>
         <source>{batch} cannot stand in {bed}.</source>
@@ -6679,15 +7575,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{bed} {unit}: {first}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{bed} {unit}: {first}</translation>
     </message>
     <message>
         <source>{bed} {unit}: {first}–{last}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{bed} {unit}: {first}–{last}</translation>
     </message>
     <message>
         <source>{came} of {seeds} seeds counted came up ({tests} tests, {batches} batches)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{came} sa {seeds} binilang na binhi ang tumubo ({tests} pagsubok, {batches} batch)</translation>
     </message>
     <message>
         <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside.</source>
@@ -6714,12 +7610,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{code}, {crop}: {along}, hawak hanggang {until}. {then}</translation>
     </message>
     <message>
-        <source>{code}: to be sown {days} days ago.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{code}: {start} – {end}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{code}: {start} – {end}</translation>
     </message>
     <message>
         <source>{count} are moved up to {days} days earlier, to keep to days of work.</source>
@@ -6740,6 +7632,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{count} batches: harvest {span} days {way}</source>
         <translation type="unfinished">{count} batch: ani {span} araw {way}</translation>
+    </message>
+    <message>
+        <source>{count} entries were logged. One undo takes all of them back.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{count} fish</source>
@@ -6835,7 +7731,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{count} {event}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} {event}</translation>
     </message>
     <message>
         <source>{crop} would not be ready in time in {kind} when sown in {weeks} of the weeks; it is not sown then.</source>
@@ -6895,7 +7791,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{crop}: {words}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{crop}: {words}.</translation>
     </message>
     <message>
         <source>{days} d</source>
@@ -6911,7 +7807,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{days} so far</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{days} hanggang ngayon</translation>
     </message>
     <message>
         <source>{density} ■ over</source>
@@ -6935,7 +7831,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{field}: {before} → {after}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{field}: {before} → {after}</translation>
     </message>
     <message>
         <source>{figure}, your value:</source>
@@ -6955,7 +7851,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{grams} g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g</translation>
     </message>
     <message>
         <source>{grams} g a day</source>
@@ -6971,11 +7867,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{grams} g {name}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g {name}</translation>
     </message>
     <message>
         <source>{grams} g/d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g/d</translation>
     </message>
     <message>
         <source>{groups} groups</source>
@@ -7067,7 +7963,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{likely} ({low}–{high})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{likely} ({low}–{high})</translation>
     </message>
     <message>
         <source>{likely} g each, {low} to {high} g by slow or quick growth</source>
@@ -7098,6 +7994,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{many} batch</translation>
     </message>
     <message>
+        <source>{many} batches chosen</source>
+        <translation type="unfinished">{many} batch ang napili</translation>
+    </message>
+    <message>
         <source>{many} days</source>
         <translation type="unfinished">{many} araw</translation>
     </message>
@@ -7111,11 +8011,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{many} g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} g</translation>
     </message>
     <message>
         <source>{many} g a day</source>
         <translation type="unfinished">{many} g/araw</translation>
+    </message>
+    <message>
+        <source>{many} heads of a batch of {plants}?</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{many} later</source>
@@ -7131,7 +8035,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{moment}  ({ago}, {size})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{moment}  ({ago}, {size})</translation>
     </message>
     <message>
         <source>{named} and {rest} more</source>
@@ -7168,6 +8072,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{name} stands in a bed that does not suit it.</source>
         <translation type="unfinished">Nasa kamang hindi bagay ang {name}.</translation>
+    </message>
+    <message>
+        <source>{name} {value} on {day} is far out of its band. Is it right?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} {value} on {day} stands alone. Is it right?</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name}, a kg</source>
@@ -7215,11 +8127,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{name}: this harvest is barred: the fish were treated with a medicine and are not cleared by then.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: bawal ang aning ito: ginamot ang isda at hindi pa puwedeng kainin sa araw na iyon.</translation>
     </message>
     <message>
         <source>{name}: treated with a medicine and not cleared yet: no fish of it may be harvested for eating. Log the day on which they are cleared.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: ginamot at hindi pa puwedeng kainin: walang isda nito ang maaaring anihin para kainin. Itala ang araw na puwede na.</translation>
     </message>
     <message>
         <source>{name}: {count} readings from {low} to {high}, the last {value} on {day}</source>
@@ -7227,7 +8139,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{name}…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}…</translation>
     </message>
     <message>
         <source>{need} of filter surface are needed</source>
@@ -7256,6 +8168,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">huli ng {number} araw</translation>
     </message>
     <message>
+        <source>{n} chosen batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{n} pages on {paper}</source>
         <translation type="unfinished">{n} pahina sa {paper}</translation>
     </message>
@@ -7265,11 +8181,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{percent} %</translation>
     </message>
     <message>
         <source>{percent} % ± {spread}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{percent} % ± {spread}</translation>
+    </message>
+    <message>
+        <source>{plants} plants</source>
+        <translation type="unfinished">{plants} halaman</translation>
     </message>
     <message>
         <source>{plants} plants × {allowance} ÷ {germination} that come up = {needed} seeds</source>
@@ -7297,7 +8217,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{quantity}, {days} d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{quantity}, {days} d</translation>
     </message>
     <message>
         <source>{quick} at the earliest</source>
@@ -7341,11 +8261,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{sign} {answer}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{sign} {answer}</translation>
     </message>
     <message>
         <source>{sign} {answer}: {said}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{sign} {answer}: {said}</translation>
     </message>
     <message>
         <source>{sow}, {crop}, {code}: {seeds} seeds for {plants} plants, first pick {pick}, {where}</source>
@@ -7377,7 +8297,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{title} [{unit}]: {said}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{title} [{unit}]: {said}</translation>
     </message>
     <message>
         <source>{title} – saved</source>
@@ -7401,11 +8321,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{value} g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{value} g</translation>
     </message>
     <message>
         <source>{value} kg</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{value} kg</translation>
     </message>
     <message>
         <source>{value} · limiting</source>
@@ -7473,7 +8393,27 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>– (letter of the band no demand)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">–</translation>
+    </message>
+    <message>
+        <source>“Uneven” is the coefficient of variation of the feed: its spread as a share of its mean. “In band” is the share of weeks in which the beds can use what is fed.</source>
+        <translation type="unfinished">Ang “Di-pantay” ay ang coefficient of variation ng pakain: ang lawak nito bilang bahagi ng karaniwan. Ang “Nasa banda” ay ang bahagi ng mga linggong magagamit ng mga kama ang ipinapakain.</translation>
+    </message>
+    <message>
+        <source>“Within 0.8 % of the best possible” is proven: a bound is worked out that no plan can pass, and the gap to it is told. The search may be stopped at any time; the best so far is kept.</source>
+        <translation type="unfinished">Napatunayan ang “Sa loob ng 0.8 % ng pinakamahusay”: kinukuwenta ang hangganang hindi malalampasan ng anumang plano, at sinasabi ang agwat dito. Maaaring itigil ang paghahanap kahit kailan; itinatabi ang pinakamahusay na nakuha.</translation>
+    </message>
+    <message>
+        <source>“{value}” is neither yes nor no; write y or n.</source>
+        <translation type="unfinished">Ang “{value}” ay hindi oo o hindi; isulat ang y o n.</translation>
+    </message>
+    <message>
+        <source>“{value}” is no number.</source>
+        <translation type="unfinished">Ang “{value}” ay hindi bilang.</translation>
+    </message>
+    <message>
+        <source>“{value}” is no time of day; write it as 07:30 or 730.</source>
+        <translation type="unfinished">Ang “{value}” ay hindi oras; isulat bilang 07:30 o 730.</translation>
     </message>
     <message>
         <source>“{word}” is no point; write head and flow as 1.5:2400.</source>
@@ -7489,7 +8429,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>★ {groups}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">★ {groups}</translation>
     </message>
     <message>
         <source>⚠ All seven days are ticked; leave at least one for work.</source>
@@ -7513,7 +8453,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>⚠ {why}.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">⚠ {why}.</translation>
     </message>
 </context>
 </TS>

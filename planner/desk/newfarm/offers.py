@@ -9,7 +9,7 @@ from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
 from planner.desk.forms.editors import Choice
-from planner.desk.say import tr
+from planner.desk.say import careful, tr
 from planner.desk.words import number_words
 from planner.farm.fields import NO_ID
 from planner.farm.site import Bed
@@ -49,7 +49,7 @@ def _note(kind: ClimateClass, catalogue: Catalogue) -> str:
 def species_cautions(catalogue: Catalogue) -> tuple[str, ...]:
     """Return the cautions that belong where fish are chosen."""
     found = (each for each in catalogue.cautions.values() if _CHOOSING in each.where)
-    return tuple(f"{each.topic}. {each.text}" for each in found)
+    return tuple(f"{tr(each.topic)}. {careful(each.text)}" for each in found)
 
 
 def laid_out_for(catalogue: Catalogue, wish: BedWish, crops: tuple[str, ...]) -> Bed:

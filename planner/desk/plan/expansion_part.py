@@ -39,7 +39,7 @@ from planner.desk.plan.kit import (
     stack,
 )
 from planner.desk.plan.part import Part
-from planner.desk.say import tr
+from planner.desk.say import careful, tr
 from planner.desk.words import faults_words
 from planner.farm.farm import Farm
 from planner.farm.faults import FarmFaultError
@@ -166,7 +166,7 @@ class ExpansionPart(Part):
             self.verdicts.addWidget(self._card(verdict))
         catalogue = self.behind.outlook.catalogue
         for key in found.cautions:
-            self.cautions.addWidget(caution(catalogue.cautions[key].text, self.theme, self))
+            self.cautions.addWidget(caution(careful(catalogue.cautions[key].text), self.theme, self))
         self.months.show_rows(month_rows(found.area_by_month))
 
     def _card(self, verdict: Verdict) -> Card:

@@ -28,7 +28,7 @@ from planner.desk.plan.remedy_words import (
     side_effect_words,
     verdict_words,
 )
-from planner.desk.say import tr
+from planner.desk.say import careful, tr
 from planner.desk.theme import Theme
 from planner.desk.week_facts import flag_words
 from planner.farm.farm import Farm
@@ -169,7 +169,7 @@ class RemedyList(Worker):
             for remedy in repairs.remedies:
                 self._cards.addWidget(self._card(remedy, repairs.flag, catalogue))
             for key in dict.fromkeys(key for remedy in repairs.remedies for key in remedy.cautions):
-                self._cards.addWidget(caution(catalogue.cautions[key].text, self._theme, self))
+                self._cards.addWidget(caution(careful(catalogue.cautions[key].text), self._theme, self))
 
     def _card(self, remedy: Remedy, flag: Flag, catalogue: Catalogue) -> Card:
         card = Card(self._theme, self)

@@ -35,7 +35,7 @@ from planner.desk.plan.stocking_work import (
     start_up_steps,
     ways_steps,
 )
-from planner.desk.say import tr
+from planner.desk.say import careful, tr
 from planner.desk.theme import Theme
 from planner.desk.words import faults_words
 from planner.farm.changes import ChangeSet
@@ -102,7 +102,7 @@ class StockingPart(Part):
         for key in species.cautions if species else ():
             said = catalogue.cautions[key]
             beside = self.law if "species choice" in said.where else self.ways_tab.care
-            beside.addWidget(caution(said.text, self.theme, self))
+            beside.addWidget(caution(careful(said.text), self.theme, self))
 
     def _finding(self) -> QWidget:
         pane = QWidget(self)
