@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from datetime import date
 from functools import partial
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QObject, QTimer, QTimeZone, Signal
 from PySide6.QtWidgets import QWidget
@@ -18,12 +18,17 @@ from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact
 from planner.desk.services import WorkspaceNeeds
 from planner.desk.theme import Theme
+from planner.farm.crops import Batch
 from planner.planning.answers import Answers
 
 if TYPE_CHECKING:
     from planner.desk.doors.first import FirstDialog
     from planner.desk.jobs import Job
     from planner.desk.sureness import Sureness
+
+
+PAPERED: Final = {"paper.labels": "Labels and tags…", "paper.trace": "Trace…"}
+"""Entries of the menus that put batches on paper, and their words in the menu of a bar."""
 
 
 class Asking(QObject):
@@ -147,6 +152,19 @@ class Asking(QObject):
         dialog = WhyDialog(facts, behind.why, behind.outlook.catalogue, self.theme, self._window)
         dialog.show_fact(number)
         dialog.open()
+
+    def run_paper(self, key: str, day: date, batches: Sequence[Batch]) -> None:
+        """Show labels, or the trace of a batch, as they will be printed."""
+        if self._outlook is None:
+            return
+        from planner.desk.labels.asking import LabelAsking
+
+        asking = LabelAsking(self._needs, self._outlook, self._window)
+        asking.told.connect(self.told)
+        if key == "paper.labels":
+            asking.ask_labels(day, batches)
+        else:
+            asking.ask_trace(batches)
 
     def ask_print(self, day: date) -> None:
         """Show what there is to print, from the week of a day on, as it will be printed."""

@@ -47,14 +47,6 @@ _FARM: Final = (
     Entry(key="farm.table", text="Bring &in a table…", tip="Readings or batches from a table (CSV)"),
     Entry(key="farm.backups", text="Go back to a &backup…", tip="Put the farm back as it was on a day"),
     _LINE,
-    Entry(
-        key="farm.print",
-        text="&Print…",
-        keys="Ctrl+P",
-        picture="print",
-        tip="Print or save as PDF: calendars, task sheets, maps, logs, cards, reports",
-    ),
-    _LINE,
     Entry(key="farm.quit", text="&Quit", keys="Ctrl+Q"),
 )
 _CHANGE: Final = (
@@ -117,6 +109,27 @@ _SETUP: Final = (
     Entry(key="setup.reading", text="Water &readings", submenu=True),
     Entry(key="setup.solids batch", text="Sol&ids batches", submenu=True),
 )
+_PAPER: Final = (
+    Entry(
+        key="farm.print",
+        text="&Print…",
+        keys="Ctrl+P",
+        picture="print",
+        tip="Print or save as PDF: calendars, task sheets, maps, logs, cards, reports",
+    ),
+    Entry(
+        key="paper.labels",
+        text="&Labels and tags…",
+        keys="Ctrl+Shift+L",
+        tip="Labels for trays, tags for rafts, on plain paper or a sheet of labels",
+    ),
+    Entry(
+        key="paper.trace",
+        text="&Trace a batch or lot…",
+        keys="Ctrl+Shift+T",
+        tip="From the seed lot to the places, the harvest and the water, on one page",
+    ),
+)
 _VIEW: Final = (
     Entry(key="view.search", text="S&earch everything…", keys="Ctrl+K", tip="Find anything by its name"),
     Entry(key="view.today", text="Go to &today", keys="Ctrl+T", picture="today"),
@@ -167,6 +180,7 @@ MENUS: Final = (
     ("&Farm", _FARM),
     ("&Change", _CHANGE),
     ("&Set-up", _SETUP),
+    ("&Paper", _PAPER),
     ("&View", _VIEW),
     ("&Help", _HELP),
 )

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any, Final
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -25,6 +25,7 @@ from planner.desk.forms.form import FieldRow
 from planner.desk.forms.reading import UnreadError
 from planner.desk.say import tr
 from planner.desk.theme import Theme
+from planner.desk.wish_form import WishForm
 from planner.farm.fields import FieldKind, FieldSpec
 
 _LEAST_ROWS: Final = 3
@@ -69,10 +70,8 @@ class FormNeeds:
     today: date
 
 
-class PrintForm(QWidget):
+class PrintForm(WishForm):
     """The documents in a list, and below it how the chosen one is wanted."""
-
-    changed = Signal()
 
     def __init__(self, needs: FormNeeds, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)

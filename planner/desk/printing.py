@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
     QLabel,
     QPushButton,
     QScrollArea,
+    QStyle,
     QVBoxLayout,
     QWidget,
 )
@@ -30,6 +31,7 @@ from planner.desk.plan.kit import Filled, scrolled
 from planner.desk.print_form import FormNeeds, PrintForm, PrintWish
 from planner.desk.say import tr
 from planner.desk.theme import Theme
+from planner.desk.wish_form import WishForm, WishLike
 
 PREVIEW_DPI: Final = 60.0
 """Fine enough to read the large type on a screen, coarse enough to be there at once."""
@@ -57,8 +59,18 @@ class SheetsLike(Protocol):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class PreviewNeeds:
+    """What a preview is made from; `make` returns the sheets of a wish, `troubles` are what it may raise."""
+
+    title: str
+    make: Callable[[Any], SheetsLike]
+    troubles: tuple[type[Exception], ...]
+    folder: Path
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PrintNeeds:
-    """What the dialog is made from; `make` returns the sheets, `troubles` are what it may raise."""
+    """What the print dialog is made from; `make` returns the sheets, `troubles` are what it may raise."""
 
     make: Callable[[PrintWish], SheetsLike]
     form: FormNeeds
@@ -66,18 +78,21 @@ class PrintNeeds:
     folder: Path
 
 
-class PrintDialog(QDialog):
+class PreviewDialog(QDialog):
     """Wishes on the left, pages on the right."""
 
     printed = Signal(object, str)
 
-    def __init__(self, needs: PrintNeeds, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, needs: PreviewNeeds, form: WishForm, theme: Theme, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(tr("Print"))
+        self.setWindowTitle(needs.title)
         self._needs, self._theme = needs, theme
+        self.wishes = form
         self._sheets: SheetsLike | None = None
-        self._wish = needs.form.wish
+        self._wish: WishLike | None = None
         self._printer: QPrinter | None = None
         self.pages: tuple[QLabel, ...] = ()
         self._build()
@@ -90,7 +105,9 @@ class PrintDialog(QDialog):
         across.setContentsMargins(0, 0, 0, 0)
         across.setSpacing(0)
         left = QWidget(self)
-        left.setFixedWidth(metrics.side_width)
+        bar = self.style().pixelMetric(QStyle.PixelMetric.PM_ScrollBarExtent)
+        needed = self.wishes.minimumSizeHint().width() + 2 * metrics.wide + bar
+        left.setFixedWidth(max(metrics.side_width, needed))
         column = QVBoxLayout(left)
         column.setContentsMargins(*(metrics.wide,) * 4)
         column.setSpacing(metrics.margin)
@@ -100,14 +117,13 @@ class PrintDialog(QDialog):
         open_sized(self, QSize(_WIDTH, _HEIGHT))
 
     def _fill(self, column: QVBoxLayout, parent: QWidget) -> None:
-        self.form = PrintForm(self._needs.form, self._theme, parent)
         self.count = QLabel(parent)
         self.count.setWordWrap(True)
         self.pdf = QPushButton(tr("Save as P&DF…"), parent)
         self.pdf.setDefault(True)
         self.print = QPushButton(tr("P&rint…"), parent)
         self.stop = QPushButton(tr("Close"), parent)
-        column.addWidget(scrolled(Filled(self.form, parent), parent), 1)
+        column.addWidget(scrolled(Filled(self.wishes, parent), parent), 1)
         column.addWidget(self.count)
         for button in (self.pdf, self.print, self.stop):
             button.setAccessibleName(button.text().replace("&", ""))
@@ -127,14 +143,14 @@ class PrintDialog(QDialog):
         return self.area
 
     def _connect(self) -> None:
-        self.form.changed.connect(self.show_pages)
+        self.wishes.changed.connect(self.show_pages)
         self.pdf.clicked.connect(self._on_pdf)
         self.print.clicked.connect(self._on_print)
         self.stop.clicked.connect(self.reject)
 
     def show_pages(self, *_anything: Any) -> None:
         """Show the pages for the wishes as they stand; wrong ones are said beside their field."""
-        wish = self.form.wish()
+        wish = self.wishes.wish()
         for button in (self.pdf, self.print):
             button.setEnabled(wish is not None)
         if wish is None:
@@ -147,17 +163,16 @@ class PrintDialog(QDialog):
             for button in (self.pdf, self.print):
                 button.setEnabled(False)
             return
-        if wish.document != self._wish.document:
+        if self._wish is None or wish.document != self._wish.document:
             self.area.verticalScrollBar().setValue(0)
         self._wish = wish
-        self._show(pictures, self._sheets.count)
+        self._show(pictures, self._sheets.count, wish.paper)
 
-    def _show(self, pictures: tuple[QImage, ...], count: int) -> None:
+    def _show(self, pictures: tuple[QImage, ...], count: int, paper: str) -> None:
         for page in self.pages:
             self._column.removeWidget(page)
             page.deleteLater()
         self.pages = tuple(self._page(picture, at, count) for at, picture in enumerate(pictures, 1))
-        paper = self._wish.paper
         one, many = tr("1 page on {paper}", paper=paper), tr("{n} pages on {paper}", n=count, paper=paper)
         words = one if count == 1 else many
         if count > len(pictures):
@@ -179,7 +194,7 @@ class PrintDialog(QDialog):
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setDefaultSuffix("pdf")
-        dialog.selectFile(f"{self._wish.document}.pdf")
+        dialog.selectFile(f"{self._wish.document if self._wish else 'sheet'}.pdf")
         dialog.fileSelected.connect(self.write_pdf)
         dialog.open()
 
@@ -215,3 +230,14 @@ class PrintDialog(QDialog):
             return
         self.printed.emit(self._wish, tr("{count} pages were sent to the printer.", count=count))
         self.accept()
+
+
+class PrintDialog(PreviewDialog):
+    """All documents, with how the chosen one is wanted."""
+
+    def __init__(self, needs: PrintNeeds, theme: Theme, parent: QWidget | None = None) -> None:
+        self.form = PrintForm(needs.form, theme)
+        preview = PreviewNeeds(
+            title=tr("Print"), make=needs.make, troubles=needs.troubles, folder=needs.folder
+        )
+        super().__init__(preview, self.form, theme, parent)

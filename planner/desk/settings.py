@@ -31,8 +31,14 @@ GEOMETRY: Final = Setting(key="window/geometry", kind=QByteArray, default=QByteA
 ARRANGEMENT: Final = Setting(key="window/arrangement", kind=QByteArray, default=QByteArray())
 PAPER: Final = Setting(key="print/paper", kind=str, default="A4")
 CALENDAR_WEEKS: Final = Setting(key="print/weeks", kind=int, default=8)
+LABEL_PAPER: Final = Setting(key="labels/paper", kind=str, default="A4")
+LABEL_SHIFT: Final = Setting(key="labels/shift", kind=str, default="0x0")
+TRAY_SHEET: Final = Setting(key="labels/tray_sheet", kind=str, default="")
+RAFT_SHEET: Final = Setting(key="labels/raft_sheet", kind=str, default="")
+"""Sheets of labels used last: count, size, margins and gaps in mm; empty is plain paper."""
 MEALS: Final = Setting(key="fish/meals", kind=int, default=0)
 SCOOP_G: Final = Setting(key="fish/scoop_g", kind=float, default=0.0)
+INITIALS: Final = Setting(key="records/initials", kind=str, default="")
 OPEN: Final = Setting(key="files/open", kind=list, default=[])
 """Farms that are open; one that is still named at a start was not closed properly."""
 
@@ -45,8 +51,13 @@ ALL: Final = (
     ARRANGEMENT,
     PAPER,
     CALENDAR_WEEKS,
+    LABEL_PAPER,
+    LABEL_SHIFT,
+    TRAY_SHEET,
+    RAFT_SHEET,
     MEALS,
     SCOOP_G,
+    INITIALS,
     OPEN,
 )
 

@@ -20,6 +20,7 @@ from planner.paper.labels_sheet import USUAL_SIZE_MM, SheetWish, label_sheets
 from planner.paper.marks import Page
 from planner.paper.qt_writer import QtFontMetrics, laid_out, page_image, paint_pages, write_pages
 from planner.paper.registry import Document
+from planner.paper.report import Report
 from planner.paper.sheet_files import second_language
 from planner.paper.style import ALL_PAPERS, STYLE, Paper, PaperStyle
 
@@ -74,12 +75,16 @@ def document_sheets(
     report = document.make(ask)
     if second:
         report = in_two_languages(report, second_language(second))
-    lying = document.lies_on(paper)
+    return report_sheets(report, document.lies_on(paper), style=style)
+
+
+def report_sheets(report: Report, paper: Paper, *, style: PaperStyle = STYLE) -> Sheets:
+    """Return a finished report laid out on a paper as it lies."""
     return Sheets(
         title=" – ".join(part for part in (report.title, report.subtitle) if part),
         author=report.farm_name,
-        paper=lying,
-        pages=laid_out(report, lying, style=style),
+        paper=paper,
+        pages=laid_out(report, paper, style=style),
     )
 
 

@@ -200,7 +200,7 @@ def test_that_every_document_there_is_can_be_looked_at_in_the_window(window):
     window.menus.actions["farm.print"].trigger()
     (dialog,) = window.findChildren(PrintDialog)
     listed = dialog.form.documents
-    keys = [choice.key for choice in dialog._needs.form.documents]
+    keys = [choice.key for choice in dialog.form._needs.documents]
     assert keys == [*(each.key for each in DOCUMENTS), "tray-labels", "raft-tags"]
     for row in range(listed.count()):
         listed.setCurrentRow(row)

@@ -19,8 +19,13 @@ SAMPLES = {
     settings.ARRANGEMENT.key: QByteArray(b"\x02"),
     settings.PAPER.key: "A3",
     settings.CALENDAR_WEEKS.key: 13,
+    settings.LABEL_PAPER.key: "Letter",
+    settings.LABEL_SHIFT.key: "1x-0.5",
+    settings.TRAY_SHEET.key: "3x8 60x30 15x28.5 0x0",
+    settings.RAFT_SHEET.key: "2x5 85x55 20x11 0x0",
     settings.MEALS.key: 3,
     settings.SCOOP_G.key: 20.0,
+    settings.INITIALS.key: "AB",
 }
 
 
