@@ -34,6 +34,7 @@ COMMANDS: Final = (
     "advise",
     "backups",
     "compare",
+    "entries",
     "expand",
     "labels",
     "length",

@@ -28,6 +28,7 @@ from planner.cli_shared import (
 from planner.commands_advice import add_advise, add_stock
 from planner.commands_backups import add_backups
 from planner.commands_csv import add_import_csv
+from planner.commands_entries import add_entries
 from planner.commands_exchange import add_labels, add_phone_options, add_trace, write_phone_calendar
 from planner.commands_length import add_length
 from planner.commands_plan import add_plan
@@ -110,6 +111,7 @@ def parser() -> argparse.ArgumentParser:
     add_advise(commands)
     add_backups(commands)
     add_compare(commands)
+    add_entries(commands)
     add_expand(commands)
     add_labels(commands)
     add_length(commands)

@@ -5,6 +5,9 @@ from typing import Final
 FORMAT: Final = "raftweek.farm/1"
 """What the `format` key says in a text of this form."""
 
+ENTRIES_FORMAT: Final = "raftweek.entries/1"
+"""What the `format` key says in a text of own entries alone."""
+
 MOST_BYTES: Final = 10_000_000
 """Largest file read; a farm with ten thousand batches takes about two million bytes."""
 

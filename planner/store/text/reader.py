@@ -58,8 +58,19 @@ def read_farm_text(
     """
     document = document_of(text, file=file)
     findings = Findings(file=file, lines=document.lines)
-    _check_format(document.tables, findings)
-    entries = entries_of(document.tables, findings)
+    check_format(document.tables, findings)
+    return farm_of(document.tables, findings, crop_codes=crop_codes, more_faults=more_faults)
+
+
+def farm_of(
+    tables: dict[str, Any],
+    findings: Findings,
+    *,
+    crop_codes: Mapping[str, str] = NO_CODES,
+    more_faults: MoreFaults | None = None,
+) -> Farm:
+    """Return the farm that the tables of a text hold; all as in `read_farm_text`."""
+    entries = entries_of(tables, findings)
     draft = Draft(findings)
     names = Names(entries)
     builder = Builder(
@@ -81,27 +92,27 @@ def read_farm_text(
     return farm
 
 
-def _check_format(tables: dict[str, Any], findings: Findings) -> None:
+def check_format(tables: dict[str, Any], findings: Findings, form: str = limits.FORMAT) -> None:
     """Take up a missing format; stop at once at another one, which cannot be read."""
     source = Source(path=(), where="farm")
-    wanted = f'{FORMAT_KEY} = "{limits.FORMAT}"'
+    wanted = f'{FORMAT_KEY} = "{form}"'
     if FORMAT_KEY not in tables:
         findings.say(
             source,
             FaultKind.MISSING,
             f"{FORMAT_KEY} is missing.",
             field=FORMAT_KEY,
-            limit=limits.FORMAT,
+            limit=form,
             remedy=f"Write {wanted} in the first line.",
         )
-    elif tables[FORMAT_KEY] != limits.FORMAT:
+    elif tables[FORMAT_KEY] != form:
         findings.say(
             source,
             FaultKind.WRONG_TYPE,
-            f"{FORMAT_KEY} is {shown(tables[FORMAT_KEY])}, but this program reads {shown(limits.FORMAT)}.",
+            f"{FORMAT_KEY} is {shown(tables[FORMAT_KEY])}, but this program reads {shown(form)}.",
             field=FORMAT_KEY,
             value=shown(tables[FORMAT_KEY]),
-            limit=limits.FORMAT,
+            limit=form,
             remedy=f"Write {wanted}; a newer form needs a newer program.",
         )
         findings.stop()

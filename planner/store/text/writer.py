@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from datetime import date
 from typing import Any, Final
 
-from planner.farm.checks import farm_faults
+from planner.farm.checks import farm_faults, thing_faults
 from planner.farm.crops import Placement
-from planner.farm.farm import Farm, OwnEntry, Thing, by_id, label_of, things
+from planner.farm.farm import Farm, OwnEntry, Settings, Thing, by_id, label_of, things
 from planner.farm.faults import FarmFaultError
 from planner.farm.fields import NO_ID, FieldKind, Id
 from planner.farm.fish import FishGroup
@@ -25,6 +26,11 @@ _HEAD: Final = (
     "# What is not said here has its usual value; see the tables of keys there.",
 )
 
+_ENTRIES_HEAD: Final = (
+    "# Own crops, fish, feeds and supplements for Raftweek, as text, to be taken into a farm.",
+    "# The keys are those of the tables of the same name in docs/farm-text.md.",
+)
+
 
 def write_farm_text(farm: Farm) -> str:
     """Return the text of a farm; reading it gives the same farm again.
@@ -39,6 +45,19 @@ def write_farm_text(farm: Farm) -> str:
     return "\n\n".join(blocks) + "\n"
 
 
+def write_own_entries(own_entries: Sequence[OwnEntry]) -> str:
+    """Return own entries alone as text, without ids: those are another farm's. Reading it gives them again.
+
+    Raises `FarmFaultError` when one of them is at fault.
+    """
+    farm = Farm(settings=Settings(id=NO_ID, name="-", plan_from=date.min), own_entries=tuple(own_entries))
+    faults = tuple(fault for own in own_entries for fault in thing_faults(own))
+    if faults:
+        raise FarmFaultError(faults)
+    head = "\n".join((*_ENTRIES_HEAD, f"format = {toml_value(limits.ENTRIES_FORMAT)}"))
+    return "\n\n".join((head, *_Writer(farm, ids=False).blocks_of(OwnEntry))) + "\n"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Item:
     """One thing in the place it has in the text."""
@@ -49,8 +68,8 @@ class _Item:
 
 
 class _Writer:
-    def __init__(self, farm: Farm) -> None:
-        self._farm = farm
+    def __init__(self, farm: Farm, *, ids: bool = True) -> None:
+        self._farm, self._ids = farm, ids
         self._numbering = Numbering()
         self._labels: dict[Id, str] = {}
         self._counts: dict[str, int] = {}
@@ -62,14 +81,19 @@ class _Writer:
 
     def blocks(self) -> Iterator[str]:
         """Yield each table as it stands in the text."""
+        return self.blocks_of(object)
+
+    def blocks_of(self, owner: type[Any]) -> Iterator[str]:
+        """Yield the tables of things of one class."""
         for item in _with_orders(self._farm, list(_in_text_order(self._farm))):
-            yield "\n".join((item.form.header, *_aligned(self._lines(item))))
+            if isinstance(item.thing, owner):
+                yield "\n".join((item.form.header, *_aligned(self._lines(item))))
 
     def _lines(self, item: _Item) -> list[tuple[str, str]]:
         """Return (key, value as written) of everything that has to be said."""
         thing = item.thing
         lines = []
-        if thing.id != self._numbering.id_of(thing):
+        if self._ids and thing.id != self._numbering.id_of(thing):
             lines.append(("id", toml_value(str(thing.id))))
         for key in item.form.keys.values():
             if key.aid or key.figure or key.spec.kind is FieldKind.ID:
