@@ -33,11 +33,11 @@
     </message>
     <message>
         <source>&amp;Batch or seed lot</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Lote o lote de semilla</translation>
     </message>
     <message>
         <source>&amp;Batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Lotes</translation>
     </message>
     <message>
         <source>&amp;Beds</source>
@@ -117,7 +117,7 @@
     </message>
     <message>
         <source>&amp;Labels and tags…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Etiquetas y tarjetas…</translation>
     </message>
     <message>
         <source>&amp;Larger type</source>
@@ -149,7 +149,7 @@
     </message>
     <message>
         <source>&amp;Move all to the right</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Mover todo a la derecha</translation>
     </message>
     <message>
         <source>&amp;New lines</source>
@@ -209,7 +209,7 @@
     </message>
     <message>
         <source>&amp;Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Hoja</translation>
     </message>
     <message>
         <source>&amp;Sites</source>
@@ -225,7 +225,7 @@
     </message>
     <message>
         <source>&amp;Trace a batch or lot…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Seguir un lote…</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -241,7 +241,7 @@
     </message>
     <message>
         <source>&amp;Width of a label</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A&amp;ncho de una etiqueta</translation>
     </message>
     <message>
         <source>&amp;Words used here</source>
@@ -516,6 +516,10 @@
         <translation type="unfinished">Agregar</translation>
     </message>
     <message>
+        <source>Add a &amp;meter…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Add a bed</source>
         <translation type="unfinished">Agregar una cama</translation>
     </message>
@@ -538,6 +542,10 @@
     <message>
         <source>Add a reading…</source>
         <translation type="unfinished">Lectura…</translation>
+    </message>
+    <message>
+        <source>Add a seed &amp;lot…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Add a target</source>
@@ -840,8 +848,8 @@
         <translation type="unfinished">Volver a lo que contiene esto</translation>
     </message>
     <message>
-        <source>Backs with the cau&amp;tion on water and food</source>
-        <translation type="unfinished"></translation>
+        <source>Backs with the cau&amp;tion</source>
+        <translation type="unfinished">Dorsos con la adver&amp;tencia</translation>
     </message>
     <message>
         <source>Backups, the latest first</source>
@@ -1012,6 +1020,10 @@
         <translation type="unfinished">Con ratón y con teclas</translation>
     </message>
     <message>
+        <source>By reason: {parts}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>By the book</source>
         <translation type="unfinished">Según el catálogo</translation>
     </message>
@@ -1053,7 +1065,7 @@
     </message>
     <message>
         <source>Calibration page, to set the printer right</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Página de calibración, para ajustar la impresora</translation>
     </message>
     <message>
         <source>Can this loop carry another bed or layer? Nothing is guessed: what was not entered makes a verdict unknown.</source>
@@ -1589,15 +1601,15 @@
     </message>
     <message>
         <source>Ed&amp;ges of the labels</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bor&amp;des de las etiquetas</translation>
     </message>
     <message>
         <source>Edge to the first label, le&amp;ft</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Del borde a la primera etiqueta, i&amp;zquierda</translation>
     </message>
     <message>
         <source>Edge to the first label, t&amp;op</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Del borde a la primera etiqueta, arri&amp;ba</translation>
     </message>
     <message>
         <source>Eight letters that change whenever anything in the plan changes; printed on every sheet.</source>
@@ -1725,7 +1737,7 @@
     </message>
     <message>
         <source>F&amp;irst label that is still there</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pr&amp;imera etiqueta que queda</translation>
     </message>
     <message>
         <source>FAO band</source>
@@ -2061,7 +2073,7 @@
     </message>
     <message>
         <source>Fr&amp;om the week of</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">De&amp;sde la semana del</translation>
     </message>
     <message>
         <source>Free</source>
@@ -2078,6 +2090,10 @@
     <message>
         <source>From</source>
         <translation type="unfinished">Desde</translation>
+    </message>
+    <message>
+        <source>From paper</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>From sowing until most seedlings are up.</source>
@@ -2097,7 +2113,7 @@
     </message>
     <message>
         <source>From the seed lot to the places, the harvest and the water, on one page</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Del lote de semilla a los lugares, la cosecha y el agua, en una página</translation>
     </message>
     <message>
         <source>From this month on</source>
@@ -2121,11 +2137,11 @@
     </message>
     <message>
         <source>Gap between col&amp;umns</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Espacio entre col&amp;umnas</translation>
     </message>
     <message>
         <source>Gap between rows, &amp;down</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Espacio entre &amp;filas, hacia abajo</translation>
     </message>
     <message>
         <source>Germination</source>
@@ -2257,7 +2273,7 @@
     </message>
     <message>
         <source>H&amp;eight of a label</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A&amp;lto de una etiqueta</translation>
     </message>
     <message>
         <source>Handle fish solids as manure: below the leaf, not on parts that are eaten, not on a harvest day; tools of their own; wash afterwards. Return liquor only if it was aerated and does not smell. The rules for fish waste are unsettled: ask your produce-safety adviser.</source>
@@ -2524,6 +2540,10 @@
         <translation type="unfinished">Hierro en el agua de reposición</translation>
     </message>
     <message>
+        <source>Is it right?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It &amp;never happened</source>
         <translation type="unfinished">&amp;Nunca pasó</translation>
     </message>
@@ -2605,23 +2625,23 @@
     </message>
     <message>
         <source>Labels &amp;across</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Etiquetas &amp;a lo ancho</translation>
     </message>
     <message>
         <source>Labels and tags</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Etiquetas y tarjetas</translation>
     </message>
     <message>
         <source>Labels and tags…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Etiquetas y tarjetas…</translation>
     </message>
     <message>
         <source>Labels dow&amp;n</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Etiquetas hacia a&amp;bajo</translation>
     </message>
     <message>
         <source>Labels for trays, tags for rafts, on plain paper or a sheet of labels</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Etiquetas para bandejas, tarjetas para balsas, en papel común o en hoja de etiquetas</translation>
     </message>
     <message>
         <source>Last pick</source>
@@ -2936,6 +2956,10 @@
         <translation type="unfinished">Factor del medidor</translation>
     </message>
     <message>
+        <source>Meters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Metric</source>
         <translation type="unfinished">Métrico</translation>
     </message>
@@ -2953,7 +2977,7 @@
     </message>
     <message>
         <source>Mo&amp;ve all down</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mo&amp;ver todo hacia abajo</translation>
     </message>
     <message>
         <source>Monday</source>
@@ -3117,7 +3141,7 @@
     </message>
     <message>
         <source>No batch and no seed lot has the code “{code}”.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ningún lote ni lote de semilla tiene el código «{code}».</translation>
     </message>
     <message>
         <source>No batch chosen</source>
@@ -3268,6 +3292,10 @@
     <message>
         <source>Note</source>
         <translation type="unfinished">Nota</translation>
+    </message>
+    <message>
+        <source>Noted</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Noted at</source>
@@ -3467,7 +3495,7 @@
     </message>
     <message>
         <source>One step back to the seed lot, one step forward to places, harvest and readings. A lot leads to every batch sown of it: the page for a recall.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un paso atrás al lote de semilla, un paso adelante a los lugares, la cosecha y las lecturas. Un lote de semilla lleva a cada lote sembrado con él: la página para una retirada.</translation>
     </message>
     <message>
         <source>One step forth</source>
@@ -3559,7 +3587,7 @@
     </message>
     <message>
         <source>P&amp;rint</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">I&amp;mprimir</translation>
     </message>
     <message>
         <source>P&amp;rint…</source>
@@ -3630,6 +3658,10 @@
         <translation type="unfinished">Cosechar</translation>
     </message>
     <message>
+        <source>Pick {code} {stretched}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pick {many}: {code}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3644,6 +3676,10 @@
     <message>
         <source>Picked part of the whole plant</source>
         <translation type="unfinished">Parte recogida de la planta entera</translation>
+    </message>
+    <message>
+        <source>Picked until {day} ({moved})</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Picking</source>
@@ -4082,8 +4118,8 @@
         <translation type="unfinished">&amp;Buscar en todo…</translation>
     </message>
     <message>
-        <source>S&amp;quare code with the batch code</source>
-        <translation type="unfinished"></translation>
+        <source>S&amp;quare code of the batch</source>
+        <translation type="unfinished">Código c&amp;uadrado del lote</translation>
     </message>
     <message>
         <source>S&amp;tock fish…</source>
@@ -4244,6 +4280,10 @@
     <message>
         <source>Seed lot</source>
         <translation type="unfinished">Lote de semilla</translation>
+    </message>
+    <message>
+        <source>Seed lots</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Seed lot…</source>
@@ -5195,11 +5235,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Trace</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Seguimiento</translation>
     </message>
     <message>
         <source>Trace…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Seguimiento…</translation>
     </message>
     <message>
         <source>Tray and pot labels</source>
@@ -5431,7 +5471,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Wee&amp;ks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Se&amp;manas</translation>
     </message>
     <message>
         <source>Week</source>
@@ -6015,7 +6055,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>a sheet of labels</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">una hoja de etiquetas</translation>
     </message>
     <message>
         <source>a week, beyond what is supplied; nothing the plan has doses of fills it</source>
@@ -6071,7 +6111,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>all batches of the weeks below</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">todos los lotes de las semanas de abajo</translation>
     </message>
     <message>
         <source>all fish</source>
@@ -6762,6 +6802,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin motivo</translation>
     </message>
     <message>
+        <source>no reason given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no room</source>
         <translation type="unfinished">sin lugar</translation>
     </message>
@@ -7003,7 +7047,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>plain paper, to be cut</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">papel común, para cortar</translation>
     </message>
     <message>
         <source>plants are short of food</source>
@@ -7075,7 +7119,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>seed lot</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lote de semilla</translation>
     </message>
     <message>
         <source>seedlings get older and may stretch</source>
@@ -7554,6 +7598,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{band} · {share}</translation>
     </message>
     <message>
+        <source>{batch} cannot be picked for {needed} days: 0 to {free} days can be planned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{batch} cannot stand in {bed}.</source>
         <translation type="unfinished">{batch} no puede estar en {bed}.</translation>
     </message>
@@ -7564,6 +7612,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{batch} is locked. Unlock it first, then move it.</source>
         <translation type="unfinished">{batch} está fijo. Suéltelo primero y luego muévalo.</translation>
+    </message>
+    <message>
+        <source>{batch} is of a crop that is cut once: it has no window of picking to stretch.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{batch}: {short} places too few in {bed} ({needed} needed, {free} free), tightest on {day}.</source>
@@ -7596,6 +7648,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{code} has 1 plant and cannot be split.</source>
         <translation type="unfinished">{code} tiene 1 planta y no se puede dividir.</translation>
+    </message>
+    <message>
+        <source>{code} has no window of picking here to stretch.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{code} keeps {kept} plants; the new batch has {plants}, sown {day}.</source>
@@ -8026,12 +8082,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{many} después</translation>
     </message>
     <message>
+        <source>{many} longer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{many} of {seeds} seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{many} plants</source>
         <translation type="unfinished">{many} plantas</translation>
     </message>
     <message>
         <source>{many} seeds</source>
         <translation type="unfinished">{many} semillas</translation>
+    </message>
+    <message>
+        <source>{many} shorter</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{moment}  ({ago}, {size})</source>
@@ -8074,7 +8142,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{name} está en una cama que no le sirve.</translation>
     </message>
     <message>
-        <source>{name} {value} on {day} is far out of its band. Is it right?</source>
+        <source>{name} {value} on {day} is far out of its band.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8169,7 +8237,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{n} chosen batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{n} lotes elegidos</translation>
     </message>
     <message>
         <source>{n} pages on {paper}</source>
@@ -8222,6 +8290,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{quick} at the earliest</source>
         <translation type="unfinished">{quick} lo más pronto</translation>
+    </message>
+    <message>
+        <source>{reason}: {stages} stages, {days} d</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{rows} rows read, {count} would come in.</source>
