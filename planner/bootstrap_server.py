@@ -11,7 +11,7 @@ SERVICE: Final = "Raftweek"
 
 def place_of(path: Path) -> Path | str:
     """Return where a farm is: a path as it is, or the address of a database server with its password."""
-    from planner.store.server import server_url
+    from planner.store.place import server_url
 
     url = server_url(path)
     return path if url is None else with_password(url)

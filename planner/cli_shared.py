@@ -72,7 +72,7 @@ def outside_plan(what: str, ruler: Ruler) -> WrongUsageError:
 
 def check_name(path: Path, *suffixes: str) -> None:
     """Raise `WrongUsageError` unless a file that is to be written says in its name what it is."""
-    from planner.store.server import server_url
+    from planner.store.place import server_url
 
     on_server = FARM_SUFFIX in suffixes and server_url(path) is not None
     if not on_server and path.suffix.lower() not in suffixes:

@@ -29,7 +29,7 @@ def run_password(parsed: argparse.Namespace) -> int:
     """Ask for the password, keep it, and say under what name."""
     from planner.bootstrap_server import keep_password
     from planner.cli_shared import WrongUsageError
-    from planner.store.server import server_url
+    from planner.store.place import server_url
 
     url = server_url(parsed.url)
     if url is None:

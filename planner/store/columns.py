@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import math
 from datetime import UTC, date, datetime
 from enum import Enum
 from typing import Annotated, Any, Final
@@ -15,6 +14,7 @@ from sqlalchemy.orm import mapped_column
 from sqlalchemy.types import TEXT, TypeEngine
 
 from planner.farm.fields import NO_ID
+from planner.store.plain import numbers_from
 
 _ID_LENGTH: Final = 36
 _NAME_LENGTH: Final = 120
@@ -60,14 +60,7 @@ class Series(TypeDecorator[tuple[float, ...]]):
 
     def process_result_value(self, value: Any, _dialect: Dialect) -> tuple[float, ...]:
         """Return the numbers; raises `ValueError` when the text is no list of numbers."""
-        numbers = json.loads(value)
-        if not isinstance(numbers, list) or not all(_is_number(number) for number in numbers):
-            raise ValueError(f"{value!r} is not a list of numbers")
-        return tuple(float(number) for number in numbers)
-
-
-def _is_number(value: Any) -> bool:
-    return isinstance(value, int | float) and not isinstance(value, bool) and math.isfinite(value)
+        return numbers_from(value)
 
 
 class UtcTime(TypeDecorator[datetime]):

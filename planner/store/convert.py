@@ -6,78 +6,34 @@ times as long for a plan of twenty thousand batches.
 
 from __future__ import annotations
 
-import gc
-from collections.abc import Iterator, Mapping, Sequence
-from contextlib import contextmanager
-from functools import cache
+from collections.abc import Mapping, Sequence
+from functools import partial
 from typing import Any
 
 from sqlalchemy import Connection, select
 
-from planner.farm.farm import KINDS, SETTINGS_KIND, Farm, OwnEntry, Thing, kind_named, kind_of
-from planner.farm.fields import Id, specs_of
+from planner.farm.farm import Farm, OwnEntry, Thing, kind_of
+from planner.farm.fields import Id
 from planner.farm.holds import Hold
 from planner.store.base import table
-from planner.store.errors import DamagedFarmError
+from planner.store.plain import farm_of, field_names, things_from
 from planner.store.records import OwnValueRecord, PlacementRecord, table_of
-
-VALUES = "values"
-"""The one field that lies in a table of its own."""
 
 Row = dict[str, Any]
 
 
-@contextmanager
-def gc_paused() -> Iterator[None]:
-    """Keep the cyclic collector from looking through thousands of new values that hold no cycles."""
-    was_on = gc.isenabled()
-    gc.disable()
-    try:
-        yield
-    finally:
-        if was_on:
-            gc.enable()
-
-
-@cache
-def field_names(word: str) -> tuple[str, ...]:
-    """Return the fields of a kind that are columns of its table."""
-    return tuple(field for field in specs_of(kind_named(word).owner) if field != VALUES)
-
-
 def read_farm(connection: Connection, where: str) -> Farm:
     """Return the farm in the database; raises `DamagedFarmError` for rows that are no values."""
-    with gc_paused(), damage_told(where):
-        settings = read_things(connection, SETTINGS_KIND.word)
-        if len(settings) != 1:
-            raise DamagedFarmError(f"{where} is damaged: it says {len(settings)} times what the farm is.")
-        many: dict[str, Any] = {kind.place: read_things(connection, kind.word) for kind in KINDS}
-        return Farm(settings=settings[0], **many)
-
-
-@contextmanager
-def damage_told(where: str) -> Iterator[None]:
-    """Turn the failure to make a value from a row into a `DamagedFarmError`."""
-    try:
-        yield
-    except (ValueError, TypeError, LookupError) as error:
-        raise DamagedFarmError(f"{where} is damaged: {error}. Open the latest backup instead.") from error
+    return farm_of(partial(read_things, connection), where)
 
 
 def read_things(connection: Connection, word: str) -> tuple[Any, ...]:
     """Return all things of one kind, in order, by one query."""
-    owner, has, names = kind_named(word).owner, table_of(word).c, field_names(word)
-    query = select(*(has[name] for name in names))
+    has = table_of(word).c
+    query = select(*(has[name] for name in field_names(word)))
     if "position" in has:
         query = query.order_by(has.position, has.id)
-    rows = connection.execute(query).all()
-    if owner is OwnEntry:
-        values = _read_values(connection)
-        return tuple(
-            OwnEntry(**dict(zip(names, row, strict=True)), values=tuple(values.get(row[0], ())))
-            for row in rows
-        )
-    return tuple([owner(**dict(zip(names, row, strict=True))) for row in rows])
+    return things_from(word, connection.execute(query).all(), partial(_read_values, connection))
 
 
 def _read_values(connection: Connection) -> Mapping[Id, list[tuple[str, Any]]]:

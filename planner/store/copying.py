@@ -7,12 +7,9 @@ import sqlite3
 from collections.abc import Callable
 from contextlib import closing
 from pathlib import Path
-from typing import Final
 
-from planner.store.engine import APPLICATION_ID
 from planner.store.errors import PRIMARY_CODE, FarmInUseError, NotAFarmError
-
-_HEADER: Final = b"SQLite format 3\x00"
+from planner.store.sqlite_file import is_farm_file
 
 
 def put_in_place(path: Path, make: Callable[[Path], None]) -> None:
@@ -65,16 +62,6 @@ def fold_in(connection: sqlite3.Connection, path: Path, *, purpose: str) -> None
         raise FarmInUseError(
             f"{path.name} is open in a program and cannot be {purpose}. Close it there first."
         ) from error
-
-
-def is_farm_file(path: Path) -> bool:
-    """Tell whether a file is a farm of ours, without opening it as a database when it is none."""
-    with path.open("rb") as file:
-        if file.read(len(_HEADER)) != _HEADER:
-            return False
-    with closing(sqlite3.connect(path, timeout=0)) as connection:
-        (mark,) = connection.execute("PRAGMA application_id").fetchone()
-    return bool(mark == APPLICATION_ID)
 
 
 def _sync(path: Path) -> None:

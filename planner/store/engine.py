@@ -4,22 +4,11 @@ from __future__ import annotations
 
 import sqlite3
 from pathlib import Path
-from typing import Any, Final
+from typing import Any
 
 from sqlalchemy import URL, Engine, create_engine, event
 
-APPLICATION_ID: Final = 0x52414654
-"""Marks a SQLite file as a farm of ours; "RAFT" in ASCII."""
-
-_BUSY_MS: Final = 5000
-_PRAGMAS: Final = (
-    "PRAGMA foreign_keys = ON",
-    f"PRAGMA busy_timeout = {_BUSY_MS}",
-    "PRAGMA journal_mode = WAL",
-    "PRAGMA synchronous = NORMAL",
-    "PRAGMA trusted_schema = OFF",
-    "PRAGMA cell_size_check = ON",
-)
+from planner.store.sqlite_file import prepare
 
 
 def file_engine(path: Path) -> Engine:
@@ -32,10 +21,7 @@ def file_engine(path: Path) -> Engine:
 
 
 def _prepare(connection: sqlite3.Connection, _record: Any) -> None:
-    """Leave transactions to us, and switch on what keeps the file whole."""
-    connection.isolation_level = None
-    for pragma in _PRAGMAS:
-        connection.execute(pragma)
+    prepare(connection)
 
 
 def _begin(connection: Any) -> None:

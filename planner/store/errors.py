@@ -7,11 +7,10 @@ from __future__ import annotations
 
 import errno
 import sqlite3
+import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import Final
-
-from sqlalchemy.exc import DBAPIError, SQLAlchemyError
 
 
 class StoreError(Exception):
@@ -111,17 +110,31 @@ def told(where: str) -> Iterator[None]:
     """Turn whatever the database or the disk says inside the block into a `StoreError`."""
     try:
         yield
-    except DBAPIError as error:
-        raise _of_database(error.orig, where) from error
     except sqlite3.Error as error:
         raise _of_database(error, where) from error
     except UnicodeDecodeError as error:
         # Even what SQLite says of a damaged file may quote letters that are none.
         raise DamagedFarmError(f"{where} is damaged. Open the latest backup instead.") from error
-    except SQLAlchemyError as error:
-        raise StoreError(f"{where} could not be reached: {_first_line(error)}.") from error
     except OSError as error:
         raise _of_disk(error, where) from error
+    except Exception as error:
+        found = _of_library(error, where)
+        if found is None:
+            raise
+        raise found from error
+
+
+def _of_library(error: Exception, where: str) -> StoreError | None:
+    """Return what an error of the library of the mappings means; None for any other.
+
+    The library is not read in for this: while it is not there, none of its errors can be either.
+    """
+    library = sys.modules.get("sqlalchemy.exc")
+    if library is None or not isinstance(error, library.SQLAlchemyError):
+        return None
+    if isinstance(error, library.DBAPIError):
+        return _of_database(error.orig, where)
+    return StoreError(f"{where} could not be reached: {_first_line(error)}.")
 
 
 def _of_database(error: BaseException | None, where: str) -> StoreError:

@@ -6,13 +6,17 @@ of a bed and the days they are held; a run without dates holds nothing.
 
 from __future__ import annotations
 
+import sqlite3
 from typing import Any, Final
 
-from sqlalchemy import DDL, MetaData, event
+from sqlalchemy import DDL, Connection, MetaData, create_engine, event, insert
+from sqlalchemy.pool import StaticPool
 
 from planner.store.base import Base
 from planner.store.errors import HELD_PLACE
-from planner.store.records import PlacementRecord
+from planner.store.migrations.runner import CURRENT_VERSION
+from planner.store.records import MetaRecord, PlacementRecord
+from planner.store.schema import Schema, schema_of
 
 _GUARDED_COLUMNS: Final = "id, bed, unit, first, count, held_from, held_until"
 
@@ -66,3 +70,22 @@ def _guarded(tables: MetaData) -> MetaData:
 
 GUARDED_TABLES: Final = _guarded(Base.metadata)
 """All tables, with the guard."""
+
+
+def make_server_tables(connection: Connection) -> None:
+    """Make the tables of the current version, with their guard, on a database server."""
+    GUARDED_TABLES.create_all(connection)
+    connection.execute(insert(MetaRecord).values(id=1, schema_version=CURRENT_VERSION, revision=0))
+
+
+def schema_of_records() -> Schema:
+    """Return what the mappings ask for."""
+    engine = create_engine("sqlite://", poolclass=StaticPool)
+    GUARDED_TABLES.create_all(engine)
+    connection = engine.raw_connection()
+    try:
+        assert isinstance(connection.driver_connection, sqlite3.Connection)
+        return schema_of(connection.driver_connection)
+    finally:
+        connection.close()
+        engine.dispose()

@@ -7,14 +7,9 @@ import sqlite3
 from contextlib import closing
 from typing import Final
 
-from sqlalchemy import Connection, create_engine, insert
-from sqlalchemy.pool import StaticPool
-
-from planner.store.engine import APPLICATION_ID
 from planner.store.errors import DamagedFarmError
-from planner.store.guard import GUARDED_TABLES
 from planner.store.migrations.runner import CURRENT_VERSION, MIGRATIONS, take_steps
-from planner.store.records import MetaRecord
+from planner.store.sqlite_file import APPLICATION_ID
 
 Schema = frozenset[tuple[str, str, str]]
 """Type, name and normalised statement of every table, index, trigger and view."""
@@ -31,12 +26,6 @@ def make_file_tables(connection: sqlite3.Connection, where: str) -> None:
     take_steps(connection, MIGRATIONS, where=where)
 
 
-def make_server_tables(connection: Connection) -> None:
-    """Make the tables of the current version, with their guard, on a database server."""
-    GUARDED_TABLES.create_all(connection)
-    connection.execute(insert(MetaRecord).values(id=1, schema_version=CURRENT_VERSION, revision=0))
-
-
 def schema_of(connection: sqlite3.Connection) -> Schema:
     """Return what tables, indexes, triggers and views a SQLite file has."""
     rows = connection.execute(_SELECT)
@@ -48,19 +37,6 @@ def schema_of_steps() -> Schema:
     with closing(sqlite3.connect(":memory:", isolation_level=None)) as connection:
         take_steps(connection, MIGRATIONS, where="")
         return schema_of(connection)
-
-
-def schema_of_records() -> Schema:
-    """Return what the mappings ask for."""
-    engine = create_engine("sqlite://", poolclass=StaticPool)
-    GUARDED_TABLES.create_all(engine)
-    connection = engine.raw_connection()
-    try:
-        assert isinstance(connection.driver_connection, sqlite3.Connection)
-        return schema_of(connection.driver_connection)
-    finally:
-        connection.close()
-        engine.dispose()
 
 
 def check_schema(connection: sqlite3.Connection, where: str) -> None:

@@ -19,23 +19,26 @@ from planner.farm.holds import Hold
 from planner.store import history
 from planner.store.acts import ActEntry, ActKind, By
 from planner.store.base import table
-from planner.store.convert import Row, damage_told, read_farm, read_holds
-from planner.store.copying import is_farm_file, put_in_place
-from planner.store.engine import APPLICATION_ID, file_engine
+from planner.store.convert import Row, read_farm, read_holds
+from planner.store.copying import put_in_place
+from planner.store.engine import file_engine
 from planner.store.errors import (
     ChangedElsewhereError,
-    DamagedFarmError,
     FarmInUseError,
     FarmThereAlreadyError,
     NewerFarmError,
     NoSuchFarmError,
-    NotAFarmError,
     told,
 )
-from planner.store.migrations.runner import CURRENT_VERSION, bring_up_to_date, take_steps_on_server
+from planner.store.guard import make_server_tables
+from planner.store.migrations.runner import CURRENT_VERSION, take_steps_on_server
+from planner.store.opening import see_to_file
+from planner.store.place import server_url
+from planner.store.plain import damage_told
 from planner.store.records import MetaRecord
-from planner.store.schema import check_schema, make_file_tables, make_server_tables
-from planner.store.server import server_engine, server_url
+from planner.store.schema import make_file_tables
+from planner.store.server import server_engine
+from planner.store.sqlite_file import APPLICATION_ID, file_number, write_copy
 from planner.store.writing import write_changes, write_farm
 
 _META = table(MetaRecord)
@@ -54,7 +57,7 @@ class FarmStore:
         self._engine = engine
         self._name = name
         self._path = path
-        self._file = None if path is None else _file_number(path)
+        self._file = None if path is None else file_number(path)
         self._is_alone = False
         self._revision = self._read_revision()
 
@@ -101,9 +104,7 @@ class FarmStore:
             return cls._open_on_server(url)
         path = Path(where)
         with told(path.name):
-            _check_file(path)
-            bring_up_to_date(path)
-            _check_inside(path)
+            see_to_file(path)
             engine = file_engine(path)
             with _let_go_on_error(engine):
                 return cls(engine, name=path.name, path=path)
@@ -116,6 +117,21 @@ class FarmStore:
             with engine.begin() as connection:
                 _check_server(engine, connection, name)
             return cls(engine, name=name, path=None)
+
+    @classmethod
+    def taken_over(cls, path: Path, revision: int, file: tuple[int, int] | None) -> Self:
+        """Return the store of a file that has been seen to and loaded at a revision, and goes on from it.
+
+        `file` tells the file that was loaded from any other; raises `StoreError` when it cannot be reached.
+        """
+        if file_number(path) != file:
+            raise _gone(path.name)
+        with told(path.name):
+            engine = file_engine(path)
+            with _let_go_on_error(engine):
+                store = cls(engine, name=path.name, path=path)
+        store._revision, store._file = revision, file
+        return store
 
     @property
     def path(self) -> Path | None:
@@ -183,12 +199,9 @@ class FarmStore:
             NoSuchFarmError: the file was deleted, moved or replaced while it was open.
             StoreError: it could not be kept; then nothing of it is.
         """
-        if self._path is not None and _file_number(self._path) != self._file:
+        if self._path is not None and file_number(self._path) != self._file:
             # The system would let us write on into a file that has no name any more.
-            raise NoSuchFarmError(
-                f"{self._name} was deleted, moved or replaced while it was open here. Nothing was changed; "
-                "save a copy of the farm, then go on there."
-            )
+            raise _gone(self._name)
         with told(self._name), self._engine.begin() as connection:
             self._take_turn(connection)
             write_changes(connection, change_set, holds, freed)
@@ -231,7 +244,7 @@ class FarmStore:
         Raises `FarmInUseError` when the target is a farm that is open, here or elsewhere.
         """
         target = Path(path)
-        if self._file is not None and _file_number(target) == self._file:
+        if self._file is not None and file_number(target) == self._file:
             raise FarmInUseError(f"{target.name} is the open farm itself. Choose another name for the copy.")
         with told(target.name):
             put_in_place(target, self._write_copy)
@@ -245,7 +258,8 @@ class FarmStore:
             return
         raw = self._engine.raw_connection()
         try:
-            raw.cursor().execute("VACUUM INTO ?", (str(part),))
+            assert isinstance(raw.driver_connection, sqlite3.Connection)
+            write_copy(raw.driver_connection, part)
         finally:
             raw.close()
 
@@ -266,13 +280,11 @@ class FarmStore:
             return int(connection.execute(select(_META.c.revision)).scalar_one())
 
 
-def _file_number(path: Path) -> tuple[int, int] | None:
-    """Return what tells a file from every other one, whatever it is called; None when there is none."""
-    try:
-        found = path.stat()
-    except OSError:
-        return None
-    return found.st_dev, found.st_ino
+def _gone(name: str) -> NoSuchFarmError:
+    return NoSuchFarmError(
+        f"{name} was deleted, moved or replaced while it was open here. Nothing was changed; "
+        "save a copy of the farm, then go on there."
+    )
 
 
 def _server_name(engine: Engine) -> str:
@@ -312,23 +324,3 @@ def _write_file(
             history.write_rows(connection_to_fill, acts)
     finally:
         engine.dispose()
-
-
-def _check_file(path: Path) -> None:
-    if not path.exists():
-        raise NoSuchFarmError(f"{path.name} is not there. Look for it in another folder, or open a backup.")
-    if path.is_dir() or not is_farm_file(path):
-        raise NotAFarmError(f"{path.name} is not a farm file.")
-
-
-def _check_inside(path: Path) -> None:
-    """See that the file is whole and has our tables and triggers and no others."""
-    with closing(sqlite3.connect(path)) as connection:
-        (said,) = connection.execute("PRAGMA quick_check(1)").fetchone()
-        if said != "ok":
-            # SQLite tells it over several lines; a sentence of ours is one.
-            what = " ".join(said.split())
-            raise DamagedFarmError(f"{path.name} is damaged ({what}). Open the latest backup instead.")
-        check_schema(connection, path.name)
-        if connection.execute("PRAGMA foreign_key_check").fetchone() is not None:
-            raise DamagedFarmError(f"{path.name} is damaged: things in it are missing. Open a backup.")

@@ -8,6 +8,7 @@ import pytest
 
 from planner.store.acts import ActKind, ActState
 from planner.store.errors import DamagedFarmError, FarmInUseError, NewerFarmError
+from planner.store.guard import schema_of_records
 from planner.store.migrations.runner import (
     CURRENT_VERSION,
     MIGRATIONS,
@@ -15,7 +16,7 @@ from planner.store.migrations.runner import (
     bring_up_to_date,
     version_of,
 )
-from planner.store.schema import schema_of, schema_of_records, schema_of_steps
+from planner.store.schema import schema_of, schema_of_steps
 from planner.store.store import FarmStore
 from tests.migration.make_sample import HERE, sample_path
 from tests.store.sample import FIRST, NOON, altered, change_set, sample_farm

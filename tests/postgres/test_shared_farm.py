@@ -20,8 +20,8 @@ from planner.store.errors import (
     NoSuchFarmError,
     ReadOnlyFarmError,
 )
+from planner.store.guard import make_server_tables
 from planner.store.migrations.runner import CURRENT_VERSION
-from planner.store.schema import make_server_tables
 from planner.store.store import FarmStore
 
 EDITS = 300

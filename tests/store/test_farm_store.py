@@ -12,7 +12,6 @@ from planner.farm.changes import Change, with_places
 from planner.farm.farm import KINDS, things
 from planner.farm.ids import id_from
 from planner.store.acts import KEPT_ACTS, ActKind, ActState
-from planner.store.engine import APPLICATION_ID
 from planner.store.errors import (
     ChangedElsewhereError,
     DamagedFarmError,
@@ -22,8 +21,10 @@ from planner.store.errors import (
     NoSuchFarmError,
     RefusedError,
 )
+from planner.store.late import LateStore
 from planner.store.migrations.runner import CURRENT_VERSION
 from planner.store.ordering import STEP
+from planner.store.sqlite_file import APPLICATION_ID
 from planner.store.store import FarmStore
 from tests.store.sample import (
     FIRST,
@@ -49,11 +50,22 @@ def path(tmp_path):
     return tmp_path / "sample.raftweek"
 
 
-@pytest.fixture
-def store(path):
+@pytest.fixture(params=["at once", "late", "late, and there"])
+def store(path, request):
+    """A store of the sample farm, of either kind; a late one also once the store behind it is there."""
     farm = sample_farm()
-    with FarmStore.create(path, farm, holds_of(farm)) as made:
-        yield made
+    made = FarmStore.create(path, farm, holds_of(farm))
+    if request.param != "at once":
+        made.close()
+        made = LateStore.open(path)
+    if request.param.endswith("there"):
+        assert made.store is made.store
+    yield made
+    made.close()
+
+
+def engine_of(store):
+    return getattr(store, "store", store)._engine
 
 
 def done(store, farm, *changes, title="Change"):
@@ -94,7 +106,7 @@ def test_that_a_file_says_what_it_is_and_how_it_is_kept_safe(store, path):
 
 
 def test_that_our_own_connection_checks_references(store):
-    with store._engine.connect() as connection:
+    with engine_of(store).connect() as connection:
         assert connection.exec_driver_sql("PRAGMA foreign_keys").scalar() == 1
         assert connection.exec_driver_sql("PRAGMA synchronous").scalar() == 1
         assert connection.exec_driver_sql("PRAGMA busy_timeout").scalar() > 0
@@ -198,7 +210,7 @@ def test_that_undo_and_redo_move_one_act_and_a_new_act_drops_what_was_undone(sto
 
 
 def test_that_the_oldest_acts_are_forgotten(store):
-    with store._engine.begin() as connection:
+    with engine_of(store).begin() as connection:
         connection.exec_driver_sql(
             "WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < ?) "
             "INSERT INTO act SELECT i, 'old', '2026-01-01 00:00:00', 'done', '[]', '' FROM n",
@@ -251,7 +263,7 @@ def test_that_the_later_of_two_clashing_acts_is_told_and_overwrites_nothing(stor
 def test_that_a_farm_locked_by_another_program_is_told(store, path):
     with closing(sqlite3.connect(path, isolation_level=None)) as other:
         other.execute("BEGIN IMMEDIATE")
-        with store._engine.connect() as connection:
+        with engine_of(store).connect() as connection:
             connection.exec_driver_sql("PRAGMA busy_timeout = 0")
         with pytest.raises(FarmInUseError, match="locked by another program"):
             done(store, sample_farm(), altered(FIRST, plants=20))
@@ -306,7 +318,7 @@ def test_that_loading_asks_once_for_each_table(store):
     def note(connection, cursor, statement, parameters, context, many):
         asked.append(statement)
 
-    event.listen(store._engine, "before_cursor_execute", note)
+    event.listen(engine_of(store), "before_cursor_execute", note)
     store.load()
     reads = [statement for statement in asked if statement.startswith("SELECT")]
     # One for each kind, and the settings, the figures of own entries and the revision.

@@ -18,6 +18,7 @@ from planner.store.errors import (
     StoreError,
     told,
 )
+from planner.store.late import LateStore
 from planner.store.migrations.runner import CURRENT_VERSION
 from planner.store.store import FarmStore
 from tests.store.sample import FIRST, NOON, altered, change_set, holds_of, sample_farm
@@ -39,10 +40,11 @@ def changed(path, *statements):
 
 def refused(path, kind, words):
     before = path.read_bytes() if path.is_file() else None
-    with pytest.raises(kind, match=words) as caught:
-        FarmStore.open(path)
-    assert str(caught.value).endswith(".")
-    assert (path.read_bytes() if path.is_file() else None) == before
+    for kind_of_store in (FarmStore, LateStore):
+        with pytest.raises(kind, match=words) as caught:
+            kind_of_store.open(path)
+        assert str(caught.value).endswith(".")
+        assert (path.read_bytes() if path.is_file() else None) == before
 
 
 def test_that_a_missing_file_is_told(tmp_path):

@@ -16,10 +16,9 @@ from planner.farm.farm import KINDS, SETTINGS_KIND, OwnEntry
 from planner.farm.fields import FieldKind, specs_of
 from planner.store.base import Base, table
 from planner.store.columns import OpenReference, Series
-from planner.store.convert import VALUES
-from planner.store.guard import GUARDED_TABLES
+from planner.store.guard import GUARDED_TABLES, schema_of_records
+from planner.store.plain import VALUES
 from planner.store.records import PlacementRecord, table_of
-from planner.store.schema import schema_of_records
 
 ALL_KINDS = (SETTINGS_KIND, *KINDS)
 BESIDES = {"position", "held_from", "held_until"}

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import sqlite3
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
-from sqlalchemy import Connection
+if TYPE_CHECKING:
+    from sqlalchemy import Connection
 
 VERSION: Final = 2
 TITLE: Final = "Who did each act"

@@ -6,11 +6,12 @@ The statements stand in the SQL file of the same name, with a blank line between
 from __future__ import annotations
 
 import sqlite3
-from typing import Final
-
-from sqlalchemy import Connection
+from typing import TYPE_CHECKING, Final
 
 from planner.store.migrations.written import statements_in
+
+if TYPE_CHECKING:
+    from sqlalchemy import Connection
 
 VERSION: Final = 3
 TITLE: Final = "Log of what happened"

@@ -8,14 +8,15 @@ from collections.abc import Callable, Sequence
 from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Final
-
-from sqlalchemy import Connection, text
+from typing import TYPE_CHECKING, Final
 
 from planner.store.copying import fold_in
-from planner.store.engine import APPLICATION_ID
 from planner.store.errors import DamagedFarmError, NewerFarmError, NotAFarmError
 from planner.store.migrations import m0001_first, m0002_who, m0003_log, m0004_meters
+from planner.store.sqlite_file import APPLICATION_ID
+
+if TYPE_CHECKING:
+    from sqlalchemy import Connection
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -105,7 +106,7 @@ def take_steps_on_server(connection: Connection, version: int) -> None:
     for step in MIGRATIONS:
         if step.version > version and step.migrate_on_server is not None:
             step.migrate_on_server(connection)
-            connection.execute(text("UPDATE meta SET schema_version = :version"), {"version": step.version})
+            connection.exec_driver_sql("UPDATE meta SET schema_version = %s", (step.version,))
 
 
 def _check_references(connection: sqlite3.Connection, where: str) -> None:
