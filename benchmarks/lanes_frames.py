@@ -56,6 +56,10 @@ class ReadyMover:
         self._asked += 1
         return Preview(allowed=True, balance=self._balances[self._asked % len(self._balances)])
 
+    def stretch(self, batch_id: Id, days: int) -> Preview:
+        """Return another balance each time."""
+        return self.preview(batch_id, batch_id, days, batch_id, 0)
+
     def commit(self) -> None:
         """Nothing to carry out."""
 

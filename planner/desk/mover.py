@@ -26,6 +26,7 @@ from planner.forecast.values import Forecast
 from planner.planning.gathered import moved_together
 from planner.planning.placement import Refusal, RefusalKind
 from planner.planning.settling import Settler, Step
+from planner.planning.stretching import Stretcher
 
 
 def refusal_sentence(refusal: Refusal, codes: dict[Id, str]) -> str:
@@ -51,6 +52,12 @@ def _moved(days: int) -> str:
     return tr("{many} later", many=many) if days > 0 else tr("{many} earlier", many=many)
 
 
+def _stretched(days: int) -> str:
+    """Return how much longer a batch is picked, such as "7 days longer"."""
+    many = tr("1 day") if abs(days) == 1 else tr("{days} days", days=abs(days))
+    return tr("{many} longer", many=many) if days >= 0 else tr("{many} shorter", many=many)
+
+
 def _many_moved(many: tuple[Batch, ...], days: int) -> str:
     """Return the title of a move of several batches."""
     return tr("Move {many} batches {moved}", many=len(many), moved=_moved(days))
@@ -64,6 +71,7 @@ class DeskMover:
         self._outlook: Outlook | None = None
         self._forecaster: Forecaster | None = None
         self._settler: Settler | None = None
+        self._stretcher: Stretcher | None = None
         self._change_set: ChangeSet | None = None
         self._colours: dict[str, int] = {}
         self._gathered: tuple[Id, ...] = ()
@@ -122,16 +130,40 @@ class DeskMover:
             runs=tuple(run for run in runs if run.batch == batch_id),
         )
 
+    def stretch(self, batch_id: Id, days: int) -> Preview:
+        """Return what picking a batch so many days longer would do."""
+        self._change_set = None
+        outlook, forecaster = self._outlook, self._forecaster
+        if outlook is None or forecaster is None or batch_id not in outlook.forecast.batches.row_of:
+            return Preview(allowed=False)
+        if self._stretcher is None or self._stretcher.batch.id != batch_id:
+            self._stretcher = Stretcher(outlook.farm, forecaster, batch_id)
+        stretcher = self._stretcher
+        found = stretcher.stretch(days)
+        if isinstance(found, Refusal):
+            return Preview(allowed=False, reason=refusal_sentence(found, codes_of(outlook.farm)))
+        title = tr("Pick {code} {stretched}", code=stretcher.batch.code, stretched=_stretched(days))
+        self._change_set = ChangeSet(title=title, changes=found)
+        farm = applied(outlook.farm, self._change_set)
+        forecast = forecaster.preview(farm)
+        return Preview(
+            allowed=True,
+            balance=self._balance(forecast, stretcher.batch, NO_ID),
+            bars=self._bars(farm, forecast, stretcher.runs),
+            runs=stretcher.runs,
+        )
+
     def commit(self) -> None:
         """Carry out the last preview as one act."""
-        change_set, self._change_set, self._settler = self._change_set, None, None
+        change_set, self._change_set = self._change_set, None
+        self._settler = self._stretcher = None
         self._many = ()
         if change_set is not None and change_set.changes:
             self._conduct.act(change_set)
 
     def cancel(self) -> None:
         """Forget everything since `begin`."""
-        self._settler = None
+        self._settler = self._stretcher = None
         self._change_set = None
         self._many = ()
 

@@ -18,6 +18,7 @@ from planner.desk.say import tr
 from planner.farm.crops import Batch
 from planner.farm.farm import Thing, kind_of
 from planner.farm.fields import Id
+from planner.farm.species import HarvestKind
 
 if TYPE_CHECKING:
     from planner.desk.workspace import Workspace
@@ -49,6 +50,11 @@ class Wishes(QObject):
             offered.insert(1, ("change.lock", tr("Unlock") if thing.locked else tr("Lock")))
             offered[2:2] = [(key, tr(words)) for key, words in (*GATHERED.items(), *PAPERED.items())]
         return [*offered, ("new.batch", tr("Sow a batch…"))]
+
+    def _has_window(self, batch: Batch) -> bool:
+        outlook = self._workspace.outlook
+        crop = outlook.catalogue.crops.get(batch.crop) if outlook is not None else None
+        return crop is not None and crop.harvest is not HarvestKind.SINGLE and not batch.locked
 
     def _on_menu_entry(self, action: QAction) -> None:
         self._workspace.run(action.data())

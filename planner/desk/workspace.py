@@ -284,6 +284,8 @@ class Workspace(QWidget):
         return {
             "change.alter": self.wishes.alter_chosen,
             "change.lock": self.wishes.lock,
+            "change.longer": partial(self.lanes.hands.stretch_by_days, DAYS_PER_WEEK),
+            "change.shorter": partial(self.lanes.hands.stretch_by_days, -DAYS_PER_WEEK),
             "change.remove": self.wishes.remove,
             "setup.farm": self.wishes.alter_farm,
             "view.today": self._go_to_today,

@@ -32,6 +32,9 @@ class RefusalKind(Enum):
     NO_SUCH_UNIT = "no such unit"
     LOCKED = "locked"
     NOTHING_TO_PLACE = "nothing to place"
+    NEEDED_NEXT = "needed next"
+    PICKED_ONCE = "picked once"
+    NO_SUCH_WINDOW = "no such window"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -213,6 +216,15 @@ class Places:
         self, bed: Id, unit: int, *, start_day: int, end_day: int, ignoring: Id | None
     ) -> list[_Held]:
         return self._holds(bed, unit).standing(start_day, end_day, ignoring=ignoring)
+
+    def others_in(self, run: Placement, *, start_day: int, end_day: int) -> tuple[tuple[int, str], ...]:
+        """Return the first day and the code of every other batch that holds one of a run's places then."""
+        found = self._standing(run.bed, run.unit, start_day=start_day, end_day=end_day, ignoring=run.batch)
+        return tuple(
+            (max(held.start, start_day), self._code(held.batch))
+            for held in found
+            if held.first <= run.last and held.last >= run.first
+        )
 
     def free_count(
         self, bed: Id, unit: int, *, start_day: int, end_day: int, ignoring: Id | None = None

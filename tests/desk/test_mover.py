@@ -11,6 +11,7 @@ from planner.desk.scene_of import scene_of
 from planner.farm.crops import Phase
 from planner.farm.fields import NO_ID
 from planner.farm.ids import id_from
+from planner.farm.species import HarvestKind
 from planner.planning.placement import Refusal, RefusalKind
 
 
@@ -101,4 +102,19 @@ def test_that_a_refusal_is_said_in_words_and_not_carried_out(mover, session, far
     assert batch.code in found.reason
     assert nursery.name in found.reason
     mover.commit()
+    assert session.farm == farm
+
+
+def test_that_a_stretched_window_of_picking_is_one_act_with_a_balance(mover, session, means, farm):
+    crops = means.catalogue.crops
+    batch = next(each for each in farm.batches if crops[each.crop].harvest is not HarvestKind.SINGLE)
+    mover.begin(batch.id)
+    found = mover.stretch(batch.id, -3)
+    assert found.allowed
+    assert found.balance is not None
+    mover.commit()
+    (after,) = (each for each in session.farm.batches if each.id == batch.id)
+    assert after.picking_days == round(crops[batch.crop].picking_days) - 3
+    assert session.undo_title == f"Pick {batch.code} 3 days shorter"
+    session.undo()
     assert session.farm == farm

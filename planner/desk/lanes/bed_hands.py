@@ -10,13 +10,14 @@ from collections.abc import Iterable
 from PySide6.QtCore import QObject, QPointF, Signal
 
 from planner.desk.lanes import many_words, words
-from planner.desk.lanes.banding import Band, BandState, Corner, in_sight
+from planner.desk.lanes.band_hands import BandHands
+from planner.desk.lanes.banding import BandState
 from planner.desk.lanes.canvases import BedsCanvas, Held
 from planner.desk.lanes.hand import Hand
 from planner.desk.lanes.interaction import Drag, Mover, Step, step_by_days, step_to_rows
 from planner.desk.lanes.scene import Bar, RowKey, Scene
 from planner.desk.lanes.scene_index import SceneIndex, Spot, Way, first_spot, neighbour
-from planner.desk.lanes.time_scale import DAYS_PER_WEEK
+from planner.desk.lanes.window_hands import WindowHands
 from planner.farm.fields import Id
 
 
@@ -36,7 +37,10 @@ class BedHands(QObject):
         self._canvas = canvas
         self._mover = mover
         self._drag = Drag(mover)
-        self._band = Band()
+        self._band = BandHands(canvas)
+        self.window = WindowHands(canvas, mover, self)
+        self.window.balance_previewed.connect(self.balance_previewed)
+        self.window.label_wanted.connect(self.label_wanted)
         self._index = SceneIndex(Scene(start=0, end=1))
         self._chosen: frozenset[Id] = frozenset()
         self._cursor: Spot | None = None
@@ -56,8 +60,8 @@ class BedHands(QObject):
 
     @property
     def dragging(self) -> bool:
-        """Tell whether a bar is being dragged, or a band drawn."""
-        return self._drag.active or self._band.active
+        """Tell whether a bar is being dragged, its window stretched, or a band drawn."""
+        return self._drag.active or self._band.active or self.window.active
 
     def set_scene(self, scene: Scene) -> None:
         """Take other bars; the cursor stays on its bar, a drag ends."""
@@ -106,8 +110,10 @@ class BedHands(QObject):
         spot = self._canvas.spot_at(at)
         if spot is None:
             adding = hand.shift or hand.control
-            corner = self._corner_at(at)
-            self._band.press(corner, x=at.x(), y=at.y(), chosen=self._chosen, adding=adding)
+            self._band.press(at, self._chosen, adding=adding)
+            return
+        if self.window.press(spot, at):
+            self._choose(spot, adding=False)
             return
         self._lone = spot if self._is_one_of_many(spot) and not hand.control else None
         if self._lone is None:
@@ -115,9 +121,6 @@ class BedHands(QObject):
         else:
             self._cursor = self._lone
         self._drag.press(spot.bar, spot.row, x=at.x(), y=at.y(), day=self._day_at(at))
-
-    def _corner_at(self, at: QPointF) -> Corner:
-        return Corner(day=self._day_at(at), y=at.y() + self._canvas.down_px)
 
     def _is_one_of_many(self, spot: Spot) -> bool:
         return len(self._chosen) > 1 and spot.bar.batch in self._chosen
@@ -154,6 +157,10 @@ class BedHands(QObject):
         if changed:
             self.selected.emit(sorted(chosen))
 
+    def over_handle(self, hand: Hand) -> bool:
+        """Tell whether a press where the pointer is would take a bar by its window of picking."""
+        return self.window.over_handle(self._canvas.spot_at(hand.at), hand.at)
+
     def move(self, hand: Hand) -> None:
         """Follow the pointer with the pressed bar."""
         if hand.left_held:
@@ -165,18 +172,17 @@ class BedHands(QObject):
             self._follow(self._pointer)
 
     def _draw_band(self, at: QPointF) -> None:
-        if self._band.move(self._corner_at(at), x=at.x(), y=at.y()):
-            self._chosen = self._band.chosen(self._canvas.layout_now)
-            self._canvas.set_band(self._band.area)
+        chosen = self._band.follow(at)
+        if chosen is not None:
+            self._chosen = chosen
             self._show()
-            self.label_wanted.emit(many_words.many_chosen(len(self._chosen)), at, True)
+            self.label_wanted.emit(many_words.many_chosen(len(chosen)), at, True)
 
     def _end_band(self, *, kept: bool) -> bool:
         """Let the band go, keeping what it chose, or choosing again what was chosen before it."""
         was = self._band.end()
         if was is BandState.IDLE:
             return False
-        self._canvas.set_band(None)
         self.label_unwanted.emit()
         if not kept:
             self._chosen = self._band.before
@@ -196,16 +202,16 @@ class BedHands(QObject):
 
     def choose_in_sight(self) -> None:
         """Choose every batch that is at least partly seen."""
-        canvas, scale = self._canvas, self._canvas.frame_state.scale
-        days = scale.span(canvas.rect_f().width() - scale.left)
-        height = canvas.rect_f().height()
-        self.choose_many(in_sight(canvas.layout_now, days, top=canvas.down_px, height=height))
+        self.choose_many(self._band.in_sight())
 
     def _follow(self, hand: Hand) -> None:
         self._pointer = hand
         at = hand.at
-        if self._band.state is not BandState.IDLE:
+        if self._band.pressed:
             self._draw_band(at)
+            return
+        if self.window.pressed:
+            self.window.follow(at, self._index)
             return
         strip = self._canvas.layout_now.strip_at(at.y() + self._canvas.down_px)
         row = strip.row.key if strip is not None and strip.row is not None else None
@@ -271,7 +277,7 @@ class BedHands(QObject):
 
     def release(self, hand: Hand) -> None:
         """Let go of a dragged bar; one request goes out when it may stand where it is."""
-        if not hand.left or self._end_band(kept=True):
+        if not hand.left or self._end_band(kept=True) or self._end_window(kept=True):
             return
         bar, lone, dragged = self._drag.bar, self._lone, self._drag.active
         self._lone = None
@@ -284,12 +290,29 @@ class BedHands(QObject):
 
     def cancel(self) -> bool:
         """Put a dragged bar back, or choose again what a band began with; return whether there was one."""
-        if self._end_band(kept=False):
+        if self._end_band(kept=False) or self._end_window(kept=False):
             return True
         was = self._drag.cancel()
         if was:
             self._end_drag()
         return was
+
+    def _end_window(self, *, kept: bool) -> bool:
+        """Let a window go that is in the hand; return whether there was one."""
+        if not self.window.pressed:
+            return False
+        bar = self._cursor.bar if self._cursor is not None else None
+        done = self.window.release() if kept else self.window.cancel()
+        self._end_drag()
+        if done and kept and bar is not None:
+            self._say_moved(bar)
+        return kept or done
+
+    def stretch_by_days(self, days: int) -> None:
+        """Pick the batch under the cursor so many days longer."""
+        if self._cursor is not None and self._free(self._cursor.bar):
+            bar = self._cursor.bar
+            self._report(bar, self.window.stretch_by(bar, days))
 
     def _end_drag(self) -> None:
         self._pointer = None
@@ -341,10 +364,6 @@ class BedHands(QObject):
         if self._cursor is not None and self._free(self._cursor.bar):
             bar = self._cursor.bar
             self._report(bar, step_by_days(self._mover, bar, days))
-
-    def move_by_weeks(self, weeks: int) -> None:
-        """Move the batch under the cursor by weeks."""
-        self.move_by_days(weeks * DAYS_PER_WEEK)
 
     def move_by_units(self, step: int) -> None:
         """Move the bar under the cursor to the next unit below (1) or above (-1) where it fits."""

@@ -37,7 +37,8 @@ class Mover(Protocol):
 
     Between `begin` and one of `commit` or `cancel` any number of `preview` may come. `days` always counts
     from where the batch stood at `begin`. `run` is the placement that is held, empty for the whole batch.
-    An empty `bed` (with unit 0) leaves every run in its row. `commit` carries out the last preview.
+    An empty `bed` (with unit 0) leaves every run in its row. `stretch` is tried in place of `preview`
+    where the window of picking is in the hand. `commit` carries out the last of either.
     """
 
     def begin(self, batch_id: Id) -> None:
@@ -46,6 +47,10 @@ class Mover(Protocol):
 
     def preview(self, batch_id: Id, run: Id, days: int, bed: Id, unit: int) -> Preview:
         """Return what moving it so many days, and a run to another unit, would do."""
+        ...
+
+    def stretch(self, batch_id: Id, days: int) -> Preview:
+        """Return what picking it so many days longer would do."""
         ...
 
     def commit(self) -> None:

@@ -15,6 +15,7 @@ from planner.desk.lanes.bed_hands import BedHands
 from planner.desk.lanes.canvases import BedsCanvas
 from planner.desk.lanes.scene_index import Way
 from planner.desk.lanes.time_control import TimeControl
+from planner.desk.lanes.time_scale import DAYS_PER_WEEK
 
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
 _CONTROL: Final = Qt.KeyboardModifier.ControlModifier
@@ -25,6 +26,7 @@ _WAYS: Final = {
     Qt.Key.Key_Up: Way.UP,
     Qt.Key.Key_Down: Way.DOWN,
 }
+_LONGER: Final = {Qt.Key.Key_Plus: 1, Qt.Key.Key_Equal: 1, Qt.Key.Key_Minus: -1}
 _FORWARD: Final = (Way.LATER, Way.DOWN)
 _SIDEWAYS: Final = (Way.EARLIER, Way.LATER)
 
@@ -52,6 +54,9 @@ class LaneKeys(QObject):
             return True
         if key == Qt.Key.Key_A and held & _CONTROL:
             self._hands.choose_in_sight()
+            return True
+        if key in _LONGER and held & _ALT:
+            self._stretch(_LONGER[key], by_days=bool(held & _CONTROL))
             return True
         act = self._act_of(key)
         if act is not None:
@@ -90,10 +95,13 @@ class LaneKeys(QObject):
     def _move(self, way: Way, step: int, *, by_weeks: bool) -> None:
         if way not in _SIDEWAYS:
             self._hands.move_by_units(step)
-        elif by_weeks:
-            self._hands.move_by_weeks(step)
         else:
-            self._hands.move_by_days(step)
+            self._hands.move_by_days(step * DAYS_PER_WEEK if by_weeks else step)
+
+    def _stretch(self, step: int, *, by_days: bool) -> None:
+        """Pick the current batch longer or shorter, by a week, or by a day."""
+        self._hands.stretch_by_days(step if by_days else step * DAYS_PER_WEEK)
+        self.show_current()
 
     def _scroll_or_fold(self, way: Way, step: int) -> None:
         if way in _SIDEWAYS:

@@ -46,6 +46,7 @@ _EDGE_PX: Final = 28.0
 _EDGE_STEP_PX: Final = 18
 _EDGE_MS: Final = 30
 _HANDLE_PX: Final = 6
+_CURSOR_OVER_HANDLE: Final = Qt.CursorShape.SizeHorCursor
 _FISH_SHARE: Final = 0.22
 _BALANCE_SHARE: Final = 0.42
 
@@ -266,6 +267,9 @@ class LanesView(QWidget):
 
     def _beds_moved(self, hand: Hand) -> None:
         self.hands.move(hand)
+        if not (hand.left_held or self.hands.dragging):
+            shape = _CURSOR_OVER_HANDLE if self.hands.over_handle(hand) else Qt.CursorShape.ArrowCursor
+            self.beds.viewport().setCursor(shape)
         if self.hands.dragging:
             self._edge = self._beyond(hand.at)
             if self._edge.isNull():

@@ -39,6 +39,10 @@ class NotingMover:
         self.calls.append(("preview", batch_id, run, days, bed, unit))
         return self.answer(batch_id, run, days, bed, unit)
 
+    def stretch(self, batch_id, days):
+        self.calls.append(("stretch", batch_id, days))
+        return self.answer(batch_id, "", days, "", 0)
+
     def commit(self):
         self.calls.append(("commit",))
 
