@@ -127,7 +127,9 @@ class MainWindow(FrontWindow):
         for action in self.menus.actions.values():
             action.triggered.connect(self._on_entry)
         Submenus(self)
-        QApplication.styleHints().colorSchemeChanged.connect(self._on_system_shade)
+        hints = QApplication.styleHints()
+        hints.colorSchemeChanged.connect(self._on_system_shade)
+        hints.accessibility().contrastPreferenceChanged.connect(self._on_system_contrast)
 
     def _put(self, widget: W) -> W:
         """Put a widget in the middle, in the place of what stands there till now."""
@@ -145,6 +147,7 @@ class MainWindow(FrontWindow):
         if self.rooms is not None:
             return
         from planner.desk.files import Files
+        from planner.desk.later import Later
         from planner.desk.theme import load_bold
 
         self.see_furnished()
@@ -170,6 +173,8 @@ class MainWindow(FrontWindow):
         self.conduct.opened.connect(self.doors.put_away)
         self.files.begun.connect(workspace.asking.show_first)
         self.files.open_first(self._services.start_with)
+        if self.rooms.warm is not None:
+            self._later = Later(self.rooms.warm(), self)
 
     def _put_workspace(self, rooms: Rooms, now: Callable[[], datetime]) -> Workspace:
         from planner.desk.services import WorkspaceNeeds
@@ -182,6 +187,7 @@ class MainWindow(FrontWindow):
             memory=self.memory,
             home=self._services.home,
             parent=self._middle,
+            library=rooms.library,
         )
         workspace = self.workspace = self._put(rooms.make_workspace(needs))
         workspace.troubled.connect(self.trouble)
@@ -375,6 +381,9 @@ class MainWindow(FrontWindow):
     def _on_system_shade(self, _scheme: Qt.ColorScheme) -> None:
         if self.memory.shade is ShadeChoice.SYSTEM:
             self.set_shade(ShadeChoice.SYSTEM)
+
+    def _on_system_contrast(self, _preference: Qt.ContrastPreference) -> None:
+        self.set_shade(self.memory.shade)
 
     def _show_panes(self) -> None:
         if self.workspace is not None:
