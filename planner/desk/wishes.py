@@ -49,6 +49,12 @@ class Wishes(QObject):
         if isinstance(thing, Batch):
             offered.insert(1, ("change.lock", tr("Unlock") if thing.locked else tr("Lock")))
             offered[2:2] = [(key, tr(words)) for key, words in (*GATHERED.items(), *PAPERED.items())]
+            if self._has_window(thing):
+                stretches = (
+                    ("change.longer", tr("Pick a week longer")),
+                    ("change.shorter", tr("Pick a week less")),
+                )
+                offered[2:2] = stretches
         return [*offered, ("new.batch", tr("Sow a batch…"))]
 
     def _has_window(self, batch: Batch) -> bool:

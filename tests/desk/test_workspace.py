@@ -182,6 +182,8 @@ def test_that_the_menu_of_a_bar_offers_what_can_be_done_with_it(qtbot, workspace
         "Paste some weeks later…",
         "Same again next week",
         "Split…",
+        "Labels and tags…",
+        "Trace…",
         "Remove",
         "Sow a batch…",
     ]

@@ -333,7 +333,7 @@ def view_help() -> str:
         "Lanes",
         "Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, "
         "with Shift by a week. "
-        "Alt with up or down moves it to another unit, with plus or minus it is picked a week longer or less. "
+        "Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. "
         "Shift with an arrow chooses the next batch as well, Control with A all in sight. "
         "Enter opens it. Plus and minus zoom.",
     )
