@@ -39,10 +39,19 @@ def results(means, areas):
 
 
 KNOWN_OUTSIDE = {
+    "florida-days-heads-lettuce-butterhead",
+    "florida-days-heads-lettuce-leaf",
+    "florida-days-potted-aubergine",
+    "florida-days-potted-celery",
+    "florida-days-potted-sweet-pepper",
+    "textbook-lettuce-lettuce-butterhead",
+    "textbook-lettuce-lettuce-leaf",
+    "textbook-lettuce-lettuce-romaine",
     "trial-budget-gas",
     "trial-budget-phosphorus-p-fish-11",
     "trial-budget-phosphorus-p-solids-11",
     "trial-budget-phosphorus-p-water-11",
+    "trial-spinach-ratio",
     "trial-tomato",
     "trout-conversion",
 }

@@ -161,6 +161,13 @@ def heat_units(inputs: Inputs, ledger: Ledger) -> float:
     )
 
 
+def days_from_seed(inputs: Inputs, ledger: Ledger) -> float:
+    """Days from sowing to the first pick of a crop, as the catalogue has them."""
+    fields = ("germination_days", "nursery_days", "spacing_days", "bed_days")
+    crop = ledger.crop(inputs.text("crop"), *fields)
+    return float(sum(getattr(crop, name) for name in fields))
+
+
 def logistic_weight(inputs: Inputs, ledger: Ledger) -> float:
     """Weight on a logistic curve."""
     del ledger
@@ -270,6 +277,7 @@ CROPS: Final[dict[str, Computation]] = {
         degree_day_sum,
         capped_degree_days,
         heat_units,
+        days_from_seed,
         logistic_weight,
         logistic_peak,
         expolinear_weight,

@@ -62,6 +62,27 @@ def weight_by_rate(inputs: Inputs, ledger: Ledger) -> float:
     )
 
 
+def weight_grown(inputs: Inputs, ledger: Ledger) -> float:
+    """Weight of a fish of the catalogue after days at one warmth, by the coefficient of each stage."""
+    key = inputs.text("fish")
+    species = ledger.fish(key, "base_c", "optimum_c", "ceiling_c")
+    ledger.note_shelf(f"fish/{key}", ("tgc",))
+    warmth = fish.effective_temperature(
+        inputs.number("temperature_c"),
+        base_c=species.base_c,
+        optimum_c=species.optimum_c,
+        ceiling_c=species.ceiling_c,
+    )
+    from_g = np.asarray([0.0, *(stage.up_to_g for stage in species.stages[:-1])])
+    weights = fish.weight_series(
+        inputs.number("start_g"),
+        effective_temperature_c=np.full(inputs.whole("days"), warmth),
+        stage_from_g=from_g,
+        stage_tgc=np.asarray([stage.tgc for stage in species.stages]),
+    )
+    return float(weights[-1])
+
+
 def shipped_length_weight(inputs: Inputs, ledger: Ledger) -> float:
     """Weight of a fish of the catalogue from its length."""
     species = ledger.fish(inputs.text("fish"), "length_weight_a", "length_weight_b")
@@ -254,6 +275,7 @@ FISH: Final[dict[str, Computation]] = {
         weight_with_exponent,
         specific_growth,
         weight_by_rate,
+        weight_grown,
         shipped_length_weight,
         weight_by_condition,
         standard_weight,

@@ -141,6 +141,14 @@ def system_grown(inputs: Inputs, scene: Scene) -> float:
     return float(taken[:day].sum() / taken.sum())
 
 
+def system_gap(inputs: Inputs, scene: Scene) -> float:
+    """Days between the first picks of two batches, the second sown later, over the days between sowings."""
+    table = scene.forecast.batches
+    first, second = inputs.whole("first_batch"), inputs.whole("second_batch")
+    apart = table.pick_days(second)[0] - table.pick_days(first)[0]
+    return apart / float(table.sow_day[second] - table.sow_day[first])
+
+
 _PARTS: Final[Mapping[str, Callable[[LoopForecast], Floats]]] = {
     "fish": lambda loop: loop.fish_g,
     "plants": lambda loop: loop.demand_g,
@@ -172,6 +180,7 @@ SYSTEMS: Final[dict[str, SystemComputation]] = {
         system_planted,
         system_gain,
         system_grown,
+        system_gap,
         system_share,
     )
 }
