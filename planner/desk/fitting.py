@@ -9,7 +9,7 @@ from __future__ import annotations
 from typing import Final
 
 from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QBoxLayout, QWidget
 
 _SHARE_OF_SCREEN: Final = 0.92
 """What is left over is for the frame that a window manager puts around it."""
@@ -27,3 +27,17 @@ def fitted(wanted: QSize, screen: QSize) -> QSize:
     (589, 200)
     """
     return wanted.boundedTo(screen * _SHARE_OF_SCREEN)
+
+
+def stand(parts: QBoxLayout, room: int) -> bool:
+    """Put parts side by side where a width [px] has room for all of them, else one above the other.
+
+    Returns whether they stand side by side.
+    """
+    found = [part for at in range(parts.count()) if (part := parts.itemAt(at)) is not None]
+    margins = parts.contentsMargins()
+    least = sum(part.minimumSize().width() for part in found) + parts.spacing() * (len(found) - 1)
+    beside = room >= least + margins.left() + margins.right()
+    direction = QBoxLayout.Direction
+    parts.setDirection(direction.LeftToRight if beside else direction.TopToBottom)
+    return beside

@@ -46,6 +46,7 @@ from planner.desk.checking.rows import (
 )
 from planner.desk.checking.sieve import ALL, CaseSieve
 from planner.desk.help import close_box
+from planner.desk.plan.kit import show_headings
 from planner.desk.rows import ID_ROLE, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.services import CheckStep
@@ -155,6 +156,7 @@ class CheckDialog(QDialog):
             if text:
                 wide = view.fontMetrics().horizontalAdvance(text) + self._theme.metrics.margin
                 view.setColumnWidth(at, wide)
+        show_headings(view)
         view.selectionModel().currentRowChanged.connect(self._on_current)
 
     def _make_details(self) -> None:

@@ -13,7 +13,6 @@ from typing import Any
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
-    QBoxLayout,
     QDialog,
     QDialogButtonBox,
     QFrame,
@@ -26,6 +25,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.desk.fitting import stand
 from planner.desk.forms.editors import (
     Choice,
     EditorNeeds,
@@ -201,16 +201,11 @@ class FormDialog(QDialog):
         The cautions then stand before the fields that are seldom filled in, where they are met in passing.
         """
         super().resizeEvent(event)
-        across, direction = self._across, QBoxLayout.Direction
-        gaps = across.spacing() * (across.count() - 1) + self._theme.metrics.wide * 2
-        parts = (across.itemAt(at) for at in range(across.count()))
-        least = sum(part.minimumSize().width() for part in parts if part is not None) + gaps
-        roomy = self._area.viewport().width() >= least
-        wanted = direction.LeftToRight if roomy else direction.TopToBottom
-        if wanted is not across.direction():
-            across.setDirection(wanted)
+        across, before = self._across, self._across.direction()
+        beside = stand(across, self._area.viewport().width())
+        if across.direction() is not before:
             across.removeItem(self._care)
-            across.insertLayout(across.count() if roomy else 1, self._care, 1)
+            across.insertLayout(across.count() if beside else 1, self._care, 1)
 
     def _group(self, title: str, fields: tuple[str, ...], parent: QWidget) -> QGridLayout:
         metrics = self._theme.metrics

@@ -12,6 +12,7 @@ from datetime import date, timedelta
 from typing import Any, Final
 
 from PySide6.QtCore import QLocale, QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
@@ -23,14 +24,14 @@ from PySide6.QtWidgets import (
 )
 
 from planner.catalogue.places import ZonePlace
-from planner.desk.fitting import open_sized
+from planner.desk.fitting import open_sized, stand
 from planner.desk.forms.editors import Choice, EditorNeeds, FieldEditor, editor_for, enum_choices
 from planner.desk.forms.form import FieldRow
 from planner.desk.forms.reading import UnreadError
 from planner.desk.newfarm.drawing import LoopDrawing, LoopSketch, sketched
 from planner.desk.newfarm.lines import Lines, read_or_none, said
 from planner.desk.newfarm.places import PlaceEditor
-from planner.desk.plan.kit import caution, scrolled
+from planner.desk.plan.kit import Scrolling, caution
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.words import choice_words
@@ -45,6 +46,8 @@ from planner.planning.answers import Answers, BedWish, CropWish
 from planner.planning.climates import ClimateClass
 
 _HOLES: Final = 4000
+_LEAST_DRAWINGS: Final = 4
+"""So many times as high as the drawing a window has to be before it has room for it."""
 _LINES: Final = (
     ("farm_name",),
     ("place",),
@@ -124,12 +127,12 @@ class NewFarmDialog(QDialog):
     def _build(self) -> None:
         metrics = self._needs.theme.metrics
         inside = QWidget(self)
-        across = QHBoxLayout(inside)
+        across = self._across = QHBoxLayout(inside)
         across.setContentsMargins(*(metrics.wide,) * 4)
         across.setSpacing(metrics.wide * 2)
         across.addLayout(self._left(inside), 1)
         across.addLayout(self._right(inside), 2)
-        area = scrolled(inside, self)
+        area = self._area = Scrolling(inside, self._needs.theme, self)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, metrics.margin)
         column.addWidget(area, 1)
@@ -146,6 +149,12 @@ class NewFarmDialog(QDialog):
         for field in ("tank_l", "fish_count"):
             self.rows[field].editor.touched.connect(self._draw)
         self._draw()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put questions one above the other in a narrow window, and leave the drawing out of a low one."""
+        super().resizeEvent(event)
+        self.drawing.setVisible(self.height() >= self.drawing.minimumHeight() * _LEAST_DRAWINGS)
+        stand(self._across, self._area.viewport().width())
 
     def _draw(self) -> None:
         """Draw the loop as far as it is typed."""

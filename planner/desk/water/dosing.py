@@ -6,8 +6,9 @@ Must know nothing of how doses are worked out.
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, Signal
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from planner.desk.flow import Flow
 from planner.desk.outlook import Outlook
 from planner.desk.plan.kit import Table, Words, button, heading
 from planner.desk.rows import Row
@@ -41,10 +42,8 @@ class DosePanel(QWidget):
             tr("Plan this dose"), self, tip=tr("Puts one dose into the plan; Undo takes it out")
         )
         self.add = button(tr("Add a dose…"), self, tip=tr("Any supplement, any amount, once or repeated"))
-        row = QHBoxLayout()
-        for part in (self.take, self.add):
-            row.addWidget(part)
-        row.addStretch(1)
+        row = Flow(theme.metrics.gap)
+        row.add(self.take, self.add)
         column = QVBoxLayout(self)
         column.setContentsMargins(
             theme.metrics.gap, theme.metrics.tight, theme.metrics.gap, theme.metrics.gap

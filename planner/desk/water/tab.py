@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
 
 from planner.desk.behind import Behind
 from planner.desk.pages import Page, Section
+from planner.desk.plan.kit import show_headings
 from planner.desk.rows import ID_ROLE, SORT_ROLE, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.side import number_of, page_html
@@ -208,6 +209,7 @@ class WaterTab(QWidget):
             widest = self._theme.metrics.field_width * 2 // 3
             for at in range(len(reading_columns())):
                 self.view.setColumnWidth(at, min(self.view.columnWidth(at), widest))
+            show_headings(self.view)
         self.count.setText(tr("1 reading") if len(rows) == 1 else tr("{count} readings", count=len(rows)))
 
     def _show_page(self, page: Page) -> None:

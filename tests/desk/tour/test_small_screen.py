@@ -1,0 +1,68 @@
+"""Everything fits a screen of 1280×720 at 200 %, in every language: nothing is cut, all can be scrolled to.
+
+Such a screen is 640×360 units of the program, of which the bar of a window manager takes some; the toolkit
+multiplies all sizes by the same factor, so that it is enough to look at the small size.
+"""
+
+import pytest
+from PySide6.QtCore import QEvent, QSize
+from PySide6.QtWidgets import QApplication
+
+from planner.desk.languages import LANGUAGES
+from tests.desk.tour.clipped import clipped
+from tests.desk.tour.stops import DIALOGS, PAGES
+
+SCREEN = QSize(640, 360)
+TITLE_BAR = 24
+"""What a window manager takes of the height for the bar over a window."""
+ROOM = QSize(SCREEN.width(), SCREEN.height() - TITLE_BAR)
+SPOKEN = pytest.mark.parametrize("language", LANGUAGES)
+
+
+def settle():
+    """Let layouts within layouts come to rest."""
+    for _ in range(5):
+        QApplication.processEvents()
+
+
+@SPOKEN
+def test_that_every_page_fits_and_nothing_is_cut(desk_in, language):
+    window = desk_in(language, size=ROOM.toTuple())
+    wrong = []
+    for stop in PAGES:
+        stop.go(window)
+        settle()
+        least = window.minimumSizeHint()
+        if least.expandedTo(ROOM) != ROOM:
+            wrong.append(f"{stop.name}: asks for {least.toTuple()}")
+        wrong += [f"{stop.name}: {line}" for line in clipped(window)]
+    assert not wrong, "\n".join(wrong)
+
+
+@SPOKEN
+def test_that_every_dialog_fits_and_nothing_is_cut(desk_in, language):
+    window = desk_in(language, size=ROOM.toTuple())
+    wrong = []
+    for stop in DIALOGS:
+        dialog = stop.go(window)
+        settle()
+        least = dialog.minimumSizeHint().expandedTo(dialog.minimumSize())
+        if least.expandedTo(ROOM) != ROOM:
+            wrong.append(f"{stop.name}: asks for {least.toTuple()}")
+        dialog.resize(dialog.size().boundedTo(ROOM))
+        settle()
+        wrong += [f"{stop.name}: {line}" for line in clipped(dialog)]
+        dialog.close()
+        QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    assert not wrong, "\n".join(wrong)
+
+
+@SPOKEN
+def test_that_nothing_is_cut_at_the_usual_size(desk_in, language):
+    window = desk_in(language)
+    wrong = []
+    for stop in PAGES:
+        stop.go(window)
+        settle()
+        wrong += [f"{stop.name}: {line}" for line in clipped(window)]
+    assert not wrong, "\n".join(wrong)
