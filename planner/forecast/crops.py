@@ -69,7 +69,8 @@ def harvests(
     """Return plants harvested and fresh mass [g], each by (crop, day).
 
     Plants are those moved to their final place less losses there; a plant that is picked many times
-    counts by the share of its life's harvest. What is picked again weighs what has grown since the last pick.
+    counts by the share of its life's harvest. What is picked again weighs what has grown since the last
+    pick; seed that never came up gives no plants.
     """
     plants = np.zeros((crops, ruler.days))
     grams = np.zeros((crops, ruler.days))
@@ -80,7 +81,8 @@ def harvests(
     crop_of = _crop_of_pace(table)
     size = width * (max(crop_of, default=-1) + 1)
     cell = table.pace[inside] * width + first[inside] + lead
-    counts = np.bincount(cell, weights=table.plants[inside], minlength=size)
+    up = table.ripe[inside] > 0.0
+    counts = np.bincount(cell, weights=table.plants[inside] * up, minlength=size)
     sizes = counts
     if (table.ripe[inside] < 1.0).any():
         sizes = np.bincount(cell, weights=table.plants[inside] * table.ripe[inside], minlength=size)

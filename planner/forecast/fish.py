@@ -26,6 +26,10 @@ _PERCENT: Final = 100.0
 class Ration(Protocol):
     """Percent of body weight a day for a weight [g] at a water temperature [°C]."""
 
+    @property
+    def holds_at_c(self) -> float | None:
+        """The one temperature that all rations are for [°C]; None where they are told by temperature."""
+
     def __call__(self, weight_g: float, temperature_c: float) -> float:
         """Return the ration [% of body weight a day]."""
         ...
@@ -41,6 +45,20 @@ class Appetite:
 
     fry_g: float
     most_eaten_share: float
+
+
+def share_of_table(ration: Ration, warmth_c: Floats, species: FishSpecies) -> Floats | None:
+    """Return how much of a table's ration fish eat at some warmth that counts [0..1]; None: all of it.
+
+    A table printed for one temperature does not know that fish in colder, or too warm, water eat less: there
+    its ration goes with the species' growth. It is never more than printed.
+    """
+    if ration.holds_at_c is None:
+        return None
+    at = effective_temperature(
+        ration.holds_at_c, base_c=species.base_c, optimum_c=species.optimum_c, ceiling_c=species.ceiling_c
+    )
+    return np.minimum(warmth_c / at, 1.0) if at > 0.0 else None
 
 
 def appetite_of(catalogue: Catalogue) -> Appetite:
@@ -123,6 +141,8 @@ class _Walk:
             temperature, base_c=species.base_c, optimum_c=species.optimum_c, ceiling_c=species.ceiling_c
         )
         self._warmth: list[float] = warmth.tolist()
+        share = None if ration is None else share_of_table(ration, warmth, species)
+        self._of_table: list[float] | None = None if share is None else share.tolist()
         self._ration = ration
         self._appetite = appetite
         self._by_age: dict[int, list[FishEvent]] = {}
@@ -221,6 +241,8 @@ class _Walk:
     def _grown_by_table(self, age: int) -> _Grown:
         assert self._ration is not None
         percent = self._ration(self.shoal.weight_g, self._temperature[age])
+        if self._of_table is not None:
+            percent *= self._of_table[age]
         feed_g = self.shoal.count * self.shoal.weight_g * percent / _PERCENT
         gain_g = feed_g / self._fcr()
         return self.shoal.weight_g + gain_g / self.shoal.count, feed_g, gain_g

@@ -64,6 +64,8 @@ def pick_size(forecast: Forecast, paces: PaceBook, row: int, *, first_day: int, 
 def pick_share(forecast: Forecast, row: int, *, first_day: int, last_day: int) -> float:
     """Return the share of a batch's whole harvest between a day and the day before `last_day`."""
     table = forecast.batches
+    if table.ripe[row] <= 0.0:
+        return 0.0
     picks = picks_by_day(forecast.profiles[table.profile[row]])
     start = int(table.ends[row, 3])
     low, high = max(first_day - start, 0), max(last_day - start, 0)

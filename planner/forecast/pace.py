@@ -22,6 +22,7 @@ from planner.science.season import NOT_REACHED, cumulative_progress, stage_end_d
 
 _GROWING_STAGES: Final = 4
 _STAGES: Final = 6
+_GERMINATION: Final = 0
 _PICKING: Final = 4
 _IN_BED: Final = 3
 
@@ -86,14 +87,28 @@ class SeasonPace:
     """
 
     def __init__(
-        self, profile: Profile, sky: Sky, rates: Rates, *, days: int, longest_stretch: float
+        self,
+        profile: Profile,
+        sky: Sky,
+        rates: Rates,
+        *,
+        days: int,
+        longest_stretch: float,
+        longest_emergence_days: float = 0.0,
     ) -> None:
-        """Keep what is needed to work a day of sowing out."""
+        """Keep what is needed to work a day of sowing out.
+
+        No stage is longer than `longest_stretch` times its book days, but that seed is waited for as long as
+        the longest time to emergence that is printed for the crop, `longest_emergence_days`.
+        """
         self._profile = profile
         self._sky = sky
         self._days = days
         self._durations = np.asarray(profile.stage_days, dtype=np.float64)
         self._longest = np.ceil(self._durations * longest_stretch).astype(np.int64)
+        self._longest[_GERMINATION] = max(
+            int(self._longest[_GERMINATION]), int(np.ceil(longest_emergence_days))
+        )
         self._summed = [
             cumulative_progress(rate) for rate in (rates.germination, rates.nursery, rates.bed, rates.bed)
         ]
@@ -163,9 +178,20 @@ class SeasonPace:
         return found
 
     def _ripe_worked_out(self, sow_day: Ints) -> Floats:
-        gone = self._gone(sow_day, self._ends_in_season(sow_day), np.asarray([self.lead]))[:, -1]
+        ends = self._ends_in_season(sow_day)
+        gone = self._gone(sow_day, ends, np.asarray([self.lead]))[:, -1]
         progress = gone / self._book_days
-        return self._share(np.where(progress >= 1.0 - FLOAT_NOISE, 1.0, progress))
+        size = self._share(np.where(progress >= 1.0 - FLOAT_NOISE, 1.0, progress))
+        return np.where(self._is_up(sow_day, ends), size, 0.0)
+
+    def _is_up(self, sow_day: Ints, ends: Ints) -> np.ndarray:
+        """Tell which sowings came up in the time that seed is waited for."""
+        summed, first = self._summed[_GERMINATION], self._sky.first_day
+        at_end = summed[np.clip(ends[:, _GERMINATION] - first, 0, self._sky.days)]
+        at_start = summed[np.clip(sow_day - first, 0, self._sky.days)]
+        is_book = ~self._is_known(sow_day)
+        come: np.ndarray = is_book | (at_end - at_start >= self._durations[_GERMINATION] - FLOAT_NOISE)
+        return come
 
     def regrown(self, day: Ints, /) -> Floats | None:
         """Return what is picked again on some days, against reference conditions [0..1]."""
@@ -215,7 +241,7 @@ class SeasonPace:
         if first < 1.0:
             again = np.diff(self._picked(sow_day, ends, age), axis=1) * self._rate_in_bed(sow_day, age[:-1])
             formed = first * formed + (1.0 - first) * share[:, -1:] * again
-        found: Floats = formed * profile.dry_mass_g
+        found: Floats = formed * profile.dry_mass_g * self._is_up(sow_day, ends)[:, None]
         return found
 
     def _rate_in_bed(self, sow_day: Ints, age: Ints) -> Floats:

@@ -14,6 +14,7 @@ from planner.forecast.pace import BookPace, Pace, SeasonPace
 from planner.forecast.profiles import Profile
 from planner.forecast.season import (
     LightFigures,
+    Rates,
     Sky,
     Surroundings,
     emergence_of,
@@ -107,7 +108,7 @@ class PaceBook:
             return
         table = emergence_of(self._catalogue, profile.crop.key)
         rates = rates_of(profile.crop, sky, self._figures, emergence=table)
-        pace = SeasonPace(profile, sky, rates, days=days, longest_stretch=self._longest)
+        pace = self._season_pace(profile, sky, rates, days=days)
         self._paces.append(pace)
         self._stands.append(stand_factor(profile.crop, table, sky.nursery_c))
 
@@ -176,8 +177,20 @@ class PaceBook:
             by_warmth=by_warmth,
             by_light=by_light,
         )
-        found: Ints = SeasonPace(known, sky, rates, days=1, longest_stretch=self._longest).ends(days)[0]
+        found: Ints = self._season_pace(known, sky, rates, days=1).ends(days)[0]
         return found
+
+    def _season_pace(self, profile: Profile, sky: Sky, rates: Rates, *, days: int) -> SeasonPace:
+        table = emergence_of(self._catalogue, profile.crop.key)
+        printed = max((days for _, days in table.days), default=0.0) if table is not None else 0.0
+        return SeasonPace(
+            profile,
+            sky,
+            rates,
+            days=days,
+            longest_stretch=self._longest,
+            longest_emergence_days=printed,
+        )
 
     def mean_bed_c(self, number: int, from_day: int, until_day: int) -> float:
         """Return the mean air temperature at the bed over some days [°C]; the crop's best if not known."""

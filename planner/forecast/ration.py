@@ -22,6 +22,12 @@ class TableRation:
         self._weights = (printed.weights_g[0], printed.weights_g[-1])
         self._temperatures = (printed.temperatures_c[0], printed.temperatures_c[-1])
 
+    @property
+    def holds_at_c(self) -> float | None:
+        """The one temperature that the table was printed for [°C]; None where it tells rations by warmth."""
+        low, high = self._temperatures
+        return low if low == high else None
+
     def __call__(self, weight_g: float, temperature_c: float) -> float:
         """Return the ration [% of body weight a day]."""
         weight = min(max(weight_g, self._weights[0]), self._weights[1])

@@ -138,7 +138,7 @@ def _tasks_of_batch(
     standing = round(batch.plants * profile.bed_survival_share)
     shares = picks_by_day(profile)
     once = profile.crop.harvest is HarvestKind.SINGLE
-    for offset in shares.nonzero()[0]:
+    for offset in shares.nonzero()[0] if table.ripe[row] > 0.0 else ():
         many = standing * shares[offset] if once else standing
         yield task(DueKind.PICK, bed + int(offset), float(many), Phase.BED), bed + int(offset)
     if clearing > picking:

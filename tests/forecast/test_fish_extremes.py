@@ -88,6 +88,23 @@ def test_that_fish_do_not_grow_on_more_than_they_can_eat(forecaster, own):
     assert loop.feed_g[0] > most * free.loops[0].feed_g[0]
 
 
+def test_that_a_table_for_one_warmth_is_not_fed_in_full_to_fish_in_cold_water(forecaster):
+    """Appetite rises with warmth from nothing: no jump from no ration to a whole one above the base."""
+    base = CATALOGUE.fish["nile-tilapia"].base_c
+    own = {"feeding": Feeding.TABLE, "feeding_table": "tilapia-tanks", "mean_weight_g": 100.0}
+    first = [
+        fed(forecaster, celsius, **own)[1].loops[0].feed_g[0]
+        for celsius in (base, base + 0.1, base + 5.0, 28.0, 29.0, 35.0)
+    ]
+    none, hardly, some, printed, best, hot = first
+    assert none == 0.0
+    assert 0.0 < hardly < 0.05 * printed
+    assert hardly < some < printed
+    assert printed == pytest.approx(100 * 100.0 * 3.5 / 100.0)
+    assert best == pytest.approx(printed)
+    assert hot < printed
+
+
 def test_that_feed_given_to_fish_that_do_not_feed_grows_none_of_them_and_is_all_in_the_water(forecaster):
     _, forecast = fed(forecaster, 12.0, feeding=Feeding.FIXED, feed_g_per_day=100.0)
     loop = forecast.loops[0]

@@ -19,6 +19,7 @@ from planner.forecast.climate import daily_series
 from planner.forecast.delays import DelayCause, stage_delays
 from planner.forecast.engine import Forecaster
 from planner.forecast.profiles import contents, picks_by_day, profile_key, profile_of
+from planner.forecast.values import FlagKind
 from planner.science.response import light_needed
 from tests.farms import MONDAY, SITE, batch_of, farm_of, weekly_batches
 
@@ -126,6 +127,25 @@ def test_that_a_seed_lots_test_stands_in_for_the_book(forecaster):
     forecast = forecaster.forecast(farm_of(batches=(batch,), seed_lots=(lot,)))
     survival = CATALOGUE.crops["lettuce-butterhead"].nursery_survival_share
     assert int(forecast.batches.seeds[0]) == int(np.ceil(100 / (0.5 * survival)))
+
+
+@pytest.mark.parametrize(("key", "celsius", "days"), [("tomato", 10.0, 43), ("lettuce-butterhead", 5.0, 15)])
+def test_that_seed_in_the_cold_is_waited_for_as_long_as_is_printed(forecaster, key, celsius, days):
+    """Harrington and Minges 1954: tomato at 10 °C is up in 43 days, lettuce at 5 °C in 15."""
+    batch = batch_of(crop=key, plants=10, **PLANTS)
+    forecast = forecast_of(forecaster, batch, weeks=60, air_c=(22.0,) * 12, nursery_c=(celsius,) * 12)
+    assert int(forecast.batches.ends[0, 0] - forecast.batches.sow_day[0]) == pytest.approx(days, abs=1)
+
+
+def test_that_seed_below_its_base_gives_no_plants_and_asks_for_nothing(forecaster):
+    """Tomato does not germinate at 5 °C; however warm the bed is, nothing is planted there."""
+    batch = batch_of(crop="tomato", plants=10, **PLANTS)
+    forecast = forecast_of(forecaster, batch, weeks=60, air_c=(24.0,) * 12, nursery_c=(5.0,) * 12)
+    assert float(forecast.batches.ripe[0]) == 0.0
+    assert forecast.harvest_g.sum() == 0.0
+    assert forecast.harvest_plants.sum() == 0.0
+    assert forecast.loops[0].demand_g.sum() == 0.0
+    assert [flag.kind for flag in forecast.flags].count(FlagKind.GIVEN_UP) == 1
 
 
 def test_that_a_crop_too_slow_to_end_is_given_up_at_a_stated_length(forecaster):

@@ -6,12 +6,16 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import Final
 
+import numpy as np
+
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
 from planner.farm.site import Loop
 from planner.farm.species import FishSpecies
+from planner.forecast.fish import share_of_table
 from planner.forecast.flags import SMALL_TANK_L
+from planner.forecast.ration import table_ration
 from planner.forecast.values import GroupForecast, LoopForecast
 from planner.forecast.why.formulas import Formula, recomputed
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, week_days, worked
@@ -229,14 +233,19 @@ def _warmth(ground: Ground, entry: FishGroup, day: int) -> Explanation:
 
 
 def _by_percent(ground: Ground, entry: FishGroup, group: GroupForecast, day: int) -> Explanation:
-    mass = group.count[day] * group.weight_g[day]
+    share, children = 1.0, ()
     if entry.feeding is Feeding.PERCENT:
         percent = entered("percent", entry.feed_percent or 0.0, "% of body weight a day", group.name)
     else:
         table = ground.catalogue.feeding_tables[entry.feeding_table]
+        warmth = _warmth(ground, entry, day)
+        ration, species = table_ration(table), ground.catalogue.fish[entry.species]
+        eaten = share_of_table(ration, np.asarray([warmth.value or 0.0]), species)
+        if eaten is not None:
+            share, children = float(eaten[0]), (warmth,)
         percent = Input(
             name="percent",
-            value=float(group.feed_g[day] / mass * _PERCENT),
+            value=ration(float(group.weight_g[day]), water_c_on(ground, entry, day)),
             unit="% of body weight a day",
             origin=Origin.FIGURE,
             about=table.name,
@@ -251,7 +260,10 @@ def _by_percent(ground: Ground, entry: FishGroup, group: GroupForecast, day: int
         percent,
     )
     notes = _water_notes(ground, entry) if entry.feeding is Feeding.TABLE else ()
-    return _feed(ground, group, day, Formula.FEED_BY_PERCENT, inputs, notes=notes)
+    if not children:
+        return _feed(ground, group, day, Formula.FEED_BY_PERCENT, inputs, notes=notes)
+    inputs = (*inputs, worked("appetite_share", share, "1"))
+    return _feed(ground, group, day, Formula.FEED_BY_TABLE, inputs, children=children, notes=notes)
 
 
 def why_feed_mean(ground: Ground, loop: LoopForecast, week: int) -> Explanation:

@@ -67,11 +67,10 @@ class Formula(Enum):
     LIQUOR = "gathered_g × limit × (1 - e^(-rate_per_day × days)) × (1 - lost_share) × returned_share"
     FEED_BY_GAIN = "gain_g × fcr"
     GAIN = "count × (weight_after_g - weight_g)"
-    WEIGHT_AFTER = (
-        "weight_g × max(1, (w^⅓ + tgc / 1000 × effective_c)³ / w), w = max(weight_g, fry_g)"
-    )
+    WEIGHT_AFTER = "weight_g × max(1, (w^⅓ + tgc / 1000 × effective_c)³ / w), w = max(weight_g, fry_g)"
     EFFECTIVE_TEMPERATURE = "optimum_c × response(water_c; base_c, optimum_c, ceiling_c)"
     FEED_BY_PERCENT = "count × weight_g × percent / 100"
+    FEED_BY_TABLE = "count × weight_g × percent / 100 × appetite_share"
     FEED_RATIO = "feed_g_per_day / planted_m2"
     PLANTED_AREA = "leafy_m2 + fruiting_m2"
     AREA_FED = "feed_g_per_day / ratio_g_per_m2_d"
@@ -227,6 +226,9 @@ _ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.WEIGHT_AFTER: _weight_after,
     Formula.EFFECTIVE_TEMPERATURE: _effective,
     Formula.FEED_BY_PERCENT: lambda of: of["count"] * of["weight_g"] * of["percent"] / _PERCENT,
+    Formula.FEED_BY_TABLE: lambda of: (
+        of["count"] * of["weight_g"] * of["percent"] / _PERCENT * of["appetite_share"]
+    ),
     Formula.FEED_RATIO: lambda of: of["feed_g_per_day"] / of["planted_m2"],
     Formula.PLANTED_AREA: lambda of: of["leafy_m2"] + of["fruiting_m2"],
     Formula.AREA_FED: lambda of: of["feed_g_per_day"] / of["ratio_g_per_m2_d"],

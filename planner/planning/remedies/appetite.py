@@ -14,6 +14,7 @@ from planner.farm.farm import Farm, by_id
 from planner.farm.fish import Feeding, FishGroup
 from planner.farm.species import FishSpecies
 from planner.forecast.engine import Forecaster
+from planner.forecast.fish import share_of_table
 from planner.forecast.ration import table_ration
 from planner.forecast.values import Floats, Forecast, GroupForecast
 from planner.science.fish import effective_temperature, weight_after_day
@@ -26,17 +27,18 @@ def appetite_g(
     group: FishGroup, found: GroupForecast, *, species: FishSpecies, water_c: Floats, forecaster: Forecaster
 ) -> Floats:
     """Return the most a group eats on each day of its forecast [g/d]; water_c [°C] is of the same days."""
+    warmth = effective_temperature(
+        water_c, base_c=species.base_c, optimum_c=species.optimum_c, ceiling_c=species.ceiling_c
+    )
     if group.feeding is Feeding.TABLE:
         ration = table_ration(forecaster.catalogue.feeding_tables[group.feeding_table])
         percent = [
             ration(float(w), float(c)) if w > 0.0 else 0.0
             for w, c in zip(found.weight_g, water_c, strict=True)
         ]
+        share = share_of_table(ration, warmth, species)
         by_table: Floats = found.biomass_g * np.asarray(percent) / _PERCENT
-        return by_table
-    warmth = effective_temperature(
-        water_c, base_c=species.base_c, optimum_c=species.optimum_c, ceiling_c=species.ceiling_c
-    )
+        return by_table if share is None else by_table * share
     tgc = _by_weight(species, "tgc", found.weight_g) if group.tgc is None else group.tgc
     fcr = _by_weight(species, "fcr", found.weight_g) if group.fcr is None else group.fcr
     grown = weight_after_day(
