@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 import json
 import sys
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date
 from difflib import get_close_matches
 from pathlib import Path
@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from planner.forecast.engine import Forecaster
     from planner.forecast.values import Forecast, Ruler
     from planner.forecast.why.reasons import Reason
-    from planner.forecast.why.values import Subject
+    from planner.forecast.why.values import Explanation, Subject
 
 _GOOD: Final = 0
 _DEPTH: Final = 2
@@ -94,7 +94,8 @@ def run_why(parsed: argparse.Namespace) -> int:
     if parsed.json:
         from planner.forecast.why.plain import why_data
 
-        json.dump(why_data(found, reasons), sys.stdout, indent=2, ensure_ascii=False)
+        data = why_data(found, reasons) | {"publications": _publications(found, means, depth=None)}
+        json.dump(data, sys.stdout, indent=2, ensure_ascii=False)
         print()
     else:
         from planner.paper.reasons import explanation_lines, reason_sentence
@@ -103,7 +104,28 @@ def run_why(parsed: argparse.Namespace) -> int:
         for reason in reasons:
             print(f"because: {reason_sentence(reason, beside=start)}")
         print("\n".join(explanation_lines(found, depth=parsed.depth)))
+        sources = _publications(found, means, depth=parsed.depth)
+        if sources:
+            print("\n".join(("sources:", *(f"  {key}: {line}" for key, line in sources.items()))))
     return _GOOD
+
+
+def _publications(found: Explanation, means: Means, *, depth: int | None) -> dict[str, str]:
+    """Return the publications behind the figures of an explanation by key, each on one line, sorted.
+
+    `depth` is how many levels below the top are looked at, None for all.
+    """
+    from planner.forecast.verify.run import publication_line
+
+    keys = sorted(set(_sources(found, depth)) & set(means.catalogue.publications))
+    return {key: publication_line(means.catalogue, key) for key in keys}
+
+
+def _sources(found: Explanation, depth: int | None) -> Iterator[str]:
+    yield from (one.source for one in found.inputs)
+    if depth != 0:
+        for child in found.children:
+            yield from _sources(child, None if depth is None else depth - 1)
 
 
 def _reasons(subject: Subject, farm: Farm, forecast: Forecast, forecaster: Forecaster) -> tuple[Reason, ...]:

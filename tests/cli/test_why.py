@@ -128,3 +128,23 @@ def test_that_a_subject_that_is_not_there_is_told_with_what_is(run, kitchen, wor
     said = run("why", kitchen, *words)
     assert (said.code, said.out) == (2, "")
     assert told in said.err
+
+
+def test_that_every_source_named_is_given_in_full_below(run, kitchen):
+    out = run("why", kitchen, "batch", "LTB-27W14-A", "seeds").out
+    _, _, below = out.partition("\nsources:\n")
+    keys = [line.partition(":")[0].strip() for line in below.splitlines()]
+    assert "seedact201" in keys
+    assert keys == sorted(set(keys))
+    assert all(line.startswith("  ") and " (" in line for line in below.splitlines())
+
+
+def test_that_the_data_hold_every_publication_of_the_figures(run, kitchen):
+    data = json.loads(run("why", kitchen, "week", "2027-W18", "N", "--json").out)
+
+    def sources(part):
+        found = {one["source"] for one in part["inputs"] if one.get("source")}
+        return found.union(*(sources(child) for child in part["parts"]))
+
+    assert set(data["publications"]) == sources(data)
+    assert "fao589" in data["publications"]
