@@ -26,12 +26,12 @@ from planner.planning.anchoring import anchored
 from planner.planning.dating import Dating
 
 _WORD: Final = "log entry"
-_CODE_DIGITS: Final = 4
+_CODE_DIGITS: Final = 6
 _ABOUT: Final = (("batch", "batch"), ("group", "fish group"), ("bed", "bed"), ("loop", "loop"))
 
 
 def new_entry(**given: Any) -> LogEntry:
-    """Return an entry with an id and a code of its own: the day and four digits that nobody else has."""
+    """Return an entry with an id and a code of its own: the day and six digits that nobody else has."""
     drawn = new_id()
     given.setdefault("code", f"{given['on'].isoformat()}-{drawn[:_CODE_DIGITS]}")
     return LogEntry(id=id_from(_WORD, given["code"]), **given)

@@ -32,6 +32,17 @@ _LATE_WORDS: Final = {
 }
 
 
+_TASK_WORDS: Final = {
+    Happening.SOWN: "Sow {code}",
+    Happening.MOVED: "Move {code} to the bed",
+    Happening.PICKED: "Pick {code}",
+}
+_SHORT_WORDS: Final = {
+    "heads": "week {week} will be {many} heads short",
+    "plants": "week {week} will be {many} plants short",
+}
+
+
 class LateWorker(QObject):
     """Works out the late tasks of a farm; `told` gives all of them once they are known."""
 
@@ -70,6 +81,13 @@ class LateWorker(QObject):
         self._timer.start(0)
 
 
+def task_words(one: CarriedOver, outlook: Outlook) -> str:
+    """Return what was to be done, such as "Sow LET-27W02-A"."""
+    batch = outlook.found[one.batch]
+    assert isinstance(batch, Batch)
+    return tr(_TASK_WORDS[one.what], code=batch.code)
+
+
 def late_words(one: CarriedOver, outlook: Outlook) -> str:
     """Return a late task in words, such as "Sow, 6 d late: LET-27W02-A"."""
     batch = outlook.found[one.batch]
@@ -88,6 +106,6 @@ def cost_words(one: CarriedOver, outlook: Outlook) -> str:
 def short_words(shift: WeekShift, outlook: Outlook) -> str:
     """Return by how much a week falls short of the plan."""
     single = outlook.catalogue.crops[shift.crop].harvest is HarvestKind.SINGLE
-    words = "week {week} will be {many} heads short" if single else "week {week} will be {many} plants short"
+    words = _SHORT_WORDS["heads" if single else "plants"]
     middle = outlook.forecast.ruler.date_of(shift.week * DAYS_PER_WEEK + DAYS_PER_WEEK // 2)
     return tr(words, week=week_words(middle), many=number_words(round(-shift.plants)))

@@ -127,6 +127,29 @@ def outcomes(farm: Farm, book_lengths_of: LengthsOf, today: date) -> tuple[Stage
     )
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReasonTotal:
+    """Stages that ended otherwise than planned for one reason: how many, and days longer (shorter) in all."""
+
+    reason: Reason
+    stages: int
+    days: int
+
+
+def reason_totals(found: Sequence[StageOutcome]) -> tuple[ReasonTotal, ...]:
+    """Return totals by reason of all stages that took other days than planned, the most days first."""
+    days: dict[Reason, list[int]] = defaultdict(list)
+    for one in found:
+        if one.difference_days:
+            days[one.reason].append(one.difference_days)
+    totals = (ReasonTotal(reason=reason, stages=len(each), days=sum(each)) for reason, each in days.items())
+    return tuple(sorted(totals, key=_weight_of))
+
+
+def _weight_of(total: ReasonTotal) -> tuple[int, str]:
+    return -abs(total.days), total.reason.value
+
+
 def by_the_book(batch: Batch) -> Batch:
     """Return a batch without days of its own, sown when it really was."""
     return replace(batch, **{f"{stage.value}_days": None for stage in Stage})  # type: ignore[arg-type]

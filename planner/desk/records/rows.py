@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from typing import Any
 
-from planner.desk.late import cost_words, late_words
+from planner.desk.late import cost_words, late_words, task_words
 from planner.desk.outlook import Outlook
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
+from planner.desk.water_words import quantity_value, quantity_words
 from planner.desk.words import NONE, choice_words, day_words, field_words, number_words
 from planner.farm.farm import label_of
 from planner.farm.fields import NO_ID
 from planner.farm.log import LogEntry, standing
 from planner.planning.late import CarriedOver
-from planner.planning.learning import Learned, StageOutcome
+from planner.planning.learning import Learned, ReasonTotal, StageOutcome
 
 
 def _columns(*titles: str, numeric: tuple[int, ...] = ()) -> tuple[Column, ...]:
@@ -27,7 +28,7 @@ def _row(key: str, texts: tuple[str, ...], sort: tuple[Any, ...], payload: Any =
 def entry_columns() -> tuple[Column, ...]:
     """Return the columns of the log."""
     titles = (tr("Day"), tr("Time"), tr("What"), tr("About"), tr("Amount"), tr("Reason"))
-    return _columns(*titles, tr("Who"), tr("Note"), tr("State"), numeric=(4,))
+    return _columns(*titles, tr("Who"), tr("Noted"), tr("Note"), tr("State"), numeric=(4,))
 
 
 def entry_rows(outlook: Outlook) -> tuple[Row, ...]:
@@ -54,16 +55,42 @@ def _entry_row(
         state = tr("replaced by {code}", code=corrected[entry.id])
     about = ", ".join(
         label_of(outlook.found[each])
-        for each in (entry.batch, entry.group, entry.bed, entry.loop)
+        for each in (entry.batch, entry.group, entry.bed, entry.loop, entry.seed_lot, entry.meter)
         if each in outlook.found
     )
-    amount = NONE
-    if entry.amount is not None:
-        amount = f"{number_words(entry.amount)} {entry.unit.value}".strip()
+    amount = _amount_words(entry)
     head = (day_words(entry.on), entry.at, choice_words(entry.what), about, amount)
-    texts = (*head, choice_words(entry.reason), entry.who, entry.notes.replace("\n", " "), state)
+    noted = entry.noted_at.replace("T", " ").replace("Z", " UTC")
+    notes = entry.notes.replace("\n", " ")
+    texts = (*head, choice_words(entry.reason), entry.who, noted, notes, state)
     sort = (entry.on.toordinal(), *texts[1:4], entry.amount or 0.0, *texts[5:])
     return _row(entry.id, texts, sort, payload=entry.id in holds)
+
+
+def _amount_words(entry: LogEntry) -> str:
+    if entry.amount is None:
+        return NONE
+    if entry.quantity is not None:
+        return f"{quantity_words(entry.quantity)} {quantity_value(entry.quantity, entry.amount)}"
+    if entry.out_of is not None:
+        return tr("{many} of {seeds} seeds", many=number_words(entry.amount), seeds=entry.out_of)
+    return f"{number_words(entry.amount)} {entry.unit.value}".strip()
+
+
+def totals_words(totals: tuple[ReasonTotal, ...]) -> str:
+    """Return by how many days stages were longer or shorter, by reason, in one sentence."""
+    if not totals:
+        return ""
+    parts = (
+        tr(
+            "{reason}: {stages} stages, {days} d",
+            reason=choice_words(one.reason) if one.reason.value else tr("no reason given"),
+            stages=one.stages,
+            days=f"{one.days:+d}".replace("-", "−"),
+        )
+        for one in totals
+    )
+    return tr("By reason: {parts}", parts="; ".join(parts))
 
 
 def outcome_columns() -> tuple[Column, ...]:
@@ -110,6 +137,29 @@ def lesson_rows(outlook: Outlook, lessons: tuple[Learned, ...]) -> tuple[Row, ..
     return tuple(rows)
 
 
-def late_sentences(outlook: Outlook, late: tuple[CarriedOver, ...]) -> str:
-    """Return late tasks with what they cost, a line each; empty when nothing is late."""
-    return "\n".join(f"{late_words(one, outlook)} – {cost_words(one, outlook)}" for one in late)
+def late_columns() -> tuple[Column, ...]:
+    """Return the columns of the late tasks."""
+    return _columns(tr("Task"), tr("Was due"), tr("Days late"), tr("If done today"), numeric=(2,))
+
+
+def late_rows(outlook: Outlook, late: tuple[CarriedOver, ...]) -> tuple[Row, ...]:
+    """Return one row for each late task, with what it costs."""
+    rows = []
+    for one in late:
+        texts = (
+            task_words(one, outlook),
+            day_words(one.due_on),
+            number_words(one.late_days),
+            cost_words(one, outlook),
+        )
+        sort = (texts[0], one.due_on.toordinal(), one.late_days, texts[3])
+        rows.append(_row(str(one.batch), texts, sort))
+    return tuple(rows)
+
+
+def late_sentence(outlook: Outlook, late: tuple[CarriedOver, ...]) -> str:
+    """Return how many tasks are late and the longest late of them; empty when none is."""
+    if not late:
+        return ""
+    first = f"{late_words(late[0], outlook)} – {cost_words(late[0], outlook)}"
+    return first if len(late) == 1 else tr("{many} tasks are late. {first}", many=len(late), first=first)
