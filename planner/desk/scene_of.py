@@ -32,6 +32,7 @@ from planner.farm.fish import FishEvent, FishEventKind
 from planner.farm.site import WeekStart
 from planner.farm.species import ELEMENTS
 from planner.forecast.figures import BandFigures
+from planner.forecast.months import months_of
 from planner.forecast.values import Floats, Forecast, GroupForecast, LoopForecast
 from planner.forecast.verdicts import BANDS, week_columns
 
@@ -55,6 +56,7 @@ def scene_of(outlook: Outlook, keeper: RowKeeper | None = None) -> Scene:
         feeds=tuple(_feed(outlook, loop) for loop in outlook.forecast.loops),
         balances=tuple(balance_of(outlook.forecast, loop, outlook.bands) for loop in outlook.forecast.loops),
         from_sunday=bool(sites) and sites[0].week_start is WeekStart.SUNDAY,
+        months=months_of(sites[0], outlook.catalogue) if sites else (),
     )
 
 

@@ -153,7 +153,8 @@ _REFUSALS: Final[Mapping[str, str]] = {
     "no such unit": "{bed} has no number {unit}.",
     "locked": "{batch} is locked. Unlock it first, then move it.",
     "nothing to place": "All of {batch} has its places already.",
-    "needed next": "{batch} cannot be picked that long: {blocking} is due in its places in {bed} on {from_on}.",
+    "needed next": "{batch} cannot be picked that long: {blocking} is due in its places in {bed} "
+    "on {from_on}.",
     "picked once": "{batch} is of a crop that is cut once: it has no window of picking to stretch.",
     "no such window": "{batch} cannot be picked for {needed} days: 0 to {free} days can be planned.",
 }

@@ -14,6 +14,7 @@ from PySide6.QtGui import QColor, QPainter, QPen
 
 from planner.desk.lanes.time_scale import DAYS_PER_WEEK, TimeScale, Unit, rows_for, units_in, week_start_of
 from planner.desk.theme import Theme, mixed
+from planner.forecast.months import Month
 
 _WEEK_TINT: Final = 0.1
 _TODAY_WIDTH: Final = 1.6
@@ -25,10 +26,14 @@ _COARSER: Final = {Unit.DAY: Unit.WEEK, Unit.WEEK: Unit.MONTH, Unit.MONTH: Unit.
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Calendar:
-    """What the lanes must know of the calendar: today, if it shall be marked, and how weeks begin."""
+    """What the lanes must know of the calendar: today, if it shall be marked, and how weeks begin.
+
+    `months` are the twelve months of the site as they are called, January first; empty when none is.
+    """
 
     today: int | None = None
     from_sunday: bool = False
+    months: tuple[Month, ...] = ()
 
 
 def week_tint(theme: Theme, ground: QColor) -> QColor:

@@ -6,6 +6,7 @@ Only assembles and passes on; must know nothing of storage, forecasts or what a 
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import date
 from typing import Final
 
@@ -83,7 +84,7 @@ class LanesView(QWidget):
     def set_scene(self, scene: Scene) -> None:
         """Show another scene; days and zoom stay, at first the plan's start is shown."""
         self.scene = scene
-        self._calendar = Calendar(today=self._calendar.today, from_sunday=scene.from_sunday)
+        self._calendar = replace(self._calendar, from_sunday=scene.from_sunday, months=scene.months)
         self.time.set_bounds(scene.start, scene.end)
         self.fish.set_feeds(scene.feeds)
         self.hands.set_scene(scene)
@@ -98,7 +99,7 @@ class LanesView(QWidget):
         """Mark another day as today, or none."""
         day = today.toordinal() if today is not None else None
         if day != self._calendar.today:
-            self._calendar = Calendar(today=day, from_sunday=self._calendar.from_sunday)
+            self._calendar = replace(self._calendar, today=day)
             self._spread()
 
     def set_selected(self, ids: Iterable[str]) -> None:

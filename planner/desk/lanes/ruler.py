@@ -16,6 +16,7 @@ from PySide6.QtGui import QPainter, QPen, QPolygonF
 from planner.desk.lanes import words
 from planner.desk.lanes.grid import Calendar, current_week, week_tint
 from planner.desk.lanes.kit import Face, Kit
+from planner.desk.lanes.season_band import paint_seasons, season_height
 from planner.desk.lanes.time_scale import Span, TimeScale, Unit, rows_for, units_in, week_number
 
 _PAD: Final = 5.0
@@ -28,9 +29,9 @@ _LEFT: Final = Qt.AlignmentFlag.AlignLeft
 _MIDDLE: Final = Qt.AlignmentFlag.AlignHCenter
 
 
-def ruler_height(kit: Kit) -> float:
-    """Return how high the ruler is [px]."""
-    return float(round(3 * kit.text_px * _ROW + _FLAG))
+def ruler_height(kit: Kit, calendar: Calendar) -> float:
+    """Return how high the ruler is [px]; lower where no month is called hot or cool, bright or dull."""
+    return float(round(3 * kit.text_px * _ROW + _FLAG)) + season_height(kit, calendar)
 
 
 def paint_ruler(painter: QPainter, rect: QRectF, scale: TimeScale, kit: Kit, calendar: Calendar) -> None:
@@ -43,7 +44,8 @@ def paint_ruler(painter: QPainter, rect: QRectF, scale: TimeScale, kit: Kit, cal
     if week is not None:
         painter.fillRect(week, week_tint(theme, theme.panel))
     rows = rows_for(scale.px_per_day)
-    step = (rect.height() - _FLAG) / 3
+    seasons = season_height(kit, calendar)
+    step = (rect.height() - _FLAG - seasons) / 3
     for position, unit in enumerate((rows.upper, rows.middle, rows.lower)):
         band = QRectF(rect.x(), rect.y() + position * step, rect.width(), step)
         row = _Row(
@@ -55,6 +57,9 @@ def paint_ruler(painter: QPainter, rect: QRectF, scale: TimeScale, kit: Kit, cal
             locale=QLocale().name(),
         )
         _paint_row(painter, band, scale, kit, row)
+    if calendar.months:
+        band = QRectF(rect.x(), rect.y() + 3 * step, rect.width(), seasons)
+        paint_seasons(painter, band, scale, kit, calendar)
     _paint_flag(painter, rect, scale, kit, calendar)
     painter.setPen(QPen(theme.line, 1))
     painter.drawLine(QLineF(rect.left(), rect.bottom() - 0.5, rect.right(), rect.bottom() - 0.5))

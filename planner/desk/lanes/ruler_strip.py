@@ -13,6 +13,7 @@ from planner.desk.lanes import words
 from planner.desk.lanes.canvas import Frame
 from planner.desk.lanes.hand import turn_of
 from planner.desk.lanes.ruler import paint_ruler, ruler_height
+from planner.desk.lanes.season_band import seasons_words
 
 
 class RulerStrip(QWidget):
@@ -32,13 +33,24 @@ class RulerStrip(QWidget):
     def set_frame(self, frame: Frame) -> None:
         """Show other days."""
         before, self._frame = self._frame, frame
-        if before.kit is not frame.kit:
+        if before.kit is not frame.kit or before.calendar.months != frame.calendar.months:
             self.updateGeometry()
+            said = seasons_words(frame.calendar.months)
+            self.setAccessibleDescription(said)
+            self.setToolTip(said)
         if before != frame:
             self.update()
 
     def sizeHint(self) -> QSize:
-        return QSize(round(self._frame.kit.names_px * 2), round(ruler_height(self._frame.kit)))
+        return QSize(
+            round(self._frame.kit.names_px * 2), round(ruler_height(self._frame.kit, self._frame.calendar))
+        )
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        x = event.position().toPoint().x()
+        if self._x is not None and event.buttons() & Qt.MouseButton.LeftButton:
+            self.dragged.emit(self._x - x)
+            self._x = x
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: ARG002
         painter = QPainter(self)
@@ -51,12 +63,6 @@ class RulerStrip(QWidget):
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         self._x = event.position().toPoint().x()
-
-    def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        if self._x is not None and event.buttons() & Qt.MouseButton.LeftButton:
-            x = event.position().toPoint().x()
-            self.dragged.emit(self._x - x)
-            self._x = x
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         self.wheeled.emit(turn_of(event))

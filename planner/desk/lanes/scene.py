@@ -15,6 +15,7 @@ from math import isnan
 
 from planner.farm.crops import Phase, Stage
 from planner.farm.fields import NO_ID, Id
+from planner.forecast.months import Month
 
 NO_UNIT = 0
 """Unit of a bar that stands nowhere yet."""
@@ -285,6 +286,7 @@ class Scene:
     feeds: tuple[FeedScene, ...] = ()
     balances: tuple[BalanceScene, ...] = ()
     from_sunday: bool = False
+    months: tuple[Month, ...] = ()
 
     def bars(self) -> tuple[Bar, ...]:
         """Return all bars, row by row."""

@@ -60,7 +60,7 @@ def lane_painters(kit: Kit, scene, px: float, scale: TimeScale | None = None):
     scale = scale or scale_of(kit, px)
     look = beds_look(kit, scene, scroll=37)
     times = INSIDE.adjusted(kit.names_px, 0, 0, 0)
-    ruler = QRectF(times.x(), times.y(), times.width(), ruler_height(kit))
+    ruler = QRectF(times.x(), times.y(), times.width(), ruler_height(kit, CALENDAR))
     return {
         "ruler": lambda p: paint_ruler(p, ruler, scale, kit, CALENDAR),
         "fish": lambda p: paint_fish(p, INSIDE, scene.feeds, scale, kit, CALENDAR),
