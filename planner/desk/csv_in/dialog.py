@@ -175,6 +175,7 @@ class TableDialog(QDialog):
         left = QScrollArea(self)
         left.setWidgetResizable(True)
         left.setWidget(inside)
+        left.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         left.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         left.setMinimumWidth(inside.sizeHint().width() + metrics.wide * 2)
         pane = QWidget(self)

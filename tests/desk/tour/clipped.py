@@ -14,7 +14,6 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QLabel,
     QTabBar,
-    QToolButton,
     QWidget,
 )
 
@@ -49,14 +48,20 @@ def _label(label):
     if not label.text().strip() or not label.pixmap().isNull():
         return ""
     room = label.contentsRect().size() - QSize(2 * label.margin(), 2 * label.margin())
-    if label.wordWrap():
-        wanted = label.heightForWidth(label.width())
-        if wanted > label.height() + _ROUNDING:
-            return f"{label.text()[:60]!r} takes {wanted} px in height and has {label.height()}"
-        widest = _widest_word(label)
-        if widest > room.width() + _ROUNDING:
-            return f"a word of {label.text()[:60]!r} takes {widest} px in width and has {room.width()}"
-        return ""
+    return _wrapped(label, room) if label.wordWrap() else _one_line(label, room)
+
+
+def _wrapped(label, room):
+    wanted = label.heightForWidth(label.width())
+    if wanted > label.height() + _ROUNDING:
+        return f"{label.text()[:60]!r} takes {wanted} px in height and has {label.height()}"
+    widest = _widest_word(label)
+    if widest > room.width() + _ROUNDING:
+        return f"a word of {label.text()[:60]!r} takes {widest} px in width and has {room.width()}"
+    return ""
+
+
+def _one_line(label, room):
     wanted = label.sizeHint()
     if wanted.width() > label.width() + _ROUNDING:
         return f"{label.text()[:60]!r} takes {wanted.width()} px in width and has {label.width()}"
@@ -76,11 +81,10 @@ def _widest_word(label):
 
 
 def _button(button):
-    if isinstance(button, QCheckBox) or not button.text():
-        return _beyond_parent(button) if button.text() else ""
-    if isinstance(button, QToolButton) and button.toolButtonStyle() is Qt.ToolButtonStyle.ToolButtonIconOnly:
-        if not button.icon().isNull():
-            return ""
+    if not button.text() or _shows_picture_only(button):
+        return ""
+    if isinstance(button, QCheckBox):
+        return _beyond_parent(button)
     text = button.text().replace("&&", "\0").replace("&", "").replace("\0", "&")
     wanted = max(button.fontMetrics().horizontalAdvance(line) for line in text.split("\n"))
     if wanted > button.width() - 2 * _ROUNDING:
@@ -88,6 +92,12 @@ def _button(button):
     if button.fontMetrics().height() > button.height():
         return f"{text!r} takes {button.fontMetrics().height()} px in height and has {button.height()}"
     return _beyond_parent(button)
+
+
+def _shows_picture_only(button):
+    style = getattr(button, "toolButtonStyle", None)
+    only = style is not None and style() is Qt.ToolButtonStyle.ToolButtonIconOnly
+    return only and not button.icon().isNull()
 
 
 def _tabs(bar):
