@@ -24,9 +24,9 @@ PAGE: Final = ROOT / "docs" / "publications.md"
 HEAD: Final = """\
 # Publications behind the figures
 
-Every publication that a figure of `resources/`, a case of `raftweek verify` or a formula names, by its key. After
-each stands how far it was seen. `raftweek why` gives the same line for each figure that went into an answer,
-`raftweek verify` for each case. This page is written by `python .ci/list_publications.py`.
+Every publication that a figure of `resources/`, a case of `raftweek verify` or a formula names, by its key.
+After each stands how far it was seen. `raftweek why` gives the same line for each figure that went into an
+answer, `raftweek verify` for each case. This page is written by `python .ci/list_publications.py`.
 """
 PARTS: Final = (
     ("Behind figures", "At least one figure of the program comes from it."),
