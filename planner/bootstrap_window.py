@@ -6,11 +6,12 @@ import gc
 import os
 import sys
 from collections.abc import Callable
+from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
 from planner import __version__
-from planner.bootstrap import FARM_SUFFIX, Means, is_text, local_now
+from planner.bootstrap import FARM_SUFFIX, Means, is_text, local_now, opened
 from planner.platform_guard import screen_refusal, this_refusal
 
 if TYPE_CHECKING:
@@ -22,6 +23,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication, QWidget
 
     from planner.actions.session import Session
+    from planner.bootstrap import AnyStore
     from planner.bootstrap_csv import TableIn
     from planner.bootstrap_glance import GlanceShelf
     from planner.desk.keeping.backup_dialog import BackupLine
@@ -31,7 +33,6 @@ if TYPE_CHECKING:
     from planner.desk.workspace import Workspace
     from planner.farm.farm import Farm
     from planner.planning.answers import Answers
-    from planner.store.store import FarmStore
 
 ORGANISATION: Final = "Raftweek"
 SAMPLE: Final = ("sample_data", "school-kitchen.toml")
@@ -185,11 +186,12 @@ class Wiring:
         """Keep the folder of farms, and the language that crops are named in; nothing is read yet."""
         self._home = home
         self._means = Means(language)
-        self._stores: dict[int, FarmStore] = {}
+        self._stores: dict[int, AnyStore] = {}
 
     def rooms(self) -> Rooms:
         """Read in everything heavy and return what the window calls."""
-        from planner.desk.services import Rooms
+        from planner.bootstrap_entries import read_entries, write_entries
+        from planner.desk.services import Library, Rooms
         from planner.paper.errors import PaperError
         from planner.store.errors import StoreError
 
@@ -205,23 +207,28 @@ class Wiring:
             make_workspace=self.make_workspace,
             check=self.check,
             read_table=self.read_table,
+            library=Library(write=write_entries, read=read_entries),
             backups=self.backups,
             put_back=self.put_back,
+            warm=self.warm,
         )
+
+    def warm(self) -> Iterator[str]:
+        """Read in what the first act needs, and yield between the parts what was read."""
+        for name in ("sqlalchemy", "sqlalchemy.orm", "planner.store.records", "planner.store.store"):
+            import_module(name)
+            yield name
 
     def open_farm(self, path: Path) -> Session:
         """Open a farm file; a farm text becomes a farm file of the same name beside it."""
-        from planner.bootstrap_server import place_of
-        from planner.store.store import FarmStore
-
         if not is_text(path):
-            return self._session(FarmStore.open(place_of(path)))
+            return self._session(opened(path))
         return self._created(path.with_suffix(FARM_SUFFIX), self._means.read(path).farm)
 
     def _created(self, path: Path, farm: Farm) -> Session:
         return self._session(self._means.create_store(path, farm))
 
-    def _session(self, store: FarmStore) -> Session:
+    def _session(self, store: AnyStore) -> Session:
         """Return a session that is let go together with its store; a backup is made of what is new."""
         from planner.bootstrap_backups import backed_up
 

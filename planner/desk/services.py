@@ -27,8 +27,20 @@ if TYPE_CHECKING:
     from planner.desk.settings import Memory
     from planner.desk.theme import Theme
     from planner.desk.workspace import Workspace
+    from planner.farm.farm import OwnEntry
     from planner.forecast.verify.run import CaseResult, LackingResult
     from planner.planning.answers import Answers
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Library:
+    """Own entries of the catalogue as text.
+
+    Both may raise `OSError`, and `FarmFaultError` for what is wrong with an entry.
+    """
+
+    write: Callable[[Path, Sequence[OwnEntry]], None]
+    read: Callable[[Path], tuple[OwnEntry, ...]]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,6 +54,7 @@ class WorkspaceNeeds:
     memory: Memory
     home: Path
     parent: QWidget
+    library: Library | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,7 +77,8 @@ class Rooms:
 
     `troubles` are the errors of disk and database that are to be expected; the text of one is a sentence
     for the user. Every callable here may raise them, and an act on a session too. What takes a session
-    takes one that came from here. `check` works published cases out, a few at each step.
+    takes one that came from here. `check` works published cases out, a few at each step; `warm` reads in,
+    step by step, what the first act needs.
     """
 
     open_farm: Callable[[Path], Session]
@@ -78,8 +92,10 @@ class Rooms:
     make_workspace: Callable[[WorkspaceNeeds], Workspace]
     check: Callable[[], Iterator[CheckStep]]
     read_table: Callable[[Any, Path], TableLike] | None = None
+    library: Library | None = None
     backups: Callable[[Path], Sequence[BackupLine]]
     put_back: Callable[[Path, Path], None]
+    warm: Callable[[], Iterator[object]] | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

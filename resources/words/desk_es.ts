@@ -8,6 +8,10 @@
         <translation type="unfinished"> ({low} a {high})</translation>
     </message>
     <message>
+        <source> d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> g</source>
         <translation type="unfinished"> g</translation>
     </message>
@@ -404,6 +408,10 @@
         <translation type="unfinished">Se guardó una copia como {name}.</translation>
     </message>
     <message>
+        <source>A crop or variety, a fish, a feed or a supplement of your own</source>
+        <translation type="unfinished">Un cultivo o variedad, un pez, un alimento o un suplemento propios</translation>
+    </message>
+    <message>
         <source>A distance between the nursery and the final one, so that less bed stands empty.</source>
         <translation type="unfinished">Una distancia entre la del vivero y la final, para que haya menos cama vacía.</translation>
     </message>
@@ -430,6 +438,10 @@
     <message>
         <source>A level s&amp;coop</source>
         <translation type="unfinished">&amp;Medida rasa</translation>
+    </message>
+    <message>
+        <source>A line every</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A meal [g]</source>
@@ -474,6 +486,10 @@
     <message>
         <source>A {kind} needs a {missing} first. Add one in the menu Set-up.</source>
         <translation type="unfinished">Para agregar “{kind}” hace falta primero “{missing}”. Agréguelo en el menú Instalaciones.</translation>
+    </message>
+    <message>
+        <source>AB</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>About</source>
@@ -556,6 +572,10 @@
         <translation type="unfinished">Evento…</translation>
     </message>
     <message>
+        <source>Add it</source>
+        <translation type="unfinished">Añadirla</translation>
+    </message>
+    <message>
         <source>Add to the list</source>
         <translation type="unfinished">Agregar a la lista</translation>
     </message>
@@ -616,6 +636,10 @@
         <translation type="unfinished">Frente a</translation>
     </message>
     <message>
+        <source>Against the rest of the year: {months}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Air at the beds, by month</source>
         <translation type="unfinished">Aire en las camas, por mes</translation>
     </message>
@@ -674,6 +698,10 @@
     <message>
         <source>All layers</source>
         <translation type="unfinished">Todos los niveles</translation>
+    </message>
+    <message>
+        <source>All of these entries are there already.</source>
+        <translation type="unfinished">Todas estas entradas ya están.</translation>
     </message>
     <message>
         <source>All of {batch} has its places already.</source>
@@ -788,8 +816,8 @@
         <translation type="unfinished">Área</translation>
     </message>
     <message>
-        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit. Enter opens it. Plus and minus zoom.</source>
-        <translation type="unfinished">Las flechas van de barra en barra. Alt con izquierda o derecha mueve el lote un día; con Mayús, una semana. Alt con arriba o abajo lo mueve a otra unidad. Intro lo abre. Más y menos acercan y alejan.</translation>
+        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Arrow keys go from hole to hole, Page Up and Page Down a week back and on, Alt with left or right a day. Space takes up the plants of a hole; arrow keys choose where to, Enter puts them there, Escape leaves them. Plus and minus zoom.</source>
@@ -908,6 +936,10 @@
         <translation type="unfinished">Lotes de un circuito que arranca</translation>
     </message>
     <message>
+        <source>Batches that would move</source>
+        <translation type="unfinished">Lotes que se moverían</translation>
+    </message>
+    <message>
         <source>Batches to sow: {many}, from {first} to {last}.</source>
         <translation type="unfinished">Lotes por sembrar: {many}, de {first} a {last}.</translation>
     </message>
@@ -986,6 +1018,10 @@
     <message>
         <source>Book</source>
         <translation type="unfinished">Catálogo</translation>
+    </message>
+    <message>
+        <source>Botanical name</source>
+        <translation type="unfinished">Nombre botánico</translation>
     </message>
     <message>
         <source>Bought on</source>
@@ -1126,6 +1162,10 @@
     <message>
         <source>Changes whenever anything in the farm changes; printed on every sheet.</source>
         <translation type="unfinished">Cambia cuando cambia algo de la granja; se imprime en cada hoja.</translation>
+    </message>
+    <message>
+        <source>Chemical formula</source>
+        <translation type="unfinished">Fórmula química</translation>
     </message>
     <message>
         <source>Choose a batch first, or several with Ctrl and a click.</source>
@@ -1408,6 +1448,10 @@
         <translation type="unfinished">Días en el vivero</translation>
     </message>
     <message>
+        <source>Days late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Days later</source>
         <translation type="unfinished">Días después</translation>
     </message>
@@ -1652,6 +1696,10 @@
         <translation type="unfinished">Entradas</translation>
     </message>
     <message>
+        <source>Entries as text (*.toml)</source>
+        <translation type="unfinished">Entradas como texto (*.toml)</translation>
+    </message>
+    <message>
         <source>Entry</source>
         <translation type="unfinished">Entrada</translation>
     </message>
@@ -1884,6 +1932,10 @@
         <translation type="unfinished">Llenar cada bandeja de semillas</translation>
     </message>
     <message>
+        <source>Fill in what you know. A figure left empty is as in the entry it is most like.</source>
+        <translation type="unfinished">Rellene lo que sepa. Una cifra vacía es la de la entrada más parecida.</translation>
+    </message>
+    <message>
         <source>Fill the line and choose “Log it”. A wrong entry is corrected or withdrawn. What was learned counts only after you take it up.</source>
         <translation type="unfinished">Rellene la línea y elija “Anotar”. Una entrada equivocada se corrige o se retira. Lo aprendido solo cuenta después de adoptarlo.</translation>
     </message>
@@ -1906,6 +1958,10 @@
     <message>
         <source>First fish on {day}. Leafy crops come first; fruiting ones wait.</source>
         <translation type="unfinished">Primeros peces el {day}. Primero van los cultivos de hoja; los de fruto esperan.</translation>
+    </message>
+    <message>
+        <source>First harvest now</source>
+        <translation type="unfinished">Primera cosecha ahora</translation>
     </message>
     <message>
         <source>First pick</source>
@@ -2252,6 +2308,10 @@
         <translation type="unfinished">Se cultivan ahí</translation>
     </message>
     <message>
+        <source>Grows in</source>
+        <translation type="unfinished">Crece en</translation>
+    </message>
+    <message>
         <source>Grows in: {beds}</source>
         <translation type="unfinished">Crece en: {beds}</translation>
     </message>
@@ -2314,6 +2374,10 @@
     <message>
         <source>Harvest on</source>
         <translation type="unfinished">Cosechar el</translation>
+    </message>
+    <message>
+        <source>Harvest over now</source>
+        <translation type="unfinished">Fin de cosecha ahora</translation>
     </message>
     <message>
         <source>Harvest record</source>
@@ -2424,6 +2488,10 @@
         <translation type="unfinished">Qué tan rápido crece un pez según la temperatura de su agua.</translation>
     </message>
     <message>
+        <source>How it is harvested</source>
+        <translation type="unfinished">Cómo se cosecha</translation>
+    </message>
+    <message>
         <source>How many</source>
         <translation type="unfinished">Cuántos</translation>
     </message>
@@ -2466,6 +2534,10 @@
     <message>
         <source>ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday.</source>
         <translation type="unfinished">ISO 8601: las semanas empiezan el lunes, y W01 lleva el primer jueves del año.</translation>
+    </message>
+    <message>
+        <source>If done today</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Illness and wounds</source>
@@ -2616,6 +2688,10 @@
         <translation type="unfinished">Guardado como escenario {name}: vea Qué pasa si.</translation>
     </message>
     <message>
+        <source>Kept for show, not eaten</source>
+        <translation type="unfinished">Ornamental, no se come</translation>
+    </message>
+    <message>
         <source>Kind</source>
         <translation type="unfinished">Tipo</translation>
     </message>
@@ -2666,6 +2742,10 @@
     <message>
         <source>Layer {layer}</source>
         <translation type="unfinished">Nivel {layer}</translation>
+    </message>
+    <message>
+        <source>Leafy or fruiting</source>
+        <translation type="unfinished">De hoja o de fruto</translation>
     </message>
     <message>
         <source>Learned</source>
@@ -3008,6 +3088,10 @@
         <translation type="unfinished">La mayoría de los insecticidas, muchos vendidos como naturales entre ellos, pueden matar peces, y los jabones dañan las branquias. Siga la etiqueta y sus días antes de la cosecha; nunca fumigue sobre el agua.</translation>
     </message>
     <message>
+        <source>Most like</source>
+        <translation type="unfinished">Lo más parecido</translation>
+    </message>
+    <message>
         <source>Most un-ionised ammonia, as nitrogen</source>
         <translation type="unfinished">Máximo amoníaco no ionizado, como nitrógeno</translation>
     </message>
@@ -3022,6 +3106,10 @@
     <message>
         <source>Move to the bed, {days} d late: {code}</source>
         <translation type="unfinished">Trasladar a la cama, {days} d tarde: {code}</translation>
+    </message>
+    <message>
+        <source>Move {code} to the bed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Move {code} to {bed}</source>
@@ -3060,6 +3148,10 @@
         <translation type="unfinished">Nombre</translation>
     </message>
     <message>
+        <source>Name is empty; it must be given.</source>
+        <translation type="unfinished">El nombre está vacío; hay que darlo.</translation>
+    </message>
+    <message>
         <source>Name of the farm</source>
         <translation type="unfinished">Nombre de la granja</translation>
     </message>
@@ -3074,6 +3166,14 @@
     <message>
         <source>Never tested</source>
         <translation type="unfinished">Nunca analizado</translation>
+    </message>
+    <message>
+        <source>New entry of your own</source>
+        <translation type="unfinished">Nueva entrada propia</translation>
+    </message>
+    <message>
+        <source>New entry…</source>
+        <translation type="unfinished">Nueva entrada…</translation>
     </message>
     <message>
         <source>New farm</source>
@@ -3554,6 +3654,10 @@
         <translation type="unfinished">Entrada propia</translation>
     </message>
     <message>
+        <source>Own entry: {name}</source>
+        <translation type="unfinished">Entrada propia: {name}</translation>
+    </message>
+    <message>
         <source>Own source</source>
         <translation type="unfinished">Fuente propia</translation>
     </message>
@@ -3656,6 +3760,18 @@
     <message>
         <source>Pick</source>
         <translation type="unfinished">Cosechar</translation>
+    </message>
+    <message>
+        <source>Pick a week less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pick a week longer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pick {code}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Pick {code} {stretched}</source>
@@ -3848,6 +3964,10 @@
     <message>
         <source>Power to spare</source>
         <translation type="unfinished">Potencia disponible</translation>
+    </message>
+    <message>
+        <source>Press the same button again to accept.</source>
+        <translation type="unfinished">Pulse el mismo botón otra vez para aceptar.</translation>
     </message>
     <message>
         <source>Price</source>
@@ -4394,6 +4514,10 @@
         <translation type="unfinished">Tamaño</translation>
     </message>
     <message>
+        <source>Size of pellets</source>
+        <translation type="unfinished">Tamaño del pellet</translation>
+    </message>
+    <message>
         <source>Size {number}: {words}</source>
         <translation type="unfinished">Tamaño {number}: {words}</translation>
     </message>
@@ -4826,6 +4950,22 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Tablas (*.csv)</translation>
     </message>
     <message>
+        <source>Take in entries</source>
+        <translation type="unfinished">Incorporar entradas</translation>
+    </message>
+    <message>
+        <source>Take in entries from a text, telling first what moves</source>
+        <translation type="unfinished">Incorporar entradas de un texto, diciendo antes qué se mueve</translation>
+    </message>
+    <message>
+        <source>Take in entries of {name}</source>
+        <translation type="unfinished">Incorporar entradas de {name}</translation>
+    </message>
+    <message>
+        <source>Take in…</source>
+        <translation type="unfinished">Incorporar…</translation>
+    </message>
+    <message>
         <source>Take note</source>
         <translation type="unfinished">Atención</translation>
     </message>
@@ -4838,6 +4978,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Tomar las metas</translation>
     </message>
     <message>
+        <source>Take them in</source>
+        <translation type="unfinished">Incorporarlas</translation>
+    </message>
+    <message>
         <source>Taken back: {title}</source>
         <translation type="unfinished">Deshecho: {title}</translation>
     </message>
@@ -4848,6 +4992,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Taking batch after batch…</source>
         <translation type="unfinished">Tomando lote por lote…</translation>
+    </message>
+    <message>
+        <source>Tall, shades its neighbours</source>
+        <translation type="unfinished">Alto, da sombra a sus vecinos</translation>
     </message>
     <message>
         <source>Tank</source>
@@ -5082,8 +5230,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Todo el plan</translation>
     </message>
     <message>
+        <source>Then</source>
+        <translation type="unfinished">Entonces</translation>
+    </message>
+    <message>
         <source>Then search exactly</source>
         <translation type="unfinished">Luego buscar con exactitud</translation>
+    </message>
+    <message>
+        <source>There are no entries of your own to write yet.</source>
+        <translation type="unfinished">Aún no hay entradas propias que escribir.</translation>
     </message>
     <message>
         <source>There is no backup yet; one is made when the farm is opened or closed.</source>
@@ -5152,6 +5308,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>This week lies outside the plan.</source>
         <translation type="unfinished">Esta semana queda fuera del plan.</translation>
+    </message>
+    <message>
+        <source>Three letters for batch codes</source>
+        <translation type="unfinished">Tres letras para códigos de lote</translation>
     </message>
     <message>
         <source>Thursday</source>
@@ -5404,6 +5564,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Warm summer, cold winter</source>
         <translation type="unfinished">Verano templado, invierno frío</translation>
+    </message>
+    <message>
+        <source>Was due</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Waste</source>
@@ -5978,12 +6142,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Vale {plan} de 100; sembrar lo mismo cada semana vale {hand}, y ningún plan más de {bound}.</translation>
     </message>
     <message>
+        <source>Write all entries of your own as text</source>
+        <translation type="unfinished">Escribir todas las entradas propias como texto</translation>
+    </message>
+    <message>
         <source>Write grams and K or Ca, such as 40K or 35 Ca.</source>
         <translation type="unfinished">Escriba gramos y K o Ca, como 40K o 35 Ca.</translation>
     </message>
     <message>
         <source>Write heads, or kilograms with kg, such as 23 or 1.2 kg.</source>
         <translation type="unfinished">Escriba piezas, o kilogramos con kg, como 23 o 1.2 kg.</translation>
+    </message>
+    <message>
+        <source>Write my entries as text</source>
+        <translation type="unfinished">Escribir mis entradas como texto</translation>
+    </message>
+    <message>
+        <source>Write…</source>
+        <translation type="unfinished">Escribir…</translation>
     </message>
     <message>
         <source>W{number} (short for week)</source>
@@ -6016,6 +6192,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>You stopped the search; this is the best so far.</source>
         <translation type="unfinished">Usted detuvo la búsqueda; esto es lo mejor hasta ahora.</translation>
+    </message>
+    <message>
+        <source>Your entries were written to {name}.</source>
+        <translation type="unfinished">Sus entradas se escribieron en {name}.</translation>
     </message>
     <message>
         <source>Your fish can carry</source>
@@ -6146,6 +6326,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">como muestra la tabla</translation>
     </message>
     <message>
+        <source>as what it is like</source>
+        <translation type="unfinished">como lo más parecido</translation>
+    </message>
+    <message>
+        <source>as what it is like: {value}</source>
+        <translation type="unfinished">como lo más parecido: {value}</translation>
+    </message>
+    <message>
         <source>asked for</source>
         <translation type="unfinished">se pide</translation>
     </message>
@@ -6210,6 +6398,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">días del catálogo, sin clima anotado</translation>
     </message>
     <message>
+        <source>bright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>brings sodium: only as a last resort</source>
         <translation type="unfinished">trae sodio: solo como último recurso</translation>
     </message>
@@ -6264,6 +6456,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>common practice</source>
         <translation type="unfinished">práctica común</translation>
+    </message>
+    <message>
+        <source>cool</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>corrects {code}</source>
@@ -6331,6 +6527,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>due in {days} d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dull</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6568,6 +6768,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>heat</source>
         <translation type="unfinished">calor</translation>
+    </message>
+    <message>
+        <source>hot</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>how much the solids give is not sure</source>
@@ -6926,6 +7130,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">nada pedido</translation>
     </message>
     <message>
+        <source>nothing: I give every figure</source>
+        <translation type="unfinished">nada: doy todas las cifras</translation>
+    </message>
+    <message>
         <source>nursery</source>
         <translation type="unfinished">vivero</translation>
     </message>
@@ -7140,6 +7348,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>since {since}, {days} days</source>
         <translation type="unfinished">desde el {since}, {days} días</translation>
+    </message>
+    <message>
+        <source>sky blue</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>sow {plants} plants</source>
@@ -7452,6 +7664,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>unknown: {count} prices missing</source>
         <translation type="unfinished">no se sabe: faltan {count} precios</translation>
+    </message>
+    <message>
+        <source>vermilion</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>wanted</source>
@@ -7982,6 +8198,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{label} está vacío; hay que darlo.</translation>
     </message>
     <message>
+        <source>{label} is {value}; it must be {limit}.</source>
+        <translation type="unfinished">{label} es {value}; debe ser {limit}.</translation>
+    </message>
+    <message>
         <source>{label} is {value}; it must lie within {limit}.</source>
         <translation type="unfinished">{label} es {value}; debe estar dentro de {limit}.</translation>
     </message>
@@ -8102,6 +8322,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{many} tasks are late. {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{moment}  ({ago}, {size})</source>
         <translation type="unfinished">{moment}  ({ago}, {size})</translation>
     </message>
@@ -8112,6 +8336,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{name} could not be brought in: {why}</source>
         <translation type="unfinished">No se pudo traer {name}: {why}</translation>
+    </message>
+    <message>
+        <source>{name} could not be read: {why}</source>
+        <translation type="unfinished">No se pudo leer {name}: {why}</translation>
+    </message>
+    <message>
+        <source>{name} could not be written: {why}</source>
+        <translation type="unfinished">No se pudo escribir {name}: {why}</translation>
     </message>
     <message>
         <source>{name} could not be written: {why} Choose another folder.</source>
@@ -8212,6 +8444,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{need} of filter surface are needed</source>
         <translation type="unfinished">se necesitan {need} de superficie de filtro</translation>
+    </message>
+    <message>
+        <source>{new} new, {replaced} replaced.</source>
+        <translation type="unfinished">{new} nuevas, {replaced} sustituidas.</translation>
     </message>
     <message>
         <source>{now} now,

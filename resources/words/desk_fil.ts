@@ -8,6 +8,10 @@
         <translation type="unfinished"> ({low} hanggang {high})</translation>
     </message>
     <message>
+        <source> d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> g</source>
         <translation type="unfinished"> g</translation>
     </message>
@@ -404,6 +408,10 @@
         <translation type="unfinished">May na-save na kopya: {name}.</translation>
     </message>
     <message>
+        <source>A crop or variety, a fish, a feed or a supplement of your own</source>
+        <translation type="unfinished">Sariling pananim o barayti, isda, pakain o suplemento</translation>
+    </message>
+    <message>
         <source>A distance between the nursery and the final one, so that less bed stands empty.</source>
         <translation type="unfinished">Agwat sa pagitan ng punlaan at ng huling agwat, para mas kaunting kama ang bakante.</translation>
     </message>
@@ -430,6 +438,10 @@
     <message>
         <source>A level s&amp;coop</source>
         <translation type="unfinished">Patag na &amp;takal</translation>
+    </message>
+    <message>
+        <source>A line every</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A meal [g]</source>
@@ -474,6 +486,10 @@
     <message>
         <source>A {kind} needs a {missing} first. Add one in the menu Set-up.</source>
         <translation type="unfinished">Kailangan muna ng {missing} para sa {kind}. Magdagdag sa menung Ayos.</translation>
+    </message>
+    <message>
+        <source>AB</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>About</source>
@@ -556,6 +572,10 @@
         <translation type="unfinished">Magdagdag ng pangyayari…</translation>
     </message>
     <message>
+        <source>Add it</source>
+        <translation type="unfinished">Idagdag</translation>
+    </message>
+    <message>
         <source>Add to the list</source>
         <translation type="unfinished">Idagdag sa listahan</translation>
     </message>
@@ -616,6 +636,10 @@
         <translation type="unfinished">Kumpara sa</translation>
     </message>
     <message>
+        <source>Against the rest of the year: {months}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Air at the beds, by month</source>
         <translation type="unfinished">Hangin sa mga kama, bawat buwan</translation>
     </message>
@@ -674,6 +698,10 @@
     <message>
         <source>All layers</source>
         <translation type="unfinished">Lahat ng patong</translation>
+    </message>
+    <message>
+        <source>All of these entries are there already.</source>
+        <translation type="unfinished">Narito na ang lahat ng talang ito.</translation>
     </message>
     <message>
         <source>All of {batch} has its places already.</source>
@@ -788,8 +816,8 @@
         <translation type="unfinished">Paksa</translation>
     </message>
     <message>
-        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit. Enter opens it. Plus and minus zoom.</source>
-        <translation type="unfinished">Mga arrow key: palipat-lipat ng bar. Alt na may kaliwa o kanan: ilipat ang batch nang isang araw, kapag may Shift isang linggo. Alt na may taas o baba: ilipat sa ibang yunit. Enter: buksan. Plus at minus: laki.</translation>
+        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Arrow keys go from hole to hole, Page Up and Page Down a week back and on, Alt with left or right a day. Space takes up the plants of a hole; arrow keys choose where to, Enter puts them there, Escape leaves them. Plus and minus zoom.</source>
@@ -908,6 +936,10 @@
         <translation type="unfinished">Mga batch ng loop na nagsisimula</translation>
     </message>
     <message>
+        <source>Batches that would move</source>
+        <translation type="unfinished">Mga batch na gagalaw</translation>
+    </message>
+    <message>
         <source>Batches to sow: {many}, from {first} to {last}.</source>
         <translation type="unfinished">Batch na ihahasik: {many}, mula {first} hanggang {last}.</translation>
     </message>
@@ -986,6 +1018,10 @@
     <message>
         <source>Book</source>
         <translation type="unfinished">Aklat</translation>
+    </message>
+    <message>
+        <source>Botanical name</source>
+        <translation type="unfinished">Pangalang botanikal</translation>
     </message>
     <message>
         <source>Bought on</source>
@@ -1126,6 +1162,10 @@
     <message>
         <source>Changes whenever anything in the farm changes; printed on every sheet.</source>
         <translation type="unfinished">Nagbabago kapag may nagbago sa farm; nakalimbag sa bawat papel.</translation>
+    </message>
+    <message>
+        <source>Chemical formula</source>
+        <translation type="unfinished">Pormulang kimikal</translation>
     </message>
     <message>
         <source>Choose a batch first, or several with Ctrl and a click.</source>
@@ -1408,6 +1448,10 @@
         <translation type="unfinished">Araw sa punlaan</translation>
     </message>
     <message>
+        <source>Days late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Days later</source>
         <translation type="unfinished">Araw na huli</translation>
     </message>
@@ -1652,6 +1696,10 @@
         <translation type="unfinished">Mga entry</translation>
     </message>
     <message>
+        <source>Entries as text (*.toml)</source>
+        <translation type="unfinished">Mga tala bilang teksto (*.toml)</translation>
+    </message>
+    <message>
         <source>Entry</source>
         <translation type="unfinished">Entry</translation>
     </message>
@@ -1884,6 +1932,10 @@
         <translation type="unfinished">Punuin ng binhi ang bawat tray</translation>
     </message>
     <message>
+        <source>Fill in what you know. A figure left empty is as in the entry it is most like.</source>
+        <translation type="unfinished">Punan ang alam mo. Ang bilang na walang laman ay gaya ng sa pinakakatulad na tala.</translation>
+    </message>
+    <message>
         <source>Fill the line and choose “Log it”. A wrong entry is corrected or withdrawn. What was learned counts only after you take it up.</source>
         <translation type="unfinished">Punan ang linya at piliin ang “Itala”. Ang maling entry ay iwinawasto o binabawi. Bilang lamang ang natutunan kapag ginamit mo na.</translation>
     </message>
@@ -1906,6 +1958,10 @@
     <message>
         <source>First fish on {day}. Leafy crops come first; fruiting ones wait.</source>
         <translation type="unfinished">Unang isda sa {day}. Mauuna ang madahong pananim; maghihintay ang namumunga.</translation>
+    </message>
+    <message>
+        <source>First harvest now</source>
+        <translation type="unfinished">Unang ani ngayon</translation>
     </message>
     <message>
         <source>First pick</source>
@@ -2252,6 +2308,10 @@
         <translation type="unfinished">Tumutubo roon ang</translation>
     </message>
     <message>
+        <source>Grows in</source>
+        <translation type="unfinished">Tumutubo sa</translation>
+    </message>
+    <message>
         <source>Grows in: {beds}</source>
         <translation type="unfinished">Tumutubo sa: {beds}</translation>
     </message>
@@ -2314,6 +2374,10 @@
     <message>
         <source>Harvest on</source>
         <translation type="unfinished">Anihin sa</translation>
+    </message>
+    <message>
+        <source>Harvest over now</source>
+        <translation type="unfinished">Tapos ng ani ngayon</translation>
     </message>
     <message>
         <source>Harvest record</source>
@@ -2424,6 +2488,10 @@
         <translation type="unfinished">Gaano kabilis lumaki ang isda sa init ng tubig nito.</translation>
     </message>
     <message>
+        <source>How it is harvested</source>
+        <translation type="unfinished">Paano inaani</translation>
+    </message>
+    <message>
         <source>How many</source>
         <translation type="unfinished">Ilan</translation>
     </message>
@@ -2466,6 +2534,10 @@
     <message>
         <source>ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday.</source>
         <translation type="unfinished">ISO 8601: nagsisimula ang linggo sa Lunes, at nasa W01 ang unang Huwebes ng taon.</translation>
+    </message>
+    <message>
+        <source>If done today</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Illness and wounds</source>
@@ -2616,6 +2688,10 @@
         <translation type="unfinished">Itinabi bilang scenario na {name}: tingnan sa Paano kung.</translation>
     </message>
     <message>
+        <source>Kept for show, not eaten</source>
+        <translation type="unfinished">Pampaganda, hindi kinakain</translation>
+    </message>
+    <message>
         <source>Kind</source>
         <translation type="unfinished">Uri</translation>
     </message>
@@ -2666,6 +2742,10 @@
     <message>
         <source>Layer {layer}</source>
         <translation type="unfinished">Patong {layer}</translation>
+    </message>
+    <message>
+        <source>Leafy or fruiting</source>
+        <translation type="unfinished">Dahon o bunga</translation>
     </message>
     <message>
         <source>Learned</source>
@@ -3008,6 +3088,10 @@
         <translation type="unfinished">Karamihan ng pamatay-insekto, kasama ang maraming ibinebentang natural, ay nakamamatay ng isda, at nakasisira ng hasang ang sabon. Sundin ang etiketa at ang mga araw nito bago mag-ani; huwag mag-spray sa ibabaw ng tubig.</translation>
     </message>
     <message>
+        <source>Most like</source>
+        <translation type="unfinished">Pinakakatulad</translation>
+    </message>
+    <message>
         <source>Most un-ionised ammonia, as nitrogen</source>
         <translation type="unfinished">Pinakamataas na un-ionised ammonia, bilang nitroheno</translation>
     </message>
@@ -3022,6 +3106,10 @@
     <message>
         <source>Move to the bed, {days} d late: {code}</source>
         <translation type="unfinished">Ilipat sa kama, huli ng {days} d: {code}</translation>
+    </message>
+    <message>
+        <source>Move {code} to the bed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Move {code} to {bed}</source>
@@ -3060,6 +3148,10 @@
         <translation type="unfinished">Pangalan</translation>
     </message>
     <message>
+        <source>Name is empty; it must be given.</source>
+        <translation type="unfinished">Walang laman ang pangalan; kailangang ibigay.</translation>
+    </message>
+    <message>
         <source>Name of the farm</source>
         <translation type="unfinished">Pangalan ng farm</translation>
     </message>
@@ -3074,6 +3166,14 @@
     <message>
         <source>Never tested</source>
         <translation type="unfinished">Hindi pa nasuri</translation>
+    </message>
+    <message>
+        <source>New entry of your own</source>
+        <translation type="unfinished">Bagong sariling tala</translation>
+    </message>
+    <message>
+        <source>New entry…</source>
+        <translation type="unfinished">Bagong tala…</translation>
     </message>
     <message>
         <source>New farm</source>
@@ -3554,6 +3654,10 @@
         <translation type="unfinished">Sariling entry</translation>
     </message>
     <message>
+        <source>Own entry: {name}</source>
+        <translation type="unfinished">Sariling tala: {name}</translation>
+    </message>
+    <message>
         <source>Own source</source>
         <translation type="unfinished">Sariling pinagkunan</translation>
     </message>
@@ -3656,6 +3760,18 @@
     <message>
         <source>Pick</source>
         <translation type="unfinished">Anihin</translation>
+    </message>
+    <message>
+        <source>Pick a week less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pick a week longer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pick {code}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Pick {code} {stretched}</source>
@@ -3848,6 +3964,10 @@
     <message>
         <source>Power to spare</source>
         <translation type="unfinished">Reserbang kuryente</translation>
+    </message>
+    <message>
+        <source>Press the same button again to accept.</source>
+        <translation type="unfinished">Pindutin muli ang parehong buton para tanggapin.</translation>
     </message>
     <message>
         <source>Price</source>
@@ -4394,6 +4514,10 @@
         <translation type="unfinished">Laki</translation>
     </message>
     <message>
+        <source>Size of pellets</source>
+        <translation type="unfinished">Laki ng pellet</translation>
+    </message>
+    <message>
         <source>Size {number}: {words}</source>
         <translation type="unfinished">Laki {number}: {words}</translation>
     </message>
@@ -4826,6 +4950,22 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Mga talaan (*.csv)</translation>
     </message>
     <message>
+        <source>Take in entries</source>
+        <translation type="unfinished">Kumuha ng mga tala</translation>
+    </message>
+    <message>
+        <source>Take in entries from a text, telling first what moves</source>
+        <translation type="unfinished">Kumuha ng mga tala mula sa teksto, sinasabi muna kung ano ang gagalaw</translation>
+    </message>
+    <message>
+        <source>Take in entries of {name}</source>
+        <translation type="unfinished">Kunin ang mga tala ng {name}</translation>
+    </message>
+    <message>
+        <source>Take in…</source>
+        <translation type="unfinished">Kumuha…</translation>
+    </message>
+    <message>
         <source>Take note</source>
         <translation type="unfinished">Pansinin</translation>
     </message>
@@ -4838,6 +4978,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Kunin ang mga target</translation>
     </message>
     <message>
+        <source>Take them in</source>
+        <translation type="unfinished">Kunin ang mga ito</translation>
+    </message>
+    <message>
         <source>Taken back: {title}</source>
         <translation type="unfinished">Binawi: {title}</translation>
     </message>
@@ -4848,6 +4992,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Taking batch after batch…</source>
         <translation type="unfinished">Isa-isang kinukuha ang mga batch…</translation>
+    </message>
+    <message>
+        <source>Tall, shades its neighbours</source>
+        <translation type="unfinished">Matangkad, nililiman ang katabi</translation>
     </message>
     <message>
         <source>Tank</source>
@@ -5082,8 +5230,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Buong plano</translation>
     </message>
     <message>
+        <source>Then</source>
+        <translation type="unfinished">Pagkatapos</translation>
+    </message>
+    <message>
         <source>Then search exactly</source>
         <translation type="unfinished">Saka maghanap nang eksakto</translation>
+    </message>
+    <message>
+        <source>There are no entries of your own to write yet.</source>
+        <translation type="unfinished">Wala pang sariling mga tala na isusulat.</translation>
     </message>
     <message>
         <source>There is no backup yet; one is made when the farm is opened or closed.</source>
@@ -5152,6 +5308,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>This week lies outside the plan.</source>
         <translation type="unfinished">Nasa labas ng plano ang linggong ito.</translation>
+    </message>
+    <message>
+        <source>Three letters for batch codes</source>
+        <translation type="unfinished">Tatlong letra para sa kodigo ng batch</translation>
     </message>
     <message>
         <source>Thursday</source>
@@ -5404,6 +5564,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Warm summer, cold winter</source>
         <translation type="unfinished">Mainit na tag-araw, malamig na taglamig</translation>
+    </message>
+    <message>
+        <source>Was due</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Waste</source>
@@ -5978,12 +6142,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Halagang {plan} sa 100; ang parehong dami na inihahasik linggo-linggo ay {hand}, at walang planong hihigit sa {bound}.</translation>
     </message>
     <message>
+        <source>Write all entries of your own as text</source>
+        <translation type="unfinished">Isulat ang lahat ng sariling tala bilang teksto</translation>
+    </message>
+    <message>
         <source>Write grams and K or Ca, such as 40K or 35 Ca.</source>
         <translation type="unfinished">Isulat ang gramo at K o Ca, gaya ng 40K o 35 Ca.</translation>
     </message>
     <message>
         <source>Write heads, or kilograms with kg, such as 23 or 1.2 kg.</source>
         <translation type="unfinished">Isulat ang piraso, o kilo na may kg, gaya ng 23 o 1.2 kg.</translation>
+    </message>
+    <message>
+        <source>Write my entries as text</source>
+        <translation type="unfinished">Isulat ang mga tala ko bilang teksto</translation>
+    </message>
+    <message>
+        <source>Write…</source>
+        <translation type="unfinished">Isulat…</translation>
     </message>
     <message>
         <source>W{number} (short for week)</source>
@@ -6016,6 +6192,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>You stopped the search; this is the best so far.</source>
         <translation type="unfinished">Itinigil mo ang paghahanap; ito ang pinakamahusay sa ngayon.</translation>
+    </message>
+    <message>
+        <source>Your entries were written to {name}.</source>
+        <translation type="unfinished">Naisulat ang mga tala mo sa {name}.</translation>
     </message>
     <message>
         <source>Your fish can carry</source>
@@ -6146,6 +6326,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">gaya ng nasa talaan</translation>
     </message>
     <message>
+        <source>as what it is like</source>
+        <translation type="unfinished">gaya ng katulad nito</translation>
+    </message>
+    <message>
+        <source>as what it is like: {value}</source>
+        <translation type="unfinished">gaya ng katulad nito: {value}</translation>
+    </message>
+    <message>
         <source>asked for</source>
         <translation type="unfinished">hinihingi</translation>
     </message>
@@ -6210,6 +6398,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">araw ng libro, walang klimang nailagay</translation>
     </message>
     <message>
+        <source>bright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>brings sodium: only as a last resort</source>
         <translation type="unfinished">may dalang sodium: kung wala nang iba</translation>
     </message>
@@ -6264,6 +6456,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>common practice</source>
         <translation type="unfinished">karaniwang gawi</translation>
+    </message>
+    <message>
+        <source>cool</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>corrects {code}</source>
@@ -6331,6 +6527,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>due in {days} d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dull</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6568,6 +6768,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>heat</source>
         <translation type="unfinished">init</translation>
+    </message>
+    <message>
+        <source>hot</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>how much the solids give is not sure</source>
@@ -6926,6 +7130,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang hinihingi</translation>
     </message>
     <message>
+        <source>nothing: I give every figure</source>
+        <translation type="unfinished">wala: ibibigay ko ang lahat ng bilang</translation>
+    </message>
+    <message>
         <source>nursery</source>
         <translation type="unfinished">punlaan</translation>
     </message>
@@ -7140,6 +7348,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>since {since}, {days} days</source>
         <translation type="unfinished">mula {since}, {days} araw</translation>
+    </message>
+    <message>
+        <source>sky blue</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>sow {plants} plants</source>
@@ -7452,6 +7664,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>unknown: {count} prices missing</source>
         <translation type="unfinished">hindi alam: {count} presyo ang kulang</translation>
+    </message>
+    <message>
+        <source>vermilion</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>wanted</source>
@@ -7982,6 +8198,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Walang laman ang {label}; kailangan ito.</translation>
     </message>
     <message>
+        <source>{label} is {value}; it must be {limit}.</source>
+        <translation type="unfinished">Ang {label} ay {value}; dapat ay {limit}.</translation>
+    </message>
+    <message>
         <source>{label} is {value}; it must lie within {limit}.</source>
         <translation type="unfinished">Ang {label} ay {value}; dapat nasa loob ng {limit}.</translation>
     </message>
@@ -8102,6 +8322,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{many} tasks are late. {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{moment}  ({ago}, {size})</source>
         <translation type="unfinished">{moment}  ({ago}, {size})</translation>
     </message>
@@ -8112,6 +8336,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{name} could not be brought in: {why}</source>
         <translation type="unfinished">Hindi maipasok ang {name}: {why}</translation>
+    </message>
+    <message>
+        <source>{name} could not be read: {why}</source>
+        <translation type="unfinished">Hindi nabasa ang {name}: {why}</translation>
+    </message>
+    <message>
+        <source>{name} could not be written: {why}</source>
+        <translation type="unfinished">Hindi naisulat ang {name}: {why}</translation>
     </message>
     <message>
         <source>{name} could not be written: {why} Choose another folder.</source>
@@ -8212,6 +8444,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{need} of filter surface are needed</source>
         <translation type="unfinished">{need} ibabaw ng filter ang kailangan</translation>
+    </message>
+    <message>
+        <source>{new} new, {replaced} replaced.</source>
+        <translation type="unfinished">{new} bago, {replaced} pinalitan.</translation>
     </message>
     <message>
         <source>{now} now,

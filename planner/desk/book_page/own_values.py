@@ -6,6 +6,7 @@ Pure: must know nothing of widgets.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from datetime import date
 from typing import Final
 
 import numpy as np
@@ -15,11 +16,12 @@ from planner.desk.say import tr
 from planner.desk.words import number_words
 from planner.farm.changes import ChangeSet, applied
 from planner.farm.farm import Farm, OwnEntry, Shelf
+from planner.farm.fields import Id
 from planner.farm.ids import new_id
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Forecast
 
-_FIRST_PICK: Final = 3
+_FIRST_PICK, _OVER = 3, 4
 _PERCENT: Final = 100.0
 _LEAST_PERCENT: Final = 0.05
 
@@ -78,6 +80,39 @@ def taken_off(farm: Farm, place: Place, label: str) -> ChangeSet:
 def what_moves(farm: Farm, now: Forecast, change_set: ChangeSet, forecaster: Forecaster) -> tuple[str, ...]:
     """Return what an act would move, a sentence each. Raises `FarmFaultError` when it cannot be taken."""
     return moved_words(now, forecaster.preview(applied(farm, change_set)))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shift:
+    """One batch whose days move: first harvest and end, as they are and as they would be."""
+
+    batch: Id
+    code: str
+    picked_on: tuple[date, date]
+    over_on: tuple[date, date]
+
+
+def shifts(farm: Farm, now: Forecast, change_set: ChangeSet, forecaster: Forecaster) -> tuple[Shift, ...]:
+    """Return every batch whose days an act would move, in order of its harvest."""
+    then = forecaster.preview(applied(farm, change_set))
+    codes = {batch.id: batch.code for batch in farm.batches}
+    old, new = now.batches.ends, then.batches.ends
+    rows = np.flatnonzero((old[:, (_FIRST_PICK, _OVER)] != new[:, (_FIRST_PICK, _OVER)]).any(axis=1))
+    day = now.ruler.date_of
+    found = (
+        Shift(
+            batch=now.batches.ids[row],
+            code=codes[now.batches.ids[row]],
+            picked_on=(day(old[row, _FIRST_PICK]), day(new[row, _FIRST_PICK])),
+            over_on=(day(old[row, _OVER]), day(new[row, _OVER])),
+        )
+        for row in rows
+    )
+    return tuple(sorted(found, key=_by_pick))
+
+
+def _by_pick(shift: Shift) -> tuple[date, str]:
+    return shift.picked_on[0], shift.code
 
 
 def moved_words(now: Forecast, then: Forecast) -> tuple[str, ...]:

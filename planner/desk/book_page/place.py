@@ -8,9 +8,13 @@ from __future__ import annotations
 from PySide6.QtCore import QLocale, QModelIndex
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
+from planner.actions.changing import addition
 from planner.desk.behind import Behind
+from planner.desk.book_page.library import LibraryFiles
+from planner.desk.book_page.new_entry import NewEntryDialog
+from planner.desk.book_page.new_values import entry_faults
 from planner.desk.book_page.own_values import Place as FigurePlace
-from planner.desk.book_page.own_values import has_own_value, laid, taken_off, what_moves
+from planner.desk.book_page.own_values import has_own_value, laid, shifts, taken_off, what_moves
 from planner.desk.book_page.rows import (
     SHELVES,
     entries_of,
@@ -19,15 +23,17 @@ from planner.desk.book_page.rows import (
     field_label,
     figure_columns,
     figure_rows,
+    shift_columns,
+    shift_rows,
 )
 from planner.desk.flow import Flow
 from planner.desk.places.place import Place, PlaceNeeds
-from planner.desk.plan.kit import Beside, Table, Words, button, heading
+from planner.desk.plan.kit import Beside, Table, Words, button, heading, stack
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.words import faults_words, limit_words, number_words
 from planner.farm.changes import ChangeSet
-from planner.farm.farm import Shelf
+from planner.farm.farm import OwnEntry, Shelf
 from planner.farm.faults import FarmFaultError
 
 
@@ -42,7 +48,10 @@ class BookPlace(Place):
         self.shelf.setAccessibleName(tr("Shelf of the catalogue"))
         for shelf, words, _ in SHELVES:
             self.shelf.addItem(tr(words), shelf.value)
-        self.lots = button(tr("Seed lot…"), self, tip=tr("Add a packet or delivery of seed"))
+        self._make_buttons()
+        self.library = LibraryFiles(needs, self)
+        self.dialog: NewEntryDialog | None = None
+        self._seen: tuple[object, ...] = ()
         self.entries = Table(entry_columns(), tr("Entries"), theme, self)
         self.figures = Table(figure_columns(), tr("Figures"), theme, self)
         self.title = heading("", theme, self, large=True)
@@ -53,12 +62,26 @@ class BookPlace(Place):
         self.limits = Words("", theme, self, ink="muted")
         self.trouble = Words("", theme, self, ink="wrong")
         self.moves = Words("", theme, self)
+        self.dates = Table(shift_columns(), tr("Batches that would move"), theme, self)
+        self.dates.setMaximumHeight(theme.metrics.row * 6)
+        self.dates.hide()
         self.ask = button(
             tr("What would move?"), self, tip=tr("Works the plan out with your value, keeps nothing")
         )
         self.keep = button(tr("Keep my value"), self)
         self.back = button(tr("Back to the book's value"), self)
         self._lay_out()
+        self._connect()
+
+    def _make_buttons(self) -> None:
+        self.lots = button(tr("Seed lot…"), self, tip=tr("Add a packet or delivery of seed"))
+        about = tr("A crop or variety, a fish, a feed or a supplement of your own")
+        self.new = button(tr("New entry…"), self, tip=about)
+        self.out = button(tr("Write…"), self, tip=tr("Write all entries of your own as text"))
+        about = tr("Take in entries from a text, telling first what moves")
+        self.take = button(tr("Take in…"), self, tip=about)
+
+    def _connect(self) -> None:
         self.shelf.currentIndexChanged.connect(self._on_shelf)
         self.entries.selectionModel().currentRowChanged.connect(self._on_entry)
         self.figures.selectionModel().currentRowChanged.connect(self._on_figure)
@@ -69,17 +92,25 @@ class BookPlace(Place):
         self.keep.clicked.connect(self._on_keep)
         self.back.clicked.connect(self._on_back)
         self.lots.clicked.connect(self._on_lot)
+        self.new.clicked.connect(self._on_new)
+        self.out.clicked.connect(self._on_out)
+        self.take.clicked.connect(self._on_take)
+        self.library.told.connect(self.told)
+        self.library.troubled.connect(self.troubled)
+        self.library.wished.connect(self._act)
 
     def _lay_out(self) -> None:
         metrics = self.theme.metrics
         split = Beside(self.theme, self)
         left, right = QWidget(self), QWidget(self)
         lines = self._column(left)
-        head = QHBoxLayout()
-        head.addWidget(self.shelf, 1)
-        head.addWidget(self.lots)
-        lines.addLayout(head)
+        lines.addWidget(self.shelf)
         lines.addWidget(self.entries, 1)
+        for pair in ((self.new, self.lots), (self.out, self.take)):
+            foot = QHBoxLayout()
+            for control in pair:
+                foot.addWidget(control, 1)
+            lines.addLayout(foot)
         lines = self._column(right)
         for part in (self.title, self.about):
             lines.addWidget(part)
@@ -89,8 +120,7 @@ class BookPlace(Place):
         self.value.setMaximumWidth(metrics.field_width)
         row.add(self.name, self.value, self.ask, self.keep, self.back)
         lines.addLayout(row)
-        for part in (self.limits, self.trouble, self.moves):
-            lines.addWidget(part)
+        stack(lines, self.limits, self.trouble, self.moves, self.dates)
         split.addWidget(left)
         split.addWidget(right)
         split.setStretchFactor(1, 1)
@@ -115,6 +145,7 @@ class BookPlace(Place):
     def show_behind(self, behind: Behind) -> None:
         """Show the catalogue as it stands; entry and figure that were chosen stay so."""
         self._behind = behind
+        self.library.show(behind)
         self._show_entries()
 
     def take_focus(self) -> None:
@@ -153,8 +184,7 @@ class BookPlace(Place):
         there = row is not None and place is not None
         for part in (self.value, self.ask, self.keep, self.back):
             part.setEnabled(there)
-        self.trouble.say("")
-        self.moves.say("")
+        self._forget_moves()
         if row is None or place is None or self._behind is None:
             self.name.clear()
             self.value.clear()
@@ -196,8 +226,13 @@ class BookPlace(Place):
         self.value.selectAll()
 
     def _on_typed(self, _text: str) -> None:
+        self._forget_moves()
+
+    def _forget_moves(self) -> None:
         self.trouble.say("")
         self.moves.say("")
+        self.dates.hide()
+        self._seen = ()
 
     def _wanted(self) -> ChangeSet | None:
         """Return the act that is asked for by what is typed; None, with the reason said, without one."""
@@ -220,24 +255,39 @@ class BookPlace(Place):
     def _tell_moves(self, wanted: ChangeSet) -> bool:
         assert self._behind is not None
         outlook = self._behind.outlook
+        given = (outlook.farm, outlook.forecast, wanted, self.needs.forecaster)
         try:
-            moves = what_moves(outlook.farm, outlook.forecast, wanted, self.needs.forecaster)
+            moves, found = what_moves(*given), shifts(*given)
         except FarmFaultError as refused:
             self.trouble.say(faults_words(refused.faults))
             return False
         self.trouble.say("")
         self.moves.say("\n".join(moves))
+        self.dates.show_rows(shift_rows(found))
+        self.dates.setVisible(bool(found))
         return True
 
     def _on_keep(self, _checked: bool) -> None:
         wanted = self._wanted()
-        if wanted is not None and self._tell_moves(wanted):
-            self._act(wanted)
+        if wanted is not None:
+            self._act_when_seen(wanted, ("keep", self._place(), self.value.text()))
 
     def _on_back(self, _checked: bool) -> None:
         place = self._place()
         if place is not None and self._behind is not None:
-            self._act(taken_off(self._behind.outlook.farm, place, field_label(place.field)))
+            wanted = taken_off(self._behind.outlook.farm, place, field_label(place.field))
+            self._act_when_seen(wanted, ("back", place))
+
+    def _act_when_seen(self, wanted: ChangeSet, what: tuple[object, ...]) -> None:
+        """Act at once when no batch moves; else show first which do, and act when asked again."""
+        if self._seen == what:
+            self._act(wanted)
+        elif self._tell_moves(wanted):
+            self._seen = what
+            if not self.dates.isVisibleTo(self):
+                self._act(wanted)
+            else:
+                self.moves.say("\n".join((self.moves.text(), tr("Press the same button again to accept."))))
 
     def _act(self, wanted: ChangeSet) -> None:
         if not self.needs.conduct.act(wanted, quietly=True) and self.needs.conduct.faults:
@@ -248,6 +298,40 @@ class BookPlace(Place):
                     faults=faults_words(self.needs.conduct.faults),
                 )
             )
+
+    def _on_new(self, _checked: bool) -> None:
+        row = self.entries.current()
+        if self._behind is None:
+            return
+        like = row.id if row is not None else ""
+        self.dialog = NewEntryDialog(self._behind.outlook, self.shelf_shown, like, self.theme, self)
+        self.dialog.offered.connect(self._on_offered)
+        self.dialog.finished.connect(self._on_dialog_gone)
+        self.dialog.open()
+
+    def _on_dialog_gone(self, _result: int) -> None:
+        self.dialog = None
+
+    def _on_offered(self, entry: OwnEntry) -> None:
+        """Add an entry that is free of faults, and show it; else hand the faults back."""
+        dialog, behind = self.dialog, self._behind
+        if dialog is None or behind is None:
+            return
+        faults = entry_faults(self.needs.forecaster.catalogue, behind.outlook.farm, entry)
+        done = addition(tr("Own entry: {name}", name=entry.name), entry)
+        if not faults and not self.needs.conduct.act(done, quietly=True):
+            faults = self.needs.conduct.faults
+        if faults:
+            dialog.show_faults(faults)
+            return
+        dialog.accept()
+        self.entries.choose(entry.key)
+
+    def _on_out(self, _checked: bool) -> None:
+        self.library.ask_write()
+
+    def _on_take(self, _checked: bool) -> None:
+        self.library.ask_read()
 
     def _on_lot(self, _checked: bool) -> None:
         self.run_wanted.emit("new.seed lot")

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Any, Final
 
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.figure import Confidence, Figure
 from planner.catalogue.own import fields_of
 from planner.desk.book import figure_label, source_words, value_words
+from planner.desk.book_page.own_values import Shift
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.theme import Theme
+from planner.desk.words import day_words
 from planner.farm.farm import Farm, Shelf
 from planner.farm.fields import FieldKind, FieldSpec
 
@@ -107,3 +109,29 @@ def _figure_row(catalogue: Catalogue, field: str, figure: Figure, spec: FieldSpe
         payload=(figure, spec),
         ink=theme.link if own else None,
     )
+
+
+def shift_columns() -> tuple[Column, ...]:
+    """Return the columns of the table of batches that would move."""
+    return (
+        Column(title=tr("Batch")),
+        Column(title=tr("First harvest now")),
+        Column(title=tr("Then")),
+        Column(title=tr("Days"), numeric=True),
+        Column(title=tr("Harvest over now")),
+        Column(title=tr("Then")),
+    )
+
+
+def shift_rows(found: Sequence[Shift]) -> tuple[Row, ...]:
+    """Return one row for each batch that would move."""
+    return tuple(_shift_row(each) for each in found)
+
+
+def _shift_row(shift: Shift) -> Row:
+    (now, then), (over, over_then) = shift.picked_on, shift.over_on
+    days = (then - now).days
+    said = f"+{days}" if days > 0 else str(days).replace("-", "−")
+    texts = (shift.code, day_words(now), day_words(then), said, day_words(over), day_words(over_then))
+    sort = (shift.code, now.toordinal(), then.toordinal(), days, over.toordinal(), over_then.toordinal())
+    return Row(id=shift.batch, texts=texts, sort=sort, spoken=", ".join(texts))

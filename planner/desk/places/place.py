@@ -22,7 +22,7 @@ from planner.farm.fields import Id
 
 if TYPE_CHECKING:
     from planner.desk.messages import Ask
-    from planner.desk.services import WorkspaceNeeds
+    from planner.desk.services import Library, WorkspaceNeeds
     from planner.forecast.engine import Forecaster
 
 
@@ -37,6 +37,7 @@ class PlaceNeeds:
     memory: Memory
     home: Path
     forecaster: Forecaster
+    library: Library | None = None
 
 
 def place_needs(needs: WorkspaceNeeds, forecaster: Forecaster) -> PlaceNeeds:
@@ -49,6 +50,7 @@ def place_needs(needs: WorkspaceNeeds, forecaster: Forecaster) -> PlaceNeeds:
         memory=needs.memory,
         home=needs.home,
         forecaster=forecaster,
+        library=needs.library,
     )
 
 
