@@ -45,25 +45,31 @@ class Flow(QLayout):
         return True
 
     def heightForWidth(self, width: int) -> int:
-        lines = self._lines(width)
-        return sum(_height(line) for line in lines) + self.spacing() * max(len(lines) - 1, 0)
+        rim = self._rim()
+        lines = self._lines(width - rim.width())
+        return sum(_height(line) for line in lines) + self.spacing() * max(len(lines) - 1, 0) + rim.height()
 
     def sizeHint(self) -> QSize:
         seen = self._seen()
         width = sum(item.sizeHint().width() for item in seen) + self.spacing() * max(len(seen) - 1, 0)
-        return QSize(width, _height(seen))
+        return QSize(width, _height(seen)) + self._rim()
 
     def minimumSize(self) -> QSize:
         seen = self._seen()
         width = max((item.minimumSize().width() for item in seen), default=0)
-        return QSize(width, _height(seen))
+        return QSize(width, _height(seen)) + self._rim()
 
     def setGeometry(self, rect: QRect) -> None:
         super().setGeometry(rect)
-        top = rect.top()
-        for line in self._lines(rect.width()):
-            self._lay(line, QRect(rect.left(), top, rect.width(), _height(line)))
+        room = rect.marginsRemoved(self.contentsMargins())
+        top = room.top()
+        for line in self._lines(room.width()):
+            self._lay(line, QRect(room.left(), top, room.width(), _height(line)))
             top += _height(line) + self.spacing()
+
+    def _rim(self) -> QSize:
+        margins = self.contentsMargins()
+        return QSize(margins.left() + margins.right(), margins.top() + margins.bottom())
 
     def _seen(self) -> list[QLayoutItem]:
         return [item for item in self._items if not item.isEmpty()]

@@ -129,6 +129,15 @@ def test_that_a_part_that_expands_takes_what_is_left_and_a_hidden_one_nothing(fl
     assert flow.sizeHint() == QSize(210, 20)
 
 
+def test_that_the_margins_stay_free(flow):
+    flow.setContentsMargins(5, 6, 7, 8)
+    assert flow.sizeHint() == QSize(332, 34)
+    flow.setGeometry(QRect(0, 0, 331, 64))
+    assert [place.topLeft().toTuple() for place in places(flow)] == [(5, 6), (115, 6), (5, 36)]
+    assert flow.heightForWidth(331) == 64
+    assert flow.heightForWidth(332) == 34
+
+
 def test_that_no_part_is_wider_than_the_row(qtbot):
     owner = QWidget()
     layout = Flow(4, owner)
