@@ -123,6 +123,7 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     Formula.SOLIDS_OF_SALTS: "conductivity times the factor of the meter",
     Formula.FREE_AMMONIA: "the share of ammonia that is un-ionised at this pH and temperature",
     Formula.LIMIT_BY_BALANCE: "days until the fall of alkalinity adds up to what is to spare",
+    Formula.FALL_OF_DAYS: "days, times the mean fall of a day at its quickest",
     Formula.LIMIT_BY_TREND: "what is to spare over its fastest fall in the last weeks, in whole days",
     Formula.SPARE_ALKALINITY: "the last reading, less the limit",
     Formula.SPARE_TO_PH: "alkalinity that goes until pH is at the limit, free carbon dioxide unchanged",

@@ -51,7 +51,9 @@ class LimitDay:
     """When a lower limit is reached: between `earliest_on` and `latest_on`, or why that is not known.
 
     `earliest_on` None: not within the plan. `latest_on` None: perhaps not within the plan. `already`: the
-    reading itself is at or below the limit. `value` and `on` are the reading it starts from.
+    reading itself is at or below the limit. `value` and `on` are the reading it starts from. By balance,
+    `spent_mg_per_l` are the quickest falls of alkalinity, a day each from `spent_from` on, up to the earliest
+    day or the end of the plan.
     """
 
     way: LimitWay
@@ -62,6 +64,8 @@ class LimitDay:
     already: bool = False
     earliest_on: date | None = None
     latest_on: date | None = None
+    spent_from: date | None = None
+    spent_mg_per_l: tuple[float, ...] = ()
     basis: tuple[Figure, ...] = ()
 
 
@@ -142,12 +146,11 @@ class _Start:
     ) -> LimitDay:
         assert self._reading is not None
         first = self._ruler.day_of(self._reading.on)
+        falls = falls_from(self._fall.high, first=first)
+        soonest = day_spent(spare, fall=self._fall.high, first=first)
         earliest, last = (
             None if day is None else self._ruler.date_of(day)
-            for day in (
-                day_spent(spare, fall=self._fall.high, first=first),
-                day_spent(spare, fall=self._fall.low, first=first),
-            )
+            for day in (soonest, day_spent(spare, fall=self._fall.low, first=first))
         )
         return LimitDay(
             way=way,
@@ -158,6 +161,8 @@ class _Start:
             already=spare <= 0.0,
             earliest_on=earliest,
             latest_on=last,
+            spent_from=self._reading.on,
+            spent_mg_per_l=tuple(falls[: None if soonest is None else soonest - first].tolist()),
             basis=basis,
         )
 
@@ -187,10 +192,19 @@ def day_spent(spare: float, *, fall: Floats, first: int) -> int | None:
     """
     if spare <= 0.0:
         return first
-    lead = np.full(max(-first, 0), fall[0])
-    summed = np.cumsum(np.concatenate((lead, fall[max(first, 0) :])))
+    summed = np.cumsum(falls_from(fall, first=first))
     reached = np.nonzero(summed >= spare)[0]
     return first + int(reached[0]) + 1 if reached.size else None
+
+
+def falls_from(fall: Floats, *, first: int) -> Floats:
+    """Return the falls by day from day `first` on; days before the plan fall as its first day does.
+
+    >>> [falls_from(np.array([2.0, 3.0]), first=first).tolist() for first in (-1, 1)]
+    [[2.0, 2.0, 3.0], [3.0]]
+    """
+    lead = np.full(max(-first, 0), fall[0])
+    return np.concatenate((lead, fall[max(first, 0) :]))
 
 
 def ph_trend_day(readings: Sequence[Reading], *, loop: Id, today: date, catalogue: Catalogue) -> LimitDay:

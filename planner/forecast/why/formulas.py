@@ -88,7 +88,8 @@ class Formula(Enum):
     SALTS_OF_SOLIDS = "dissolved_solids_mg_per_l / meter_factor / 1000"
     SOLIDS_OF_SALTS = "conductivity_ms_per_cm × 1000 × meter_factor"
     FREE_AMMONIA = "ammonia_mg_per_l / (1 + 10^(pka_intercept + pka_slope_k / (273.15 + water_c) - ph))"
-    LIMIT_BY_BALANCE = "least n with Σ fall(day) ≥ spare_mg_per_l"
+    LIMIT_BY_BALANCE = "days_before + ⌈(spare_mg_per_l - fallen_before_mg_per_l) / fall_that_day_mg_per_l⌉"
+    FALL_OF_DAYS = "days × fall_a_day_mg_per_l"
     LIMIT_BY_TREND = "⌈max(0, reading - limit) / fall_per_week × 7⌉"
     SPARE_ALKALINITY = "alkalinity_mg_per_l - limit"
     SPARE_TO_PH = "alkalinity_mg_per_l × (1 - 10^(limit - ph))"
@@ -157,6 +158,12 @@ def _limit_by_trend(of: _Values) -> float:
     return float(math.ceil(spare / of["fall_per_week"] * DAYS_PER_WEEK)) if spare else 0.0
 
 
+def _limit_by_balance(of: _Values) -> float:
+    """All days before the sum reaches what is to spare, and the day on which it does."""
+    left = of["spare_mg_per_l"] - of["fallen_before_mg_per_l"]
+    return of["days_before"] + float(math.ceil(left / of["fall_that_day_mg_per_l"])) if left > 0.0 else 0.0
+
+
 def _batch_plants(of: _Values) -> float:
     return of["plants"] * of["bed_survival_share"] * of["pick_share"]
 
@@ -182,6 +189,8 @@ _ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.SOLIDS_OF_SALTS: lambda of: of["conductivity_ms_per_cm"] * _PER_THOUSAND * of["meter_factor"],
     Formula.FREE_AMMONIA: _free_ammonia,
     Formula.LIMIT_BY_TREND: _limit_by_trend,
+    Formula.LIMIT_BY_BALANCE: _limit_by_balance,
+    Formula.FALL_OF_DAYS: lambda of: of["days"] * of["fall_a_day_mg_per_l"],
     Formula.SPARE_ALKALINITY: lambda of: of["alkalinity_mg_per_l"] - of["limit"],
     Formula.SPARE_TO_PH: lambda of: float(
         of["alkalinity_mg_per_l"] * (1.0 - _TEN ** (of["limit"] - of["ph"]))

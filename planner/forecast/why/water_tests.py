@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 from typing import Final
 
+from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.water import Quantity, Reading
 from planner.forecast.values import LoopForecast
 from planner.forecast.water.limits import LimitDay, LimitWay
@@ -172,7 +173,10 @@ def _balance(
 ) -> Explanation:
     week = water.advice.week
     spare = _spare(ground, loop, water, limit)
-    fall = water.week_acids[week].drift_mg_per_l.times(-1.0)
+    before, last = limit.spent_mg_per_l, 0.0
+    if limit.earliest_on is not None and before:
+        before, last = before[:-1], before[-1]
+    fallen = _fallen(loop, limit, before)
     return Explanation(
         title=title,
         about=loop.name,
@@ -181,10 +185,12 @@ def _balance(
         formula=Formula.LIMIT_BY_BALANCE,
         inputs=(
             worked("spare_mg_per_l", spare.value or 0.0, "mg/L"),
-            worked("fall_a_week_mg_per_l", fall.high, "mg/L"),
+            worked("days_before", float(len(before)), "d"),
+            worked("fallen_before_mg_per_l", fallen.value or 0.0, "mg/L"),
+            worked("fall_that_day_mg_per_l", last, "mg/L"),
             *_top_up(ground, loop),
         ),
-        children=(spare, why_acid(ground, loop, week)),
+        children=(spare, fallen, why_acid(ground, loop, week)),
         notes=_limit_notes(limit),
         on=limit.earliest_on,
     )
@@ -220,6 +226,36 @@ def _spare(ground: Ground, loop: LoopForecast, water: LoopWater, limit: LimitDay
     )
 
 
+def _fallen(loop: LoopForecast, limit: LimitDay, falls: tuple[float, ...]) -> Explanation:
+    """Return what alkalinity falls by before the day of the limit, by runs of seven days, at its quickest."""
+    assert limit.spent_from is not None
+    runs = [falls[first : first + DAYS_PER_WEEK] for first in range(0, len(falls), DAYS_PER_WEEK)]
+    parts = tuple(
+        Explanation(
+            title="fall of alkalinity in some days",
+            about=loop.name,
+            value=sum(run),
+            unit="mg/L",
+            formula=Formula.FALL_OF_DAYS,
+            inputs=(
+                worked("days", float(len(run)), "d"),
+                worked("fall_a_day_mg_per_l", sum(run) / len(run), "mg/L"),
+            ),
+            on=limit.spent_from + timedelta(days=number * DAYS_PER_WEEK),
+        )
+        for number, run in enumerate(runs)
+    )
+    return Explanation(
+        title="fall of alkalinity before the day",
+        about=loop.name,
+        value=sum(falls),
+        unit="mg/L",
+        formula=Formula.SUM,
+        children=parts,
+        on=limit.spent_from,
+    )
+
+
 def _top_up(ground: Ground, loop: LoopForecast) -> tuple[Input, ...]:
     """Return alkalinity that make-up water gives back, where the grower entered it."""
     entry = ground.loops[loop.loop]
@@ -229,9 +265,10 @@ def _top_up(ground: Ground, loop: LoopForecast) -> tuple[Input, ...]:
 
 
 def _days_to(limit: LimitDay) -> float | None:
-    if limit.earliest_on is None or limit.on is None:
+    start = limit.on if limit.spent_from is None else limit.spent_from
+    if limit.earliest_on is None or start is None:
         return None
-    return float((limit.earliest_on - limit.on).days)
+    return float((limit.earliest_on - start).days)
 
 
 def _limit_notes(limit: LimitDay) -> tuple[Note, ...]:

@@ -13,7 +13,7 @@ from planner.farm.water import Dose, Quantity, Reading
 from planner.forecast.water.limits import LimitWay
 from planner.forecast.water.side import loop_water
 from planner.forecast.why.ask import why
-from planner.forecast.why.formulas import Formula, recomputed
+from planner.forecast.why.formulas import recomputed
 from planner.forecast.why.ground import NoSuchFigureError
 from planner.forecast.why.values import NoteKind, Origin, Subject, SubjectKind
 from tests.forecast.sample_farms import NAMES, known
@@ -91,7 +91,7 @@ def holds(answer, figure):
     assert answer.value == pytest.approx(figure, rel=1e-9, abs=1e-12)
     for one in walk(answer):
         again = recomputed(one)
-        if one.formula is Formula.LIMIT_BY_BALANCE or one.value is None:
+        if one.value is None:
             continue
         if again is not None:
             assert one.value == pytest.approx(again, rel=1e-9, abs=1e-9), one.title
@@ -200,9 +200,24 @@ def test_that_a_limit_is_explained_by_what_is_to_spare_and_its_fall(asked, way):
     limit = next(one for one in asked.water.limits if one.way is way)
     assert limit.not_known is None
     answer = asked.why(SubjectKind.LIMIT, way.value)
-    holds(answer, (limit.earliest_on - limit.on).days)
+    start = limit.on if way is LimitWay.PH_TREND else limit.spent_from
+    holds(answer, (limit.earliest_on - start).days)
     assert answer.on == limit.earliest_on
     assert answer.notes[0].kind is NoteKind.NO_BASE_GIVEN
+
+
+@pytest.mark.parametrize("way", [LimitWay.ALKALINITY_BALANCE, LimitWay.PH_BALANCE])
+def test_that_the_days_to_a_limit_are_summed_again_from_the_falls_below(asked, way):
+    """The day before, what is to spare is not used up; on the day it is."""
+    answer = asked.why(SubjectKind.LIMIT, way.value)
+    fallen = next(one for one in answer.children if one.title == "fall of alkalinity before the day")
+    if answer.input("spare_mg_per_l").value <= 0.0:
+        assert (answer.value, fallen.children) == (0.0, ())
+        return
+    spare, last = answer.input("spare_mg_per_l").value, answer.input("fall_that_day_mg_per_l").value
+    assert sum(one.input("days").value for one in fallen.children) == answer.value - 1
+    assert sum(one.value for one in fallen.children) == pytest.approx(fallen.value)
+    assert fallen.value < spare <= fallen.value + last
 
 
 @pytest.mark.parametrize(
