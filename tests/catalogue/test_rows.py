@@ -1,4 +1,4 @@
-"""Every number that ships stands in a row that tells its unit, its conditions, its source and how sure it is."""
+"""Every number that ships stands in a row that tells unit, conditions, source and how sure it is."""
 
 from __future__ import annotations
 
