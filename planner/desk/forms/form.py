@@ -202,7 +202,7 @@ class FormDialog(QDialog):
         """
         super().resizeEvent(event)
         across, before = self._across, self._across.direction()
-        beside = stand(across, self._area.viewport().width())
+        beside = stand(across, self.width() - self._area.verticalScrollBar().sizeHint().width())
         if across.direction() is not before:
             across.removeItem(self._care)
             across.insertLayout(across.count() if beside else 1, self._care, 1)

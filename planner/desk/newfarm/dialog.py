@@ -154,7 +154,7 @@ class NewFarmDialog(QDialog):
         """Put questions one above the other in a narrow window, and leave the drawing out of a low one."""
         super().resizeEvent(event)
         self.drawing.setVisible(self.height() >= self.drawing.minimumHeight() * _LEAST_DRAWINGS)
-        stand(self._across, self._area.viewport().width())
+        stand(self._across, self.width() - self._area.verticalScrollBar().sizeHint().width())
 
     def _draw(self) -> None:
         """Draw the loop as far as it is typed."""

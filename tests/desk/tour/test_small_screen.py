@@ -66,3 +66,29 @@ def test_that_nothing_is_cut_at_the_usual_size(desk_in, language):
         settle()
         wrong += [f"{stop.name}: {line}" for line in clipped(window)]
     assert not wrong, "\n".join(wrong)
+
+
+def test_that_a_form_stands_in_columns_where_there_is_room_and_its_cautions_never_come_last(desk_in):
+    window = desk_in(size=(1280, 720))
+    window.workspace.run("new.fish group")
+    form = window.workspace.editing.dialog
+    form.resize(1000, 600)
+    settle()
+    first, last = form.rows["name"], list(form.rows.values())[-1]
+    assert last.mapTo(form, last.rect().topLeft()).x() > first.mapTo(form, first.rect().bottomRight()).x()
+    form.resize(ROOM)
+    settle()
+    care = form._care.itemAt(0).widget()
+    inside = form._inside
+    assert care.mapTo(inside, care.rect().topLeft()).y() < last.mapTo(inside, last.rect().topLeft()).y()
+    form.close()
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    dialog = next(stop for stop in DIALOGS if stop.name == "new farm").go(window)
+    dialog.resize(1000, 640)
+    settle()
+    assert dialog._across.direction() is dialog._across.Direction.LeftToRight
+    dialog.resize(ROOM)
+    settle()
+    assert dialog._across.direction() is dialog._across.Direction.TopToBottom
+    dialog.close()
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
