@@ -304,7 +304,7 @@ class CheckDialog(QDialog):
         self.details.setHtml(page_html(page, self._theme))
 
     def _on_save(self, _checked: bool) -> None:
-        dialog = QFileDialog(self, tr("Save as a table"), _FILE_NAME, tr("Tables (*.csv)"))
+        dialog = QFileDialog(self, tr("Save as a table"), str(Path.home() / _FILE_NAME), tr("Tables (*.csv)"))
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setDefaultSuffix("csv")
