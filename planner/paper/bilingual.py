@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Final
 
-from planner.paper.report import Caution, Part, Report, RowGroup, Section, Table
+from planner.paper.report import Caution, Paragraph, Part, Report, RowGroup, Section, Table, Tone
 
 _BESIDE: Final = " · "
 NOT_REVIEWED: Final = (
@@ -53,6 +53,8 @@ def _section(section: Section, second: SecondLanguage) -> Section:
 def _part(part: Part, second: SecondLanguage) -> Part:
     if isinstance(part, Caution):
         return replace(part, title=second.beside(part.title))
+    if isinstance(part, Paragraph) and part.leads and part.tone is Tone.STRONG:
+        return replace(part, text=second.beside(part.text))
     if not isinstance(part, Table):
         return part
     columns = tuple(replace(column, second=second.words.get(column.heading, "")) for column in part.columns)

@@ -19,11 +19,11 @@ from planner.forecast.values import Band, WeekVerdict
 from planner.forecast.verdicts import symbol_of, week_verdicts
 from planner.forecast.water.targets import Level, TargetBand, target_bands
 from planner.forecast.week import DueKind, DueTask, due_between
-from planner.paper.documents.amounts import kg_words, number_words
+from planner.paper.documents.amounts import kg_words
 from planner.paper.documents.ask import Ask
 from planner.paper.documents.charts import band_chart, bar_chart, line_chart, side_by_side
 from planner.paper.documents.columns import WRITE, says, told, written
-from planner.paper.documents.photos import photo_frames
+from planner.paper.documents.month_log import MonthLog, Picked, event_words
 from planner.paper.documents.quantities import QUANTITY_NAMES, band_words, unit_of
 from planner.paper.report import Drawing, Paragraph, Part, Report, RowGroup, Section, Table, Tone
 from planner.paper.words import (
@@ -39,17 +39,22 @@ from planner.paper.words import (
 
 TITLE: Final = "Monthly report"
 _WIDTH_MM: Final = 174.0
-_CHART_MM: Final = 36.0
-_PANEL_MM: Final = (55.0, 44.0)
+_GAP_MM: Final = 6.0
+_HALF_MM: Final = (_WIDTH_MM - _GAP_MM) / 2
+_CHART_MM: Final = 25.0
+_PANEL_MM: Final = (55.0, 27.0)
 _WATER_WEEKS: Final = 12
 _SHOWN: Final = (Quantity.PH, Quantity.TAN_MG_PER_L, Quantity.NITRATE_N_MG_PER_L)
 _G_PER_KG: Final = 1000.0
 _MOST_NAMED: Final = 6
-_PHOTO_MM: Final = (84.0, 38.0)
+_CHART_KEY: Final = "Bars: kg picked a week, as noted; dashed: by the plan. Line: kg of fish by the plan."
+_DOT_KEY: Final = "Dots are tests; the ground shows where values should be."
+_FED: Final = FishEventKind.FEED_GIVEN
 _LEVEL_WORDS: Final = {
-    Level.SAFE: "in its band",
-    Level.WATCH: "near the edge of its band: watch it",
-    Level.ACT: "outside its band: act",
+    Level.ACT: "Outside the band, act",
+    Level.WATCH: "Near the edge of the band, watch",
+    Level.SAFE: "In the band",
+    None: "Without a band",
 }
 _VERBS: Final = {
     DueKind.SOW: ("sowing", "sowings"),
@@ -66,14 +71,17 @@ def monthly_report(ask: Ask) -> Report:
     """Return the report of the weeks asked for, and what comes in as many after them."""
     sheet = _Month(ask)
     sections = (
-        Section(heading="In short", parts=tuple(_items(sheet.short()))),
-        Section(heading="Harvest", parts=tuple(sheet.harvest())),
-        Section(heading="Fish", parts=tuple(sheet.fish())),
-        Section(heading="Water", parts=tuple(sheet.water())),
-        Section(heading="What was done", parts=tuple(_items(sheet.done()))),
-        Section(heading="Problems", parts=tuple(_items(sheet.problems()))),
-        Section(heading="Next month", parts=tuple(_items(sheet.coming()))),
-        Section(heading="Photos", parts=(_photos(),)),
+        Section(parts=(Paragraph(text=" ".join(sheet.short()), tone=Tone.STRONG),)),
+        Section(heading="Harvest and fish", parts=tuple(sheet.stock())),
+        *sheet.water(),
+        Section(
+            columns=2,
+            parts=(
+                *_headed("What was done", sheet.done()),
+                *_headed("Problems", sheet.problems()),
+                *_headed("Next month", sheet.coming()),
+            ),
+        ),
         Section(parts=(_signed(),)),
     )
     return ask.report(TITLE, sections, subtitle=ask.span_words)
@@ -84,11 +92,21 @@ def _items(texts: Iterator[str]) -> Iterator[Paragraph]:
         yield Paragraph(text=text, item=True)
 
 
+def _headed(heading: str, texts: Iterator[str]) -> Iterator[Paragraph]:
+    yield Paragraph(text=heading, tone=Tone.STRONG, leads=True)
+    yield from _items(texts)
+
+
 @dataclass(frozen=True, slots=True)
 class _Month:
     """Gathers what the report of one farm says."""
 
     ask: Ask
+
+    @property
+    def log(self) -> MonthLog:
+        """What the log says of these days."""
+        return MonthLog(self.ask)
 
     def short(self) -> Iterator[str]:
         """Yield the three things an owner asks first."""
@@ -96,7 +114,9 @@ class _Month:
         plants = float(self.ask.forecast.harvest_plants[:, days].sum())
         grams = float(self.ask.forecast.harvest_g[:, days].sum())
         many = count_words(round(plants), "plant", "plants")
-        yield f"The plan has {many}, {kg_words(grams)}, to pick in this time."
+        picked = sum(self.log.picked_by_week())
+        told = f"{kg_words(picked * _G_PER_KG)} were noted as picked" if picked else "no picking was noted"
+        yield f"The plan has {many}, {kg_words(grams)}, to pick in this time; {told}."
         if days.stop > days.start:
             count, mass = self._stock(days.stop - 1)
             yield (
@@ -119,61 +139,56 @@ class _Month:
             sum(float(group.biomass_g[day]) for group in groups),
         )
 
-    def harvest(self) -> Iterator[Part]:
-        """Yield planned harvest week by week; what was picked is not kept in the program."""
+    def stock(self) -> Iterator[Part]:
+        """Yield harvest and fish side by side, then each crop and the fish in words."""
+        days = self.ask.days_within
+        if days.stop - days.start < 2:
+            yield Paragraph(text="These weeks lie outside the plan.")
+            return
+        yield Paragraph(text=_CHART_KEY, leads=True)
+        yield side_by_side((self._bars(), self._line(days)), gap_mm=_GAP_MM)
+        crops = "; ".join(self._by_crop())
+        if crops:
+            yield Paragraph(text=f"{crops}.")
+        yield Paragraph(text=" ".join(self._fish_words(days)))
+
+    def _bars(self) -> Drawing:
         ruler = self.ask.forecast.ruler
         starts = list(self.ask.week_starts())
-        weights = [self._week_kg(ruler.day_of(start)) for start in starts]
         names = [week_name(start, self.ask.starts) for start in starts]
-        if any(weights):
-            yield Paragraph(text="Kilograms a week by the plan:", tone=Tone.STRONG, leads=True)
-            if len(names) > _MOST_BARS:
-                names = [name if at % 4 == 0 else "" for at, name in enumerate(names)]
-            yield bar_chart(
-                weights, names, wanted=[0.0] * len(weights), width_mm=_WIDTH_MM, height_mm=_CHART_MM
-            )
-        else:
-            yield Paragraph(text="The plan has nothing to pick in this time.")
-        yield Paragraph(
-            text="What was really picked is not recorded in the program; it stands on the harvest records."
+        if len(names) > _MOST_BARS:
+            names = [name if at % 4 == 0 else "" for at, name in enumerate(names)]
+        wanted = [self._week_kg(ruler.day_of(start)) for start in starts]
+        return bar_chart(
+            self.log.picked_by_week(), names, wanted=wanted, width_mm=_HALF_MM, height_mm=_CHART_MM
         )
-        crops = list(self._by_crop())
-        if crops:
-            yield Paragraph(text=f"By the plan: {list_words(crops)}.")
+
+    def _line(self, days: slice) -> Drawing:
+        line = [(float(day), self._stock(day)[1] / _G_PER_KG) for day in range(days.start, days.stop)]
+        dates = self._dates(days.start, days.stop - 1)
+        return line_chart(line, (), dates, width_mm=_HALF_MM, height_mm=_CHART_MM)
 
     def _week_kg(self, first: int) -> float:
         days = self.ask.forecast.harvest_g[:, max(first, 0) : max(first + DAYS_PER_WEEK, 0)]
         return float(days.sum()) / _G_PER_KG
 
     def _by_crop(self) -> Iterator[str]:
-        days = self.ask.days_within
+        days, picked = self.ask.days_within, self.log.picked()
         for at, key in enumerate(self.ask.forecast.crops):
             grams = float(self.ask.forecast.harvest_g[at, days].sum())
             plants = float(self.ask.forecast.harvest_plants[at, days].sum())
-            if grams > 0:
-                name = self.ask.catalogue.crops[key].name
+            if grams > 0 or key in picked:
                 many = count_words(max(round(plants), 1), "plant", "plants")
-                yield f"{name} {kg_words(grams)} of {many}"
-
-    def fish(self) -> Iterator[Part]:
-        """Yield the stock by day, with dots for samples, and what was recorded."""
-        days = self.ask.days_within
-        if days.stop - days.start < 2:
-            yield Paragraph(text="These weeks lie outside the plan.")
-            return
-        line = [(float(day), self._stock(day)[1] / _G_PER_KG) for day in range(days.start, days.stop)]
-        yield Paragraph(text="Kilograms of fish by the plan:", tone=Tone.STRONG, leads=True)
-        yield line_chart(
-            line, (), self._dates(days.start, days.stop - 1), width_mm=_WIDTH_MM, height_mm=_CHART_MM
-        )
-        yield Paragraph(text=" ".join(self._fish_words(days)))
+                plan = f"planned {many}, {kg_words(grams)}" if grams > 0 else "not planned"
+                name = self.ask.catalogue.crops[key].name
+                yield f"{name}: {_picked_words(picked.get(key)) if picked else ''}{plan}"
 
     def _dates(self, first: int, last: int) -> list[tuple[float, str]]:
-        """Return about five days with their names, from the first to the last."""
+        """Return about three days with their names, from the first to the last."""
         date_of = self.ask.forecast.ruler.date_of
         return [
             (float(day), short_day_words(date_of(day)))
-            for day in (first + round((last - first) * (part + 0.5) / 5) for part in range(5))
+            for day in (first + round((last - first) * (part + 0.5) / 3) for part in range(3))
         ]
 
     def _fish_words(self, days: slice) -> Iterator[str]:
@@ -184,26 +199,27 @@ class _Month:
             yield f"Feed planned {kg_words(feed)}, gain planned {kg_words(gain)}: feed ÷ gain {ratio:.1f}."
         events = [event for event in self.ask.farm.fish_events if self.ask.first <= event.on <= self.ask.last]
         groups = {group.id: group.name for group in self.ask.farm.fish_groups}
-        for event in sorted(events, key=_event_day):
-            yield f"{day_words(event.on)}, {groups[event.group]}: {_event_words(event)}."
+        for event in sorted((one for one in events if one.kind is not _FED), key=_event_day):
+            yield f"{day_words(event.on)}, {groups[event.group]}: {event_words(event)}."
         if not any(event.kind is FishEventKind.SAMPLE for event in events):
             yield "No sample of fish was recorded; their weight is the plan's."
-        if not any(event.kind is FishEventKind.FEED_GIVEN for event in events):
-            yield "Feed really given was not recorded."
+        fed = self.log.fed_g()
+        yield f"Feed noted: {kg_words(fed)}." if fed else "No feed was noted."
+        yield from (f"{words}." for words in self.log.feed_ratios())
 
-    def water(self) -> Iterator[Part]:
+    def water(self) -> Iterator[Section]:
         """Yield readings of each loop in their bands."""
         bands = target_bands(self.ask.catalogue)
         since = self.ask.last - timedelta(days=_WATER_WEEKS * DAYS_PER_WEEK)
         for loop in self.ask.farm.loops:
+            heading = f"Water of {loop.name}, the last {_WATER_WEEKS} weeks"
             readings = [one for one in self._readings(since, self.ask.last) if one.loop == loop.id]
-            yield Paragraph(text=f"{loop.name}, the last {_WATER_WEEKS} weeks:", tone=Tone.STRONG, leads=True)
             if not readings:
-                yield Paragraph(text="No test of the water was recorded.")
+                none = Paragraph(text="No test of the water was recorded.")
+                yield Section(heading=heading, parts=(none,))
                 continue
-            yield self._panels(readings, since)
-            yield Paragraph(text="Dots are tests, the dotted ground is where values should be.")
-            yield from _items(_last_words(readings, bands))
+            words = " ".join((_DOT_KEY, *_last_words(readings, bands)))
+            yield Section(heading=heading, parts=(self._panels(readings, since), Paragraph(text=words)))
 
     def _panels(self, readings: list[Reading], since: date) -> Drawing:
         bands = target_bands(self.ask.catalogue)
@@ -233,13 +249,14 @@ class _Month:
         return due_between(self.ask.farm, self.ask.forecast, first_day=max(first, 0), last_day=max(end, 0))
 
     def done(self) -> Iterator[str]:
-        """Yield what was due; the program does not keep whether it was done."""
-        yield from _counts(self._due(self.ask.first_day))
-        yield "This is what was due; the program does not record what was really done. See the task sheets."
+        """Yield what was noted as done, and what was due."""
+        noted = self.log.done()
+        yield f"Noted: {noted}." if noted else "Nothing was noted as done; see the task sheets."
+        yield f"Due by the plan: {_counts(self._due(self.ask.first_day))}"
 
     def problems(self) -> Iterator[str]:
-        """Yield short weeks, tests outside their band, and deaths."""
-        found = [*self._short_weeks(), *self._deaths()]
+        """Yield what the log tells, short weeks, and deaths."""
+        found = [*self.log.troubles(), *self._deaths(), *self._short_weeks()]
         yield from found or ["None is known from the plan and from what was recorded."]
 
     def _short_weeks(self) -> Iterator[str]:
@@ -265,21 +282,20 @@ class _Month:
     def _deaths(self) -> Iterator[str]:
         for event in self.ask.farm.fish_events:
             if event.kind is FishEventKind.DEATHS and self.ask.first <= event.on <= self.ask.last:
-                yield f"{day_words(event.on)}: {_event_words(event)}."
+                yield f"{day_words(event.on)}: {event_words(event)}."
 
     def coming(self) -> Iterator[str]:
         """Yield what is due in as many weeks after these."""
         tasks = self._due(self.ask.end_day)
-        yield from _counts(tasks)
         sown = list(
             dict.fromkeys(self.ask.catalogue.crops[t.crop].name for t in tasks if t.kind is DueKind.SOW)
         )
-        if sown:
-            more = "" if len(sown) <= _MOST_NAMED else " and others"
-            yield f"To be sown: {list_words(sown[:_MOST_NAMED])}{more}."
         first = max(self.ask.end_day, 0)
         days = slice(first, first + self.ask.weeks * DAYS_PER_WEEK)
-        yield f"To be picked by the plan: {kg_words(float(self.ask.forecast.harvest_g[:, days].sum()))}."
+        picked = kg_words(float(self.ask.forecast.harvest_g[:, days].sum()))
+        more = "" if len(sown) <= _MOST_NAMED else " and others"
+        sow = f" To be sown: {list_words(sown[:_MOST_NAMED])}{more}." if sown else ""
+        yield f"Planned: {_counts(tasks)}{sow} To be picked: {picked}."
 
 
 _MOST_BARS: Final = 13
@@ -295,51 +311,50 @@ def _bounds(band: TargetBand | None) -> tuple[float | None, float | None]:
     return (None if band.low is None else band.low.value, None if band.high is None else band.high.value)
 
 
+def _last_of(readings: list[Reading]) -> tuple[Reading, ...]:
+    return tuple({reading.quantity: reading for reading in readings}.values())
+
+
 def _last_words(readings: list[Reading], bands: Mapping[Quantity, TargetBand]) -> Iterator[str]:
-    last = {reading.quantity: reading for reading in readings}
-    for quantity, reading in last.items():
-        band = bands.get(quantity)
-        said = f"; {_LEVEL_WORDS[band.level(reading.value)]} ({band_words(band)})" if band else ""
-        unit = unit_of(quantity)
-        value = f"{reading.value:g}{NO_BREAK}{unit}" if unit else f"{reading.value:g}"
-        yield f"{QUANTITY_NAMES[quantity]}: {value} on {day_words(reading.on)}{said}"
+    """Yield the last reading of each quantity, a sentence for each level; those outside come first."""
+    last = _last_of(readings)
+    days = {reading.on for reading in last}
+    dated = len(days) > 1
+    by_level: dict[Level | None, list[str]] = {}
+    for reading in last:
+        band = bands.get(reading.quantity)
+        level = band.level(reading.value) if band else None
+        words = _reading_words(reading, band_words(band) if band else "", dated=dated)
+        by_level.setdefault(level, []).append(words)
+    said = [
+        f"{how}: {list_words(by_level[level])}" for level, how in _LEVEL_WORDS.items() if level in by_level
+    ]
+    on = f"Last test, {day_words(max(days))}. " if not dated else "Last tests. "
+    for at, sentence in enumerate(said):
+        yield f"{on if at == 0 else ''}{sentence}."
 
 
-def _cleared_words(event: FishEvent) -> str:
-    if event.cleared_on is None:
-        return "not to be eaten: no day is known on which it is cleared"
-    return f"not to be eaten before {day_words(event.cleared_on)}"
+def _reading_words(reading: Reading, band: str, *, dated: bool) -> str:
+    unit = unit_of(reading.quantity)
+    value = f"{reading.value:g}{NO_BREAK}{unit}" if unit else f"{reading.value:g}"
+    beside = [*([band] if band else []), *([day_words(reading.on)] if dated else [])]
+    name = f"{QUANTITY_NAMES[reading.quantity]} {value}"
+    return f"{name} ({'; '.join(beside)})" if beside else name
 
 
-def _event_words(event: FishEvent) -> str:  # noqa: PLR0911 - one return for each kind of event
-    many = "all fish" if event.count is None else count_words(event.count, "fish", "fish")
-    weight = "" if event.mean_weight_g is None else f"{number_words(event.mean_weight_g)}{NO_BREAK}g each"
-    match event.kind:
-        case FishEventKind.HARVEST:
-            return f"{many} harvested"
-        case FishEventKind.DEATHS:
-            return f"{many} found dead"
-        case FishEventKind.ADDED:
-            return f"{many} added, {weight}"
-        case FishEventKind.SAMPLE:
-            return f"a sample weighed {weight}"
-        case FishEventKind.OFF_FEED:
-            return f"off feed for {count_words(event.days or 0, 'day', 'days')}"
-        case FishEventKind.FEED_GIVEN:
-            return (
-                f"{number_words(event.feed_g_per_day or 0.0)}{NO_BREAK}g a day fed for "
-                f"{count_words(event.days or 0, 'day', 'days')}"
-            )
-        case FishEventKind.TREATED:
-            return f"treated with a medicine; {_cleared_words(event)}"
-
-
-def _counts(tasks: tuple[DueTask, ...]) -> Iterator[str]:
+def _counts(tasks: tuple[DueTask, ...]) -> str:
     counts: dict[DueKind, int] = {}
     for task in tasks:
         counts[task.kind] = counts.get(task.kind, 0) + 1
     said = [count_words(counts[kind], *words) for kind, words in _VERBS.items() if kind in counts]
-    yield f"{list_words(said)}." if said else "Nothing was planned."
+    return f"{list_words(said)}." if said else "nothing."
+
+
+def _picked_words(picked: Picked | None) -> str:
+    if picked is None:
+        return "none picked, "
+    heads = [count_words(round(picked.heads), "head", "heads")] if picked.heads else []
+    return f"picked {list_words([*heads, *([kg_words(picked.kg * _G_PER_KG)] if picked.kg else [])])}, "
 
 
 def _event_day(event: FishEvent) -> date:
@@ -350,16 +365,11 @@ def _reading_day(reading: Reading) -> date:
     return reading.on
 
 
-def _photos() -> Drawing:
-    wide, high = _PHOTO_MM
-    return photo_frames(wide_mm=wide, high_mm=high, says="two frames for photos")
-
-
 def _signed() -> Table:
     columns = (
-        told("who", "Written and read by", mm=60.0, share=1.0),
-        written("initials", "Initials", mm=30.0, share=0.5),
-        written("date", "Date", mm=40.0, share=0.5),
+        told("who", "Written and read by", mm=50.0, share=1.0),
+        written("caretaker", "Caretaker, initials", mm=40.0, share=1.0),
+        written("owner", "Owner, initials", mm=40.0, share=1.0),
     )
-    rows = ((says("Caretaker"), WRITE, WRITE), (says("Owner"), WRITE, WRITE))
+    rows = ((says("on (date); photos are on the back"), WRITE, WRITE),)
     return Table(name="Signed", columns=columns, groups=(RowGroup(rows=rows),))
