@@ -5,13 +5,14 @@ The only place where a wish to sow, stock, alter, lock or remove becomes a chang
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date
 from typing import Any, Final
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
+from planner.actions.audit import Noted, mend_reading, note_reading, take_out_reading
 from planner.actions.batches import free_code, lock_batches
 from planner.actions.changing import addition, alteration, removal
 from planner.catalogue.catalogue import Catalogue
@@ -30,9 +31,12 @@ from planner.farm.changes import ChangeSet
 from planner.farm.crops import Batch
 from planner.farm.farm import Farm, Thing, kind_named, kind_of, label_of, things
 from planner.farm.faults import FarmFaultError
+from planner.farm.fields import Id
 from planner.farm.fish import FishGroup
 from planner.farm.merging import brought_up
+from planner.farm.water import Reading
 from planner.forecast.engine import Forecaster
+from planner.planning.dating import Dater
 from planner.planning.settling import Settled, settle_altered, settle_new
 
 _CAUTIONED: Final = {
@@ -52,9 +56,11 @@ class Editing(QObject):
     made = Signal(str)
     removed = Signal(str)
 
-    def __init__(self, conduct: Conduct, ask: Ask, theme: Theme, window: QWidget) -> None:
+    def __init__(
+        self, conduct: Conduct, ask: Ask, theme: Theme, window: QWidget, *, noted: Callable[[], Noted] = Noted
+    ) -> None:
         super().__init__(window)
-        self._conduct, self._ask, self._window = conduct, ask, window
+        self._conduct, self._ask, self._window, self._noted = conduct, ask, window, noted
         self.theme = theme
         self._outlook: Outlook | None = None
         self._forecaster: Forecaster | None = None
@@ -163,7 +169,7 @@ class Editing(QObject):
             return
         if self._conduct.act(change_set, quietly=True):
             dialog.accept()
-            self.made.emit(thing.id)
+            self.made.emit(_made(change_set, thing))
             if refusals:
                 self.told.emit("\n".join(refusals))
         elif self._conduct.faults:
@@ -196,6 +202,9 @@ class Editing(QObject):
                 settled = settle_altered(farm, thing, self._forecaster)
                 title = tr("Change {code}", code=thing.code)
             return ChangeSet(title=title, changes=settled.changes), self._refused(settled, thing)
+        if isinstance(thing, Reading):
+            noting = note_reading if self._is_new else mend_reading
+            return noting(farm, thing, self._noted()), ()
         if not self._is_new:
             return alteration(farm, thing, title=tr("Change {name}", name=_spoken(thing))), ()
         words = tr("Stock {name}") if isinstance(thing, FishGroup) else tr("Add {name}")
@@ -218,7 +227,9 @@ class Editing(QObject):
         self._removing = thing
         change_set = self._removal(thing)
         along = [
-            change for change in change_set.changes if change.id != thing.id and change.word != "placement"
+            change
+            for change in change_set.changes
+            if change.id != thing.id and change.word not in ("placement", "log entry")
         ]
         if not along:
             self._on_remove(go_on=True)
@@ -235,6 +246,9 @@ class Editing(QObject):
 
     def _removal(self, thing: Thing) -> ChangeSet:
         assert self._outlook is not None
+        if isinstance(thing, Reading) and self._forecaster is not None:
+            dater = Dater(self._forecaster, self._outlook.farm)
+            return take_out_reading(self._outlook.farm, thing.id, self._noted(), dater)
         title = tr("Remove {name}", name=_spoken(thing))
         return removal(self._outlook.farm, thing, title=title, with_dependants=True)
 
@@ -244,6 +258,12 @@ class Editing(QObject):
             change_set = self._removal(thing)
             if self._conduct.act(change_set):
                 self.removed.emit(change_set.title)
+
+
+def _made(change_set: ChangeSet, thing: Thing) -> Id:
+    """Return the id that a thing was kept under: a reading is known by the entry that tells of it."""
+    kept = [change.id for change in change_set.changes if change.after and type(change.after) is type(thing)]
+    return kept[-1] if isinstance(thing, Reading) and kept else thing.id
 
 
 def _cautions(word: str, catalogue: Catalogue) -> tuple[str, ...]:

@@ -27,7 +27,7 @@ def lot_notes(lot: LotShare, on: date) -> list[str]:
 def count_words(lot: LotShare) -> str:
     """Return how many seeds of a lot were counted, and how many of them came up."""
     return tr(
-        "{came} of {seeds} seeds counted came up ({tests} tests, {batches} batches)",
+        "{came} of {seeds} came up: {tests} tests, {batches} batches",
         came=number_words(lot.came_up),
         seeds=number_words(lot.seeds),
         tests=lot.tests,

@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date, timedelta
 from functools import partial
-from typing import Any
 
 from PySide6.QtCore import QByteArray, Qt, Signal
 from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
@@ -27,14 +26,17 @@ from planner.desk.gathering import GATHERED, Gathering
 from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.late import LateWorker
 from planner.desk.mover import DeskMover
+from planner.desk.moves import Moves, moves_page, strip_words
+from planner.desk.moves_strip import MovesStrip
 from planner.desk.outlook import Outlook, look_out
 from planner.desk.places.listed import LISTED
 from planner.desk.places.place import place_needs
 from planner.desk.places.shelf import PlaceHolder, Shelf
+from planner.desk.records.noting import noted_by
 from planner.desk.say import careful, tr
 from planner.desk.scene_of import scene_of
 from planner.desk.services import WorkspaceNeeds
-from planner.desk.session import Session
+from planner.desk.session import Notice, Session
 from planner.desk.side import SidePanel
 from planner.desk.theme import Theme
 from planner.desk.thing_words import thing_words
@@ -72,9 +74,10 @@ class Workspace(QWidget):
         self._along: tuple[Id, ...] = ()
         self._day = self._today
         self._rows = RowKeeper()
+        self.moves = Moves()
         self._table_is_stale = True
         self.mover = DeskMover(needs.conduct)
-        self.editing = Editing(needs.conduct, needs.ask, needs.theme, self)
+        self.editing = Editing(needs.conduct, needs.ask, needs.theme, self, noted=partial(noted_by, needs))
         self.gathering = Gathering(needs.conduct, self)
         self.asking = Asking(needs, self)
         self.ways = Ways(needs, self)
@@ -89,6 +92,7 @@ class Workspace(QWidget):
         self.lanes = LanesView(self.theme, self.mover, self)
         self.table = BatchTable(self.theme, self)
         self.side = SidePanel(self.theme, self)
+        self.moves_strip = MovesStrip(self.theme, self)
         late = (PlaceHolder(listed, self) for listed in LISTED if listed.late)
         self.tabs = dressed_tabs((self.lanes, self.table, *late), self)
         self.shelf = Shelf(place_needs(self._needs, self._forecaster), self.tabs)
@@ -98,7 +102,8 @@ class Workspace(QWidget):
         self.panes = Panes(self.split, (self.due, self.side), least_middle=least_middle)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self.split)
+        column.addWidget(self.split, 1)
+        column.addWidget(self.moves_strip)
         self.lanes.set_today(self._today)
 
     def _connect(self) -> None:
@@ -128,6 +133,7 @@ class Workspace(QWidget):
         self.editing.told.connect(self.told)
         self.editing.removed.connect(self.removed)
         self.asking.told.connect(self.told)
+        self.moves_strip.list_wanted.connect(self.show_moves)
         self.gathering.troubled.connect(self.troubled)
         self.gathering.told.connect(self.told)
         self.gathering.made.connect(self.choose_many)
@@ -143,6 +149,8 @@ class Workspace(QWidget):
         """Show a farm that has been opened."""
         self._session = session
         self._chosen = None
+        self.moves.forget()
+        self.moves_strip.say("")
         self.shelf.leave()
         self._refresh()
         self._go_to_today()
@@ -151,9 +159,23 @@ class Workspace(QWidget):
         """Show at once what would be worked out a moment later."""
         self.asking.settle()
 
-    def on_notice(self, _notice: Any) -> None:
-        """Show the farm as it is after an act."""
+    def on_notice(self, notice: Notice) -> None:
+        """Show the farm as it is after an act, and say what that moved."""
+        before = self.outlook
         self._refresh()
+        if self.outlook is not None and self._session is not None:
+            moves = self.moves.note(before, self.outlook, notice.change_set, self._session.history)
+            self.moves_strip.say(strip_words(moves) if moves else "")
+
+    def show_moves(self) -> None:
+        """Show in the side panel what the last act moved, and why."""
+        if not self.moves.latest:
+            self.told.emit(tr("The last act moved no first pick."))
+            return
+        if not self.side.isVisible():
+            self.panes.toggle(SIDE)
+        self.side.show_page(moves_page(self.moves.title, self.moves.latest), of_thing=False, back=True)
+        self.side.text.setFocus()
 
     def _refresh(self) -> None:
         if self._session is None:
@@ -300,6 +322,7 @@ class Workspace(QWidget):
             "view.side": partial(self.panes.toggle, SIDE),
             "view.search": self.ways.ask_search,
             "change.history": self.ways.ask_history,
+            "change.moved": self.show_moves,
             "view.why": self.side.ask_why,
             "view.sure": self._ask_sure,
         }
@@ -352,6 +375,7 @@ class Workspace(QWidget):
         self.editing.theme = self.asking.theme = theme
         self.due.wear(theme)
         self.side.wear(theme)
+        self.moves_strip.wear(theme)
         self.shelf.wear(theme)
         self.lanes.set_theme(theme)
 

@@ -1,6 +1,6 @@
 """Tasks whose day is past and that nobody logged: carried over, with what is short if they are done today.
 
-Silence says nothing before the first entry of the log. Of a batch only the first task that was not done
+Silence says nothing before the first entry about work in the beds. Of a batch only the first task that was not done
 is late: those after it wait for it. Pure: today comes in.
 """
 
@@ -15,7 +15,7 @@ from planner.farm.checks import checked
 from planner.farm.crops import Batch
 from planner.farm.farm import Farm, by_id
 from planner.farm.faults import FarmFaultError
-from planner.farm.fields import Id
+from planner.farm.fields import NO_ID, Id
 from planner.farm.ids import id_from
 from planner.farm.log import Happening, LogEntry, standing
 from planner.forecast.engine import Forecaster
@@ -32,6 +32,8 @@ _DONE_BY: Final = {
     Happening.PICKED: frozenset({Happening.PICKED, Happening.CLEARED}),
 }
 """Entries that tell that a task was done: itself, and whatever can only come after it."""
+
+_OF_WORK: Final = frozenset({Happening.NOTE, Happening.NOT_DONE, Happening.PEST, Happening.MAINTAINED})
 
 MOST_TOLD: Final = 40
 """So many late tasks have their effect worked out; a farm that has more has other worries."""
@@ -69,9 +71,7 @@ def _week(shift: WeekShift) -> tuple[int, str]:
 
 def late_tasks(farm: Farm, forecast: Forecast, today: date) -> tuple[LateTask, ...]:
     """Return the first undone task of every batch that is late, the longest late first."""
-    if not farm.log_entries:
-        return ()
-    since = min(entry.on for entry in farm.log_entries)
+    since = min((entry.on for entry in farm.log_entries if _is_of_work(entry)), default=today)
     done: dict[Id, set[Happening]] = {}
     for entry in standing(farm.log_entries):
         done.setdefault(entry.batch, set()).add(entry.what)
@@ -81,6 +81,11 @@ def late_tasks(farm: Farm, forecast: Forecast, today: date) -> tuple[LateTask, .
         if batch.sow_on < today
     )
     return tuple(sorted((one for one in found if one is not None), key=_lateness))
+
+
+def _is_of_work(entry: LogEntry) -> bool:
+    """Tell whether an entry shows that work in the beds is logged; a water test by itself does not."""
+    return entry.batch != NO_ID or entry.what in _OF_WORK
 
 
 def _lateness(task: LateTask) -> tuple[date, Id]:

@@ -6,7 +6,7 @@ Must know nothing of what a line means.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from datetime import UTC, date, datetime, timedelta
+from datetime import date, timedelta
 from functools import partial
 from typing import Any, Final
 
@@ -34,6 +34,7 @@ from planner.desk.plan.kit import Words, button
 from planner.desk.records.doubts import doubts_of
 from planner.desk.records.grid import SheetGrid
 from planner.desk.records.line import DAY_FORMAT
+from planner.desk.records.noting import noted_at
 from planner.desk.records.prefill import lines_of, nitrogen_shares
 from planner.desk.records.sheets import (
     PREFILLED,
@@ -356,11 +357,6 @@ def checked_entry(entry: LogEntry) -> LogEntry:
     if faults:
         raise CellError(_box_of(entry), "; ".join(fault.message for fault in faults))
     return entry
-
-
-def noted_at(now: datetime) -> str:
-    """Return a moment as the log keeps it: UTC, to the minute."""
-    return now.astimezone(UTC).strftime("%Y-%m-%dT%H:%MZ")
 
 
 def _choices(box: QComboBox, choices: list[tuple[str, Any]], *, chosen: Any = None) -> None:

@@ -15,8 +15,9 @@ from planner.actions.learning import adopt
 from planner.desk.behind import Behind
 from planner.desk.places.place import Place, PlaceNeeds
 from planner.desk.plan.kit import Table, Words, button
-from planner.desk.records.catch_up import CatchUp, noted_at
+from planner.desk.records.catch_up import CatchUp
 from planner.desk.records.line import EntryLine
+from planner.desk.records.noting import noted_at
 from planner.desk.records.rows import (
     entry_columns,
     entry_rows,

@@ -207,7 +207,7 @@ class WaterTab(QWidget):
         if first:
             self.view.resizeColumnsToContents()
             widest = self._theme.metrics.field_width * 2 // 3
-            for at in range(len(reading_columns())):
+            for at in range(1, len(reading_columns())):
                 self.view.setColumnWidth(at, min(self.view.columnWidth(at), widest))
             show_headings(self.view)
         self.count.setText(tr("1 reading") if len(rows) == 1 else tr("{count} readings", count=len(rows)))
