@@ -14,6 +14,7 @@ from planner.catalogue.catalogue import Catalogue
 from planner.farm.crops import Batch, Phase, SeedLot
 from planner.farm.farm import Farm, by_id
 from planner.farm.fields import NO_ID, Id
+from planner.farm.log import Happening, LogEntry, standing
 from planner.farm.mark import plan_mark
 from planner.farm.water import Quantity, Reading
 from planner.forecast.values import Forecast
@@ -75,6 +76,7 @@ class BatchTrace:
     batch: Batch
     crop: str
     lot: SeedLot | None
+    lot_tests: tuple[LogEntry, ...]
     seeds: int
     stands: tuple[Stand, ...]
     harvest: tuple[date, date]
@@ -82,6 +84,8 @@ class BatchTrace:
     water: tuple[WaterLine, ...]
     liquor: tuple[tuple[date, str], ...]
     """Days on which the liquor of a solids batch went back into its water, and the batch's code."""
+    noted: tuple[LogEntry, ...]
+    """What the log says of the batch, as it stands, by date."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -117,6 +121,7 @@ class _Tracer:
     def __init__(self, farm: Farm, forecast: Forecast) -> None:
         self._farm, self._forecast = farm, forecast
         self._places = PlaceBook(farm)
+        self._log = sorted(standing(farm.log_entries), key=_when)
         self._beds, self._loops, self._lots = by_id(farm.beds), by_id(farm.loops), by_id(farm.seed_lots)
 
     def of(self, row: int) -> BatchTrace:
@@ -130,12 +135,14 @@ class _Tracer:
             batch=batch,
             crop=profile.crop.name,
             lot=self._lots.get(batch.seed_lot),
+            lot_tests=tuple(each for each in self._log if _is_test(each, batch.seed_lot)),
             seeds=int(self._forecast.batches.seeds[row]),
             stands=stands,
             harvest=(ruler.date_of(first), ruler.date_of(behind - 1)),
             loop="" if loop == NO_ID else self._loops[loop].name,
             water=self._water(loop, in_water),
             liquor=self._liquor(loop, in_water),
+            noted=tuple(each for each in self._log if each.batch == batch.id),
         )
 
     def _stands(self, batch: Batch, row: int) -> Iterator[Stand]:
@@ -174,6 +181,14 @@ class _Tracer:
         )
 
 
+def _when(entry: LogEntry) -> tuple[date, str]:
+    return entry.on, entry.at
+
+
+def _is_test(entry: LogEntry, lot: Id) -> bool:
+    return entry.what is Happening.SEED_TESTED and entry.seed_lot == lot and lot != NO_ID
+
+
 def _on(reading: Reading) -> date:
     return reading.on
 
@@ -197,6 +212,22 @@ def _batch_data(one: BatchTrace) -> dict[str, Any]:
         "crop": one.batch.crop,
         "variety": one.batch.variety,
         "lot": one.lot and one.lot.code,
+        "supplier": one.lot.supplier if one.lot else "",
+        "lot_tests": [
+            {"on": test.on.isoformat(), "seeds": test.out_of, "came_up": test.amount}
+            for test in one.lot_tests
+        ],
+        "noted": [
+            {
+                "on": each.on.isoformat(),
+                "at": each.at,
+                "what": each.what.value,
+                "amount": each.amount,
+                "unit": each.unit.value,
+                "who": each.who,
+            }
+            for each in one.noted
+        ],
         "sown_on": one.batch.sow_on.isoformat(),
         "seeds": one.seeds,
         "plants": one.batch.plants,
@@ -235,16 +266,36 @@ def trace_lines(trace: Trace) -> Iterator[str]:
 def _facts(one: BatchTrace) -> Iterator[tuple[str, str]]:
     variety = f", {one.batch.variety}" if one.batch.variety else ""
     yield "crop", f"{one.crop}{variety}"
-    yield "seed lot", one.lot.code if one.lot else "not noted"
+    yield "seed lot", "; ".join(_lot_words(one.lot)) if one.lot else "not noted"
+    for test in one.lot_tests:
+        yield "seed tested", f"{day_words(test.on)}: {test.amount:g} of {test.out_of} came up"
     yield "sown", f"{day_words(one.batch.sow_on)}, {count_words(one.seeds, 'seed', 'seeds')}"
     for stand in one.stands:
         yield _PHASES[stand.phase], f"from {day_words(stand.from_on)}: {'; '.join(stand.where)}"
     first, last = one.harvest
     days = day_words(first) if first == last else f"{day_words(first)} to {day_words(last)}"
     yield "harvest expected", f"{days}, up to {count_words(one.batch.plants, 'plant', 'plants')}"
+    for each in one.noted:
+        yield "noted", _noted_words(each)
     yield "water", one.loop or "no bed chosen"
     for on, code in one.liquor:
         yield "liquor returned", f"{day_words(on)}, solids batch {code}"
+
+
+def _lot_words(lot: SeedLot) -> Iterator[str]:
+    yield lot.code
+    if lot.supplier:
+        yield f"from {lot.supplier}"
+    yield from (word for word, holds in (("pelleted", lot.pelleted), ("primed", lot.primed)) if holds)
+    if lot.packed_on or lot.bought_on:
+        said, day = ("packed", lot.packed_on) if lot.packed_on else ("bought", lot.bought_on)
+        yield f"{said} {day_words(day)}" if day else ""
+
+
+def _noted_words(entry: LogEntry) -> str:
+    amount = "" if entry.amount is None else f" {entry.amount:g} {entry.unit.value}".rstrip()
+    who = f", {entry.who}" if entry.who else ""
+    return f"{day_words(entry.on)} {entry.at}".rstrip() + f": {entry.what.value}{amount}{who}"
 
 
 def _water_words(line: WaterLine) -> str:
