@@ -53,6 +53,12 @@ _CHANGE: Final = (
     Entry(key="change.undo", text="&Undo", keys="Ctrl+Z", picture="undo"),
     Entry(key="change.redo", text="&Redo", keys="Ctrl+Shift+Z", picture="redo"),
     Entry(key="change.history", text="&History…", keys="Ctrl+H", tip="Every act, and a way back to it"),
+    Entry(
+        key="change.moved",
+        text="What &moved, and why",
+        keys="Ctrl+M",
+        tip="Every batch whose first pick the last act moved",
+    ),
     _LINE,
     Entry(
         key="new.batch", text="&Sow a batch…", keys="Ctrl+B", picture="sow", tip="Plan a new batch of plants"
@@ -168,6 +174,12 @@ _VIEW: Final = (
 _HELP: Final = (
     Entry(key="help.page", text="&Help to this page", keys="F1", picture="info"),
     Entry(key="help.glossary", text="&Words used here"),
+    Entry(
+        key="help.meaning",
+        text="&Meaning of what is in hand",
+        keys="Shift+F1",
+        tip="Tell what the words mean of the part that has the keyboard; hovering tells it too",
+    ),
     Entry(
         key="help.check",
         text="&Check the arithmetic…",

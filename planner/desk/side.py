@@ -139,11 +139,11 @@ class SidePanel(QWidget):
         """The page shown."""
         return self._page
 
-    def show_page(self, page: Page, *, of_thing: bool) -> None:
-        """Show a page; the same page again changes nothing."""
+    def show_page(self, page: Page, *, of_thing: bool, back: bool = False) -> None:
+        """Show a page; the same page again changes nothing. `back` offers a way back to the week."""
         self.alter.setVisible(of_thing)
-        self.week.setVisible(of_thing)
-        self.sure.setVisible(not of_thing)
+        self.week.setVisible(of_thing or back)
+        self.sure.setVisible(not (of_thing or back))
         if page == self._page:
             return
         same = self._page is not None and (page.title, page.subtitle) == (
@@ -178,10 +178,15 @@ class SidePanel(QWidget):
         if self._page is not None and self._page.askable:
             self.why_wanted.emit(self._page.askable, number)
 
-    def show_working(self, *, working: bool) -> None:
-        """Say that it is being worked out how sure the forecast is, or no longer."""
-        self.sure.setEnabled(not working)
-        self.sure.setText(tr("Working…") if working else tr("How sure?"))
+    def show_working(self, *, working: bool, share: float = 0.0) -> None:
+        """Say that it is being worked out how sure the forecast is, and how far that is; or no longer.
+
+        The button then stops it.
+        """
+        from planner.desk.sure_words import stop_words
+
+        self.sure.setText(stop_words(share) if working else tr("How sure?"))
+        self.sure.setAccessibleName(tr("Stop working out how sure it is") if working else self.sure.toolTip())
 
     def _on_sure(self, _checked: bool) -> None:
         self.sure_wanted.emit()

@@ -46,7 +46,8 @@ class Ways(QObject):
         """Show the list of acts."""
         from planner.desk.history.dialog import HistoryDialog
 
-        HistoryDialog(self._needs.conduct, self._workspace.theme, self._workspace).open()
+        workspace = self._workspace
+        HistoryDialog(self._needs.conduct, workspace.theme, workspace, workspace.moves.words_for).open()
 
     def ask_search(self) -> None:
         """Ask what is searched, and go there."""

@@ -297,8 +297,8 @@ class Workspace(QWidget):
         self.choose_nothing()
         self.asking.ask_sure()
 
-    def _show_working(self, working: bool) -> None:
-        self.side.show_working(working=working)
+    def _show_working(self, working: bool, share: float) -> None:
+        self.side.show_working(working=working, share=share)
 
     # Wishes of the menus.
 

@@ -5,7 +5,7 @@ Must know nothing of how acts are kept.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import datetime
 from typing import TYPE_CHECKING, Any
 
@@ -59,11 +59,14 @@ def steps_to(lines: Sequence[ActLine], at: int) -> int:
 class HistoryDialog(QDialog):
     """The list, kept up to date while it is open."""
 
-    def __init__(self, conduct: Conduct, theme: Theme, parent: QWidget) -> None:
+    def __init__(
+        self, conduct: Conduct, theme: Theme, parent: QWidget, moved: Callable[[ActLine], str]
+    ) -> None:
+        """List the acts; `moved` tells in words what an act moved, where that is known."""
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(tr("History"))
-        self._conduct = conduct
+        self._conduct, self._moved = conduct, moved
         columns = (
             Column(title=tr("Where one stands")),
             Column(title=tr("When")),
@@ -138,7 +141,13 @@ class HistoryDialog(QDialog):
             said = tr("Does {count} acts again.", count=-steps)
         else:
             said = tr("Every act is saved when it is done, and can be taken back after closing, too.")
-        self.words.say(said)
+        self.words.say("\n".join(part for part in (self._moved_words(), said) if part))
+
+    def _moved_words(self) -> str:
+        """Return what the chosen act moved; empty where it moved nothing or that is not known."""
+        row, lines = self.table.current(), self.lines
+        at = len(lines) if row is None else int(row.id)
+        return self._moved(lines[at]) if at < len(lines) else ""
 
     def _on_go(self, *_anything: object) -> None:
         steps = self._steps() if self.go.isEnabled() else 0

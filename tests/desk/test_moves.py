@@ -1,0 +1,114 @@
+"""After every act that moves dates the window says what moved and why, and the history keeps it."""
+
+import dataclasses
+from datetime import timedelta
+
+import pytest
+from PySide6.QtCore import Qt
+
+from planner.desk.moves import cause_words
+from planner.desk.pages import Fact
+from planner.farm.changes import Change, ChangeSet
+from planner.planning.moved import Cause, Moved, MovedBecause
+
+CTRL = Qt.KeyboardModifier.ControlModifier
+
+
+@pytest.fixture
+def workspace(window):
+    return window.workspace
+
+
+def sown_later(batch, days):
+    after = dataclasses.replace(batch, sow_on=batch.sow_on + timedelta(days=days), locked=False)
+    return ChangeSet(title=f"Move {batch.code}", changes=(Change(before=batch, after=after),))
+
+
+def facts(workspace) -> tuple[Fact, ...]:
+    return workspace.side.page.sections[0].facts
+
+
+def test_that_an_act_that_moves_one_batch_says_old_and_new_day(window, workspace, farm):
+    batch = farm.batches[-1]
+    assert workspace.moves_strip.isHidden()
+    window.conduct.act(sown_later(batch, 3))
+    assert not workspace.moves_strip.isHidden()
+    words = workspace.moves_strip.words.text()
+    assert batch.code in words
+    assert "3 days later" in words
+    assert "→" in words
+
+
+def test_that_the_list_is_reached_by_keys_and_names_every_batch_with_its_cause(
+    qtbot, window, workspace, farm
+):
+    batch = farm.batches[-1]
+    window.conduct.act(sown_later(batch, 3))
+    qtbot.keyClick(window, Qt.Key.Key_M, CTRL)
+    page = workspace.side.page
+    assert page.title == "What moved, and why"
+    assert page.subtitle == f"Move {batch.code}"
+    (fact,) = facts(workspace)
+    assert fact.label == batch.code
+    assert "→" in fact.value
+    assert fact.note.startswith("3 days later · changed on it: ")
+    assert workspace.side.week.isVisible()
+    qtbot.mouseClick(workspace.side.week, Qt.MouseButton.LeftButton)
+    assert workspace.side.page.title.startswith("Week")
+
+
+def test_that_undo_says_what_it_moves_back(window, workspace, farm):
+    batch = farm.batches[-1]
+    window.conduct.act(sown_later(batch, 3))
+    window.conduct.undo()
+    assert "3 days earlier" in workspace.moves_strip.words.text()
+
+
+def test_that_an_act_that_moves_nothing_puts_the_strip_away(window, workspace, farm):
+    batch = farm.batches[-1]
+    window.conduct.act(sown_later(batch, 3))
+    noted = next(each for each in window.conduct.session.farm.batches if each.id != batch.id)
+    after = dataclasses.replace(noted, notes="dry corner")
+    window.conduct.act(ChangeSet(title="Note", changes=(Change(before=noted, after=after),)))
+    assert workspace.moves_strip.isHidden()
+    said = []
+    workspace.told.connect(said.append)
+    workspace.run("change.moved")
+    assert said == ["The last act moved no first pick."]
+
+
+def test_that_other_months_move_many_batches_and_the_season_is_named_as_the_cause(window, workspace, farm):
+    site = farm.sites[0]
+    bright = dataclasses.replace(site, radiation_mj_per_m2_d=(24.0,) * 12, air_c=(24.0,) * 12)
+    window.conduct.act(ChangeSet(title="Change the site", changes=(Change(before=site, after=bright),)))
+    assert "batches have another first pick" in workspace.moves_strip.words.text()
+    workspace.moves_strip.list.click()
+    listed = facts(workspace)
+    assert len(listed) >= 2
+    assert all("the season, water or bed" in fact.note for fact in listed)
+    days = [int(fact.note.split()[0]) for fact in listed]
+    assert days == sorted(days, reverse=True)
+
+
+def test_that_the_history_tells_of_an_act_what_it_moved(qtbot, window, workspace, farm):
+    from planner.desk.history.dialog import HistoryDialog
+
+    batch = farm.batches[-1]
+    window.conduct.act(sown_later(batch, 3))
+    workspace.run("change.history")
+    dialog = window.findChild(HistoryDialog)
+    assert f"First pick moved: {batch.code} " in dialog.words.text()
+    dialog.close()
+
+
+def test_that_another_farm_begins_with_nothing_moved(window, workspace, farm, session):
+    window.conduct.act(sown_later(farm.batches[-1], 3))
+    window.conduct.take(session)
+    assert workspace.moves_strip.isHidden()
+    assert workspace.moves.latest == ()
+
+
+@pytest.mark.parametrize("cause", list(Cause))
+def test_that_every_cause_has_words(cause, farm):
+    moved = Moved(batch=farm.batches[0].id, old_on=None, new_on=None)
+    assert cause_words(MovedBecause(moved=moved, cause=cause, by=("sow_on",))).strip()
