@@ -41,6 +41,28 @@ _TIP_LETTERS: Final = 300
 _SHARES: Final = (2, 4)
 
 
+ROLE_WORDS: Final = {
+    "ph": "pH",
+    "water_c": "water temperature",
+    "air_c": "air temperature",
+    "ec": "conductivity (EC)",
+    "tds": "dissolved solids (TDS)",
+    "tan": "ammonia (TAN)",
+    "alkalinity": "alkalinity (KH)",
+    "oxygen": "dissolved oxygen",
+    "p": "phosphorus",
+    "k": "potassium",
+    "ca": "calcium",
+    "mg": "magnesium",
+    "fe": "iron",
+    "top_up": "water topped up",
+    "meter_factor": "factor of the meter",
+    "quantity": "what was read",
+    "value": "the value read",
+}
+"""Words for what a column of readings may be, where the short word of a mapping says too little."""
+
+
 class ColumnChoice(QWidget):
     """What one column is, and in which unit."""
 
@@ -65,7 +87,7 @@ class ColumnChoice(QWidget):
         self.role.addItem(tr("leave out"), _NOTHING)
         for role in roles:
             if role != "ignore":
-                self.role.addItem(role.replace("_", " "), role)
+                self.role.addItem(tr(ROLE_WORDS.get(role, role.replace("_", " "))), role)
         self.role.setCurrentIndex(max(self.role.findData(chosen), 0))
         self.role.blockSignals(False)
 
@@ -180,7 +202,7 @@ class TableDialog(QDialog):
         left.setMinimumWidth(inside.sizeHint().width() + metrics.wide * 2)
         pane = QWidget(self)
         right = QVBoxLayout(pane)
-        right.setContentsMargins(0, 0, 0, 0)
+        right.setContentsMargins(metrics.gap, 0, 0, 0)
         right.addWidget(self.said)
         right.addWidget(self.faults, 1)
         right.addWidget(self.only_good)

@@ -59,22 +59,32 @@ QUANTITY_WORDS: Final = {
 
 ROLES: Final = (DATE, LOOP, QUANTITY, VALUE, FACTOR, NOTES, IGNORE, *QUANTITY_WORDS)
 _GUESSES: Final = {
-    DATE: ("date", "day", "on", "datetime", "timestamp", "time stamp", "date/time"),
-    NOTES: ("notes", "note", "remark", "remarks", "comment", "comments"),
+    DATE: ("date", "day", "on", "datetime", "timestamp", "time stamp", "date/time", "fecha", "petsa"),
+    NOTES: ("notes", "note", "remark", "remarks", "comment", "comments", "notas", "tala"),
     LOOP: ("loop", "system"),
     QUANTITY: ("quantity", "parameter"),
     VALUE: ("value",),
     FACTOR: ("meter_factor", "meter factor"),
     "ph": ("ph",),
-    "water_c": ("temp", "temperature", "water temp", "water temperature", "water_c", "water"),
-    "air_c": ("air", "air temp", "air temperature", "air_c"),
-    "ec": ("ec", "conductivity"),
+    "water_c": (
+        "temp",
+        "temperature",
+        "water temp",
+        "water temperature",
+        "water_c",
+        "water",
+        "temperatura",
+        "agua",
+        "tubig",
+    ),
+    "air_c": ("air", "aire", "air temp", "air temperature", "air_c"),
+    "ec": ("ec", "conductivity", "conductividad"),
     "tds": ("tds",),
-    "tan": ("tan", "ammonia", "nh3", "nh4", "ammonium"),
-    "nitrite": ("nitrite", "no2"),
-    "nitrate": ("nitrate", "no3"),
-    "alkalinity": ("alkalinity", "kh", "alk"),
-    "oxygen": ("do", "oxygen", "dissolved oxygen", "o2"),
+    "tan": ("tan", "ammonia", "amonio", "amoníaco", "nh3", "nh4", "ammonium"),
+    "nitrite": ("nitrite", "nitrito", "no2"),
+    "nitrate": ("nitrate", "nitrato", "no3"),
+    "alkalinity": ("alkalinity", "alcalinidad", "kh", "alk"),
+    "oxygen": ("do", "oxygen", "dissolved oxygen", "oxígeno", "o2"),
     "p": ("p", "phosphorus"),
     "k": ("k", "potassium"),
     "ca": ("ca", "calcium"),
@@ -197,7 +207,9 @@ class _Reader:
         self._place = {heading: number for number, heading in enumerate(sheet.headings)}
         self._heading_of = _heading_of(wish.roles, self._place)
         if DATE not in self._heading_of:
-            raise MappingError("no column is the date. Say which one is, such as Day=date.")
+            raise MappingError(
+                "no column is the date. Say which one is: beside its heading, or as --map Day=date."
+            )
         self._columns = {
             heading: self._unit(heading, QUANTITY_WORDS[role])
             for role, heading in self._heading_of.items()
