@@ -165,13 +165,20 @@ def counts_line(counts: Counts) -> str:
 def _row(result: CaseResult) -> tuple[str, ...]:
     return (
         _MARKS[result.verdict.value] + ("" if result.independent else _OWN),
-        f"{_number(result.ours)}{_unit(result)}",
+        f"{_ours(result)}{_unit(result)}",
         _number(result.published),
         _difference(result),
         "order" if result.reason.value == "order only" else f"± {_number(result.tolerance)}",
         result.source,
         f"{result.title} [{_said(result.inputs)}]" if result.inputs else result.title,
     )
+
+
+def _ours(result: CaseResult) -> str:
+    """Return our figure, or its range over what is assumed."""
+    if not result.ranges:
+        return _number(result.ours)
+    return f"{_number(result.ours_low)} to {_number(result.ours_high)}"
 
 
 def _unit(result: CaseResult) -> str:
@@ -183,9 +190,10 @@ def _number(value: float) -> str:
 
 
 def _difference(result: CaseResult) -> str:
-    relative = result.relative_difference
-    share = "" if relative is None else f" ({relative * _PERCENT:+.2f} %)"
-    return f"{result.difference:+.3g}{share}"
+    """Return the difference, of a range that of its nearest end."""
+    gap = result.gap
+    share = f" ({gap / abs(result.published) * _PERCENT:+.2f} %)" if result.published else ""
+    return f"{gap:+.3g}{share}"
 
 
 def _said(inputs: Sequence[tuple[str, Input]]) -> str:
@@ -210,7 +218,7 @@ def _table(rows: Sequence[Sequence[str]]) -> Iterator[str]:
 
 
 def _about(result: CaseResult) -> Iterator[str]:
-    figures = f"{_number(result.ours)} against {_number(result.published)}{_unit(result)}"
+    figures = f"{_ours(result)} against {_number(result.published)}{_unit(result)}"
     tolerance = f"tolerance {_number(result.tolerance)} ({result.reason.value})"
     yield f"  {result.key}: {result.title}: {figures}, {_difference(result)}, {tolerance}"
     yield f"    {result.publication}"

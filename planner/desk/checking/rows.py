@@ -128,12 +128,12 @@ def _figures(result: CaseResult) -> tuple[tuple[str, ...], tuple[object, ...]]:
     """Return title, ours, published, difference and tolerance as texts, and what each is sorted by."""
     texts = (
         result.title,
-        with_unit(_short(result.ours), result.unit),
+        ours_words(result),
         with_unit(_short(result.published), result.unit),
         _difference_short(result),
         tolerance_words(result),
     )
-    share = abs(result.relative_difference or 0.0)
+    share = abs(result.gap / result.published) if result.published else 0.0
     return texts, (result.title, result.ours, result.published, share, result.tolerance)
 
 
@@ -153,23 +153,30 @@ def standing_meaning(standing: Standing) -> str:
     return tr(_MEANINGS[standing])
 
 
+def ours_words(result: CaseResult) -> str:
+    """Return our figure with its unit, or its range over what is assumed."""
+    if not result.ranges:
+        return with_unit(_short(result.ours), result.unit)
+    low, high = _figure(result.ours_low), with_unit(_short(result.ours_high), result.unit)
+    return tr("{low} to {high}", low=low, high=high)
+
+
 def difference_words(result: CaseResult) -> str:
-    """Return by how much our figure differs, in percent where the published one is not 0."""
-    sign = "+" if result.difference > 0 else ""
-    plain = sign + _figure(result.difference)
-    if result.relative_difference is None:
-        return plain
-    percent = number_words(result.relative_difference * _PERCENT, digits=2)
-    return f"{plain} ({sign}{percent} %)"
+    """Return by how much our figure, or the nearest of a range, differs; in percent too where it can be."""
+    plain = _signed(_short(result.gap))
+    return f"{plain} ({_difference_short(result, digits=2)})" if result.published else plain
 
 
-def _difference_short(result: CaseResult) -> str:
+def _difference_short(result: CaseResult, *, digits: int = 1) -> str:
     """Return the difference in percent alone, or in its unit where the published figure is 0."""
-    sign = "+" if result.difference > 0 else ""
-    if result.relative_difference is None:
-        return sign + _figure(result.difference)
-    percent = number_words(result.relative_difference * _PERCENT, digits=1)
-    return f"{sign}{percent} %"
+    if not result.published:
+        return _signed(_short(result.gap))
+    return f"{_signed(result.gap / abs(result.published) * _PERCENT, digits=digits)} %"
+
+
+def _signed(value: float, *, digits: int | None = None) -> str:
+    words = number_words(value) if digits is None else number_words(value, digits=digits)
+    return f"+{words}" if value > 0 else words
 
 
 def tolerance_words(result: CaseResult) -> str:
@@ -258,9 +265,7 @@ def _list(title: str, facts: tuple[Fact, ...]) -> tuple[Section, ...]:
 
 
 def _facts(result: CaseResult) -> Iterator[Fact]:
-    yield Fact(
-        label=tr("Ours"), value=with_unit(_short(result.ours), result.unit), note=_between_words(result)
-    )
+    yield Fact(label=tr("Ours"), value=ours_words(result), note=_between_words(result))
     yield Fact(
         label=tr("Published"),
         value=with_unit(_short(result.published), result.unit),
@@ -280,13 +285,10 @@ def _reason_words(result: CaseResult) -> str:
 
 
 def _between_words(result: CaseResult) -> str:
-    if result.ours_low == result.ours_high:
+    if not result.ranges:
         return ""
-    return tr(
-        "{low} to {high} over what is assumed; agreement anywhere between counts",
-        low=_figure(result.ours_low),
-        high=_figure(result.ours_high),
-    )
+    likely = with_unit(_short(result.ours), result.unit)
+    return tr("over what is assumed, {likely} in between; agreement anywhere counts", likely=likely)
 
 
 def _proof(result: CaseResult) -> Iterator[Fact]:

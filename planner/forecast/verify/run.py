@@ -79,6 +79,16 @@ class CaseResult:
         return Verdict.WITHIN if self.within else Verdict.OUTSIDE
 
     @property
+    def ranges(self) -> bool:
+        """Whether ours is a range, over what is assumed."""
+        return self.ours_low != self.ours_high
+
+    @property
+    def gap(self) -> float:
+        """How far the nearest of ours lies from print, in `unit`; 0 where the range holds it."""
+        return min(max(self.published, self.ours_low), self.ours_high) - self.published
+
+    @property
     def independent(self) -> bool:
         """Whether no shipped figure that went in was drawn from the publication that judges it."""
         return not self.own_figures and not self.fitted

@@ -190,6 +190,14 @@ def test_that_a_case_page_holds_inputs_figures_and_the_reason_of_the_tolerance(r
     assert any(result.publication == text for text in texts)
 
 
+def test_that_a_range_is_shown_whole_with_the_difference_of_its_nearest_end(results):
+    result = next(each for each in results if each.ranges and each.gap == 0)
+    (row,) = case_rows((result,), LIGHT)
+    low, high = (f"{float(f'{value:.5g}'):g}" for value in (result.ours_low, result.ours_high))
+    assert row.texts[2].replace(",", "").startswith(f"{low} to {high}")
+    assert row.texts[4].startswith("0")
+
+
 def test_that_a_wrong_file_of_cases_is_said_in_the_page(qtbot):
     def broken():
         raise CatalogueError("is missing", file="verify/water.toml", field="title")

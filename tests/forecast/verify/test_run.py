@@ -148,6 +148,15 @@ def test_that_any_value_of_an_assumed_range_may_agree(catalogue, case, published
     assert found.within is within
 
 
+@pytest.mark.parametrize(("published", "gap"), [(60, 0), (50, 1.52), (80, -6.4)])
+def test_that_the_gap_is_that_of_the_nearest_end_of_a_range(catalogue, case, published, gap):
+    assumed = {"assumed": "Protein is not told.", "assumed_ranges": {"protein_share": [0.28, 0.4]}}
+    (found,) = results(catalogue, case | assumed | {"published": published})
+    assert found.ranges
+    assert found.gap == pytest.approx(gap)
+    assert found.difference == pytest.approx(58.88 - published)
+
+
 @pytest.mark.parametrize(("published", "within"), [(0.8, True), (1.3, False)])
 def test_that_an_order_is_judged_by_the_side_of_one(catalogue, case, published, within):
     del case["tolerance"]
