@@ -21,9 +21,10 @@ from PySide6.QtWidgets import (
 )
 
 from planner.desk.fitting import open_sized
-from planner.desk.help_words import ABOUT, GLOSSARY, PLANNING_AID, PRIVACY
+from planner.desk.help_words import ABOUT, PLANNING_AID, PRIVACY
 from planner.desk.rows import Column, Row, RowsModel
 from planner.desk.say import tr
+from planner.desk.terms import terms
 from planner.desk.theme import Theme
 
 
@@ -76,10 +77,14 @@ class GlossaryPane(QWidget):
 
 
 def _glossary_rows() -> tuple[Row, ...]:
-    said = ((tr(word), tr(meaning)) for word, meaning in GLOSSARY)
     return tuple(
-        Row(id=word, texts=(word, meaning), sort=(word, meaning), spoken=f"{word}: {meaning}")
-        for word, meaning in sorted(said, key=lambda pair: pair[0].casefold())
+        Row(
+            id=term.word,
+            texts=(term.word, term.meaning),
+            sort=(term.word, term.meaning),
+            spoken=term.sentence,
+        )
+        for term in terms()
     )
 
 

@@ -11,6 +11,8 @@ from typing import Any, Final
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from planner.desk.terms import meaning_of
+
 Index = QModelIndex | QPersistentModelIndex
 ID_ROLE: Final = Qt.ItemDataRole.UserRole
 SORT_ROLE: Final = Qt.ItemDataRole.UserRole + 1
@@ -47,6 +49,7 @@ class RowsModel(QAbstractTableModel):
     def __init__(self, columns: Sequence[Column], parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._columns = tuple(columns)
+        self._tips = tuple(column.tip or meaning_of(column.title) for column in self._columns)
         self._rows: tuple[Row, ...] = ()
 
     @property
@@ -99,7 +102,9 @@ class RowsModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return column.title
         if role == Qt.ItemDataRole.ToolTipRole:
-            return column.tip or None
+            return self._tips[section] or None
+        if role == Qt.ItemDataRole.AccessibleDescriptionRole:
+            return self._tips[section] or None
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return _side(column)
         return None

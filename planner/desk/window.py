@@ -33,6 +33,7 @@ if TYPE_CHECKING:
     from planner.desk.messages import MessageBar
     from planner.desk.services import Rooms
     from planner.desk.session import Session
+    from planner.desk.term_tips import TermTips
     from planner.desk.workspace import Workspace
 
 W = TypeVar("W", bound=QWidget)
@@ -72,6 +73,13 @@ class MainWindow(FrontWindow):
         assert self.files is not None
         acts = DoorActs(new=self.show_new_farm, sample=self.files.open_sample, kept=self.files.ask_open)
         return Doors(acts, self.theme, self._middle, self)
+
+    @cached_property
+    def tips(self) -> TermTips:
+        """What tells the meaning of words, on hover and by a key."""
+        from planner.desk.term_tips import TermTips
+
+        return TermTips(self)
 
     @cached_property
     def crash(self) -> CrashWatch:
@@ -154,6 +162,7 @@ class MainWindow(FrontWindow):
         load_bold()
         self.crash.begin()
         self.menus.sharpen()
+        _ = self.tips  # from now on, words are explained where the mouse rests on them
         self.rooms = self._services.load()
         workspace = self._put_workspace(self.rooms, self._services.now)
         self.conduct.expect(self.rooms.troubles, workspace.words_for)
@@ -288,6 +297,7 @@ class MainWindow(FrontWindow):
             "change.redo": self.conduct.redo,
             "help.page": self.show_help,
             "help.glossary": self.show_glossary,
+            "help.meaning": self.tips.tell,
             "help.about": self.show_about,
             "help.check": self.show_check,
         }

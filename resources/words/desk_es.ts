@@ -148,6 +148,10 @@
         <translation type="unfinished">&amp;Comidas/día</translation>
     </message>
     <message>
+        <source>&amp;Meaning of what is in hand</source>
+        <translation type="unfinished">&amp;Qué significa lo que se usa</translation>
+    </message>
+    <message>
         <source>&amp;Meters</source>
         <translation type="unfinished">&amp;Medidores</translation>
     </message>
@@ -436,6 +440,10 @@
         <translation type="unfinished">Un hoyo de una balsa, un punto de una cama de grava o una celda de una bandeja; lleva una planta a la vez.</translation>
     </message>
     <message>
+        <source>A leaf crop that flowers too early, mostly from heat; its leaves turn bitter.</source>
+        <translation type="unfinished">Un cultivo de hoja que florece antes de tiempo, casi siempre por calor; amarga.</translation>
+    </message>
+    <message>
         <source>A level s&amp;coop</source>
         <translation type="unfinished">&amp;Medida rasa</translation>
     </message>
@@ -472,12 +480,24 @@
         <translation type="unfinished">Se propone una siembra para cada semana de un año; puede cambiarlo todo.</translation>
     </message>
     <message>
+        <source>A substance that brings what fish feed lacks, such as iron or potassium.</source>
+        <translation type="unfinished">Sustancia que aporta lo que falta al alimento, como hierro o potasio.</translation>
+    </message>
+    <message>
+        <source>A substance that takes up acid and so holds the pH up, such as a bicarbonate.</source>
+        <translation type="unfinished">Una sustancia que absorbe ácido y así sostiene el pH, como un bicarbonato.</translation>
+    </message>
+    <message>
         <source>A switch that trips at night stops air and pump without a sound. Fit an alarm that calls when power fails, and give the fish a circuit of their own.</source>
         <translation type="unfinished">Un interruptor que salta de noche detiene el aire y la bomba sin ruido. Ponga una alarma que llame cuando falle la corriente y dé a los peces un circuito propio.</translation>
     </message>
     <message>
         <source>A tripped safety switch kills fish quietly</source>
         <translation type="unfinished">Un interruptor de seguridad que salta mata peces en silencio</translation>
+    </message>
+    <message>
+        <source>A weighed amount of a supplement or base, given once or again and again.</source>
+        <translation type="unfinished">Cantidad pesada de un suplemento o una base, una vez o repetida.</translation>
     </message>
     <message>
         <source>A weighed sample, harvest, deaths, days off feed, feed given</source>
@@ -748,6 +768,10 @@
         <translation type="unfinished">Altitud</translation>
     </message>
     <message>
+        <source>Ammonia (TAN)</source>
+        <translation type="unfinished">Amoniaco (TAN)</translation>
+    </message>
+    <message>
         <source>Ammonia from feed</source>
         <translation type="unfinished">Amoníaco del alimento</translation>
     </message>
@@ -1016,6 +1040,14 @@
         <translation type="unfinished">Biofiltro</translation>
     </message>
     <message>
+        <source>Biomass</source>
+        <translation type="unfinished">Biomasa</translation>
+    </message>
+    <message>
+        <source>Bolting</source>
+        <translation type="unfinished">Espigado</translation>
+    </message>
+    <message>
         <source>Book</source>
         <translation type="unfinished">Catálogo</translation>
     </message>
@@ -1046,6 +1078,10 @@
     <message>
         <source>Bring in the good rows and leave these out</source>
         <translation type="unfinished">Traer las filas buenas y dejar estas fuera</translation>
+    </message>
+    <message>
+        <source>Brown edges on young leaves: calcium does not reach them, even where there is enough.</source>
+        <translation type="unfinished">Bordes pardos en hojas jóvenes: no les llega calcio, aunque haya bastante.</translation>
     </message>
     <message>
         <source>Building, roof load, wiring, waste water, water rights, food sale, zoning, animal welfare and slaughter follow local codes: ask first. Water weighs a tonne per cubic metre: 3 m² at 25 cm is 0.75 t before rafts and crops.</source>
@@ -1162,6 +1198,10 @@
     <message>
         <source>Changes whenever anything in the farm changes; printed on every sheet.</source>
         <translation type="unfinished">Cambia cuando cambia algo de la granja; se imprime en cada hoja.</translation>
+    </message>
+    <message>
+        <source>Chelate</source>
+        <translation type="unfinished">Quelato</translation>
     </message>
     <message>
         <source>Chemical formula</source>
@@ -1316,6 +1356,10 @@
         <translation type="unfinished">Conductividad</translation>
     </message>
     <message>
+        <source>Conductivity (EC)</source>
+        <translation type="unfinished">Conductividad (EC)</translation>
+    </message>
+    <message>
         <source>Conductivity [mS/cm]</source>
         <translation type="unfinished">Conductividad [mS/cm]</translation>
     </message>
@@ -1380,6 +1424,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Daily light (DLI)</source>
+        <translation type="unfinished">Luz diaria (DLI)</translation>
+    </message>
+    <message>
         <source>Dar&amp;k</source>
         <translation type="unfinished">&amp;Oscuro</translation>
     </message>
@@ -1406,6 +1454,10 @@
     <message>
         <source>Days</source>
         <translation type="unfinished">Días</translation>
+    </message>
+    <message>
+        <source>Days after a medicine before fish or crops may be eaten.</source>
+        <translation type="unfinished">Días tras un medicamento antes de comer peces o cultivos.</translation>
     </message>
     <message>
         <source>Days are then the same all year. Months of your own can be entered later, under Set-up.</source>
@@ -1472,6 +1524,10 @@
         <translation type="unfinished">Días sin alimento antes de la cosecha</translation>
     </message>
     <message>
+        <source>Days off feed in clean water before fish are eaten.</source>
+        <translation type="unfinished">Días sin alimento en agua limpia antes de comer los peces.</translation>
+    </message>
+    <message>
         <source>Dead</source>
         <translation type="unfinished">Muertos</translation>
     </message>
@@ -1498,6 +1554,10 @@
     <message>
         <source>DejaVuSans.ttf</source>
         <translation type="unfinished">DejaVuSans.ttf</translation>
+    </message>
+    <message>
+        <source>Demand</source>
+        <translation type="unfinished">Demanda</translation>
     </message>
     <message>
         <source>Depth</source>
@@ -1732,6 +1792,10 @@
         <translation type="unfinished">Cada lote puede ir a su cama el día previsto.</translation>
     </message>
     <message>
+        <source>Every batch whose first pick the last act moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Every circuit at the beds and tanks needs a residual-current device; press its test button monthly. Let each cord hang in a drip loop, keep sockets above splash height and no cable over open water. Have wiring done by a qualified electrician to the local code. Switch off before hands go into the water.</source>
         <translation type="unfinished">Todo circuito junto a camas y tanques necesita un interruptor diferencial; pulse su botón de prueba cada mes. Deje que cada cable cuelgue en un bucle de goteo, ponga los enchufes por encima de las salpicaduras y ningún cable sobre agua abierta. Encargue el cableado a un electricista cualificado según el código local. Desconecte antes de meter las manos en el agua.</translation>
     </message>
@@ -1864,6 +1928,10 @@
         <translation type="unfinished">El alimento baja</translation>
     </message>
     <message>
+        <source>Feed for a group of fish on one day.</source>
+        <translation type="unfinished">Alimento de un grupo de peces en un día.</translation>
+    </message>
+    <message>
         <source>Feed is judged by</source>
         <translation type="unfinished">El alimento se juzga por</translation>
     </message>
@@ -1968,8 +2036,20 @@
         <translation type="unfinished">Primera cosecha</translation>
     </message>
     <message>
+        <source>First pick moved: {moves}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First pick of {code}: {change}, {days}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>First picking, as a share of a full one</source>
         <translation type="unfinished">Primera recogida, como parte de una completa</translation>
+    </message>
+    <message>
+        <source>First to last good day of picking a batch.</source>
+        <translation type="unfinished">Del primer al último día bueno para cosechar un lote.</translation>
     </message>
     <message>
         <source>Fish</source>
@@ -2384,6 +2464,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Harvest window</source>
+        <translation type="unfinished">Ventana de cosecha</translation>
+    </message>
+    <message>
         <source>Harvest {fish} of {group} first, the rest on {on}</source>
         <translation type="unfinished">Cosechar primero {fish} de {group}, el resto el {on}</translation>
     </message>
@@ -2512,6 +2596,10 @@
         <translation type="unfinished">Cuánto prueba</translation>
     </message>
     <message>
+        <source>How often an hour's flow changes the water of a tank.</source>
+        <translation type="unfinished">Cuántas veces por hora el caudal cambia el agua de un estanque.</translation>
+    </message>
+    <message>
         <source>How s&amp;ure is the week</source>
         <translation type="unfinished">Qué tan se&amp;gura es la semana</translation>
     </message>
@@ -2530,6 +2618,10 @@
     <message>
         <source>How to read a repair</source>
         <translation type="unfinished">Cómo leer un arreglo</translation>
+    </message>
+    <message>
+        <source>How well the water leads current: a rough measure of all that is dissolved in it.</source>
+        <translation type="unfinished">Qué bien conduce el agua la corriente: medida gruesa de todo lo disuelto.</translation>
     </message>
     <message>
         <source>ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday.</source>
@@ -2602,6 +2694,10 @@
     <message>
         <source>Iron due</source>
         <translation type="unfinished">Toca hierro</translation>
+    </message>
+    <message>
+        <source>Iron held so that it stays in the water; which chelate suits depends on the pH.</source>
+        <translation type="unfinished">Hierro sujeto para que quede en el agua; cuál conviene depende del pH.</translation>
     </message>
     <message>
         <source>Iron in the fish</source>
@@ -2804,6 +2900,10 @@
         <translation type="unfinished">Luz que deja pasar el techo</translation>
     </message>
     <message>
+        <source>Light that plants can use, summed over a day, in mol for each square metre.</source>
+        <translation type="unfinished">Luz útil para las plantas sumada en un día, en mol por metro cuadrado.</translation>
+    </message>
+    <message>
         <source>Light that the layers above let through</source>
         <translation type="unfinished">Luz que dejan pasar los niveles de arriba</translation>
     </message>
@@ -2990,6 +3090,10 @@
     <message>
         <source>Meals a day</source>
         <translation type="unfinished">Comidas al día</translation>
+    </message>
+    <message>
+        <source>Mean weight</source>
+        <translation type="unfinished">Peso medio</translation>
     </message>
     <message>
         <source>Mean weight foreseen today</source>
@@ -3200,12 +3304,20 @@
         <translation type="unfinished">Sigue: {what}.</translation>
     </message>
     <message>
+        <source>Nitrate</source>
+        <translation type="unfinished">Nitrato</translation>
+    </message>
+    <message>
         <source>Nitrate as N [mg/L]</source>
         <translation type="unfinished">Nitrato como N [mg/L]</translation>
     </message>
     <message>
         <source>Nitrification</source>
         <translation type="unfinished">Nitrificación</translation>
+    </message>
+    <message>
+        <source>Nitrite</source>
+        <translation type="unfinished">Nitrito</translation>
     </message>
     <message>
         <source>Nitrite as N [mg/L]</source>
@@ -3346,6 +3458,10 @@
     <message>
         <source>No week from today on is flagged: what the plan asks for is supplied, and fits.</source>
         <translation type="unfinished">Ninguna semana de hoy en adelante está marcada: lo que el plan pide se aporta, y cabe.</translation>
+    </message>
+    <message>
+        <source>No word here is in the list of words.</source>
+        <translation type="unfinished">Ninguna palabra de aquí está en la lista.</translation>
     </message>
     <message>
         <source>No work on</source>
@@ -3510,6 +3626,10 @@
         <translation type="unfinished">Vivero: quedan libres al menos {free} de {cells} celdas, en {week}.</translation>
     </message>
     <message>
+        <source>Nutrient hole</source>
+        <translation type="unfinished">Hueco de nutrientes</translation>
+    </message>
+    <message>
         <source>Nutrients</source>
         <translation type="unfinished">Nutrientes</translation>
     </message>
@@ -3522,8 +3642,16 @@
         <translation type="unfinished">S</translation>
     </message>
     <message>
+        <source>Occupancy</source>
+        <translation type="unfinished">Ocupación</translation>
+    </message>
+    <message>
         <source>October–December</source>
         <translation type="unfinished">Octubre–diciembre</translation>
+    </message>
+    <message>
+        <source>Of a hundred seeds, how many come up; each packet has its own.</source>
+        <translation type="unfinished">De cien semillas, cuántas nacen; cada sobre tiene la suya.</translation>
     </message>
     <message>
         <source>Of all that is wanted {missed} % is missed, {wasted} % is more than wanted, and balance costs {balance} %.</source>
@@ -3680,6 +3808,10 @@
     <message>
         <source>Oxygen given</source>
         <translation type="unfinished">Oxígeno dado</translation>
+    </message>
+    <message>
+        <source>Oxygen in the water; fish, roots and bacteria all breathe it.</source>
+        <translation type="unfinished">Oxígeno en el agua; lo respiran peces, raíces y bacterias.</translation>
     </message>
     <message>
         <source>Oxygen meter</source>
@@ -4046,6 +4178,10 @@
         <translation type="unfinished">Casos publicados</translation>
     </message>
     <message>
+        <source>Purge</source>
+        <translation type="unfinished">Purga</translation>
+    </message>
+    <message>
         <source>Purge table fish some days in clean water without feed, chill them at once, and check whether selling fish needs a licence.</source>
         <translation type="unfinished">Purgue el pescado de mesa unos días en agua limpia sin alimento, enfríelo enseguida y compruebe si vender pescado exige licencia.</translation>
     </message>
@@ -4064,6 +4200,10 @@
     <message>
         <source>Put the rows on the clipboard, for a spreadsheet</source>
         <translation type="unfinished">Poner las filas en el portapapeles, para una hoja de cálculo</translation>
+    </message>
+    <message>
+        <source>Put this away</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Puts one dose into the plan; Undo takes it out</source>
@@ -4100,6 +4240,10 @@
     <message>
         <source>Raftweek plans small coupled aquaponic loops: what to sow, move and pick each week, so that the harvest is steady and what the crops take up stays matched to what the fish are fed.</source>
         <translation type="unfinished">Raftweek planea pequeños circuitos acuapónicos: qué sembrar, trasplantar y cosechar cada semana, para que la cosecha sea pareja y lo que toman los cultivos vaya con lo que se da a los peces.</translation>
+    </message>
+    <message>
+        <source>Ration</source>
+        <translation type="unfinished">Ración</translation>
     </message>
     <message>
         <source>Ration set by</source>
@@ -4454,6 +4598,10 @@
         <translation type="unfinished">Parte del líquido que regresa</translation>
     </message>
     <message>
+        <source>Share of the places of a bed that are held on a day.</source>
+        <translation type="unfinished">Parte de las plazas de una cama ocupadas un día.</translation>
+    </message>
+    <message>
         <source>Share of the solids it takes out</source>
         <translation type="unfinished">Parte de los sólidos que saca</translation>
     </message>
@@ -4544,6 +4692,10 @@
     <message>
         <source>Sol&amp;ids batch…</source>
         <translation type="unfinished">Lote de só&amp;lidos…</translation>
+    </message>
+    <message>
+        <source>Solids</source>
+        <translation type="unfinished">Sólidos</translation>
     </message>
     <message>
         <source>Solids and mineralised liquor</source>
@@ -4830,6 +4982,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Puestos el</translation>
     </message>
     <message>
+        <source>Stocking density</source>
+        <translation type="unfinished">Densidad de peces</translation>
+    </message>
+    <message>
         <source>Stocking limit</source>
         <translation type="unfinished">Límite de densidad</translation>
     </message>
@@ -4842,8 +4998,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Detener</translation>
     </message>
     <message>
+        <source>Stop ({percent} %)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Stop feeding. Run battery air to the fish tank before anything else. Leave filters closed. Nobody can say to the minute how long fish will last: act at once.</source>
         <translation type="unfinished">Deje de alimentar. Dé aire con batería al tanque de peces antes que nada. Deje los filtros cerrados. Nadie puede decir al minuto cuánto durarán los peces: actúe de inmediato.</translation>
+    </message>
+    <message>
+        <source>Stop working out how sure it is</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Stop, keep the best</source>
@@ -4906,6 +5070,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Proveedor</translation>
     </message>
     <message>
+        <source>Supply</source>
+        <translation type="unfinished">Oferta</translation>
+    </message>
+    <message>
         <source>Supply and demand by week</source>
         <translation type="unfinished">Aporte y demanda por semana</translation>
     </message>
@@ -4920,6 +5088,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Surface of the media</source>
         <translation type="unfinished">Superficie del medio filtrante</translation>
+    </message>
+    <message>
+        <source>Surface on which the bacteria sit that turn ammonia into nitrate.</source>
+        <translation type="unfinished">Superficie donde viven las bacterias que convierten el amoniaco en nitrato.</translation>
     </message>
     <message>
         <source>System water and food</source>
@@ -5018,6 +5190,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Tarea</translation>
     </message>
     <message>
+        <source>Tell what the words mean of the part that has the keyboard; hovering tells it too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Temperature</source>
         <translation type="unfinished">Temperatura</translation>
     </message>
@@ -5114,6 +5290,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">El idioma cambia al iniciar de nuevo el programa.</translation>
     </message>
     <message>
+        <source>The last act moved no first pick.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The law</source>
         <translation type="unfinished">La ley</translation>
     </message>
@@ -5140,6 +5320,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>The plants cannot go here.</source>
         <translation type="unfinished">Las plantas no pueden ir aquí.</translation>
+    </message>
+    <message>
+        <source>The poisonous part of ammonia; it grows with pH and warmth.</source>
+        <translation type="unfinished">La parte venenosa del amoniaco; crece con el pH y el calor.</translation>
     </message>
     <message>
         <source>The program has no means to work it out; what is lacking is said</source>
@@ -5194,6 +5378,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">La granja de muestra, una nueva o una ya guardada</translation>
     </message>
     <message>
+        <source>The scale of acid and base: 7 is neutral, each step is ten times more.</source>
+        <translation type="unfinished">La escala de ácido y base: 7 es neutro, cada paso es diez veces más.</translation>
+    </message>
+    <message>
         <source>The season plan is adopted. Undo brings the old one back.</source>
         <translation type="unfinished">El plan de temporada está adoptado. Deshacer trae el anterior.</translation>
     </message>
@@ -5214,12 +5402,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Aquí se muestran las siembras para su lista. Nada cambia hasta que las adopte.</translation>
     </message>
     <message>
+        <source>The step between ammonia and nitrate; it harms fish.</source>
+        <translation type="unfinished">El paso entre amoniaco y nitrato; daña a los peces.</translation>
+    </message>
+    <message>
         <source>The tab says how many places are missing, on which day it is tightest, and which batches would make room. As many plants as there is room for are sown all the same.</source>
         <translation type="unfinished">La pestaña dice cuántos lugares faltan, qué día está más apretado y qué lotes harían sitio. Aun así se siembran tantas plantas como quepan.</translation>
     </message>
     <message>
         <source>The tanks have no room for any of these ways.</source>
         <translation type="unfinished">En los tanques no cabe ninguna de estas formas.</translation>
+    </message>
+    <message>
+        <source>The water's reserve against acid; bases refill it, nitrification uses it up.</source>
+        <translation type="unfinished">La reserva del agua contra el ácido; las bases la reponen, la nitrificación la gasta.</translation>
     </message>
     <message>
         <source>The weeks of one element as a table</source>
@@ -5330,6 +5526,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Zona horaria</translation>
     </message>
     <message>
+        <source>Tip-burn</source>
+        <translation type="unfinished">Quemado de puntas</translation>
+    </message>
+    <message>
         <source>To</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5436,6 +5636,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Tuesday</source>
         <translation type="unfinished">Martes</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation type="unfinished">Recambio</translation>
     </message>
     <message>
         <source>Type a few letters; arrows choose, Enter goes there.</source>
@@ -5694,6 +5898,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Semanas desde aquí</translation>
     </message>
     <message>
+        <source>Weeks in which supply falls below demand, mostly after fish were harvested.</source>
+        <translation type="unfinished">Semanas en que la oferta cae bajo la demanda, casi siempre tras cosechar peces.</translation>
+    </message>
+    <message>
         <source>Weeks later</source>
         <translation type="unfinished">Semanas después</translation>
     </message>
@@ -5734,8 +5942,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Peso de un alevín</translation>
     </message>
     <message>
+        <source>Weight of all living fish of a group or a tank together.</source>
+        <translation type="unfinished">Peso de todos los peces vivos de un grupo o estanque.</translation>
+    </message>
+    <message>
+        <source>Weight of fish for each cubic metre of tank.</source>
+        <translation type="unfinished">Peso de peces por metro cúbico de estanque.</translation>
+    </message>
+    <message>
         <source>Weight of one fish</source>
         <translation type="unfinished">Peso de un pez</translation>
+    </message>
+    <message>
+        <source>Weight of one fish on average; a weighed sample mends it.</source>
+        <translation type="unfinished">Peso medio de un pez; una muestra pesada lo corrige.</translation>
     </message>
     <message>
         <source>Wh&amp;y these figures…</source>
@@ -5746,8 +5966,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Qué</translation>
     </message>
     <message>
+        <source>What &amp;moved, and why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What a level scoop holds</source>
         <translation type="unfinished">Cuánto lleva una medida rasa</translation>
+    </message>
+    <message>
+        <source>What bacteria make of ammonia in the end, and the nitrogen that plants take.</source>
+        <translation type="unfinished">Lo que las bacterias hacen al final del amoniaco; el nitrógeno que toman las plantas.</translation>
     </message>
     <message>
         <source>What can be wanted</source>
@@ -5768,6 +5996,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>What does not fit ({count})</source>
         <translation type="unfinished">Qué no cabe ({count})</translation>
+    </message>
+    <message>
+        <source>What fish give off, both forms of it together, counted as nitrogen; a part of it is poison.</source>
+        <translation type="unfinished">Lo que excretan los peces, sus dos formas juntas, contado como nitrógeno; una parte es veneno.</translation>
+    </message>
+    <message>
+        <source>What fish leave that does not dissolve; filters catch it, and it can be mineralised.</source>
+        <translation type="unfinished">Lo que dejan los peces sin disolverse; lo retienen los filtros y se puede mineralizar.</translation>
     </message>
     <message>
         <source>What fits</source>
@@ -5870,8 +6106,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Qué significa</translation>
     </message>
     <message>
+        <source>What moved, and why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What of an element is dissolved in the water at the time.</source>
+        <translation type="unfinished">Lo que hay disuelto de un elemento en ese momento.</translation>
+    </message>
+    <message>
+        <source>What reaches the water for plants in a week: from feed, solids, doses and make-up water.</source>
+        <translation type="unfinished">Lo que llega al agua para las plantas en una semana: alimento, sólidos, dosis y agua de relleno.</translation>
+    </message>
+    <message>
         <source>What stands there</source>
         <translation type="unfinished">Qué hay ahí</translation>
+    </message>
+    <message>
+        <source>What the crops take up in a week if they grow as foreseen.</source>
+        <translation type="unfinished">Lo que los cultivos absorben en una semana si crecen según lo previsto.</translation>
     </message>
     <message>
         <source>What the fish feed supplies of an element and what the crops take up, week by week, and a band: short, thin, met or ample.</source>
@@ -6058,6 +6310,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Con margen</translation>
     </message>
     <message>
+        <source>Withdrawal time</source>
+        <translation type="unfinished">Tiempo de retiro</translation>
+    </message>
+    <message>
         <source>Within 0.1 % of the best possible.</source>
         <translation type="unfinished">A menos de 0.1 % de lo mejor posible.</translation>
     </message>
@@ -6226,8 +6482,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Ale&amp;jar</translation>
     </message>
     <message>
+        <source>_</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a feeding table</source>
         <translation type="unfinished">una tabla de alimentación</translation>
+    </message>
+    <message>
+        <source>a figure of your own in the catalogue</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a fixed share of body weight</source>
@@ -6278,8 +6542,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">meta de la comprobación</translation>
     </message>
     <message>
+        <source>air temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>alkalinity</source>
         <translation type="unfinished">alcalinidad</translation>
+    </message>
+    <message>
+        <source>alkalinity (KH)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>alkalinity falls by {fall} unless base is given; {agreement}</source>
@@ -6298,12 +6570,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">todos los peces</translation>
     </message>
     <message>
+        <source>along with what was changed: {kinds}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ammonia (TAN)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>ample</source>
         <translation type="unfinished">sobra</translation>
     </message>
     <message>
         <source>an area that is always planted</source>
         <translation type="unfinished">un área siempre plantada</translation>
+    </message>
+    <message>
+        <source>and {rest} more</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>any day of the week</source>
@@ -6414,6 +6698,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">ca</translation>
     </message>
     <message>
+        <source>calcium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>calibrated</source>
         <translation type="unfinished">calibrado</translation>
     </message>
@@ -6424,6 +6712,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>change the feed at {grams} g</source>
         <translation type="unfinished">cambie el alimento a los {grams} g</translation>
+    </message>
+    <message>
+        <source>changed on it: {fields}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>changes</source>
@@ -6456,6 +6748,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>common practice</source>
         <translation type="unfinished">práctica común</translation>
+    </message>
+    <message>
+        <source>conductivity (EC)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>cool</source>
@@ -6494,7 +6790,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">demanda, hoy</translation>
     </message>
     <message>
-        <source>do</source>
+        <source>dissolved oxygen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dissolved solids (TDS)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6542,10 +6842,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lo alivia</translation>
     </message>
     <message>
-        <source>ec</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>enough</source>
         <translation type="unfinished">suficiente</translation>
     </message>
@@ -6580,6 +6876,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>factor not noted, {factor} taken</source>
         <translation type="unfinished">factor sin anotar, se toma {factor}</translation>
+    </message>
+    <message>
+        <source>factor of the meter</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>factor of the meter {factor}</source>
@@ -6782,8 +7082,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">hidróxido, fuerte</translation>
     </message>
     <message>
+        <source>iron</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>it raises the pH</source>
         <translation type="unfinished">sube el pH</translation>
+    </message>
+    <message>
+        <source>it stands in other places, with other light or room</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>kg</source>
@@ -6796,10 +7112,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>kg/m³, and the limit</source>
         <translation type="unfinished">kg/m³, y el límite</translation>
-    </message>
-    <message>
-        <source>kh</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>lamps for the light that is missing</source>
@@ -6880,6 +7192,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>made for fish of {a} to {b} g, eaten by fish of {c} to {d} g</source>
         <translation type="unfinished">para peces de {a} a {b} g, lo comen peces de {c} a {d} g</translation>
+    </message>
+    <message>
+        <source>magnesium</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>menu {title}</source>
@@ -7020,14 +7336,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>no water temperature near it</source>
         <translation type="unfinished">sin temperatura del agua cercana</translation>
-    </message>
-    <message>
-        <source>no2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no3</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>none</source>
@@ -7190,6 +7498,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">terminada</translation>
     </message>
     <message>
+        <source>over what is assumed, {likely} in between; agreement anywhere counts</source>
+        <translation type="unfinished">según lo supuesto, {likely} en medio; basta con que concuerde en algún punto</translation>
+    </message>
+    <message>
         <source>over {percent}</source>
         <translation type="unfinished">más de {percent}</translation>
     </message>
@@ -7234,7 +7546,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>ph</source>
+        <source>phosphorus</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7268,6 +7580,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>plants without a place {before} → {after}</source>
         <translation type="unfinished">plantas sin lugar {before} → {after}</translation>
+    </message>
+    <message>
+        <source>potassium</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>ppm need a meter with its factor: choose one above, or add it first.</source>
@@ -7426,20 +7742,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">quita {share} de ello</translation>
     </message>
     <message>
-        <source>tan</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>tank too full</source>
         <translation type="unfinished">tanque muy lleno</translation>
     </message>
     <message>
         <source>tanks are fuller later</source>
         <translation type="unfinished">los tanques se llenan más tarde</translation>
-    </message>
-    <message>
-        <source>tds</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>test again</source>
@@ -7550,6 +7858,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">falta anotar la carga que soporta la estructura, o la del bastidor y las balsas</translation>
     </message>
     <message>
+        <source>the log says so: {codes}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the loop has no tank</source>
         <translation type="unfinished">el circuito no tiene tanque</translation>
     </message>
@@ -7576,6 +7888,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>the reading is too old</source>
         <translation type="unfinished">la lectura es muy vieja</translation>
+    </message>
+    <message>
+        <source>the season, water or bed it stands in was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the value read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the warmth that was read</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the week that holds this day comes first</source>
@@ -7694,6 +8018,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">agua a {warmth} lleva {most}</translation>
     </message>
     <message>
+        <source>water temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water topped up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>week {week} will be {many} heads short</source>
         <translation type="unfinished">a la semana {week} le faltarán {many} piezas</translation>
     </message>
@@ -7724,6 +8056,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>what the air pumps give is not entered</source>
         <translation type="unfinished">falta anotar lo que dan las bombas de aire</translation>
+    </message>
+    <message>
+        <source>what was read</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>when it falls to {limit}, no base given{start}</source>
@@ -7850,8 +8186,8 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{bed} {unit}: {first}–{last}</translation>
     </message>
     <message>
-        <source>{came} of {seeds} seeds counted came up ({tests} tests, {batches} batches)</source>
-        <translation type="unfinished">brotaron {came} de {seeds} semillas contadas ({tests} pruebas, {batches} lotes)</translation>
+        <source>{came} of {seeds} came up: {tests} tests, {batches} batches</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside.</source>
@@ -8258,10 +8594,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{low} a {high} m²</translation>
     </message>
     <message>
-        <source>{low} to {high} over what is assumed; agreement anywhere between counts</source>
-        <translation type="unfinished">de {low} a {high} según lo supuesto; basta con que concuerde en algún punto</translation>
-    </message>
-    <message>
         <source>{low} to {high} {unit}</source>
         <translation type="unfinished">{low} a {high} {unit}</translation>
     </message>
@@ -8272,6 +8604,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{many} batches chosen</source>
         <translation type="unfinished">{many} lotes elegidos</translation>
+    </message>
+    <message>
+        <source>{many} batches have another first pick; furthest {code}, {days}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{many} days</source>
@@ -8529,6 +8865,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{reason}: {stages} stages, {days} d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{rest} more batches moved less far.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -148,6 +148,10 @@
         <translation type="unfinished">Ilang &amp;kain bawat araw</translation>
     </message>
     <message>
+        <source>&amp;Meaning of what is in hand</source>
+        <translation type="unfinished">&amp;Kahulugan ng ginagamit</translation>
+    </message>
+    <message>
         <source>&amp;Meters</source>
         <translation type="unfinished">Mga &amp;panukat</translation>
     </message>
@@ -436,6 +440,10 @@
         <translation type="unfinished">Butas ng lutang, puwesto sa kamang graba o selda ng tray; isang halaman lang sa bawat oras.</translation>
     </message>
     <message>
+        <source>A leaf crop that flowers too early, mostly from heat; its leaves turn bitter.</source>
+        <translation type="unfinished">Maagang pamumulaklak ng dahong gulay, kadalasan dahil sa init; pumapait ito.</translation>
+    </message>
+    <message>
         <source>A level s&amp;coop</source>
         <translation type="unfinished">Patag na &amp;takal</translation>
     </message>
@@ -472,12 +480,24 @@
         <translation type="unfinished">May paunang hasik para sa bawat linggo ng isang taon; mababago mo lahat.</translation>
     </message>
     <message>
+        <source>A substance that brings what fish feed lacks, such as iron or potassium.</source>
+        <translation type="unfinished">Sangkap na nagbibigay ng kulang sa pakain, gaya ng bakal o potassium.</translation>
+    </message>
+    <message>
+        <source>A substance that takes up acid and so holds the pH up, such as a bicarbonate.</source>
+        <translation type="unfinished">Sangkap na sumisipsip ng asido kaya hindi bumababa ang pH, gaya ng bicarbonate.</translation>
+    </message>
+    <message>
         <source>A switch that trips at night stops air and pump without a sound. Fit an alarm that calls when power fails, and give the fish a circuit of their own.</source>
         <translation type="unfinished">Ang switch na pumutok sa gabi ay tahimik na pumapatay sa hangin at bomba. Maglagay ng alarmang tatawag kapag nawalan ng kuryente, at bigyan ng sariling circuit ang mga isda.</translation>
     </message>
     <message>
         <source>A tripped safety switch kills fish quietly</source>
         <translation type="unfinished">Ang pumutok na safety switch ay tahimik na pumapatay ng isda</translation>
+    </message>
+    <message>
+        <source>A weighed amount of a supplement or base, given once or again and again.</source>
+        <translation type="unfinished">Tinimbang na dami ng suplemento o base, isang beses o paulit-ulit.</translation>
     </message>
     <message>
         <source>A weighed sample, harvest, deaths, days off feed, feed given</source>
@@ -748,6 +768,10 @@
         <translation type="unfinished">Taas mula sa dagat</translation>
     </message>
     <message>
+        <source>Ammonia (TAN)</source>
+        <translation type="unfinished">Ammonia (TAN)</translation>
+    </message>
+    <message>
         <source>Ammonia from feed</source>
         <translation type="unfinished">Ammonia mula sa pakain</translation>
     </message>
@@ -1016,6 +1040,14 @@
         <translation type="unfinished">Biofilter</translation>
     </message>
     <message>
+        <source>Biomass</source>
+        <translation type="unfinished">Biomass</translation>
+    </message>
+    <message>
+        <source>Bolting</source>
+        <translation type="unfinished">Bolting</translation>
+    </message>
+    <message>
         <source>Book</source>
         <translation type="unfinished">Aklat</translation>
     </message>
@@ -1046,6 +1078,10 @@
     <message>
         <source>Bring in the good rows and leave these out</source>
         <translation type="unfinished">Ipasok ang maayos na hanay at iwan ang mga ito</translation>
+    </message>
+    <message>
+        <source>Brown edges on young leaves: calcium does not reach them, even where there is enough.</source>
+        <translation type="unfinished">Kayumangging gilid ng murang dahon: hindi umaabot ang calcium kahit sapat.</translation>
     </message>
     <message>
         <source>Building, roof load, wiring, waste water, water rights, food sale, zoning, animal welfare and slaughter follow local codes: ask first. Water weighs a tonne per cubic metre: 3 m² at 25 cm is 0.75 t before rafts and crops.</source>
@@ -1162,6 +1198,10 @@
     <message>
         <source>Changes whenever anything in the farm changes; printed on every sheet.</source>
         <translation type="unfinished">Nagbabago kapag may nagbago sa farm; nakalimbag sa bawat papel.</translation>
+    </message>
+    <message>
+        <source>Chelate</source>
+        <translation type="unfinished">Chelate</translation>
     </message>
     <message>
         <source>Chemical formula</source>
@@ -1316,6 +1356,10 @@
         <translation type="unfinished">Conductivity</translation>
     </message>
     <message>
+        <source>Conductivity (EC)</source>
+        <translation type="unfinished">Conductivity (EC)</translation>
+    </message>
+    <message>
         <source>Conductivity [mS/cm]</source>
         <translation type="unfinished">Conductivity [mS/cm]</translation>
     </message>
@@ -1380,6 +1424,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Daily light (DLI)</source>
+        <translation type="unfinished">Liwanag sa araw (DLI)</translation>
+    </message>
+    <message>
         <source>Dar&amp;k</source>
         <translation type="unfinished">Ma&amp;dilim</translation>
     </message>
@@ -1406,6 +1454,10 @@
     <message>
         <source>Days</source>
         <translation type="unfinished">Araw</translation>
+    </message>
+    <message>
+        <source>Days after a medicine before fish or crops may be eaten.</source>
+        <translation type="unfinished">Mga araw pagkatapos ng gamot bago kainin ang isda o pananim.</translation>
     </message>
     <message>
         <source>Days are then the same all year. Months of your own can be entered later, under Set-up.</source>
@@ -1472,6 +1524,10 @@
         <translation type="unfinished">Mga araw na walang pakain bago mag-ani</translation>
     </message>
     <message>
+        <source>Days off feed in clean water before fish are eaten.</source>
+        <translation type="unfinished">Mga araw na walang pakain sa malinis na tubig bago kainin ang isda.</translation>
+    </message>
+    <message>
         <source>Dead</source>
         <translation type="unfinished">Patay</translation>
     </message>
@@ -1498,6 +1554,10 @@
     <message>
         <source>DejaVuSans.ttf</source>
         <translation type="unfinished">DejaVuSans.ttf</translation>
+    </message>
+    <message>
+        <source>Demand</source>
+        <translation type="unfinished">Pangangailangan</translation>
     </message>
     <message>
         <source>Depth</source>
@@ -1732,6 +1792,10 @@
         <translation type="unfinished">Puwedeng ilipat sa kama ang bawat batch sa takdang araw.</translation>
     </message>
     <message>
+        <source>Every batch whose first pick the last act moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Every circuit at the beds and tanks needs a residual-current device; press its test button monthly. Let each cord hang in a drip loop, keep sockets above splash height and no cable over open water. Have wiring done by a qualified electrician to the local code. Switch off before hands go into the water.</source>
         <translation type="unfinished">Bawat circuit sa mga kama at tangke ay nangangailangan ng residual-current device; pindutin ang test button nito buwan-buwan. Hayaang may patak-liko ang bawat kurdon, ilagay ang saksakan sa itaas ng talsik at walang kable sa ibabaw ng tubig. Ipagawa ang kuryente sa kuwalipikadong elektrisista ayon sa lokal na tuntunin. Patayin ang kuryente bago ilubog ang kamay sa tubig.</translation>
     </message>
@@ -1864,6 +1928,10 @@
         <translation type="unfinished">Bagsak ng pakain</translation>
     </message>
     <message>
+        <source>Feed for a group of fish on one day.</source>
+        <translation type="unfinished">Pakain ng grupo ng isda sa isang araw.</translation>
+    </message>
+    <message>
         <source>Feed is judged by</source>
         <translation type="unfinished">Batayan ng pakain</translation>
     </message>
@@ -1968,8 +2036,20 @@
         <translation type="unfinished">Unang ani</translation>
     </message>
     <message>
+        <source>First pick moved: {moves}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First pick of {code}: {change}, {days}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>First picking, as a share of a full one</source>
         <translation type="unfinished">Unang ani, bilang bahagi ng buong ani</translation>
+    </message>
+    <message>
+        <source>First to last good day of picking a batch.</source>
+        <translation type="unfinished">Una hanggang huling magandang araw ng pag-ani ng batch.</translation>
     </message>
     <message>
         <source>Fish</source>
@@ -2384,6 +2464,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Harvest window</source>
+        <translation type="unfinished">Panahon ng ani</translation>
+    </message>
+    <message>
         <source>Harvest {fish} of {group} first, the rest on {on}</source>
         <translation type="unfinished">Mag-ani muna ng {fish} ng {group}, ang natira sa {on}</translation>
     </message>
@@ -2512,6 +2596,10 @@
         <translation type="unfinished">Gaano ang pinatutunayan nito</translation>
     </message>
     <message>
+        <source>How often an hour's flow changes the water of a tank.</source>
+        <translation type="unfinished">Ilang beses pinapalitan ng daloy sa isang oras ang tubig ng tangke.</translation>
+    </message>
+    <message>
         <source>How s&amp;ure is the week</source>
         <translation type="unfinished">Gaano kasi&amp;gurado ang linggo</translation>
     </message>
@@ -2530,6 +2618,10 @@
     <message>
         <source>How to read a repair</source>
         <translation type="unfinished">Paano basahin ang ayos</translation>
+    </message>
+    <message>
+        <source>How well the water leads current: a rough measure of all that is dissolved in it.</source>
+        <translation type="unfinished">Gaano kahusay dumaan ang kuryente sa tubig: magaspang na sukat ng lahat ng natunaw.</translation>
     </message>
     <message>
         <source>ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday.</source>
@@ -2602,6 +2694,10 @@
     <message>
         <source>Iron due</source>
         <translation type="unfinished">Takda ng iron</translation>
+    </message>
+    <message>
+        <source>Iron held so that it stays in the water; which chelate suits depends on the pH.</source>
+        <translation type="unfinished">Bakal na hinahawakan para manatili sa tubig; depende sa pH ang bagay na chelate.</translation>
     </message>
     <message>
         <source>Iron in the fish</source>
@@ -2804,6 +2900,10 @@
         <translation type="unfinished">Liwanag na lumulusot sa bubong</translation>
     </message>
     <message>
+        <source>Light that plants can use, summed over a day, in mol for each square metre.</source>
+        <translation type="unfinished">Liwanag na nagagamit ng halaman sa isang araw, mol bawat metro kuwadrado.</translation>
+    </message>
+    <message>
         <source>Light that the layers above let through</source>
         <translation type="unfinished">Liwanag na lumulusot sa mga patong sa itaas</translation>
     </message>
@@ -2990,6 +3090,10 @@
     <message>
         <source>Meals a day</source>
         <translation type="unfinished">Ilang kain bawat araw</translation>
+    </message>
+    <message>
+        <source>Mean weight</source>
+        <translation type="unfinished">Karaniwang timbang</translation>
     </message>
     <message>
         <source>Mean weight foreseen today</source>
@@ -3200,12 +3304,20 @@
         <translation type="unfinished">Susunod: {what}.</translation>
     </message>
     <message>
+        <source>Nitrate</source>
+        <translation type="unfinished">Nitrate</translation>
+    </message>
+    <message>
         <source>Nitrate as N [mg/L]</source>
         <translation type="unfinished">Nitrate bilang N [mg/L]</translation>
     </message>
     <message>
         <source>Nitrification</source>
         <translation type="unfinished">Nitrification</translation>
+    </message>
+    <message>
+        <source>Nitrite</source>
+        <translation type="unfinished">Nitrite</translation>
     </message>
     <message>
         <source>Nitrite as N [mg/L]</source>
@@ -3346,6 +3458,10 @@
     <message>
         <source>No week from today on is flagged: what the plan asks for is supplied, and fits.</source>
         <translation type="unfinished">Walang linggong may babala mula ngayon: may supply at kasya ang hinihingi ng plano.</translation>
+    </message>
+    <message>
+        <source>No word here is in the list of words.</source>
+        <translation type="unfinished">Walang salita rito na nasa listahan.</translation>
     </message>
     <message>
         <source>No work on</source>
@@ -3510,6 +3626,10 @@
         <translation type="unfinished">Punlaan: kahit {free} sa {cells} selda ang bakante, sa {week}.</translation>
     </message>
     <message>
+        <source>Nutrient hole</source>
+        <translation type="unfinished">Butas sa sustansiya</translation>
+    </message>
+    <message>
         <source>Nutrients</source>
         <translation type="unfinished">Sustansiya</translation>
     </message>
@@ -3522,8 +3642,16 @@
         <translation type="unfinished">W</translation>
     </message>
     <message>
+        <source>Occupancy</source>
+        <translation type="unfinished">Okupado</translation>
+    </message>
+    <message>
         <source>October–December</source>
         <translation type="unfinished">Oktubre–Disyembre</translation>
+    </message>
+    <message>
+        <source>Of a hundred seeds, how many come up; each packet has its own.</source>
+        <translation type="unfinished">Sa isang daang binhi, ilan ang tumutubo; iba bawat pakete.</translation>
     </message>
     <message>
         <source>Of all that is wanted {missed} % is missed, {wasted} % is more than wanted, and balance costs {balance} %.</source>
@@ -3680,6 +3808,10 @@
     <message>
         <source>Oxygen given</source>
         <translation type="unfinished">Oksihenong ibinibigay</translation>
+    </message>
+    <message>
+        <source>Oxygen in the water; fish, roots and bacteria all breathe it.</source>
+        <translation type="unfinished">Oxygen sa tubig; hinihinga ng isda, ugat at bakterya.</translation>
     </message>
     <message>
         <source>Oxygen meter</source>
@@ -4046,6 +4178,10 @@
         <translation type="unfinished">Mga nailathalang kaso</translation>
     </message>
     <message>
+        <source>Purge</source>
+        <translation type="unfinished">Purge</translation>
+    </message>
+    <message>
         <source>Purge table fish some days in clean water without feed, chill them at once, and check whether selling fish needs a licence.</source>
         <translation type="unfinished">Linisin ang isdang kakainin nang ilang araw sa malinis na tubig na walang pakain, palamigin agad, at alamin kung kailangan ng lisensiya ang pagbebenta ng isda.</translation>
     </message>
@@ -4064,6 +4200,10 @@
     <message>
         <source>Put the rows on the clipboard, for a spreadsheet</source>
         <translation type="unfinished">Ilagay ang mga hanay sa clipboard, para sa spreadsheet</translation>
+    </message>
+    <message>
+        <source>Put this away</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Puts one dose into the plan; Undo takes it out</source>
@@ -4100,6 +4240,10 @@
     <message>
         <source>Raftweek plans small coupled aquaponic loops: what to sow, move and pick each week, so that the harvest is steady and what the crops take up stays matched to what the fish are fed.</source>
         <translation type="unfinished">Nagpaplano ang Raftweek ng maliliit na loop ng aquaponics: ano ang ihahasik, ililipat at aanihin bawat linggo, para tuloy-tuloy ang ani at tugma ang kinukuha ng pananim sa pakain ng isda.</translation>
+    </message>
+    <message>
+        <source>Ration</source>
+        <translation type="unfinished">Rasyon</translation>
     </message>
     <message>
         <source>Ration set by</source>
@@ -4454,6 +4598,10 @@
         <translation type="unfinished">Bahagi ng katas na ibabalik</translation>
     </message>
     <message>
+        <source>Share of the places of a bed that are held on a day.</source>
+        <translation type="unfinished">Bahagi ng mga puwesto ng kama na may tanim sa isang araw.</translation>
+    </message>
+    <message>
         <source>Share of the solids it takes out</source>
         <translation type="unfinished">Bahagi ng latak na naaalis</translation>
     </message>
@@ -4544,6 +4692,10 @@
     <message>
         <source>Sol&amp;ids batch…</source>
         <translation type="unfinished">Batch ng la&amp;tak…</translation>
+    </message>
+    <message>
+        <source>Solids</source>
+        <translation type="unfinished">Mga solido</translation>
     </message>
     <message>
         <source>Solids and mineralised liquor</source>
@@ -4830,6 +4982,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Inilagay noong</translation>
     </message>
     <message>
+        <source>Stocking density</source>
+        <translation type="unfinished">Dami ng isda</translation>
+    </message>
+    <message>
         <source>Stocking limit</source>
         <translation type="unfinished">Limit ng dami ng isda</translation>
     </message>
@@ -4842,8 +4998,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Itigil</translation>
     </message>
     <message>
+        <source>Stop ({percent} %)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Stop feeding. Run battery air to the fish tank before anything else. Leave filters closed. Nobody can say to the minute how long fish will last: act at once.</source>
         <translation type="unfinished">Ihinto ang pagpapakain. Paandarin ang hanging de-baterya sa tangke ng isda bago ang lahat. Iwang sarado ang mga filter. Walang makapagsasabi hanggang minuto kung gaano tatagal ang isda: kumilos agad.</translation>
+    </message>
+    <message>
+        <source>Stop working out how sure it is</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Stop, keep the best</source>
@@ -4906,6 +5070,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Supplier</translation>
     </message>
     <message>
+        <source>Supply</source>
+        <translation type="unfinished">Suplay</translation>
+    </message>
+    <message>
         <source>Supply and demand by week</source>
         <translation type="unfinished">Supply at pangangailangan bawat linggo</translation>
     </message>
@@ -4920,6 +5088,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Surface of the media</source>
         <translation type="unfinished">Ibabaw ng media</translation>
+    </message>
+    <message>
+        <source>Surface on which the bacteria sit that turn ammonia into nitrate.</source>
+        <translation type="unfinished">Ibabaw na tinitirhan ng bakteryang ginagawang nitrate ang ammonia.</translation>
     </message>
     <message>
         <source>System water and food</source>
@@ -5018,6 +5190,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Gawain</translation>
     </message>
     <message>
+        <source>Tell what the words mean of the part that has the keyboard; hovering tells it too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Temperature</source>
         <translation type="unfinished">Temperatura</translation>
     </message>
@@ -5114,6 +5290,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Magbabago ang wika kapag binuksang muli ang programa.</translation>
     </message>
     <message>
+        <source>The last act moved no first pick.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The law</source>
         <translation type="unfinished">Ang batas</translation>
     </message>
@@ -5140,6 +5320,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>The plants cannot go here.</source>
         <translation type="unfinished">Hindi puwede rito ang mga halaman.</translation>
+    </message>
+    <message>
+        <source>The poisonous part of ammonia; it grows with pH and warmth.</source>
+        <translation type="unfinished">Nakalalasong bahagi ng ammonia; lumalaki sa taas ng pH at init.</translation>
     </message>
     <message>
         <source>The program has no means to work it out; what is lacking is said</source>
@@ -5194,6 +5378,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ang sample na farm, bago, o naka-save na</translation>
     </message>
     <message>
+        <source>The scale of acid and base: 7 is neutral, each step is ten times more.</source>
+        <translation type="unfinished">Sukatan ng asido at base: 7 ang walang kinikilingan, sampung beses bawat hakbang.</translation>
+    </message>
+    <message>
         <source>The season plan is adopted. Undo brings the old one back.</source>
         <translation type="unfinished">Tinanggap ang plano sa panahon. Ibabalik ng Undo ang dati.</translation>
     </message>
@@ -5214,12 +5402,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ipinapakita rito ang mga hasik para sa listahan mo. Walang magbabago hanggang tanggapin mo.</translation>
     </message>
     <message>
+        <source>The step between ammonia and nitrate; it harms fish.</source>
+        <translation type="unfinished">Hakbang sa pagitan ng ammonia at nitrate; nakasasama sa isda.</translation>
+    </message>
+    <message>
         <source>The tab says how many places are missing, on which day it is tightest, and which batches would make room. As many plants as there is room for are sown all the same.</source>
         <translation type="unfinished">Sinasabi ng tab kung ilang lugar ang kulang, aling araw ang pinakamasikip, at aling mga batch ang makapagbibigay-lugar. Inihahasik pa rin ang lahat ng kasya.</translation>
     </message>
     <message>
         <source>The tanks have no room for any of these ways.</source>
         <translation type="unfinished">Walang lugar ang mga tangke para sa mga paraang ito.</translation>
+    </message>
+    <message>
+        <source>The water's reserve against acid; bases refill it, nitrification uses it up.</source>
+        <translation type="unfinished">Reserba ng tubig laban sa asido; pinupunan ito ng base, inuubos ng nitrification.</translation>
     </message>
     <message>
         <source>The weeks of one element as a table</source>
@@ -5330,6 +5526,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Time zone</translation>
     </message>
     <message>
+        <source>Tip-burn</source>
+        <translation type="unfinished">Tip-burn</translation>
+    </message>
+    <message>
         <source>To</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5436,6 +5636,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Tuesday</source>
         <translation type="unfinished">Martes</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation type="unfinished">Turnover</translation>
     </message>
     <message>
         <source>Type a few letters; arrows choose, Enter goes there.</source>
@@ -5694,6 +5898,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Mga linggo mula rito</translation>
     </message>
     <message>
+        <source>Weeks in which supply falls below demand, mostly after fish were harvested.</source>
+        <translation type="unfinished">Mga linggong kulang ang suplay sa pangangailangan, kadalasan pagkatapos mag-ani ng isda.</translation>
+    </message>
+    <message>
         <source>Weeks later</source>
         <translation type="unfinished">Linggong huli</translation>
     </message>
@@ -5734,8 +5942,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Bigat ng similya</translation>
     </message>
     <message>
+        <source>Weight of all living fish of a group or a tank together.</source>
+        <translation type="unfinished">Timbang ng lahat ng buhay na isda ng grupo o tangke.</translation>
+    </message>
+    <message>
+        <source>Weight of fish for each cubic metre of tank.</source>
+        <translation type="unfinished">Timbang ng isda bawat metro kubiko ng tangke.</translation>
+    </message>
+    <message>
         <source>Weight of one fish</source>
         <translation type="unfinished">Bigat ng isang isda</translation>
+    </message>
+    <message>
+        <source>Weight of one fish on average; a weighed sample mends it.</source>
+        <translation type="unfinished">Karaniwang timbang ng isang isda; itinatama ng tinimbang na sample.</translation>
     </message>
     <message>
         <source>Wh&amp;y these figures…</source>
@@ -5746,8 +5966,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ano</translation>
     </message>
     <message>
+        <source>What &amp;moved, and why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What a level scoop holds</source>
         <translation type="unfinished">Laman ng patag na takal</translation>
+    </message>
+    <message>
+        <source>What bacteria make of ammonia in the end, and the nitrogen that plants take.</source>
+        <translation type="unfinished">Huling gawa ng bakterya mula sa ammonia; nitrogen na kinukuha ng halaman.</translation>
     </message>
     <message>
         <source>What can be wanted</source>
@@ -5768,6 +5996,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>What does not fit ({count})</source>
         <translation type="unfinished">Ang hindi kasya ({count})</translation>
+    </message>
+    <message>
+        <source>What fish give off, both forms of it together, counted as nitrogen; a part of it is poison.</source>
+        <translation type="unfinished">Inilalabas ng isda, ang dalawang anyo nito, binibilang bilang nitrogen; lason ang bahagi nito.</translation>
+    </message>
+    <message>
+        <source>What fish leave that does not dissolve; filters catch it, and it can be mineralised.</source>
+        <translation type="unfinished">Dumi ng isda na hindi natutunaw; sinasalo ng pansala at maaaring i-mineralise.</translation>
     </message>
     <message>
         <source>What fits</source>
@@ -5870,8 +6106,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ibig sabihin</translation>
     </message>
     <message>
+        <source>What moved, and why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What of an element is dissolved in the water at the time.</source>
+        <translation type="unfinished">Natunaw na elemento sa tubig sa oras na iyon.</translation>
+    </message>
+    <message>
+        <source>What reaches the water for plants in a week: from feed, solids, doses and make-up water.</source>
+        <translation type="unfinished">Dumarating sa tubig para sa halaman sa isang linggo: pakain, solido, dosis at dagdag na tubig.</translation>
+    </message>
+    <message>
         <source>What stands there</source>
         <translation type="unfinished">Ang nakatanim doon</translation>
+    </message>
+    <message>
+        <source>What the crops take up in a week if they grow as foreseen.</source>
+        <translation type="unfinished">Kinukuha ng pananim sa isang linggo kung lalaki gaya ng inaasahan.</translation>
     </message>
     <message>
         <source>What the fish feed supplies of an element and what the crops take up, week by week, and a band: short, thin, met or ample.</source>
@@ -6058,6 +6310,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">May palugit</translation>
     </message>
     <message>
+        <source>Withdrawal time</source>
+        <translation type="unfinished">Panahon ng pag-iwas</translation>
+    </message>
+    <message>
         <source>Within 0.1 % of the best possible.</source>
         <translation type="unfinished">Nasa loob ng 0.1 % ng pinakamahusay na posible.</translation>
     </message>
@@ -6226,8 +6482,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Pali&amp;itin</translation>
     </message>
     <message>
+        <source>_</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a feeding table</source>
         <translation type="unfinished">talaan ng pakain</translation>
+    </message>
+    <message>
+        <source>a figure of your own in the catalogue</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a fixed share of body weight</source>
@@ -6278,8 +6542,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">layon ng pagsuri</translation>
     </message>
     <message>
+        <source>air temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>alkalinity</source>
         <translation type="unfinished">alkalinity</translation>
+    </message>
+    <message>
+        <source>alkalinity (KH)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>alkalinity falls by {fall} unless base is given; {agreement}</source>
@@ -6298,12 +6570,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">lahat ng isda</translation>
     </message>
     <message>
+        <source>along with what was changed: {kinds}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ammonia (TAN)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>ample</source>
         <translation type="unfinished">labis</translation>
     </message>
     <message>
         <source>an area that is always planted</source>
         <translation type="unfinished">lawak na laging may tanim</translation>
+    </message>
+    <message>
+        <source>and {rest} more</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>any day of the week</source>
@@ -6414,6 +6698,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ca</translation>
     </message>
     <message>
+        <source>calcium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>calibrated</source>
         <translation type="unfinished">na-calibrate</translation>
     </message>
@@ -6424,6 +6712,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>change the feed at {grams} g</source>
         <translation type="unfinished">palitan ang pakain sa {grams} g</translation>
+    </message>
+    <message>
+        <source>changed on it: {fields}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>changes</source>
@@ -6456,6 +6748,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>common practice</source>
         <translation type="unfinished">karaniwang gawi</translation>
+    </message>
+    <message>
+        <source>conductivity (EC)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>cool</source>
@@ -6494,7 +6790,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kailangan, ngayon</translation>
     </message>
     <message>
-        <source>do</source>
+        <source>dissolved oxygen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dissolved solids (TDS)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6542,10 +6842,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">napapagaan ito</translation>
     </message>
     <message>
-        <source>ec</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>enough</source>
         <translation type="unfinished">sapat</translation>
     </message>
@@ -6580,6 +6876,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>factor not noted, {factor} taken</source>
         <translation type="unfinished">walang nakatalang factor, {factor} ang ginamit</translation>
+    </message>
+    <message>
+        <source>factor of the meter</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>factor of the meter {factor}</source>
@@ -6782,8 +7082,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hydroxide, matapang</translation>
     </message>
     <message>
+        <source>iron</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>it raises the pH</source>
         <translation type="unfinished">pinatataas nito ang pH</translation>
+    </message>
+    <message>
+        <source>it stands in other places, with other light or room</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>kg</source>
@@ -6796,10 +7112,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>kg/m³, and the limit</source>
         <translation type="unfinished">kg/m³, at ang limit</translation>
-    </message>
-    <message>
-        <source>kh</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>lamps for the light that is missing</source>
@@ -6880,6 +7192,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>made for fish of {a} to {b} g, eaten by fish of {c} to {d} g</source>
         <translation type="unfinished">para sa isdang {a} hanggang {b} g, kinakain ng isdang {c} hanggang {d} g</translation>
+    </message>
+    <message>
+        <source>magnesium</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>menu {title}</source>
@@ -7020,14 +7336,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>no water temperature near it</source>
         <translation type="unfinished">walang malapit na init ng tubig</translation>
-    </message>
-    <message>
-        <source>no2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no3</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>none</source>
@@ -7190,6 +7498,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">tapos na</translation>
     </message>
     <message>
+        <source>over what is assumed, {likely} in between; agreement anywhere counts</source>
+        <translation type="unfinished">ayon sa ipinalagay, {likely} sa gitna; sapat nang tumugma saanman</translation>
+    </message>
+    <message>
         <source>over {percent}</source>
         <translation type="unfinished">higit sa {percent}</translation>
     </message>
@@ -7234,7 +7546,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>ph</source>
+        <source>phosphorus</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7268,6 +7580,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>plants without a place {before} → {after}</source>
         <translation type="unfinished">halamang walang puwesto {before} → {after}</translation>
+    </message>
+    <message>
+        <source>potassium</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>ppm need a meter with its factor: choose one above, or add it first.</source>
@@ -7426,20 +7742,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">inaalis ang {share} nito</translation>
     </message>
     <message>
-        <source>tan</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>tank too full</source>
         <translation type="unfinished">punô ang tangke</translation>
     </message>
     <message>
         <source>tanks are fuller later</source>
         <translation type="unfinished">mas puno ang tangke kinalaunan</translation>
-    </message>
-    <message>
-        <source>tds</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>test again</source>
@@ -7550,6 +7858,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi nailagay ang kayang bigat ng istruktura, o bigat ng balangkas at lutang</translation>
     </message>
     <message>
+        <source>the log says so: {codes}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the loop has no tank</source>
         <translation type="unfinished">walang tangke ang loop</translation>
     </message>
@@ -7576,6 +7888,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>the reading is too old</source>
         <translation type="unfinished">luma na ang suri</translation>
+    </message>
+    <message>
+        <source>the season, water or bed it stands in was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the value read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the warmth that was read</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the week that holds this day comes first</source>
@@ -7694,6 +8018,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ang tubig na {warmth} ay naglalaman ng hanggang {most}</translation>
     </message>
     <message>
+        <source>water temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water topped up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>week {week} will be {many} heads short</source>
         <translation type="unfinished">kukulangin ng {many} piraso ang linggo {week}</translation>
     </message>
@@ -7724,6 +8056,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>what the air pumps give is not entered</source>
         <translation type="unfinished">hindi nailagay ang bigay ng air pump</translation>
+    </message>
+    <message>
+        <source>what was read</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>when it falls to {limit}, no base given{start}</source>
@@ -7850,8 +8186,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{bed} {unit}: {first}–{last}</translation>
     </message>
     <message>
-        <source>{came} of {seeds} seeds counted came up ({tests} tests, {batches} batches)</source>
-        <translation type="unfinished">{came} sa {seeds} binilang na binhi ang tumubo ({tests} pagsubok, {batches} batch)</translation>
+        <source>{came} of {seeds} came up: {tests} tests, {batches} batches</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside.</source>
@@ -8258,10 +8594,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{low} hanggang {high} m²</translation>
     </message>
     <message>
-        <source>{low} to {high} over what is assumed; agreement anywhere between counts</source>
-        <translation type="unfinished">{low} hanggang {high} ayon sa ipinalagay; sapat nang tumugma saanman sa pagitan</translation>
-    </message>
-    <message>
         <source>{low} to {high} {unit}</source>
         <translation type="unfinished">{low} hanggang {high} {unit}</translation>
     </message>
@@ -8272,6 +8604,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{many} batches chosen</source>
         <translation type="unfinished">{many} batch ang napili</translation>
+    </message>
+    <message>
+        <source>{many} batches have another first pick; furthest {code}, {days}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{many} days</source>
@@ -8529,6 +8865,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{reason}: {stages} stages, {days} d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{rest} more batches moved less far.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -2,6 +2,7 @@
 
 import ast
 import re
+import tomllib
 
 import pytest
 
@@ -50,3 +51,11 @@ def test_that_a_quantity_has_one_line_only(names):
 def test_that_every_measured_quantity_of_a_farm_is_explained(names, root):
     fields = set(measured_fields(root))
     assert fields - set(names) == set(), "write a line for it in docs/glossary.md"
+
+
+def test_that_the_words_of_the_window_and_of_the_page_are_one_table(root):
+    page = (root / "docs" / "glossary.md").read_text(encoding="utf-8")
+    section = page.partition("## Words on the screen")[2].partition("\n## ")[0]
+    shown = re.findall(r"^\| ([^|]+) \| ([^|]+) \|$", section, re.MULTILINE)[1:]
+    read = tomllib.loads((root / "resources" / "help" / "terms.toml").read_text(encoding="utf-8"))
+    assert shown == [(word["heading"], word["paragraphs"][0]) for word in read["words"]]

@@ -36,6 +36,7 @@ from planner.desk.forms.editors import (
 )
 from planner.desk.forms.reading import UnreadError
 from planner.desk.say import tr
+from planner.desk.terms import meaning_of
 from planner.desk.theme import Theme
 from planner.desk.words import fault_words, field_words, limit_words, unit_words
 from planner.farm.checks import thing_faults
@@ -90,6 +91,7 @@ class FieldRow(QWidget):
         unit = unit_words(self._spec.unit)
         full = f"{words} [{unit}]" if unit and unit not in words.lower().split() else words
         self._label.setText(full)
+        self._label.setToolTip(meaning_of(full))
         focus = self.editor.focusProxy()
         assert focus is not None
         self._label.setBuddy(focus)

@@ -12,10 +12,10 @@ from enum import Enum
 from itertools import chain
 from typing import Final
 
-from planner.desk.help_words import GLOSSARY
 from planner.desk.menus import MENUS
 from planner.desk.outlook import Outlook
 from planner.desk.say import tr
+from planner.desk.terms import terms
 from planner.desk.thing_words import thing_words
 from planner.desk.words import day_words, kind_words, middle_of_week, week_span_words, week_words
 from planner.farm.farm import DAYS_PER_WEEK, things
@@ -187,5 +187,5 @@ def _entries() -> Iterator[tuple[Find, str]]:
 
 
 def _glossary() -> Iterator[tuple[Find, str]]:
-    for word, meaning in GLOSSARY:
-        yield _pair(Find(target=Target.WORD, key=word, name=tr(word), note=tr(meaning)))
+    for term in terms():
+        yield _pair(Find(target=Target.WORD, key=term.word, name=term.word, note=term.meaning))
