@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from functools import cached_property
 from pathlib import Path
-from typing import TYPE_CHECKING, Final
+from typing import TYPE_CHECKING, Final, TypeAlias
 
 if TYPE_CHECKING:
     from planner.actions.session import Session
@@ -22,7 +22,10 @@ if TYPE_CHECKING:
     from planner.farm.holds import Hold
     from planner.forecast.engine import Forecaster
     from planner.planning.placement import Refusal
+    from planner.store.late import LateStore
     from planner.store.store import FarmStore
+
+    AnyStore: TypeAlias = FarmStore | LateStore
 
 TEXT_SUFFIX: Final = ".toml"
 FARM_SUFFIX: Final = ".raftweek"
@@ -127,10 +130,7 @@ class Means:
         return read_farm_file(path, crop_codes=self.crop_codes, more_faults=self.faults)
 
     def _read_file(self, path: Path) -> Farm:
-        from planner.bootstrap_server import place_of
-        from planner.store.store import FarmStore
-
-        store = FarmStore.open(place_of(path))
+        store = opened(path)
         try:
             return store.load()
         finally:
@@ -146,7 +146,7 @@ class Means:
 
         return FarmStore.create(place_of(path), farm, self.holds(farm))
 
-    def session(self, store: FarmStore) -> Session:
+    def session(self, store: AnyStore) -> Session:
         """Return a session on an open farm file."""
         from planner.actions.session import Session
         from planner.catalogue.own import laid_over
@@ -164,6 +164,23 @@ class Means:
 
     def _zones_known(self) -> frozenset[str]:
         return self.zones
+
+
+def opened(path: Path) -> AnyStore:
+    """Open a farm that is kept in a file, or on the database server that the path is an address of.
+
+    Raises `StoreError` when it is not there, no farm, newer, damaged, locked or not to be reached.
+    """
+    from planner.bootstrap_server import place_of
+
+    place = place_of(path)
+    if isinstance(place, Path):
+        from planner.store.late import LateStore
+
+        return LateStore.open(place)
+    from planner.store.store import FarmStore
+
+    return FarmStore.open(place)
 
 
 def person() -> str:

@@ -8,11 +8,11 @@ from typing import TYPE_CHECKING
 from planner.bootstrap import local_now
 
 if TYPE_CHECKING:
+    from planner.bootstrap import AnyStore
     from planner.desk.keeping.backup_dialog import BackupLine
-    from planner.store.store import FarmStore
 
 
-def backed_up(store: FarmStore) -> str:
+def backed_up(store: AnyStore) -> str:
     """Make a backup of an open farm when something is new in it; return the trouble, empty for none.
 
     A farm on a database server is backed up by whoever runs the server.

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QWidget
 from planner.desk import settings
 from planner.desk.crash import CrashDialog
 from planner.desk.help import AboutDialog, GlossaryDialog
+from planner.desk.later import Later
 from planner.desk.messages import Tone
 from planner.desk.theme import DARK, LIGHT
 from planner.store.errors import StoreError
@@ -305,3 +306,26 @@ def test_that_the_window_opens_and_acts_on_a_real_screen(qtbot, window):
     window.menus.actions["change.lock"].trigger()
     assert window.workspace.chosen_thing().locked
     assert window.grab().toImage().height() > 0
+
+
+def test_that_what_is_wanted_later_is_done_step_by_step_and_then_no_more(qtbot):
+    taken, owner = [], QObject()
+
+    def steps():
+        for number in range(3):
+            taken.append(number)
+            yield number
+
+    later = Later(steps(), owner)
+    assert taken == []
+    with qtbot.waitSignal(later.destroyed):
+        pass
+    assert taken == [0, 1, 2]
+
+
+def test_that_steps_end_with_the_window_they_are_for(qtbot):
+    taken, owner = [], QObject()
+    later = Later(iter(taken.append, None), owner)
+    with qtbot.waitSignal(later.destroyed):
+        owner.deleteLater()
+    assert taken == []

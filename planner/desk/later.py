@@ -1,0 +1,30 @@
+"""Does in spare moments what will be wanted soon, step by step, so that no click waits for more than one.
+
+Must know nothing of what the steps are.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Final
+
+from PySide6.QtCore import QObject, QTimer
+
+_BETWEEN_MS: Final = 40
+"""Room for the window between two steps."""
+
+
+class Later(QObject):
+    """Takes the steps of an iterator one by one beside everything else, then goes."""
+
+    def __init__(self, steps: Iterator[object], parent: QObject) -> None:
+        super().__init__(parent)
+        self._steps = steps
+        self._timer = QTimer(self)
+        self._timer.timeout.connect(self._step)
+        self._timer.start(_BETWEEN_MS)
+
+    def _step(self) -> None:
+        if next(self._steps, self) is self:
+            self._timer.stop()
+            self.deleteLater()
