@@ -315,6 +315,14 @@ class Menus(QObject):
         for key in NEEDS_FARM:
             self.actions[key].setEnabled(there)
 
+    def show_chosen(self, thing: object | None) -> None:
+        """Offer what can be done with what is chosen, if anything is."""
+        for key in ("change.alter", "change.remove"):
+            self.actions[key].setEnabled(thing is not None)
+        lock = self.actions["change.lock"]
+        lock.setEnabled(thing is not None and hasattr(thing, "locked"))
+        lock.setChecked(bool(getattr(thing, "locked", False)))
+
     def show_undo(self, undo: str, redo: str) -> None:
         """Show in menu and tool tip what undo and redo would do."""
         for key, words, title in (("change.undo", tr("Undo"), undo), ("change.redo", tr("Redo"), redo)):

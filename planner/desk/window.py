@@ -34,6 +34,7 @@ if TYPE_CHECKING:
     from planner.desk.services import Rooms
     from planner.desk.session import Session
     from planner.desk.term_tips import TermTips
+    from planner.desk.window_dialogs import WindowDialogs
     from planner.desk.workspace import Workspace
 
 W = TypeVar("W", bound=QWidget)
@@ -71,7 +72,7 @@ class MainWindow(FrontWindow):
         from planner.desk.doors.doors import DoorActs, Doors
 
         assert self.files is not None
-        acts = DoorActs(new=self.show_new_farm, sample=self.files.open_sample, kept=self.files.ask_open)
+        acts = DoorActs(new=self.dialogs.new_farm, sample=self.files.open_sample, kept=self.files.ask_open)
         return Doors(acts, self.theme, self._middle, self)
 
     @cached_property
@@ -87,6 +88,13 @@ class MainWindow(FrontWindow):
         from planner.desk.crash import CrashWatch
 
         return CrashWatch(self.theme, self._services.version, self)
+
+    @cached_property
+    def dialogs(self) -> WindowDialogs:
+        """The dialogs of the window; made when first one may be asked for."""
+        from planner.desk.window_dialogs import WindowDialogs
+
+        return WindowDialogs(self, home=self._services.home, version=self._services.version)
 
     def _furnish(self) -> None:
         """Put in menus, tool bar and status bar, in the look that was asked for."""
@@ -252,11 +260,7 @@ class MainWindow(FrontWindow):
         many = len(self.workspace.chosen_batches()) if self.workspace else 0
         if many > 1:
             self._saved.setText(tr("{many} batches chosen", many=many))
-        for key in ("change.alter", "change.remove", "change.lock"):
-            self.menus.actions[key].setEnabled(thing is not None)
-        lock = self.menus.actions["change.lock"]
-        lock.setEnabled(thing is not None and hasattr(thing, "locked"))
-        lock.setChecked(bool(getattr(thing, "locked", False)))
+        self.menus.show_chosen(thing)
 
     def tell(self, words: str) -> None:
         """Say small news in the message bar."""
@@ -295,11 +299,11 @@ class MainWindow(FrontWindow):
             "farm.quit": self.close,
             "change.undo": self.conduct.undo,
             "change.redo": self.conduct.redo,
-            "help.page": self.show_help,
-            "help.glossary": self.show_glossary,
+            "help.page": self.dialogs.page_help,
+            "help.glossary": self.dialogs.glossary,
             "help.meaning": self.tips.tell,
-            "help.about": self.show_about,
-            "help.check": self.show_check,
+            "help.about": self.dialogs.about,
+            "help.check": self.dialogs.check,
         }
         if self.files is not None:
             entries["farm.begin"] = self.doors.show
@@ -307,58 +311,10 @@ class MainWindow(FrontWindow):
             entries["farm.copy"] = self.files.ask_copy
             entries["farm.backups"] = self.files.ask_backup
             entries["farm.text"] = self.files.ask_text
-            entries["farm.table"] = self.show_table_in
-            entries["farm.new"] = self.show_new_farm
-            entries["farm.print"] = self.show_print
+            entries["farm.table"] = self.dialogs.table_in
+            entries["farm.new"] = self.dialogs.new_farm
+            entries["farm.print"] = self.dialogs.print_sheets
         return entries
-
-    def show_new_farm(self) -> None:
-        """Ask what a new farm begins with."""
-        if self.workspace is not None and self.files is not None:
-            self.workspace.ask_new_farm(self.files.ask_begin)
-
-    def show_table_in(self) -> None:
-        """Let the user choose a table to bring in."""
-        if self.rooms is not None and self.rooms.read_table is not None:
-            from planner.desk.csv_in.opening import TableOpening
-
-            opening = TableOpening(self.rooms.read_table, self.conduct, self.theme, self)
-            opening.troubled.connect(self.trouble)
-            opening.ask(self._services.home)
-
-    def show_print(self) -> None:
-        """Show the seeding calendar as it will be printed."""
-        if self.workspace is not None:
-            self.workspace.ask_print()
-
-    def show_help(self) -> None:
-        """Show the help to the page in front; the words alone while no farm is open."""
-        if self.workspace is None:
-            self.show_glossary()
-            return
-        from planner.desk.page_help import PageHelpDialog
-
-        PageHelpDialog(self.workspace.shelf.listed, self.theme, self).open()
-
-    def show_glossary(self) -> None:
-        """Show what the words mean."""
-        from planner.desk.help import GlossaryDialog
-
-        GlossaryDialog(self.theme, self).open()
-
-    def show_about(self) -> None:
-        """Show what the program is, and its cautions."""
-        from planner.desk.help import AboutDialog
-
-        cautions = self.workspace.cautions() if self.workspace else ()
-        AboutDialog(self._services.version, cautions, self.theme, self).open()
-
-    def show_check(self) -> None:
-        """Work the published cases again and show how they come out."""
-        if self.rooms is not None:
-            from planner.desk.checking.dialog import CheckDialog
-
-            CheckDialog(self.rooms.check, self.theme, self).open()
 
     # Looks.
 
