@@ -29,8 +29,8 @@ _MARKS: Final = {
     "shown from memory": "memory",
     "rests on an assumption": "assumed",
 }
-_OWN: Final = " own"
-"""Added to the mark where a figure of the publication itself went in."""
+_STANDINGS: Final = {"independent": "", "formula only": " formula", "own source": " own"}
+"""Added to the mark: what agreement would prove."""
 
 
 def add_verify(commands: Any) -> None:
@@ -148,9 +148,9 @@ def _lines(
 def standing_line(counts: Counts) -> str:
     """Say how much the judged cases prove, and what judges nothing."""
     return (
-        f"Judged without a figure of the same publication: {counts.independent}, of which "
-        f"{counts.independent_within} within; with one (own): {counts.own_source}. Resting on an assumption: "
-        f"{counts.assumed}. Not computed: {counts.not_computed}."
+        f"Independent: {counts.independent}, {counts.independent_within} within; checking a formula only: "
+        f"{counts.formula_only}; leaning on a figure of the same publication (own): {counts.own_source}. "
+        f"Resting on an assumption: {counts.assumed}. Not computed: {counts.not_computed}."
     )
 
 
@@ -164,7 +164,7 @@ def counts_line(counts: Counts) -> str:
 
 def _row(result: CaseResult) -> tuple[str, ...]:
     return (
-        _MARKS[result.verdict.value] + ("" if result.independent else _OWN),
+        _MARKS[result.verdict.value] + _STANDINGS[result.standing.value],
         f"{_ours(result)}{_unit(result)}",
         _number(result.published),
         _difference(result),

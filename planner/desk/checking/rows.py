@@ -16,6 +16,7 @@ from planner.desk.theme import Theme
 from planner.desk.words import NONE, number_words, with_unit
 from planner.forecast.verify.cases import Held, Input, Reason
 from planner.forecast.verify.run import CaseResult, LackingResult, Verdict, counts_of
+from planner.forecast.verify.run import Standing as Proof
 
 Payload = CaseResult | LackingResult
 
@@ -31,6 +32,7 @@ class Standing(Enum):
     ASSUMED = "assumed"
     MEMORY = "from memory"
     ALONE = "within"
+    FORMULA = "formula only"
     OWN = "own source"
 
 
@@ -40,6 +42,7 @@ _SIGNS: Final = {
     Standing.ASSUMED: "?",
     Standing.MEMORY: "≈",
     Standing.ALONE: "✓",
+    Standing.FORMULA: "✓",
     Standing.OWN: "✓",
 }
 _ORDER: Final = tuple(Standing)
@@ -48,12 +51,18 @@ _STANDINGS: Final = {
     Verdict.ASSUMED: Standing.ASSUMED,
     Verdict.SHOWN: Standing.MEMORY,
 }
+_WITHIN: Final = {
+    Proof.INDEPENDENT: Standing.ALONE,
+    Proof.FORMULA: Standing.FORMULA,
+    Proof.OWN_SOURCE: Standing.OWN,
+}
 _WORDS: Final = {
     Standing.OUTSIDE: "outside",
     Standing.LACKING: "not computed",
     Standing.ASSUMED: "assumed",
     Standing.MEMORY: "from memory",
     Standing.ALONE: "within",
+    Standing.FORMULA: "formula only",
     Standing.OWN: "own source",
 }
 _MEANINGS: Final = {
@@ -62,6 +71,7 @@ _MEANINGS: Final = {
     Standing.ASSUMED: "The publication is silent on something that counts; shown, but judges nothing",
     Standing.MEMORY: "The published figure is held from memory; shown, but judges nothing",
     Standing.ALONE: "Within the tolerance, and no figure of the program comes from this publication",
+    Standing.FORMULA: "Within the tolerance, but no figure of the program went in: only a formula is checked",
     Standing.OWN: "Within the tolerance, but a figure of the program comes from this very publication",
 }
 _REASONS: Final = {
@@ -97,8 +107,7 @@ def standing_of(payload: Payload) -> Standing:
     """Return what a case, or a result that is not computed, says of the program."""
     if isinstance(payload, LackingResult):
         return Standing.LACKING
-    within = Standing.ALONE if payload.independent else Standing.OWN
-    return _STANDINGS.get(payload.verdict, within)
+    return _STANDINGS.get(payload.verdict, _WITHIN[payload.standing])
 
 
 def case_rows(payloads: Sequence[Payload], theme: Theme) -> tuple[Row, ...]:
@@ -207,11 +216,12 @@ def proof_words(results: Sequence[CaseResult], lacking: Sequence[LackingResult])
     """Say how much the judged cases prove, and what is shown but judges nothing."""
     counts = counts_of(results, lacking)
     return tr(
-        "{alone} of them are independent, {good} of these within; {own} lean on a figure from the very "
-        "publication that judges them. Shown only: {memory} from memory, {assumed} resting on an assumption, "
-        "{lacking} that the program cannot work out.",
+        "{alone} of them are independent, {good} of these within; {plain} check a formula only; {own} lean on "
+        "a figure from the very publication that judges them. Shown only: {memory} from memory, {assumed} "
+        "resting on an assumption, {lacking} that the program cannot work out.",
         alone=number_words(counts.independent),
         good=number_words(counts.independent_within),
+        plain=number_words(counts.formula_only),
         own=number_words(counts.own_source),
         memory=number_words(counts.from_memory),
         assumed=number_words(counts.assumed),
@@ -292,9 +302,12 @@ def _between_words(result: CaseResult) -> str:
 
 
 def _proof(result: CaseResult) -> Iterator[Fact]:
-    if result.independent:
+    if result.standing is Proof.INDEPENDENT:
         alone = tr("No figure of the program that went in comes from this publication.")
         yield Fact(label=tr("Independent"), value=alone)
+    elif result.standing is Proof.FORMULA:
+        plain = tr("No figure of the program went in: only the formula is checked.")
+        yield Fact(label=tr("Formula only"), value=plain)
     else:
         own = "\n".join((*((result.fitted,) if result.fitted else ()), *result.own_figures))
         label = tr("Own source")

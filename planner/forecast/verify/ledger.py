@@ -19,7 +19,7 @@ from planner.forecast.values import Floats
 from planner.forecast.verify.cases import Case, Input
 
 E = TypeVar("E")
-_MASSES: Final = "coefficient/atomic_masses/atomic_mass_"
+MASSES: Final = "coefficient/atomic_masses/atomic_mass_"
 
 
 def case_error(case: Case, name: str, message: str) -> CatalogueError:
@@ -121,8 +121,8 @@ class Ledger:
 
     def atomic_masses(self) -> Mapping[str, float]:
         """Return atomic masses by symbol [g/mol]; those looked up are used."""
-        paths = [path for path in self.catalogue.figures if path.startswith(_MASSES)]
-        return _Masses(self, {path.removeprefix(_MASSES).capitalize(): path for path in paths})
+        paths = [path for path in self.catalogue.figures if path.startswith(MASSES)]
+        return _Masses(self, {path.removeprefix(MASSES).capitalize(): path for path in paths})
 
     def crop(self, key: str, *fields: str) -> Crop:
         """Return a crop whose named fields are used."""

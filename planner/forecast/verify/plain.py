@@ -27,6 +27,7 @@ def verify_data(results: Sequence[CaseResult], lacking: Sequence[LackingResult] 
             "from_memory": counts.from_memory,
             "independent": counts.independent,
             "independent_within": counts.independent_within,
+            "formula_only": counts.formula_only,
             "own_source": counts.own_source,
             "assumed": counts.assumed,
             "not_computed": counts.not_computed,
@@ -66,6 +67,7 @@ def _standing_data(result: CaseResult) -> dict[str, Any]:
     assumed = result.assumed
     return {
         "independent": result.independent,
+        "standing": result.standing.value,
         "own_figures": list(result.own_figures),
         "fitted": result.fitted or None,
         "judged_by": "order" if result.reason is Reason.ORDER else "difference",

@@ -15,7 +15,7 @@ from planner.forecast.engine import Forecaster
 from planner.forecast.values import Forecast
 from planner.forecast.verify.cases import Area, Assumed, Case, Held, Input, Reason
 from planner.forecast.verify.computations import COMPUTATIONS, SYSTEM_COMPUTATIONS
-from planner.forecast.verify.ledger import Inputs, Ledger, case_error
+from planner.forecast.verify.ledger import MASSES, Inputs, Ledger, case_error
 from planner.forecast.verify.on_systems import Scene
 
 Systems = Mapping[str, tuple[Farm, Forecast]]
@@ -31,6 +31,14 @@ class Verdict(StrEnum):
     OUTSIDE = "outside"
     SHOWN = "shown from memory"
     ASSUMED = "rests on an assumption"
+
+
+class Standing(StrEnum):
+    """How much agreement of a case would prove."""
+
+    INDEPENDENT = "independent"
+    FORMULA = "formula only"
+    OWN_SOURCE = "own source"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -89,9 +97,22 @@ class CaseResult:
         return min(max(self.published, self.ours_low), self.ours_high) - self.published
 
     @property
+    def standing(self) -> Standing:
+        """How much agreement would prove.
+
+        A case is independent when figures of the program went in, none of them drawn from the publication
+        that judges it. Where none went in but atomic masses, it checks a formula and nothing that ships.
+        """
+        if self.own_figures or self.fitted:
+            return Standing.OWN_SOURCE
+        if self.farm or not all(path.startswith(MASSES) for path in self.figures):
+            return Standing.INDEPENDENT
+        return Standing.FORMULA
+
+    @property
     def independent(self) -> bool:
-        """Whether no shipped figure that went in was drawn from the publication that judges it."""
-        return not self.own_figures and not self.fitted
+        """Whether figures of the program went in, and none was drawn from the publication that judges it."""
+        return self.standing is Standing.INDEPENDENT
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -113,8 +134,8 @@ class LackingResult:
 class Counts:
     """How many cases were judged and how; `cases` leaves out those that judge nothing.
 
-    `independent` and `independent_within` are of the judged ones those on which no figure of the same
-    publication had a hand. `assumed` are shown for what they rest on, `not_computed` cannot be worked out.
+    `independent`, `formula_only` and `own_source` part the judged ones by `Standing`. `assumed` are shown
+    for what they rest on, `not_computed` cannot be worked out.
     """
 
     cases: int
@@ -123,13 +144,10 @@ class Counts:
     from_memory: int
     independent: int = 0
     independent_within: int = 0
+    formula_only: int = 0
+    own_source: int = 0
     assumed: int = 0
     not_computed: int = 0
-
-    @property
-    def own_source(self) -> int:
-        """How many judged cases lean on a figure from the publication that judges them."""
-        return self.cases - self.independent
 
 
 def farms_needed(areas: Sequence[Area]) -> tuple[str, ...]:
@@ -177,7 +195,8 @@ def counts_of(results: Sequence[CaseResult], lacking: Sequence[LackingResult] = 
     """Return how many cases are within, outside and only shown, and how many cannot be worked out."""
     verdicts = [result.verdict for result in results]
     within, outside, shown, assumed = (verdicts.count(verdict) for verdict in Verdict)
-    alone = [result for result in results if result.within is not None and result.independent]
+    judged = [result for result in results if result.within is not None]
+    alone = [result for result in judged if result.independent]
     return Counts(
         cases=within + outside,
         within=within,
@@ -185,6 +204,8 @@ def counts_of(results: Sequence[CaseResult], lacking: Sequence[LackingResult] = 
         from_memory=shown,
         independent=len(alone),
         independent_within=sum(bool(result.within) for result in alone),
+        formula_only=sum(result.standing is Standing.FORMULA for result in judged),
+        own_source=sum(result.standing is Standing.OWN_SOURCE for result in judged),
         assumed=assumed,
         not_computed=len(lacking),
     )

@@ -16,7 +16,7 @@ from planner.forecast.verify.run import CaseResult, LackingResult
 
 HEADS: Final = (
     "verdict",
-    "independent",
+    "standing",
     "area",
     "key",
     "title",
@@ -70,7 +70,7 @@ def _row(result: CaseResult) -> tuple[str, ...]:
     by_order = result.reason is Reason.ORDER
     return (
         result.verdict.value,
-        "yes" if result.independent else "no",
+        result.standing.value,
         result.area,
         result.key,
         result.title,

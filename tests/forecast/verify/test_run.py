@@ -11,7 +11,7 @@ from planner.bootstrap import Means
 from planner.catalogue.case_files import shipped_system_path
 from planner.catalogue.errors import CatalogueError
 from planner.forecast.verify.cases import areas_taken
-from planner.forecast.verify.run import Verdict, counts_of, farms_needed, lacking_of, verify_all
+from planner.forecast.verify.run import Standing, Verdict, counts_of, farms_needed, lacking_of, verify_all
 
 FACTOR = "coefficient/feed_split/tan_share_of_feed_protein"
 
@@ -126,6 +126,22 @@ def test_that_a_case_that_leans_on_its_own_publication_does_not_stand_alone(cata
     assert (alone.own_figures, alone.independent) == ((), True)
     counts = counts_of((own, alone))
     assert (counts.cases, counts.independent, counts.independent_within, counts.own_source) == (2, 1, 1, 1)
+
+
+def test_that_a_case_into_which_no_figure_went_checks_a_formula_only(catalogue, case):
+    case |= {"formula": "stock_feed", "inputs": {"fish_count": 100, "weight_g": 10, "percent_per_day": 7}}
+    (found,) = results(catalogue, case | {"unit": "kg/d", "published": 0.07, "source": "fao-new1987"})
+    assert found.standing is Standing.FORMULA
+    assert (found.within, found.independent) == (True, False)
+    assert counts_of((found,)).formula_only == 1
+
+
+def test_that_atomic_masses_are_no_figures_that_could_be_wrong(catalogue, case):
+    inputs = {"amount": 1, "of": "P2O5", "as_form": "P", "element": "P"}
+    case |= {"formula": "conversion", "inputs": inputs, "published": 0.4364, "source": "newengland-vegetable"}
+    (found,) = results(catalogue, case)
+    assert found.figures
+    assert found.standing is Standing.FORMULA
 
 
 def test_that_a_case_said_to_be_fitted_does_not_stand_alone(catalogue, case):

@@ -19,7 +19,7 @@ def rows_of(catalogue, *cases, lacking=()):
 def test_that_a_case_is_a_row_with_everything_about_it(catalogue, case):
     (row,) = rows_of(catalogue, case | {"note": 'Says "about", and more.'})
     assert tuple(row) == HEADS
-    assert (row["verdict"], row["independent"]) == ("within", "no")
+    assert (row["verdict"], row["standing"]) == ("within", "own source")
     assert (row["ours"], row["published"], row["difference"]) == ("58.88", "58.9", "-0.02")
     assert row["inputs"] == "feed_g 2000; protein_share 0.32"
     assert row["note"] == 'Says "about", and more.'
