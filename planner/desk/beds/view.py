@@ -22,10 +22,11 @@ from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QWidget
 
 from planner.desk.beds.holding import Held, Holding, MapMover
 from planner.desk.beds.layout import MapLayout, Sizes, fitting_scale, laid_out
+from planner.desk.beds.map_keys import press_key
 from planner.desk.beds.marks import Marks, paint_marks
 from planner.desk.beds.painting import MapLook, paint_map
 from planner.desk.beds.stays import Span, Stays
-from planner.desk.beds.walking import Spot, Way, beside, first_spot
+from planner.desk.beds.walking import Spot, first_spot
 from planner.desk.beds.words import MapShow, map_help, place_words, span_words
 from planner.desk.lanes.interaction import DRAG_PX
 from planner.desk.lanes.kit import Kit
@@ -34,7 +35,6 @@ from planner.desk.places_words import run_words
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.farm.crops import Placement
-from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import NO_ID, Id
 from planner.farm.site import Bed
 
@@ -204,14 +204,16 @@ class MapView(QAbstractScrollArea):
 
     # ---- choosing
 
-    def _go(self, spot: Spot) -> None:
+    def go(self, spot: Spot) -> None:
+        """Move the cursor to a hole and see it."""
         self.spot = spot
         self._see_cursor()
         self._describe()
         self.viewport().update()
 
-    def _choose(self, spot: Spot) -> None:
-        self._go(spot)
+    def choose(self, spot: Spot) -> None:
+        """Move the cursor to a hole and choose what stands there, or its bed."""
+        self.go(spot)
         span = self.span_of(spot)
         if span is not None:
             self.chosen.emit(span.now.run.batch if span.now is not None else spot.bed)
@@ -237,7 +239,7 @@ class MapView(QAbstractScrollArea):
         """The plants that are held, None when none are."""
         return self._hold.held
 
-    def _carry(self, spot: Spot | None, at: QPointF) -> None:
+    def carry(self, spot: Spot | None, at: QPointF) -> None:
         """Hold the plants over a hole, and say beside a point what would come of it."""
         plot = self.layout_now.plot(spot.bed, spot.unit) if spot is not None else None
         if spot is None or plot is None or self._hold.held is None:
@@ -274,7 +276,7 @@ class MapView(QAbstractScrollArea):
         if event.button() != Qt.MouseButton.LeftButton or spot is None:
             return
         self._pressed = event.position()
-        self._choose(spot)
+        self.choose(spot)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         spot = self._at(event.position())
@@ -284,10 +286,11 @@ class MapView(QAbstractScrollArea):
         if self._hold.held is None and self._pressed is not None:
             far = (event.position() - self._pressed).manhattanLength() >= DRAG_PX
             if far:
-                self._take_up()
-        self._carry(spot, event.position())
+                self.take_up()
+        self.carry(spot, event.position())
 
-    def _take_up(self) -> bool:
+    def take_up(self) -> bool:
+        """Take up the plants under the cursor; tell whether there are any that may be."""
         span = self.span_of(self.spot) if self.spot is not None else None
         return span is not None and self.spot is not None and self._hold.take_up(span, self.spot)
 
@@ -313,60 +316,16 @@ class MapView(QAbstractScrollArea):
     # ---- keys
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        key, held = event.key(), event.modifiers()
-        alt = bool(held & Qt.KeyboardModifier.AltModifier)
-        if key in {Qt.Key.Key_PageUp, Qt.Key.Key_PageDown}:
-            self.day_wanted.emit(DAYS_PER_WEEK if key == Qt.Key.Key_PageDown else -DAYS_PER_WEEK)
-        elif key in {Qt.Key.Key_Left, Qt.Key.Key_Right} and alt:
-            self.day_wanted.emit(1 if key == Qt.Key.Key_Right else -1)
-        elif key in _STEPS:
-            self._step(_STEPS[key])
-        elif not self._act(key):
+        """Let a key act, or pass it on."""
+        if not press_key(self, event):
             super().keyPressEvent(event)
-
-    def _act(self, key: int) -> bool:
-        if key == Qt.Key.Key_Escape:
-            return self.cancel()
-        if key in {Qt.Key.Key_Plus, Qt.Key.Key_Equal}:
-            self.zoom_in()
-        elif key == Qt.Key.Key_Minus:
-            self.zoom_out()
-        elif key == Qt.Key.Key_0:
-            self.fit()
-        elif key in {Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter}:
-            self._space(opens=key != Qt.Key.Key_Space)
-        else:
-            return False
-        return True
-
-    def _space(self, *, opens: bool) -> None:
-        if self._hold.held is not None:
-            self.put_down()
-        elif self.spot is not None and opens:
-            span = self.span_of(self.spot)
-            if span is not None and span.now is not None:
-                self.opened.emit(span.now.run.batch)
-        elif self.spot is not None and self._take_up():
-            self._carry(self.spot, self.point_of(self.spot))
-
-    def _step(self, way: Way) -> None:
-        spot = first_spot(self.layout_now)
-        if self.spot is not None:
-            spot = beside(self.layout_now, self.spot, way)
-        if spot is None:
-            return
-        if self._hold.held is None:
-            self._choose(spot)
-            return
-        self._go(spot)
-        self._carry(spot, self.point_of(spot))
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
         if self.spot is None:
             spot = first_spot(self.layout_now)
             if spot is not None:
-                self._go(spot)
+                self.go(spot)
         self.viewport().update()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
@@ -399,11 +358,3 @@ class MapView(QAbstractScrollArea):
             picked=self._picked, held=self._hold.held, spot=self.spot, focused=self.hasFocus(), day=self.day
         )
         paint_marks(painter, part, self.layout_now, self._stays, marks, self._theme)
-
-
-_STEPS: Final[dict[int, Way]] = {
-    Qt.Key.Key_Left: Way(-1, 0),
-    Qt.Key.Key_Right: Way(1, 0),
-    Qt.Key.Key_Up: Way(0, -1),
-    Qt.Key.Key_Down: Way(0, 1),
-}
