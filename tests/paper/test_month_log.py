@@ -1,7 +1,7 @@
 """The owner's month is told from the log: sums by hand, feed over gain, never a caretaker's note."""
 
 from dataclasses import replace
-from datetime import timedelta
+from datetime import UTC, datetime, time, timedelta
 
 import pytest
 
@@ -13,6 +13,7 @@ from planner.paper.qt_writer import laid_out
 from planner.paper.registry import document_named
 from planner.paper.report import Drawing
 from planner.paper.style import A4
+from planner.paper.words import day_words
 from tests.paper.documents_helpers import looked, sample
 from tests.paper.test_documents_say import text_of
 
@@ -103,3 +104,34 @@ def test_that_the_report_is_one_page_with_three_charts_while_there_are_few_crops
     assert stock.says.startswith("bars: ")
     assert stock.says.count("; ") == 1
     assert water.says
+
+
+def test_that_the_harvest_record_shows_what_is_noted_already(month):
+    said = text_of(month.report(document_named("harvest-record"), weeks=4))
+    assert "Noted in the program already" in said
+    assert "10 heads" in said
+    assert "99 kg" not in said
+    assert "Noted in the program already" not in text_of(sample().report(document_named("harvest-record")))
+
+
+def test_that_the_task_sheet_carries_over_what_was_not_noted_as_done():
+    farm = sample().farm
+    first = farm.settings.plan_from
+    late, later = sorted((b for b in farm.batches if b.sow_on >= first), key=lambda batch: batch.sow_on)[:2]
+    noted = entry("n", Happening.NOTE, first)
+    known = looked(replace(farm, log_entries=(noted,)))
+    monday = first + timedelta(days=14)
+    ask = replace(known.ask(from_on=monday, weeks=1), printed_on=datetime.combine(monday, time(8), UTC))
+    head = text_of(document_named("week-tasks").make(ask)).partition("Every day")[0]
+    assert "Carried over, not noted as done" in head
+    assert f"due {day_words(late.sow_on)}, {(monday - late.sow_on).days} days late" in head
+    sown = entry("s", Happening.SOWN, late.sow_on, batch=late.id)
+    done = looked(replace(farm, log_entries=(noted, sown)))
+    ask = replace(ask, farm=done.farm, forecast=done.forecast)
+    head = text_of(document_named("week-tasks").make(ask)).partition("Every day")[0]
+    assert f"Sow\n{late.code}" not in head.replace(", ", "\n")
+    assert later.code in head
+
+
+def test_that_a_sheet_of_a_farm_that_logs_nothing_carries_nothing_over():
+    assert "Carried over" not in text_of(sample().report(document_named("week-tasks")))

@@ -11,10 +11,13 @@ from typing import Final
 
 from planner.farm.crops import Phase
 from planner.farm.fish import FishEvent, FishEventKind
+from planner.farm.log import Happening
 from planner.forecast.week import DueKind
 from planner.paper.documents.ask import Ask
 from planner.paper.documents.columns import WRITE, dated, says, told, written
+from planner.paper.documents.month_log import MonthLog
 from planner.paper.places import PlaceBook
+from planner.paper.plain_names import one_line
 from planner.paper.report import Cell, Paragraph, Report, RowGroup, Section, Table, Tone
 from planner.paper.words import NO_BREAK, day_words, whole_words
 
@@ -44,7 +47,10 @@ def harvest_record(ask: Ask) -> Report:
         written("initials", "Initials", share=0.2),
     )
     table = Table(
-        name="Harvest", columns=columns, groups=tuple(_due_picks(ask)), fill=(WRITE,) * len(columns)
+        name="Harvest",
+        columns=columns,
+        groups=(*_noted_picks(ask), *_due_picks(ask)),
+        fill=(WRITE,) * len(columns),
     )
     return ask.report(
         HARVEST_TITLE,
@@ -81,6 +87,32 @@ def _due_picks(ask: Ask) -> Iterator[RowGroup]:
         yield RowGroup(
             heading=name, detail=days, rows=tuple(rows), empty="" if rows else "nothing is due to be picked"
         )
+
+
+def _noted_picks(ask: Ask) -> Iterator[RowGroup]:
+    """Yield what the log has of these weeks already, so that nobody writes it twice."""
+    batches = {batch.id: batch for batch in ask.farm.batches}
+    places = PlaceBook(ask.farm)
+    rows = []
+    for entry in MonthLog(ask).entries():
+        if entry.what is Happening.PICKED and entry.batch in batches:
+            batch = batches[entry.batch]
+            amount = f"{entry.amount or 0:g} {entry.unit.value}"
+            rows.append(
+                (
+                    _date_cell(entry.on),
+                    says(entry.at),
+                    says(batch.code),
+                    says(ask.catalogue.crops[batch.crop].name, batch.variety),
+                    says(*places.where(batch, Phase.BED)),
+                    says(),
+                    says(amount, value=f"{entry.amount or 0:g}"),
+                    *(WRITE,) * 4,
+                    says(one_line(entry.who)),
+                )
+            )
+    if rows:
+        yield RowGroup(heading="Noted in the program already", rows=tuple(rows))
 
 
 def _date_cell(on: date) -> Cell:

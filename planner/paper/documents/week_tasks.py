@@ -13,6 +13,7 @@ from typing import Final
 from planner.farm.crops import Batch, Phase
 from planner.farm.farm import DAYS_PER_WEEK, by_id
 from planner.farm.fields import Id
+from planner.farm.log import Happening
 from planner.forecast.values import GroupForecast
 from planner.forecast.water.readings import reading_figures
 from planner.forecast.week import SOLIDS_CAUTION, DueKind, DueTask, DueUnit, due_between, solids_due
@@ -22,7 +23,8 @@ from planner.paper.documents.columns import BENCH_SIZE, TICK, WRITE, says, ticke
 from planner.paper.documents.quantities import QUANTITY_NAMES
 from planner.paper.places import PlaceBook, tray_words
 from planner.paper.report import Cell, Column, Report, RowGroup, Section, Table, Tone
-from planner.paper.words import NO_BREAK, day_words, list_words, whole_words
+from planner.paper.words import NO_BREAK, count_words, day_words, list_words, whole_words
+from planner.planning.late import LateTask, late_tasks
 
 TITLE: Final = "Week's tasks"
 _TABLE: Final = "Tasks"
@@ -35,6 +37,11 @@ _VERBS: Final = {
     DueKind.STOCK_FISH: "Stock fish",
     DueKind.HARVEST_FISH: "Harvest fish",
     DueKind.DOSE: "Give to the water",
+}
+_LATE_KINDS: Final = {
+    Happening.SOWN: DueKind.SOW,
+    Happening.MOVED: DueKind.MOVE,
+    Happening.PICKED: DueKind.PICK,
 }
 _SOLIDS_VERBS: Final = {
     DueKind.SIPHON: "Siphon solids",
@@ -97,6 +104,9 @@ class _Sheet:
         yield Section(parts=self._ask.cautions(*keys), columns=2)
 
     def _groups(self, start: date) -> Iterator[RowGroup]:
+        late = tuple(self._late(start)) if start == self._ask.first else ()
+        if late:
+            yield RowGroup(heading="Carried over, not noted as done", rows=late)
         yield RowGroup(heading="Every day", detail=_LEAVINGS, rows=tuple(self._daily(start)))
         tasks = self._tasks(start)
         for offset in range(DAYS_PER_WEEK):
@@ -105,6 +115,23 @@ class _Sheet:
             yield RowGroup(heading=day_words(on), rows=tuple(rows), empty="" if rows else "nothing is due")
         blank = (TICK, WRITE, WRITE, WRITE, WRITE, WRITE)
         yield RowGroup(heading="Left from last week, and what else came up", rows=(blank,) * _BLANK_ROWS)
+
+    def _late(self, start: date) -> Iterator[tuple[Cell, ...]]:
+        """Yield what was due before a week, and was not noted as done by the day of printing."""
+        today = min(self._ask.printed_on.date(), self._ask.last)
+        ruler = self._ask.forecast.ruler
+        for late in late_tasks(self._ask.farm, self._ask.forecast, today):
+            if late.due_on >= start:
+                continue
+            day, kind = ruler.day_of(late.due_on), _LATE_KINDS[late.what]
+            due = due_between(self._ask.farm, self._ask.forecast, first_day=max(day, 0), last_day=day + 1)
+            task = next((one for one in due if one.about == late.batch and one.kind is kind), None)
+            when = f"due {day_words(late.due_on)}, {count_words(late.late_days, 'day', 'days')} late"
+            yield self._row(task, when) if task is not None else self._bare_row(late, when)
+
+    def _bare_row(self, late: LateTask, when: str) -> tuple[Cell, ...]:
+        code = self._batches[late.batch].code
+        return (TICK, says(_VERBS[_LATE_KINDS[late.what]], code, when, tone=Tone.MAIN), *(WRITE,) * 4)
 
     def _tasks(self, start: date) -> dict[date, list[tuple[Cell, ...]]]:
         first = self._ask.forecast.ruler.day_of(start)
@@ -117,11 +144,11 @@ class _Sheet:
         listed = [task for task in tasks if task.kind is not DueKind.FEED]
         return {on: [self._row(task) for task in many] for on, many in groupby(listed, key=_on)}
 
-    def _row(self, task: DueTask) -> tuple[Cell, ...]:
+    def _row(self, task: DueTask, when: str = "") -> tuple[Cell, ...]:
         many = whole_words(round(task.many)) if task.unit is not DueUnit.G else f"{task.many:,.0f}"
         return (
             TICK,
-            says(_VERBS[task.kind], *self._what(task), tone=Tone.MAIN),
+            says(_VERBS[task.kind], *self._what(task), when, tone=Tone.MAIN),
             says(many, _UNIT_WORDS[task.unit], tone=Tone.MAIN, value=many),
             says(*self._where(task)),
             WRITE,
