@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -27,6 +27,7 @@ class ProfileBook:
         self.crops = catalogue.crops
         self._closure = catalogue.figure("coefficient/growth/spacing_closure_m2_per_kg").value
         self._number: dict[ProfileKey, int] = {}
+        self._densities: dict[tuple[str, float], float | None] = {}
         self.profiles: list[Profile] = []
 
     def number(self, batch: Batch, lot_share: float | None = None, *, area_m2: float = 0.0) -> int:
@@ -34,7 +35,7 @@ class ProfileBook:
 
         `lot_share` is the germination known of the batch's seed lot, `area_m2` the ground it stands on.
         """
-        density = density_by_room(batch.plants, area_m2, self.crops[batch.crop])
+        density = self._density(batch.crop, area_m2 / batch.plants)
         key = profile_key(batch, lot_share, density)
         found = self._number.get(key)
         if found is None:
@@ -42,6 +43,13 @@ class ProfileBook:
             crop = self.crops[batch.crop]
             self.profiles.append(profile_of(key, crop, closure_m2_per_kg=self._closure))
         return found
+
+    def _density(self, crop: str, place_m2: float) -> float | None:
+        """Return the density of a crop by the ground a plant has; few are met, so each is worked out once."""
+        key = crop, place_m2
+        if key not in self._densities:
+            self._densities[key] = density_by_room(place_m2, self.crops[crop])
+        return self._densities[key]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -78,6 +86,17 @@ def build_table(farm: Farm, books: Books, ruler: Ruler, *, standing: Standing, l
         ripe=books.paces.ripe(pace, sow_day),
         seeds=_seeds(books, profile, pace, sow_day, plants),
         area_m2=np.asarray([stand.area_m2 for stand in stands], dtype=np.float64),
+    )
+
+
+def redated(table: BatchTable, books: Books) -> BatchTable:
+    """Return a table with the dates, sizes and seeds of all its rows by the paces as they are now."""
+    paces, pace, sow_day = books.paces, table.pace, table.sow_day
+    return replace(
+        table,
+        ends=paces.ends(pace, sow_day),
+        ripe=paces.ripe(pace, sow_day),
+        seeds=_seeds(books, table.profile, pace, sow_day, table.plants),
     )
 
 

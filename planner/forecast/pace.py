@@ -266,7 +266,7 @@ class SeasonPace:
             summed = self._summed[stage]
             at_start = summed[np.clip(start - self._sky.first_day, 0, self._sky.days)][:, None]
             at_end = summed[np.clip(ends[:, stage] - self._sky.first_day, 0, self._sky.days)][:, None]
-            gone += np.clip(summed[index], at_start, at_end) - at_start
+            gone += np.minimum(np.maximum(summed[index], at_start), at_end) - at_start
             start = ends[:, stage]
         return gone
 

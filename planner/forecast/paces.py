@@ -53,14 +53,20 @@ class PaceBook:
         self._least_stand = catalogue.figure("coefficient/season/least_stand_share").value
         self._frame: _Frame | None = None
         self.version = 0
+        self.numbering = 0
         self._clear()
 
     def _clear(self) -> None:
-        self.version += 1
+        self.numbering += 1
         self._number: dict[tuple[int, Surroundings | None], int] = {}
-        self._paces: list[Pace] = []
-        self._stands: list[Floats | None] = []
         self._keys: list[tuple[int, Surroundings | None]] = []
+        self._forget()
+
+    def _forget(self) -> None:
+        """Forget what the paces are, and keep their numbers."""
+        self.version += 1
+        self._paces: list[Pace | None] = [None] * len(self._keys)
+        self._stands: list[Floats | None] = [None] * len(self._keys)
         self._skies: dict[Surroundings, Sky] = {}
 
     def set_frame(
@@ -68,11 +74,16 @@ class PaceBook:
     ) -> None:
         """Say which sites, weeks and readings of the air (by site) hold from now on.
 
-        All paces are forgotten when any has changed; `version` then rises.
+        All paces are made anew when any has changed; `version` then rises. Their numbers hold as long as the
+        sites are the same ones, however they are; else `numbering` rises too.
         """
-        frame = _Frame(sites=sites, ruler=ruler, air_read=air_read)
-        if self._frame != frame:
-            self._frame = frame
+        frame, had = _Frame(sites=sites, ruler=ruler, air_read=air_read), self._frame
+        if had == frame:
+            return
+        self._frame = frame
+        if had is not None and [site.id for site in had.sites] == [site.id for site in sites]:
+            self._forget()
+        else:
             self._clear()
 
     def number(self, profile: int, around: Surroundings | None) -> int:
@@ -82,7 +93,8 @@ class PaceBook:
         if found is None:
             found = self._number[key] = len(self._paces)
             self._keys.append(key)
-            self._add(self._profiles[profile], around)
+            self._paces.append(None)
+            self._stands.append(None)
         return found
 
     def profile_of(self, number: int) -> int:
@@ -90,27 +102,29 @@ class PaceBook:
         return self._keys[number][0]
 
     def pace(self, number: int) -> Pace:
-        """Return a pace by its number."""
-        return self._paces[number]
+        """Return a pace by its number; it is made when it is first asked for."""
+        found = self._paces[number]
+        return self._made(number) if found is None else found
 
     def sky_of(self, number: int) -> Sky | None:
         """Return the sky a pace goes by, None for book durations."""
         around = self._keys[number][1]
         return None if around is None else self._sky(around)
 
-    def _add(self, profile: Profile, around: Surroundings | None) -> None:
+    def _made(self, number: int) -> Pace:
         assert self._frame is not None
-        days = self._frame.ruler.days
+        days, (of, around) = self._frame.ruler.days, self._keys[number]
+        profile = self._profiles[of]
         sky = None if around is None else self._sky(around)
+        pace: Pace
         if sky is None or not sky.is_known:
-            self._paces.append(BookPace(profile, days))
-            self._stands.append(None)
-            return
+            pace = self._paces[number] = BookPace(profile, days)
+            return pace
         table = emergence_of(self._catalogue, profile.crop.key)
         rates = rates_of(profile.crop, sky, self._figures, emergence=table)
-        pace = self._season_pace(profile, sky, rates, days=days)
-        self._paces.append(pace)
-        self._stands.append(stand_factor(profile.crop, table, sky.nursery_c))
+        pace = self._paces[number] = self._season_pace(profile, sky, rates, days=days)
+        self._stands[number] = stand_factor(profile.crop, table, sky.nursery_c)
+        return pace
 
     def _sky(self, around: Surroundings) -> Sky:
         found = self._skies.get(around)
@@ -133,7 +147,7 @@ class PaceBook:
         found = np.zeros((pace.size, _STAGES), dtype=np.int64)
         for number in np.unique(pace):
             rows = pace == number
-            found[rows] = self._paces[number].ends(sow_day[rows])
+            found[rows] = self.pace(number).ends(sow_day[rows])
         return found
 
     def ripe(self, pace: Ints, sow_day: Ints) -> Floats:
@@ -141,13 +155,14 @@ class PaceBook:
         found = np.ones(pace.size)
         for number in np.unique(pace):
             rows = pace == number
-            found[rows] = self._paces[number].ripe(sow_day[rows])
+            found[rows] = self.pace(number).ripe(sow_day[rows])
         return found
 
     def stand(self, pace: Ints, sow_day: Ints) -> Floats:
         """Return the share of tested germination that comes up for many batches, by their sowing day."""
         found = np.ones(pace.size)
         for number in np.unique(pace):
+            self.pace(number)
             factor = self._stands[number]
             if factor is not None:
                 rows = pace == number

@@ -17,16 +17,18 @@ _AS_OWN: Final = 0.005
 _DIGITS: Final = 3
 
 
-def density_by_room(plants: int, area_m2: float, crop: Crop) -> float | None:
+def density_by_room(place_m2: float, crop: Crop) -> float | None:
     """Return the density that growth goes by [plants/m²], None where plants stand at their own distance.
+
+    `place_m2` is the ground of one plant, 0 where it is not known.
 
     Wider apart than it grows wide a plant wins no more light. A tall crop is not planted in every hole of
     a raft for salad: it is never taken to stand closer than at its own distance.
     """
     own = crop.bed_density_per_m2
-    if area_m2 <= 0.0:
+    if place_m2 <= 0.0:
         return None
-    density = max(plants / area_m2, min(own, _CM2_PER_M2 / crop.width_cm**2))
+    density = max(1.0 / place_m2, min(own, _CM2_PER_M2 / crop.width_cm**2))
     if crop.tall:
         density = min(density, own)
     if abs(density / own - 1.0) <= _AS_OWN:

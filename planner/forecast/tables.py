@@ -1,7 +1,8 @@
 """Keeps the table of batches, and brings it up to date where a farm differs from the one before it.
 
-Batches sown, moved or taken away cost their own rows, not those of all others. What every row hangs on,
-such as sites and loops, costs the whole table. Must not know what the rows are made of.
+Batches sown, moved or taken away cost their own rows, not those of all others. Another climate dates all rows
+anew, and leaves alone where they stand. What every row hangs on, such as beds and loops, costs the whole
+table. Must not know what the rows are made of.
 """
 
 from __future__ import annotations
@@ -16,7 +17,7 @@ from planner.catalogue.catalogue import Catalogue
 from planner.farm.crops import Batch, Placement
 from planner.farm.farm import Farm
 from planner.farm.fields import Id
-from planner.forecast.batches import Books, build_table
+from planner.forecast.batches import Books, build_table, redated
 from planner.forecast.seed_lots import LotShares, lot_shares
 from planner.forecast.standing import Standing
 from planner.forecast.values import BatchTable, Ints, Ruler
@@ -39,6 +40,7 @@ class _Kept:
     lots: LotShares
     ruler: Ruler
     paces_version: int
+    paces_numbering: int
     table: BatchTable
 
 
@@ -58,6 +60,8 @@ class TableKeeper:
         lots = lot_shares(farm, self._catalogue)
         if kept is not None and self._rows_hold(kept, farm, ruler) and kept.lots == lots:
             table = self._brought_up(kept, farm, ruler)
+            if kept.paces_version != self._books.paces.version:
+                table = redated(table, self._books)
         else:
             table = build_table(farm, self._books, ruler, standing=standing, lots=lots)
         self._kept = _Kept(
@@ -66,6 +70,7 @@ class TableKeeper:
             lots=lots,
             ruler=ruler,
             paces_version=self._books.paces.version,
+            paces_numbering=self._books.paces.numbering,
             table=table,
         )
         return table
@@ -77,7 +82,7 @@ class TableKeeper:
 
     def _rows_hold(self, kept: _Kept, farm: Farm, ruler: Ruler) -> bool:
         """Tell whether what every row hangs on is as it was."""
-        if kept.ruler != ruler or kept.paces_version != self._books.paces.version or not kept.table.ids:
+        if kept.ruler != ruler or kept.paces_numbering != self._books.paces.numbering or not kept.table.ids:
             return False
         return _same_ground(kept.farm, farm)
 

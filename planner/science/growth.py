@@ -176,5 +176,10 @@ _WHOLE_TOLERANCE = 1e-6
 
 
 def _sigmoid(x: Values) -> FloatArray:
-    value: FloatArray = np.exp(-np.logaddexp(0.0, -np.asarray(x, dtype=np.float64)))
+    # one exponential, for this runs over every day and age; beyond the bound it is 0 anyway
+    value: FloatArray = 1.0 / (1.0 + np.exp(np.minimum(-np.asarray(x, dtype=np.float64), _FARTHEST)))
     return value
+
+
+_FARTHEST = 700.0
+"""Exponents beyond this run over."""

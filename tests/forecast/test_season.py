@@ -231,6 +231,20 @@ def test_that_nothing_ripens_in_the_dark(forecaster):
     assert forecast.loops[0].demand_g[:, night].sum() < 0.02 * forecast.loops[0].demand_g[:, summer].sum()
 
 
+def test_that_another_climate_gives_the_same_as_a_fresh_start(forecaster, catalogue):
+    """Dates are worked out again where the climate changed, and only where batches stand is kept."""
+    batches = weekly_batches(6, **PLANTS)
+    for air_c in (18.0, 12.0, None, 21.0):
+        year = {} if air_c is None else {"air_c": (air_c,) * 12, "radiation_mj_per_m2_d": (9.0,) * 12}
+        farm = farm_of(batches=batches, sites=(site_of(**year),))
+        again, fresh = forecaster.forecast(farm), Forecaster(catalogue).forecast(farm)
+        for name in ("ends", "seeds", "ripe", "area_m2", "plants", "loop"):
+            assert np.array_equal(getattr(again.batches, name), getattr(fresh.batches, name)), name
+        assert np.array_equal(again.harvest_g, fresh.harvest_g)
+        assert np.array_equal(again.loops[0].demand_g, fresh.loops[0].demand_g)
+        batches = batches[1:]
+
+
 def test_that_a_moved_batch_in_a_season_gives_the_same_as_a_fresh_start(forecaster, catalogue):
     sites = (site_of(air_c=(18.0,) * 12, radiation_mj_per_m2_d=(9.0,) * 12),)
     batches = weekly_batches(5, **PLANTS)
