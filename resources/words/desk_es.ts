@@ -9,7 +9,7 @@
     </message>
     <message>
         <source> d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> d</translation>
     </message>
     <message>
         <source> g</source>
@@ -17,7 +17,7 @@
     </message>
     <message>
         <source> g a scoop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> g por medida</translation>
     </message>
     <message>
         <source> or </source>
@@ -117,7 +117,7 @@
     </message>
     <message>
         <source>&amp;Keep all lines</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Guardar todas las líneas</translation>
     </message>
     <message>
         <source>&amp;Labels and tags…</source>
@@ -161,7 +161,7 @@
     </message>
     <message>
         <source>&amp;New lines</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Líneas &amp;nuevas</translation>
     </message>
     <message>
         <source>&amp;New…</source>
@@ -449,7 +449,7 @@
     </message>
     <message>
         <source>A line every</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Una línea cada</translation>
     </message>
     <message>
         <source>A meal [g]</source>
@@ -509,7 +509,7 @@
     </message>
     <message>
         <source>AB</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">AB</translation>
     </message>
     <message>
         <source>About</source>
@@ -553,7 +553,7 @@
     </message>
     <message>
         <source>Add a &amp;meter…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Añadir un &amp;medidor…</translation>
     </message>
     <message>
         <source>Add a bed</source>
@@ -581,7 +581,7 @@
     </message>
     <message>
         <source>Add a seed &amp;lot…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Añadir un &amp;lote de semilla…</translation>
     </message>
     <message>
         <source>Add a target</source>
@@ -641,7 +641,7 @@
     </message>
     <message>
         <source>Advice</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Consejo</translation>
     </message>
     <message>
         <source>Aerated</source>
@@ -1017,7 +1017,7 @@
     </message>
     <message>
         <source>Begin the sheet anew for these days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Empezar de nuevo la hoja para estos días</translation>
     </message>
     <message>
         <source>Begin your own farm…</source>
@@ -1093,7 +1093,7 @@
     </message>
     <message>
         <source>By reason: {parts}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Por motivo: {parts}</translation>
     </message>
     <message>
         <source>By the book</source>
@@ -1109,7 +1109,7 @@
     </message>
     <message>
         <source>Ca base</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Base de Ca</translation>
     </message>
     <message>
         <source>Calcium</source>
@@ -1133,7 +1133,7 @@
     </message>
     <message>
         <source>Calibrated</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calibrado</translation>
     </message>
     <message>
         <source>Calibration page, to set the printer right</source>
@@ -1169,7 +1169,7 @@
     </message>
     <message>
         <source>Catch up: {sheet}, {count} entries</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ponerse al día: {sheet}, {count} anotaciones</translation>
     </message>
     <message>
         <source>Caustic bases</source>
@@ -1273,7 +1273,7 @@
     </message>
     <message>
         <source>Clear: {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Despejar: {code}</translation>
     </message>
     <message>
         <source>Cleared to eat from</source>
@@ -1325,7 +1325,7 @@
     </message>
     <message>
         <source>Comes up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Germina</translation>
     </message>
     <message>
         <source>Compare</source>
@@ -1385,7 +1385,7 @@
     </message>
     <message>
         <source>Counted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Contado</translation>
     </message>
     <message>
         <source>Counted in</source>
@@ -1421,7 +1421,7 @@
     </message>
     <message>
         <source>Daily feed sheet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hoja diaria de alimento</translation>
     </message>
     <message>
         <source>Daily light (DLI)</source>
@@ -1501,7 +1501,7 @@
     </message>
     <message>
         <source>Days late</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Días de retraso</translation>
     </message>
     <message>
         <source>Days later</source>
@@ -1673,7 +1673,7 @@
     </message>
     <message>
         <source>EC meter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Medidor de CE</translation>
     </message>
     <message>
         <source>Each [g]</source>
@@ -1861,7 +1861,7 @@
     </message>
     <message>
         <source>Factor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Factor</translation>
     </message>
     <message>
         <source>Falls of the feed at each harvest</source>
@@ -2229,7 +2229,7 @@
     </message>
     <message>
         <source>From paper</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Del papel</translation>
     </message>
     <message>
         <source>From sowing until most seedlings are up.</source>
@@ -2461,7 +2461,7 @@
     </message>
     <message>
         <source>Harvest record</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Registro de cosecha</translation>
     </message>
     <message>
         <source>Harvest window</source>
@@ -2629,7 +2629,7 @@
     </message>
     <message>
         <source>If done today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Si se hace hoy</translation>
     </message>
     <message>
         <source>Illness and wounds</source>
@@ -2709,7 +2709,7 @@
     </message>
     <message>
         <source>Is it right?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">¿Es correcto?</translation>
     </message>
     <message>
         <source>It &amp;never happened</source>
@@ -2733,7 +2733,7 @@
     </message>
     <message>
         <source>K base</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Base de K</translation>
     </message>
     <message>
         <source>KH</source>
@@ -2933,7 +2933,7 @@
     </message>
     <message>
         <source>Line {line}: {words}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Línea {line}: {words}</translation>
     </message>
     <message>
         <source>Line {number}: give length and width, or the number of holes.</source>
@@ -2945,7 +2945,7 @@
     </message>
     <message>
         <source>Lines of the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Líneas de la hoja</translation>
     </message>
     <message>
         <source>Liquor goes back on</source>
@@ -2989,7 +2989,7 @@
     </message>
     <message>
         <source>Log every line in one act (Ctrl+S)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anotar todas las líneas de una vez (Ctrl+S)</translation>
     </message>
     <message>
         <source>Longest</source>
@@ -3025,7 +3025,7 @@
     </message>
     <message>
         <source>Lot</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lote</translation>
     </message>
     <message>
         <source>Lowest feed</source>
@@ -3113,7 +3113,7 @@
     </message>
     <message>
         <source>Measures</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mide</translation>
     </message>
     <message>
         <source>Media plugs</source>
@@ -3125,7 +3125,7 @@
     </message>
     <message>
         <source>Mend it, or keep all lines once more to say that it is right.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Corríjalo, o guarde otra vez todas las líneas para decir que es correcto.</translation>
     </message>
     <message>
         <source>Meter</source>
@@ -3141,7 +3141,7 @@
     </message>
     <message>
         <source>Meters</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Medidores</translation>
     </message>
     <message>
         <source>Metric</source>
@@ -3213,7 +3213,7 @@
     </message>
     <message>
         <source>Move {code} to the bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pasar {code} al lecho</translation>
     </message>
     <message>
         <source>Move {code} to {bed}</source>
@@ -3233,7 +3233,7 @@
     </message>
     <message>
         <source>Move {many}: {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Trasplantar {many}: {code}</translation>
     </message>
     <message>
         <source>Moving-bed biofilter</source>
@@ -3245,7 +3245,7 @@
     </message>
     <message>
         <source>NO₂ and NO₃ were read as the ion</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">NO₂ y NO₃ se leyeron como ion</translation>
     </message>
     <message>
         <source>Name</source>
@@ -3511,7 +3511,7 @@
     </message>
     <message>
         <source>Noted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anotado</translation>
     </message>
     <message>
         <source>Noted at</source>
@@ -3595,11 +3595,11 @@
     </message>
     <message>
         <source>Nothing was kept yet, and nothing typed is lost.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todavía no se guardó nada, y nada de lo escrito se pierde.</translation>
     </message>
     <message>
         <source>Nothing was typed yet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Todavía no se escribió nada.</translation>
     </message>
     <message>
         <source>Number</source>
@@ -3815,7 +3815,7 @@
     </message>
     <message>
         <source>Oxygen meter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Medidor de oxígeno</translation>
     </message>
     <message>
         <source>P (letter of the stage picking)</source>
@@ -3839,7 +3839,7 @@
     </message>
     <message>
         <source>Packed or bought</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Envasado o comprado</translation>
     </message>
     <message>
         <source>Page {at} of {count}</source>
@@ -3903,7 +3903,7 @@
     </message>
     <message>
         <source>Pick {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechar {code}</translation>
     </message>
     <message>
         <source>Pick {code} {stretched}</source>
@@ -3911,7 +3911,7 @@
     </message>
     <message>
         <source>Pick {many}: {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechar {many}: {code}</translation>
     </message>
     <message>
         <source>Pick, {days} d late: {code}</source>
@@ -4467,7 +4467,7 @@
     </message>
     <message>
         <source>Scoop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Medida</translation>
     </message>
     <message>
         <source>Scoops</source>
@@ -4547,7 +4547,7 @@
     </message>
     <message>
         <source>Seed lots</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lotes de semilla</translation>
     </message>
     <message>
         <source>Seed lot…</source>
@@ -4627,7 +4627,7 @@
     </message>
     <message>
         <source>Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hoja</translation>
     </message>
     <message>
         <source>Shelf of the catalogue</source>
@@ -4823,7 +4823,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Sow {many}: {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sembrar {many}: {code}</translation>
     </message>
     <message>
         <source>Sow {plants} plants fewer of {batches}</source>
@@ -5531,7 +5531,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>To</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hasta</translation>
     </message>
     <message>
         <source>To buy</source>
@@ -5771,7 +5771,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Was due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tocaba</translation>
     </message>
     <message>
         <source>Waste</source>
@@ -5823,7 +5823,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Water-test log</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Registro de pruebas de agua</translation>
     </message>
     <message>
         <source>Ways of stocking</source>
@@ -5879,7 +5879,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Weekly task sheet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hoja semanal de tareas</translation>
     </message>
     <message>
         <source>Weeks</source>
@@ -6827,7 +6827,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>due in {days} d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">toca en {days} d</translation>
     </message>
     <message>
         <source>dull</source>
@@ -7223,11 +7223,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>never</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nunca</translation>
     </message>
     <message>
         <source>never calibrated: what it reads is doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nunca calibrado: lo que lee es dudoso</translation>
     </message>
     <message>
         <source>never given</source>
@@ -7291,7 +7291,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>no interval set</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin intervalo</translation>
     </message>
     <message>
         <source>no later than the book</source>
@@ -7299,7 +7299,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>no meter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin medidor</translation>
     </message>
     <message>
         <source>no pH reading near it</source>
@@ -7323,7 +7323,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin motivo</translation>
     </message>
     <message>
         <source>no room</source>
@@ -7411,11 +7411,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>not tested yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">aún sin probar</translation>
     </message>
     <message>
         <source>not watched</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin vigilar</translation>
     </message>
     <message>
         <source>not weighed</source>
@@ -7451,7 +7451,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>of </source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">de </translation>
     </message>
     <message>
         <source>off feed</source>
@@ -7511,7 +7511,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>overdue by {days} d: what it reads is doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">atrasado {days} d: lo que lee es dudoso</translation>
     </message>
     <message>
         <source>own source</source>
@@ -7543,7 +7543,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>pelleted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">peletizada</translation>
     </message>
     <message>
         <source>phosphorus</source>
@@ -7563,7 +7563,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>plain</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">simple</translation>
     </message>
     <message>
         <source>plain paper, to be cut</source>
@@ -7595,7 +7595,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>primed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">preacondicionada</translation>
     </message>
     <message>
         <source>proposal</source>
@@ -8187,7 +8187,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{came} of {seeds} came up: {tests} tests, {batches} batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">germinaron {came} de {seeds}: {tests} pruebas, {batches} tandas</translation>
     </message>
     <message>
         <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside.</source>
@@ -8243,7 +8243,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{count} entries were logged. One undo takes all of them back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Se anotaron {count} entradas. Un solo deshacer las quita todas.</translation>
     </message>
     <message>
         <source>{count} fish</source>
@@ -8631,7 +8631,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{many} heads of a batch of {plants}?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">¿{many} cabezas de una tanda de {plants}?</translation>
     </message>
     <message>
         <source>{many} later</source>
@@ -8643,7 +8643,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{many} of {seeds} seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} de {seeds} semillas</translation>
     </message>
     <message>
         <source>{many} plants</source>
@@ -8659,7 +8659,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{many} tasks are late. {first}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hay {many} tareas atrasadas. {first}</translation>
     </message>
     <message>
         <source>{moment}  ({ago}, {size})</source>
@@ -8711,11 +8711,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{name} {value} on {day} is far out of its band.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name} {value} el {day} está muy fuera de su banda.</translation>
     </message>
     <message>
         <source>{name} {value} on {day} stands alone. Is it right?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name} {value} el {day} se aparta de los demás. ¿Es correcto?</translation>
     </message>
     <message>
         <source>{name}, a kg</source>
@@ -8865,7 +8865,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{reason}: {stages} stages, {days} d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{reason}: {stages} etapas, {days} d</translation>
     </message>
     <message>
         <source>{rest} more batches moved less far.</source>

@@ -9,7 +9,7 @@
     </message>
     <message>
         <source> d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> araw</translation>
     </message>
     <message>
         <source> g</source>
@@ -17,7 +17,7 @@
     </message>
     <message>
         <source> g a scoop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> g bawat takal</translation>
     </message>
     <message>
         <source> or </source>
@@ -117,7 +117,7 @@
     </message>
     <message>
         <source>&amp;Keep all lines</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Itago ang lahat ng linya</translation>
     </message>
     <message>
         <source>&amp;Labels and tags…</source>
@@ -161,7 +161,7 @@
     </message>
     <message>
         <source>&amp;New lines</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Bagong mga linya</translation>
     </message>
     <message>
         <source>&amp;New…</source>
@@ -449,7 +449,7 @@
     </message>
     <message>
         <source>A line every</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isang linya bawat</translation>
     </message>
     <message>
         <source>A meal [g]</source>
@@ -474,6 +474,10 @@
     <message>
         <source>A scenario of that name goes on, another one begins</source>
         <translation type="unfinished">May scenario nang ganoon ang pangalan; nagsisimula ng iba</translation>
+    </message>
+    <message>
+        <source>A season, successions, repairs and orders are worked out here, for the beds there are.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A sowing is drafted for each week of a year; you can change all of it.</source>
@@ -509,7 +513,7 @@
     </message>
     <message>
         <source>AB</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">AB</translation>
     </message>
     <message>
         <source>About</source>
@@ -553,11 +557,15 @@
     </message>
     <message>
         <source>Add a &amp;meter…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag ng &amp;panukat…</translation>
     </message>
     <message>
         <source>Add a bed</source>
         <translation type="unfinished">Magdagdag ng kama</translation>
+    </message>
+    <message>
+        <source>Add a bed…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Add a crop</source>
@@ -566,6 +574,10 @@
     <message>
         <source>Add a dose…</source>
         <translation type="unfinished">Magdagdag ng dosis…</translation>
+    </message>
+    <message>
+        <source>Add a loop of water…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Add a meter…</source>
@@ -581,6 +593,14 @@
     </message>
     <message>
         <source>Add a seed &amp;lot…</source>
+        <translation type="unfinished">Magdagdag ng &amp;lote ng binhi…</translation>
+    </message>
+    <message>
+        <source>Add a site…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a tank…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -641,7 +661,7 @@
     </message>
     <message>
         <source>Advice</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Payo</translation>
     </message>
     <message>
         <source>Aerated</source>
@@ -996,6 +1016,10 @@
         <translation type="unfinished">Mga kamang idadagdag</translation>
     </message>
     <message>
+        <source>Beds, batches and fish stand here on one line of weeks. Begin with where plants grow; fish and sowings follow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Before all of these</source>
         <translation type="unfinished">Bago ang lahat ng ito</translation>
     </message>
@@ -1017,7 +1041,7 @@
     </message>
     <message>
         <source>Begin the sheet anew for these days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Simulan muli ang papel para sa mga araw na ito</translation>
     </message>
     <message>
         <source>Begin your own farm…</source>
@@ -1093,7 +1117,7 @@
     </message>
     <message>
         <source>By reason: {parts}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ayon sa dahilan: {parts}</translation>
     </message>
     <message>
         <source>By the book</source>
@@ -1109,7 +1133,7 @@
     </message>
     <message>
         <source>Ca base</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Base na Ca</translation>
     </message>
     <message>
         <source>Calcium</source>
@@ -1133,7 +1157,7 @@
     </message>
     <message>
         <source>Calibrated</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Na-calibrate</translation>
     </message>
     <message>
         <source>Calibration page, to set the printer right</source>
@@ -1169,7 +1193,7 @@
     </message>
     <message>
         <source>Catch up: {sheet}, {count} entries</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Habol: {sheet}, {count} tala</translation>
     </message>
     <message>
         <source>Caustic bases</source>
@@ -1273,7 +1297,7 @@
     </message>
     <message>
         <source>Clear: {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Linisin: {code}</translation>
     </message>
     <message>
         <source>Cleared to eat from</source>
@@ -1325,7 +1349,7 @@
     </message>
     <message>
         <source>Comes up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tumutubo</translation>
     </message>
     <message>
         <source>Compare</source>
@@ -1385,7 +1409,7 @@
     </message>
     <message>
         <source>Counted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nabilang</translation>
     </message>
     <message>
         <source>Counted in</source>
@@ -1421,7 +1445,7 @@
     </message>
     <message>
         <source>Daily feed sheet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw-araw na papel ng pakain</translation>
     </message>
     <message>
         <source>Daily light (DLI)</source>
@@ -1501,7 +1525,7 @@
     </message>
     <message>
         <source>Days late</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Araw na huli</translation>
     </message>
     <message>
         <source>Days later</source>
@@ -1673,7 +1697,7 @@
     </message>
     <message>
         <source>EC meter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Panukat ng EC</translation>
     </message>
     <message>
         <source>Each [g]</source>
@@ -1694,6 +1718,10 @@
     <message>
         <source>Each repair was tried on a forecast of the changed farm before it is offered. The cheapest stands first: plantings, then feed, liquor of solids, supplements, fish.</source>
         <translation type="unfinished">Sinubok ang bawat ayos sa pagtataya ng binagong bukid bago ialok. Una ang pinakamura: pagtatanim, saka pakain, katas ng solido, suplemento, isda.</translation>
+    </message>
+    <message>
+        <source>Each sowing is a row here, from the seed to the cleared place.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Each sowing is counted back from the day of harvest through the season, so sowings lie closer together when plants grow slowly.</source>
@@ -1812,6 +1840,10 @@
         <translation type="unfinished">Bawat numero at pinagmulan nito, at ang sarili mong halaga</translation>
     </message>
     <message>
+        <source>Every hole of every bed is drawn here on any day, with what stands in it and what comes next.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Every hole of every bed on any day</source>
         <translation type="unfinished">Bawat butas ng bawat kama sa anumang araw</translation>
     </message>
@@ -1861,7 +1893,7 @@
     </message>
     <message>
         <source>Factor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Factor</translation>
     </message>
     <message>
         <source>Falls of the feed at each harvest</source>
@@ -2196,6 +2228,10 @@
         <translation type="unfinished">Kalimutan ang scenario na ito</translation>
     </message>
     <message>
+        <source>Formula only</source>
+        <translation type="unfinished">Pormula lamang</translation>
+    </message>
+    <message>
         <source>Found</source>
         <translation type="unfinished">Nakita</translation>
     </message>
@@ -2229,7 +2265,7 @@
     </message>
     <message>
         <source>From paper</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mula sa papel</translation>
     </message>
     <message>
         <source>From sowing until most seedlings are up.</source>
@@ -2408,6 +2444,10 @@
         <translation type="unfinished">Ang paglaki ay galing sa uri ng isda at init ng tubig, at sa mga sample na tinimbang mo. Huwag magpakain nang higit sa kinakain ng isda.</translation>
     </message>
     <message>
+        <source>Growth, feed by week and meal, density and harvest of each group stand here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>H (letter of fish harvested)</source>
         <translation type="unfinished">A</translation>
     </message>
@@ -2461,7 +2501,7 @@
     </message>
     <message>
         <source>Harvest record</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tala ng ani</translation>
     </message>
     <message>
         <source>Harvest window</source>
@@ -2629,7 +2669,7 @@
     </message>
     <message>
         <source>If done today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kung gagawin ngayon</translation>
     </message>
     <message>
         <source>Illness and wounds</source>
@@ -2709,7 +2749,7 @@
     </message>
     <message>
         <source>Is it right?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tama ba ito?</translation>
     </message>
     <message>
         <source>It &amp;never happened</source>
@@ -2733,7 +2773,7 @@
     </message>
     <message>
         <source>K base</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Base na K</translation>
     </message>
     <message>
         <source>KH</source>
@@ -2933,7 +2973,7 @@
     </message>
     <message>
         <source>Line {line}: {words}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Linya {line}: {words}</translation>
     </message>
     <message>
         <source>Line {number}: give length and width, or the number of holes.</source>
@@ -2945,7 +2985,7 @@
     </message>
     <message>
         <source>Lines of the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga linya ng papel</translation>
     </message>
     <message>
         <source>Liquor goes back on</source>
@@ -2989,7 +3029,7 @@
     </message>
     <message>
         <source>Log every line in one act (Ctrl+S)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itala ang bawat linya nang minsanan (Ctrl+S)</translation>
     </message>
     <message>
         <source>Longest</source>
@@ -3025,7 +3065,7 @@
     </message>
     <message>
         <source>Lot</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lote</translation>
     </message>
     <message>
         <source>Lowest feed</source>
@@ -3113,7 +3153,7 @@
     </message>
     <message>
         <source>Measures</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sinusukat</translation>
     </message>
     <message>
         <source>Media plugs</source>
@@ -3125,7 +3165,7 @@
     </message>
     <message>
         <source>Mend it, or keep all lines once more to say that it is right.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itama ito, o itago muli ang lahat ng linya kung tama.</translation>
     </message>
     <message>
         <source>Meter</source>
@@ -3141,7 +3181,7 @@
     </message>
     <message>
         <source>Meters</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga panukat</translation>
     </message>
     <message>
         <source>Metric</source>
@@ -3213,7 +3253,7 @@
     </message>
     <message>
         <source>Move {code} to the bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilipat ang {code} sa kama</translation>
     </message>
     <message>
         <source>Move {code} to {bed}</source>
@@ -3233,7 +3273,7 @@
     </message>
     <message>
         <source>Move {many}: {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ilipat ang {many}: {code}</translation>
     </message>
     <message>
         <source>Moving-bed biofilter</source>
@@ -3245,7 +3285,7 @@
     </message>
     <message>
         <source>NO₂ and NO₃ were read as the ion</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Binasa ang NO₂ at NO₃ bilang ion</translation>
     </message>
     <message>
         <source>Name</source>
@@ -3372,6 +3412,14 @@
         <translation type="unfinished">Walang batch ng pananim na ito mula araw na iyon na hindi naka-lock.</translation>
     </message>
     <message>
+        <source>No batch yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bed yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No beds yet. Add one in the menu Set-up, and every hole of it is drawn here.</source>
         <translation type="unfinished">Wala pang kama. Magdagdag sa menung Ayos, at iguguhit dito ang bawat butas.</translation>
     </message>
@@ -3390,6 +3438,10 @@
     <message>
         <source>No figure of the program that went in comes from this publication.</source>
         <translation type="unfinished">Walang bilang ng programang ginamit dito na galing sa lathalaing ito.</translation>
+    </message>
+    <message>
+        <source>No figure of the program went in: only the formula is checked.</source>
+        <translation type="unfinished">Walang bilang ng programang ginamit: ang pormula lamang ang sinusuri.</translation>
     </message>
     <message>
         <source>No fish are stocked in this loop yet: stock fish first.</source>
@@ -3446,6 +3498,10 @@
     <message>
         <source>No target asks for anything in these weeks, so there is nothing to plan.</source>
         <translation type="unfinished">Walang target sa mga linggong ito, kaya walang ipaplano.</translation>
+    </message>
+    <message>
+        <source>No water yet</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No way keeps within the band of feed that the beds need: there is more fish than the beds use.</source>
@@ -3511,7 +3567,7 @@
     </message>
     <message>
         <source>Noted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itinala</translation>
     </message>
     <message>
         <source>Noted at</source>
@@ -3594,12 +3650,24 @@
         <translation type="unfinished">Wala ngayong linggo</translation>
     </message>
     <message>
-        <source>Nothing was kept yet, and nothing typed is lost.</source>
+        <source>Nothing to log yet</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing was typed yet.</source>
+        <source>Nothing to plan with yet</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to weigh yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was kept yet, and nothing typed is lost.</source>
+        <translation type="unfinished">Wala pang naitago, at walang nawalang tina-type.</translation>
+    </message>
+    <message>
+        <source>Nothing was typed yet.</source>
+        <translation type="unfinished">Wala pang na-type.</translation>
     </message>
     <message>
         <source>Number</source>
@@ -3730,6 +3798,10 @@
         <translation type="unfinished">Isang hakbang pasulong</translation>
     </message>
     <message>
+        <source>One thing has to be there before:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Open &amp;recent</source>
         <translation type="unfinished">Buksan ang ka&amp;makailan</translation>
     </message>
@@ -3815,7 +3887,7 @@
     </message>
     <message>
         <source>Oxygen meter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Panukat ng oxygen</translation>
     </message>
     <message>
         <source>P (letter of the stage picking)</source>
@@ -3839,7 +3911,7 @@
     </message>
     <message>
         <source>Packed or bought</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inimpake o binili</translation>
     </message>
     <message>
         <source>Page {at} of {count}</source>
@@ -3903,7 +3975,7 @@
     </message>
     <message>
         <source>Pick {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anihin ang {code}</translation>
     </message>
     <message>
         <source>Pick {code} {stretched}</source>
@@ -3911,7 +3983,7 @@
     </message>
     <message>
         <source>Pick {many}: {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anihin ang {many}: {code}</translation>
     </message>
     <message>
         <source>Pick, {days} d late: {code}</source>
@@ -4282,6 +4354,10 @@
         <translation type="unfinished">Mga suri o batch mula sa talaan (CSV)</translation>
     </message>
     <message>
+        <source>Readings, doses and what the water asks for stand here, for each loop of water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ready at {weight}</source>
         <translation type="unfinished">Handa sa {weight}</translation>
     </message>
@@ -4467,7 +4543,7 @@
     </message>
     <message>
         <source>Scoop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Takal</translation>
     </message>
     <message>
         <source>Scoops</source>
@@ -4547,7 +4623,7 @@
     </message>
     <message>
         <source>Seed lots</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mga lote ng binhi</translation>
     </message>
     <message>
         <source>Seed lot…</source>
@@ -4627,7 +4703,7 @@
     </message>
     <message>
         <source>Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Papel</translation>
     </message>
     <message>
         <source>Shelf of the catalogue</source>
@@ -4823,7 +4899,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Sow {many}: {code}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Maghasik ng {many}: {code}</translation>
     </message>
     <message>
         <source>Sow {plants} plants fewer of {batches}</source>
@@ -5531,7 +5607,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>To</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hanggang</translation>
     </message>
     <message>
         <source>To buy</source>
@@ -5771,7 +5847,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Was due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dapat noong</translation>
     </message>
     <message>
         <source>Waste</source>
@@ -5823,7 +5899,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Water-test log</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tala ng pagsusuri ng tubig</translation>
     </message>
     <message>
         <source>Ways of stocking</source>
@@ -5879,7 +5955,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Weekly task sheet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lingguhang papel ng gawain</translation>
     </message>
     <message>
         <source>Weeks</source>
@@ -6078,6 +6154,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ano ang nakikita</translation>
     </message>
     <message>
+        <source>What is sown, picked, fed and measured is logged here, and held against the plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What is tried</source>
         <translation type="unfinished">Ang sinusubok</translation>
     </message>
@@ -6124,6 +6204,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>What the crops take up in a week if they grow as foreseen.</source>
         <translation type="unfinished">Kinukuha ng pananim sa isang linggo kung lalaki gaya ng inaasahan.</translation>
+    </message>
+    <message>
+        <source>What the fish feed supplies is held here against what the plants want, week by week.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What the fish feed supplies of an element and what the crops take up, week by week, and a band: short, thin, met or ample.</source>
@@ -6326,6 +6410,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Pasok sa pinapayagang layo, pero may bilang ng programa na galing mismo sa lathalaing ito</translation>
     </message>
     <message>
+        <source>Within the tolerance, but no figure of the program went in: only a formula is checked</source>
+        <translation type="unfinished">Pasok sa pinapayagang layo, pero walang bilang ng programang ginamit: pormula lamang ang sinusuri</translation>
+    </message>
+    <message>
         <source>Within these limits</source>
         <translation type="unfinished">Sa loob ng mga limit na ito</translation>
     </message>
@@ -6472,6 +6560,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Your plan is drafted</source>
         <translation type="unfinished">Handa na ang unang plano mo</translation>
+    </message>
+    <message>
+        <source>Your weeks begin here</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>
@@ -6827,7 +6919,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>due in {days} d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dapat sa loob ng {days} araw</translation>
     </message>
     <message>
         <source>dull</source>
@@ -6968,6 +7060,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>foreseen</source>
         <translation type="unfinished">inaasahan</translation>
+    </message>
+    <message>
+        <source>formula only</source>
+        <translation type="unfinished">pormula lamang</translation>
     </message>
     <message>
         <source>from memory</source>
@@ -7174,6 +7270,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kulang na liwanag lang {light} d, init lang {warmth} d</translation>
     </message>
     <message>
+        <source>loop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>lost as gas: {elements}</source>
         <translation type="unfinished">nawala bilang gas: {elements}</translation>
     </message>
@@ -7223,11 +7323,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>never</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi kailanman</translation>
     </message>
     <message>
         <source>never calibrated: what it reads is doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi pa na-calibrate: alanganin ang basa</translation>
     </message>
     <message>
         <source>never given</source>
@@ -7291,7 +7391,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>no interval set</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang takdang pagitan</translation>
     </message>
     <message>
         <source>no later than the book</source>
@@ -7299,7 +7399,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>no meter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang panukat</translation>
     </message>
     <message>
         <source>no pH reading near it</source>
@@ -7323,7 +7423,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang ibinigay na dahilan</translation>
     </message>
     <message>
         <source>no room</source>
@@ -7411,11 +7511,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>not tested yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi pa nasubok</translation>
     </message>
     <message>
         <source>not watched</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi binabantayan</translation>
     </message>
     <message>
         <source>not weighed</source>
@@ -7451,7 +7551,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>of </source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sa </translation>
     </message>
     <message>
         <source>off feed</source>
@@ -7511,7 +7611,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>overdue by {days} d: what it reads is doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">huli nang {days} araw: alanganin ang basa</translation>
     </message>
     <message>
         <source>own source</source>
@@ -7543,7 +7643,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>pelleted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelleted</translation>
     </message>
     <message>
         <source>phosphorus</source>
@@ -7563,7 +7663,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>plain</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">karaniwan</translation>
     </message>
     <message>
         <source>plain paper, to be cut</source>
@@ -7595,7 +7695,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>primed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">primed</translation>
     </message>
     <message>
         <source>proposal</source>
@@ -7664,6 +7764,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>since {since}, {days} days</source>
         <translation type="unfinished">mula {since}, {days} araw</translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>sky blue</source>
@@ -7740,6 +7844,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>takes away {share} of it</source>
         <translation type="unfinished">inaalis ang {share} nito</translation>
+    </message>
+    <message>
+        <source>tank</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>tank too full</source>
@@ -8118,8 +8226,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{added} bagong hasik, {changed} binago, {removed} inalis, {same} hindi nagbago.</translation>
     </message>
     <message>
-        <source>{alone} of them are independent, {good} of these within; {own} lean on a figure from the very publication that judges them. Shown only: {memory} from memory, {assumed} resting on an assumption, {lacking} that the program cannot work out.</source>
-        <translation type="unfinished">{alone} sa mga ito ang hiwalay, {good} dito ang pasok; {own} ang sumasandig sa bilang mula sa lathalaing humahatol sa kanila. Ipinapakita lamang: {memory} mula sa alaala, {assumed} na nakasalalay sa palagay, {lacking} na hindi makalkula ng programa.</translation>
+        <source>{alone} of them are independent, {good} of these within; {plain} check a formula only; {own} lean on a figure from the very publication that judges them. Shown only: {memory} from memory, {assumed} resting on an assumption, {lacking} that the program cannot work out.</source>
+        <translation type="unfinished">{alone} sa mga ito ang hiwalay, {good} dito ang pasok; {plain} ang sumusuri lamang ng pormula; {own} ang sumasandig sa bilang mula sa lathalaing humahatol sa kanila. Ipinapakita lamang: {memory} mula sa alaala, {assumed} na nakasalalay sa palagay, {lacking} na hindi makalkula ng programa.</translation>
     </message>
     <message>
         <source>{area} m²</source>
@@ -8187,7 +8295,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{came} of {seeds} came up: {tests} tests, {batches} batches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{came} sa {seeds} ang tumubo: {tests} subok, {batches} pangkat</translation>
     </message>
     <message>
         <source>{cases} published figures worked out again: {within} within tolerance, {outside} outside.</source>
@@ -8243,7 +8351,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{count} entries were logged. One undo takes all of them back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{count} tala ang naisulat. Isang pag-undo ang babawi sa lahat.</translation>
     </message>
     <message>
         <source>{count} fish</source>
@@ -8631,7 +8739,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{many} heads of a batch of {plants}?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} ulo mula sa pangkat na {plants}?</translation>
     </message>
     <message>
         <source>{many} later</source>
@@ -8643,7 +8751,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{many} of {seeds} seeds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} sa {seeds} binhi</translation>
     </message>
     <message>
         <source>{many} plants</source>
@@ -8659,7 +8767,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{many} tasks are late. {first}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} gawain ang huli. {first}</translation>
     </message>
     <message>
         <source>{moment}  ({ago}, {size})</source>
@@ -8711,11 +8819,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{name} {value} on {day} is far out of its band.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Malayo sa saklaw ang {name} {value} noong {day}.</translation>
     </message>
     <message>
         <source>{name} {value} on {day} stands alone. Is it right?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nag-iisa ang {name} {value} noong {day}. Tama ba ito?</translation>
     </message>
     <message>
         <source>{name}, a kg</source>
@@ -8865,7 +8973,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{reason}: {stages} stages, {days} d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{reason}: {stages} yugto, {days} araw</translation>
     </message>
     <message>
         <source>{rest} more batches moved less far.</source>

@@ -38,6 +38,7 @@ from planner.desk.records.noting import noted_at
 from planner.desk.records.prefill import lines_of, nitrogen_shares
 from planner.desk.records.sheets import (
     PREFILLED,
+    TESTS,
     CellError,
     Sheet,
     SheetHead,
@@ -333,17 +334,7 @@ class CatchUp(QWidget):
 
 
 _MOST_ASKED: Final = 4
-_BOX_OF: Final = {
-    Quantity.PH: "ph",
-    Quantity.WATER_C: "water_c",
-    Quantity.EC_MS_PER_CM: "ec",
-    Quantity.TDS_MG_PER_L: "tds",
-    Quantity.TAN_MG_PER_L: "tan",
-    Quantity.NITRITE_N_MG_PER_L: "no2",
-    Quantity.NITRATE_N_MG_PER_L: "no3",
-    Quantity.ALKALINITY_MG_PER_L: "kh",
-    Quantity.OXYGEN_MG_PER_L: "do",
-}
+_BOX_OF: Final = {quantity: key for key, quantity in TESTS.items()}
 
 
 def _box_of(entry: LogEntry) -> str:

@@ -100,7 +100,7 @@ class SheetLine:
         return self.texts.get(key, "").strip()
 
 
-_TESTS: Final = {
+TESTS: Final = {
     "ph": Quantity.PH,
     "water_c": Quantity.WATER_C,
     "ec": Quantity.EC_MS_PER_CM,
@@ -111,6 +111,7 @@ _TESTS: Final = {
     "kh": Quantity.ALKALINITY_MG_PER_L,
     "do": Quantity.OXYGEN_MG_PER_L,
 }
+"""Boxes of the water log that hold a reading, in the printed order."""
 _AS_ION: Final = frozenset({Quantity.NITRITE_N_MG_PER_L, Quantity.NITRATE_N_MG_PER_L})
 
 
@@ -256,7 +257,7 @@ def _yes(line: SheetLine, key: str) -> bool | None:
 
 
 def _water(line: SheetLine, head: SheetHead, _farm: Farm, common: dict[str, Any]) -> Iterator[LogEntry]:
-    for key, quantity in _TESTS.items():
+    for key, quantity in TESTS.items():
         value = _number(line, key)
         if value is None:
             continue
