@@ -10,21 +10,28 @@ from typing import Final
 
 from PySide6.QtCore import QObject, QTimer
 
+_FIRST_MS: Final = 300
+"""Room for the window to paint what has just come, before the first step."""
+
 _BETWEEN_MS: Final = 40
 """Room for the window between two steps."""
 
 
 class Later(QObject):
-    """Takes the steps of an iterator one by one beside everything else, then goes."""
+    """Takes the steps of an iterator one by one beside everything else, once begun, then goes."""
 
     def __init__(self, steps: Iterator[object], parent: QObject) -> None:
         super().__init__(parent)
         self._steps = steps
         self._timer = QTimer(self)
         self._timer.timeout.connect(self._step)
-        self._timer.start(_BETWEEN_MS)
+
+    def begin(self) -> None:
+        """Take the first step a moment from now."""
+        self._timer.start(_FIRST_MS)
 
     def _step(self) -> None:
+        self._timer.setInterval(_BETWEEN_MS)
         if next(self._steps, self) is self:
             self._timer.stop()
             self.deleteLater()

@@ -191,7 +191,7 @@ class MainWindow(FrontWindow):
         self.files.begun.connect(workspace.asking.show_first)
         self.files.open_first(self._services.start_with)
         if self.rooms.warm is not None:
-            self._later = Later(self.rooms.warm(), self)
+            self.ready.connect(Later(self.rooms.warm(), self).begin)
 
     def _put_workspace(self, rooms: Rooms, now: Callable[[], datetime]) -> Workspace:
         from planner.desk.services import WorkspaceNeeds

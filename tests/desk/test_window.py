@@ -317,6 +317,7 @@ def test_that_what_is_wanted_later_is_done_step_by_step_and_then_no_more(qtbot):
             yield number
 
     later = Later(steps(), owner)
+    later.begin()
     assert taken == []
     with qtbot.waitSignal(later.destroyed):
         pass
@@ -326,6 +327,7 @@ def test_that_what_is_wanted_later_is_done_step_by_step_and_then_no_more(qtbot):
 def test_that_steps_end_with_the_window_they_are_for(qtbot):
     taken, owner = [], QObject()
     later = Later(iter(taken.append, None), owner)
+    later.begin()
     with qtbot.waitSignal(later.destroyed):
         owner.deleteLater()
     assert taken == []
