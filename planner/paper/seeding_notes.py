@@ -154,7 +154,9 @@ def _table(
     for row in rows:
         if _has_own_figures(farm.batches[row]):
             codes.setdefault(int(forecast.batches.profile[row]), []).append(farm.batches[row].code)
-    lines = tuple(_profile_row(profile, codes.get(number, [])) for number, profile in profiles.items())
+    lines = tuple(
+        dict.fromkeys(_profile_row(profile, codes.get(number, [])) for number, profile in profiles.items())
+    )  # batches whose days differ only by what is not told here have one row
     return Table(name=ASSUMPTIONS_NAME, columns=_columns(large=large), groups=(RowGroup(rows=lines),))
 
 
