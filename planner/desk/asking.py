@@ -24,7 +24,7 @@ from planner.planning.answers import Answers
 if TYPE_CHECKING:
     from planner.desk.doors.first import FirstDialog
     from planner.desk.jobs import Job
-    from planner.desk.sureness import Sureness
+    from planner.desk.sureness import Sureness, SureStep
 
 
 PAPERED: Final = {"paper.labels": "Labels and tags…", "paper.trace": "Trace…"}
@@ -36,7 +36,7 @@ class Asking(QObject):
 
     told = Signal(str)
     more_known = Signal()
-    working = Signal(bool)
+    working = Signal(bool, float)
 
     def __init__(self, needs: WorkspaceNeeds, window: QWidget) -> None:
         super().__init__(window)
@@ -71,26 +71,37 @@ class Asking(QObject):
         if self._job is not None:
             self._job.stop()
             self._job = None
-            self.working.emit(False)
+            self.working.emit(False, 0.0)
 
     def ask_sure(self) -> None:
-        """Work out in the background how sure the forecast is, once for the farm as it stands."""
-        if self._behind is None or self._job is not None or self._is_sure():
-            return
+        """Work out in the background how sure the forecast is; stop it when it is being worked out."""
+        if self._job is not None:
+            self._give_up()
+        elif self._behind is not None and not self._is_sure():
+            self._begin_sure()
+
+    def _begin_sure(self) -> None:
+        assert self._behind is not None
         from planner.desk.sureness import sure_job
 
         outlook = self._behind.outlook
         self._job = sure_job(outlook.farm, outlook.catalogue, self)
         self._job.told.connect(self._on_sure)
         self._job.done.connect(self._give_up)
-        self.working.emit(True)
+        self.working.emit(True, 0.0)
 
     def _is_sure(self) -> bool:
-        return self._behind is not None and self._behind.sure is not None
+        """Tell whether everything is known for the farm as it stands; ranges come last."""
+        known = self._behind.sure if self._behind is not None else None
+        return known is not None and known.ranges is not None
 
-    def _on_sure(self, sure: Sureness) -> None:
-        if self._behind is not None:
-            self._behind.sure = sure
+    def _on_sure(self, found: Sureness | SureStep) -> None:
+        from planner.desk.sureness import SureStep
+
+        if isinstance(found, SureStep):
+            self.working.emit(True, found.share)
+        elif self._behind is not None:
+            self._behind.sure = found
             self.more_known.emit()
 
     def ask_new_farm(self, begin: Callable[[Answers], None]) -> None:

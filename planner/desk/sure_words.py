@@ -91,3 +91,8 @@ def _targets(behind: Behind, chances: Chances, week: int) -> Iterator[Fact]:
                     draws=chances.draws,
                 ),
             )
+
+
+def stop_words(share: float = 0.0) -> str:
+    """Return what a button says that stops it, with how far it is; `share` from 0 to 1."""
+    return tr("Stop ({percent} %)", percent=number_words(share * _PERCENT, digits=0)) if share else tr("Stop")

@@ -19,7 +19,7 @@ from planner.farm.farm import Farm
 from planner.forecast.chances.draw import chances_of
 from planner.forecast.chances.values import Chances
 from planner.forecast.engine import Forecaster
-from planner.forecast.ranges.bands import ranges_from, swings_of
+from planner.forecast.ranges.bands import ranges_from, swing_count, swings_of
 from planner.forecast.ranges.values import Ranges
 
 
@@ -31,8 +31,15 @@ class Sureness:
     ranges: Ranges | None
 
 
-def sureness_of(farm: Farm, catalogue: Catalogue, stopped: Event) -> Iterator[Sureness]:
-    """Yield chances, then chances and ranges; nothing more once `stopped` is set.
+@dataclass(frozen=True, slots=True)
+class SureStep:
+    """How far it is, as a share of the whole from 0 to 1."""
+
+    share: float
+
+
+def sureness_of(farm: Farm, catalogue: Catalogue, stopped: Event) -> Iterator[Sureness | SureStep]:
+    """Yield chances, then how far it is, last chances and ranges; nothing more once `stopped` is set.
 
     `catalogue` has the farm's own entries in it already.
     """
@@ -41,11 +48,13 @@ def sureness_of(farm: Farm, catalogue: Catalogue, stopped: Event) -> Iterator[Su
     forecast = forecaster.preview(bare)
     chances = chances_of(bare, forecast, forecaster)
     yield Sureness(chances=chances, ranges=None)
+    total = swing_count(bare, forecast, forecaster)
     swings = []
     for swing in swings_of(bare, forecast, forecaster):
         if stopped.is_set():
             return
         swings.append(swing)
+        yield SureStep(len(swings) / total)
     yield Sureness(chances=chances, ranges=ranges_from(swings, forecast))
 
 

@@ -59,4 +59,5 @@ def window(qtbot, bare_window):
     """A window with the sample farm open."""
     bare_window.show()
     qtbot.waitUntil(lambda: bare_window.conduct.session is not None)
+    QApplication.processEvents()  # what was put off until after the farm is there
     return bare_window

@@ -11,7 +11,7 @@ from planner.desk.behind import Behind
 from planner.desk.facts import page_of
 from planner.desk.outlook import look_out
 from planner.desk.sure_words import element_range_words, harvest_range_words, target_sections
-from planner.desk.sureness import Sureness, sure_job, sureness_of
+from planner.desk.sureness import Sureness, SureStep, sure_job, sureness_of
 from planner.farm.crops import Target, TargetUnit
 from planner.farm.ids import id_from
 from planner.forecast.chances.draw import chances_of
@@ -39,7 +39,8 @@ def small(farm):
 @pytest.fixture(scope="session")
 def sure(means, small):
     forecaster = means.forecaster
-    return tuple(sureness_of(small, forecaster.catalogue_for(small), Event()))
+    parts = sureness_of(small, forecaster.catalogue_for(small), Event())
+    return tuple(part for part in parts if not isinstance(part, SureStep))
 
 
 @pytest.fixture
@@ -122,7 +123,10 @@ def test_that_a_job_tells_its_parts_and_ends(qtbot, means, small):
     job.told.connect(parts.append)
     with qtbot.waitSignal(job.done, timeout=30_000):
         pass
-    assert [part.ranges is None for part in parts] == [True, False]
+    shares = [part.share for part in parts if isinstance(part, SureStep)]
+    assert shares == sorted(shares)
+    assert shares[-1] == 1
+    assert [part.ranges is None for part in parts if not isinstance(part, SureStep)] == [True, False]
 
 
 def test_that_what_goes_wrong_in_a_job_is_raised_in_the_window(qtbot, means, small):
@@ -152,10 +156,9 @@ def small_window(qtbot, rooms, small, ask, tmp_path):
 def test_that_a_click_works_out_how_sure_the_week_is(qtbot, small_window):
     side = small_window.workspace.side
     qtbot.mouseClick(side.sure, Qt.MouseButton.LeftButton)
-    assert not side.sure.isEnabled()
-    assert "Working" in side.sure.text()
-    qtbot.waitUntil(side.sure.isEnabled, timeout=30_000)
-    assert side.sure.text() == "How sure?"
+    assert side.sure.text() == "Stop"
+    qtbot.waitUntil(lambda: "%" in side.sure.text(), timeout=30_000)
+    qtbot.waitUntil(lambda: side.sure.text() == "How sure?", timeout=30_000)
     assert "supplied " in side.text.toPlainText()
 
 
@@ -164,8 +167,20 @@ def test_that_a_change_of_the_farm_gives_the_working_out_up(qtbot, small_window)
     workspace.choose(workspace.outlook.farm.batches[0].id)
     small_window.menus.actions["view.sure"].trigger()
     assert workspace.chosen_thing() is None
-    assert not workspace.side.sure.isEnabled()
+    assert workspace.side.sure.text() == "Stop"
     workspace.choose(workspace.outlook.farm.batches[0].id)
     small_window.menus.actions["change.lock"].trigger()
-    assert workspace.side.sure.isEnabled()
+    assert workspace.side.sure.text() == "How sure?"
     assert "Chance" not in workspace.side.text.toPlainText()
+
+
+def test_that_a_second_click_stops_it_and_a_third_begins_anew(qtbot, small_window):
+    side, workspace = small_window.workspace.side, small_window.workspace
+    qtbot.mouseClick(side.sure, Qt.MouseButton.LeftButton)
+    assert side.sure.accessibleName() == "Stop working out how sure it is"
+    qtbot.mouseClick(side.sure, Qt.MouseButton.LeftButton)
+    assert side.sure.text() == "How sure?"
+    assert workspace._behind.sure is None
+    qtbot.mouseClick(side.sure, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: side.sure.text() == "How sure?", timeout=30_000)
+    assert workspace._behind.sure.ranges is not None

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QModelIndex, Qt, QTimer, QUrl
 from PySide6.QtWidgets import (
@@ -33,6 +33,9 @@ from planner.desk.theme import Theme
 from planner.desk.week_facts import week_page
 from planner.farm.fields import NO_ID, Id
 from planner.farm.species import ELEMENTS
+
+if TYPE_CHECKING:
+    from planner.desk.sureness import Sureness, SureStep
 
 _WAIT_MS: Final = 250
 
@@ -195,25 +198,30 @@ class BalancePlace(Place):
     def _on_sure(self, _checked: bool) -> None:
         behind = self._behind
         if behind is None or self._job is not None:
+            self._give_up()
             return
+        from planner.desk.sure_words import stop_words
         from planner.desk.sureness import sure_job
 
         self._job = sure_job(behind.outlook.farm, behind.outlook.catalogue, self)
         self._job.told.connect(self._on_told)
         self._job.done.connect(self._give_up)
-        self.sure.setEnabled(False)
-        self.sure.setText(tr("Working…"))
+        self.sure.setText(stop_words())
 
-    def _on_told(self, sure: object) -> None:
-        if self._behind is not None:
-            self._behind.sure = sure  # type: ignore[assignment]
+    def _on_told(self, found: Sureness | SureStep) -> None:
+        from planner.desk.sure_words import stop_words
+        from planner.desk.sureness import SureStep
+
+        if isinstance(found, SureStep):
+            self.sure.setText(stop_words(found.share))
+        elif self._behind is not None:
+            self._behind.sure = found
             self._show_loop()
 
     def _give_up(self) -> None:
         job, self._job = self._job, None
         if job is not None:
             job.stop()
-        self.sure.setEnabled(True)
         self.sure.setText(tr("How sure?"))
 
     def _on_anchor(self, link: QUrl) -> None:

@@ -39,6 +39,13 @@ def swings_of(farm: Farm, forecast: Forecast, forecaster: Forecaster) -> Iterato
     yield from Swinger(of_fish, catalogue, crops=crops).swings(fish_runs(catalogue, farm))
 
 
+def swing_count(farm: Farm, forecast: Forecast, forecaster: Forecaster) -> int:
+    """Return how many swings `swings_of` will yield, without working any out."""
+    catalogue = forecaster.catalogue_for(farm)
+    runs = (*crop_runs(catalogue, forecast.crops), *fish_runs(catalogue, farm))
+    return sum(any(one.low < one.high for one in part.figures) for run in runs for part in run)
+
+
 def ranges_from(swings: Sequence[Swing], forecast: Forecast) -> Ranges:
     """Return the ranges that swings give around a forecast."""
     likely = outcome_of(forecast, crops=forecast.crops)
