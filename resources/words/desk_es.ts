@@ -476,6 +476,10 @@
         <translation type="unfinished">Un escenario con ese nombre sigue; otro nombre empieza uno nuevo</translation>
     </message>
     <message>
+        <source>A season, successions, repairs and orders are worked out here, for the beds there are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A sowing is drafted for each week of a year; you can change all of it.</source>
         <translation type="unfinished">Se propone una siembra para cada semana de un año; puede cambiarlo todo.</translation>
     </message>
@@ -560,12 +564,20 @@
         <translation type="unfinished">Agregar una cama</translation>
     </message>
     <message>
+        <source>Add a bed…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Add a crop</source>
         <translation type="unfinished">Agregar un cultivo</translation>
     </message>
     <message>
         <source>Add a dose…</source>
         <translation type="unfinished">Dosis…</translation>
+    </message>
+    <message>
+        <source>Add a loop of water…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Add a meter…</source>
@@ -582,6 +594,14 @@
     <message>
         <source>Add a seed &amp;lot…</source>
         <translation type="unfinished">Añadir un &amp;lote de semilla…</translation>
+    </message>
+    <message>
+        <source>Add a site…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a tank…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Add a target</source>
@@ -994,6 +1014,10 @@
     <message>
         <source>Beds to be added</source>
         <translation type="unfinished">Camas por agregar</translation>
+    </message>
+    <message>
+        <source>Beds, batches and fish stand here on one line of weeks. Begin with where plants grow; fish and sowings follow.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Before all of these</source>
@@ -1696,6 +1720,10 @@
         <translation type="unfinished">Cada arreglo se probó en un pronóstico de la granja cambiada antes de ofrecerlo. El más barato va primero: siembras, luego alimento, líquido de sólidos, suplementos, peces.</translation>
     </message>
     <message>
+        <source>Each sowing is a row here, from the seed to the cleared place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Each sowing is counted back from the day of harvest through the season, so sowings lie closer together when plants grow slowly.</source>
         <translation type="unfinished">Cada siembra se cuenta hacia atrás desde el día de cosecha a través de la estación, así que las siembras se acercan cuando las plantas crecen despacio.</translation>
     </message>
@@ -1810,6 +1838,10 @@
     <message>
         <source>Every figure with its source, and your own over it</source>
         <translation type="unfinished">Cada cifra con su fuente, y la suya encima</translation>
+    </message>
+    <message>
+        <source>Every hole of every bed is drawn here on any day, with what stands in it and what comes next.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Every hole of every bed on any day</source>
@@ -2196,6 +2228,10 @@
         <translation type="unfinished">Olvidar este escenario</translation>
     </message>
     <message>
+        <source>Formula only</source>
+        <translation type="unfinished">Solo la fórmula</translation>
+    </message>
+    <message>
         <source>Found</source>
         <translation type="unfinished">Encontrado</translation>
     </message>
@@ -2406,6 +2442,10 @@
     <message>
         <source>Growth comes from the kind of fish and the warmth of the water, and from samples you weigh. Never feed more than the fish eat.</source>
         <translation type="unfinished">El crecimiento sale de la clase de pez y el calor del agua, y de las muestras que pesa. Nunca dé más alimento del que comen los peces.</translation>
+    </message>
+    <message>
+        <source>Growth, feed by week and meal, density and harvest of each group stand here.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>H (letter of fish harvested)</source>
@@ -3372,6 +3412,14 @@
         <translation type="unfinished">Desde ese día no se siembra ningún lote de este cultivo que no esté fijo.</translation>
     </message>
     <message>
+        <source>No batch yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bed yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No beds yet. Add one in the menu Set-up, and every hole of it is drawn here.</source>
         <translation type="unfinished">Aún no hay camas. Agregue una en el menú Instalaciones y aquí se dibuja cada hoyo.</translation>
     </message>
@@ -3388,8 +3436,16 @@
         <translation type="unfinished">No hay clima anotado para {name}; valen los días del catálogo.</translation>
     </message>
     <message>
+        <source>No dose yet. Add one of what you have; how much of it the water asks for is told from then on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No figure of the program that went in comes from this publication.</source>
         <translation type="unfinished">Ninguna cifra del programa que entró procede de esta publicación.</translation>
+    </message>
+    <message>
+        <source>No figure of the program went in: only the formula is checked.</source>
+        <translation type="unfinished">No entró ninguna cifra del programa: solo se comprueba la fórmula.</translation>
     </message>
     <message>
         <source>No fish are stocked in this loop yet: stock fish first.</source>
@@ -3446,6 +3502,10 @@
     <message>
         <source>No target asks for anything in these weeks, so there is nothing to plan.</source>
         <translation type="unfinished">Ninguna meta pide algo en estas semanas; no hay nada que planear.</translation>
+    </message>
+    <message>
+        <source>No water yet</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No way keeps within the band of feed that the beds need: there is more fish than the beds use.</source>
@@ -3554,6 +3614,10 @@
         <translation type="unfinished">No hay nada pendiente.</translation>
     </message>
     <message>
+        <source>Nothing is logged yet. Say above what happened, to what and how much, then press “Log it”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing is moved to a bed in these weeks, so there is no tag to print.</source>
         <translation type="unfinished">En estas semanas no se trasplanta nada a una cama; no hay tarjeta que imprimir.</translation>
     </message>
@@ -3592,6 +3656,18 @@
     <message>
         <source>Nothing this week</source>
         <translation type="unfinished">Nada esta semana</translation>
+    </message>
+    <message>
+        <source>Nothing to log yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to plan with yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to weigh yet</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing was kept yet, and nothing typed is lost.</source>
@@ -3728,6 +3804,10 @@
     <message>
         <source>One step forth</source>
         <translation type="unfinished">Un paso adelante</translation>
+    </message>
+    <message>
+        <source>One thing has to be there before:</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
@@ -4280,6 +4360,10 @@
     <message>
         <source>Readings or batches from a table (CSV)</source>
         <translation type="unfinished">Lecturas o lotes desde una tabla (CSV)</translation>
+    </message>
+    <message>
+        <source>Readings, doses and what the water asks for stand here, for each loop of water.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ready at {weight}</source>
@@ -6078,6 +6162,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Qué se ve</translation>
     </message>
     <message>
+        <source>What is sown, picked, fed and measured is logged here, and held against the plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What is tried</source>
         <translation type="unfinished">Qué se prueba</translation>
     </message>
@@ -6124,6 +6212,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>What the crops take up in a week if they grow as foreseen.</source>
         <translation type="unfinished">Lo que los cultivos absorben en una semana si crecen según lo previsto.</translation>
+    </message>
+    <message>
+        <source>What the fish feed supplies is held here against what the plants want, week by week.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What the fish feed supplies of an element and what the crops take up, week by week, and a band: short, thin, met or ample.</source>
@@ -6326,6 +6418,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Dentro de la tolerancia, pero una cifra del programa procede de esta misma publicación</translation>
     </message>
     <message>
+        <source>Within the tolerance, but no figure of the program went in: only a formula is checked</source>
+        <translation type="unfinished">Dentro de la tolerancia, pero no entró ninguna cifra del programa: solo se comprueba una fórmula</translation>
+    </message>
+    <message>
         <source>Within these limits</source>
         <translation type="unfinished">Dentro de estos límites</translation>
     </message>
@@ -6472,6 +6568,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Your plan is drafted</source>
         <translation type="unfinished">Su plan está listo como borrador</translation>
+    </message>
+    <message>
+        <source>Your weeks begin here</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>
@@ -6970,6 +7070,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">previsto</translation>
     </message>
     <message>
+        <source>formula only</source>
+        <translation type="unfinished">solo la fórmula</translation>
+    </message>
+    <message>
         <source>from memory</source>
         <translation type="unfinished">de memoria</translation>
     </message>
@@ -7172,6 +7276,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>little light alone {light} d, warmth alone {warmth} d</source>
         <translation type="unfinished">solo poca luz {light} d, solo temperatura {warmth} d</translation>
+    </message>
+    <message>
+        <source>loop</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>lost as gas: {elements}</source>
@@ -7666,6 +7774,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">desde el {since}, {days} días</translation>
     </message>
     <message>
+        <source>site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>sky blue</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7740,6 +7852,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>takes away {share} of it</source>
         <translation type="unfinished">quita {share} de ello</translation>
+    </message>
+    <message>
+        <source>tank</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>tank too full</source>
@@ -8118,8 +8234,8 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{added} siembras nuevas, {changed} cambiadas, {removed} se quitan, {same} quedan igual.</translation>
     </message>
     <message>
-        <source>{alone} of them are independent, {good} of these within; {own} lean on a figure from the very publication that judges them. Shown only: {memory} from memory, {assumed} resting on an assumption, {lacking} that the program cannot work out.</source>
-        <translation type="unfinished">{alone} son independientes, {good} de ellas dentro; {own} se apoyan en una cifra de la misma publicación que las juzga. Solo se muestran: {memory} de memoria, {assumed} que descansan en un supuesto, {lacking} que el programa no puede calcular.</translation>
+        <source>{alone} of them are independent, {good} of these within; {plain} check a formula only; {own} lean on a figure from the very publication that judges them. Shown only: {memory} from memory, {assumed} resting on an assumption, {lacking} that the program cannot work out.</source>
+        <translation type="unfinished">{alone} son independientes, {good} de ellas dentro; {plain} comprueban solo una fórmula; {own} se apoyan en una cifra de la misma publicación que las juzga. Solo se muestran: {memory} de memoria, {assumed} que descansan en un supuesto, {lacking} que el programa no puede calcular.</translation>
     </message>
     <message>
         <source>{area} m²</source>

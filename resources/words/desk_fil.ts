@@ -3436,6 +3436,10 @@
         <translation type="unfinished">Walang klimang nailagay para sa {name}; araw ng libro ang gamit.</translation>
     </message>
     <message>
+        <source>No dose yet. Add one of what you have; how much of it the water asks for is told from then on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No figure of the program that went in comes from this publication.</source>
         <translation type="unfinished">Walang bilang ng programang ginamit dito na galing sa lathalaing ito.</translation>
     </message>
@@ -3608,6 +3612,10 @@
     <message>
         <source>Nothing is due.</source>
         <translation type="unfinished">Walang gagawin.</translation>
+    </message>
+    <message>
+        <source>Nothing is logged yet. Say above what happened, to what and how much, then press “Log it”.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing is moved to a bed in these weeks, so there is no tag to print.</source>

@@ -216,8 +216,8 @@ def proof_words(results: Sequence[CaseResult], lacking: Sequence[LackingResult])
     """Say how much the judged cases prove, and what is shown but judges nothing."""
     counts = counts_of(results, lacking)
     return tr(
-        "{alone} of them are independent, {good} of these within; {plain} check a formula only; {own} lean on "
-        "a figure from the very publication that judges them. Shown only: {memory} from memory, {assumed} "
+        "{alone} of them are independent, {good} of these within; {plain} check a formula only; {own} lean "
+        "on a figure from the very publication that judges them. Shown only: {memory} from memory, {assumed} "
         "resting on an assumption, {lacking} that the program cannot work out.",
         alone=number_words(counts.independent),
         good=number_words(counts.independent_within),
