@@ -2,7 +2,7 @@
 
 A pool begins with the last test before the plan, else with an assumed level, and goes on from every test
 within the plan. Plants cannot take what is not there; what they lack is counted. Nitrogen lost as gas is
-reckoned once, as a share of the feed, before it comes here.
+reckoned once, as a share of the feed, before it comes here. Iron does not stay dissolved for long.
 """
 
 from __future__ import annotations
@@ -33,12 +33,17 @@ _ELEMENT_OF: Final = {
 }
 """What each test says of: nitrogen waits in the water as nitrate, next to which ammonia is little."""
 
+_IRON: Final = ELEMENTS.index("fe")
+_HALF: Final = 0.5
+"""What is left after a half-life, by its meaning."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PoolFigures:
-    """Coefficients of pools; `assumed_mg_per_l` has one entry per element."""
+    """Coefficients of pools; those with one entry per element are arrays."""
 
     assumed_mg_per_l: Floats
+    falling_out_share_per_day: Floats
     make_up_leaving_share: float
     reading_holds_days: float
     top_up_share_per_day: float
@@ -49,9 +54,13 @@ def pool_figures(catalogue: Catalogue) -> PoolFigures:
 
     The assumed level is the working floor of leafy crops, the lower of the two there are.
     """
+    falling_out = np.zeros(len(ELEMENTS))
+    half_life_days = catalogue.figure("coefficient/pools/iron_half_life_days").value
+    falling_out[_IRON] = 1.0 - _HALF ** (1.0 / half_life_days)
     floors = [catalogue.figure(f"solution/leafy/{element}").value for element in ELEMENTS]
     return PoolFigures(
         assumed_mg_per_l=np.asarray(floors),
+        falling_out_share_per_day=falling_out,
         make_up_leaving_share=catalogue.figure("coefficient/pools/make_up_leaving_share").value,
         reading_holds_days=catalogue.figure("coefficient/pools/reading_holds_days").value,
         top_up_share_per_day=catalogue.figure("loop/top_up_share_per_day").value,
@@ -60,16 +69,17 @@ def pool_figures(catalogue: Catalogue) -> PoolFigures:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PoolSetup:
-    """Where the pools of a loop begin, by element, what was tested since, and what leaves with water.
+    """Where the pools of a loop begin, by element, what was tested since, and what leaves in a day.
 
     `tested_mg_per_l` has an entry per element for each day of a test, not a number where none was made.
+    `leaving_share` [1/d], one for all or by element, is what leaves with water or falls out of it.
     """
 
     water_l: float
     start_mg_per_l: Floats
     start_assumed: Bools
     tested_mg_per_l: Mapping[int, Floats]
-    leaving_share: float
+    leaving_share: float | Floats
 
 
 def readings_of_pools(farm: Farm) -> tuple[Reading, ...]:
@@ -81,7 +91,8 @@ def pool_setup(loop: Loop, tests: Iterable[Reading], figures: PoolFigures, ruler
     """Return where the pools of a loop begin and what was tested since.
 
     `tests` are readings of any loop. Make-up water replaces what is lost; the part that left as water
-    took along what was dissolved in it, the rest went into the air.
+    took along what was dissolved in it, the rest went into the air. Iron falls out besides: light and
+    air take the chelate from it.
     """
     start = figures.assumed_mg_per_l.copy()
     assumed = np.ones(len(ELEMENTS), dtype=np.bool_)
@@ -95,12 +106,13 @@ def pool_setup(loop: Loop, tests: Iterable[Reading], figures: PoolFigures, ruler
                 start[element], assumed[element] = mg_per_l, False
     usual = loop.water_l * figures.top_up_share_per_day
     litres = usual if loop.top_up_l_per_day is None else loop.top_up_l_per_day
+    with_water = min(litres * figures.make_up_leaving_share / loop.water_l, 1.0)
     return PoolSetup(
         water_l=loop.water_l,
         start_mg_per_l=start,
         start_assumed=assumed,
         tested_mg_per_l=tested,
-        leaving_share=min(litres * figures.make_up_leaving_share / loop.water_l, 1.0),
+        leaving_share=1.0 - (1.0 - with_water) * (1.0 - figures.falling_out_share_per_day),
     )
 
 

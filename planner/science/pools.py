@@ -130,13 +130,14 @@ def run_steady_pools(
     *,
     supply_g: FloatArray,
     demand_g: FloatArray,
-    leaving_share: float,
+    leaving_share: Values,
     set_g: Mapping[int, FloatArray] | None = None,
 ) -> SteadyRun:
-    """``run_pools`` for one share of water leaving on all days and no gas, without going day by day.
+    """``run_pools`` for the same share leaving on all days and no gas, without going day by day.
 
-    start_g [g], shape (pool,); supply_g and demand_g [g/d], shape (pool, day); leaving_share [1/d] 0..1;
-    set_g [g]: for some days what pools start with, shape (pool,), not a number where one goes on.
+    start_g [g], shape (pool,); supply_g and demand_g [g/d], shape (pool, day); leaving_share [1/d] 0..1,
+    one for all or shape (pool,); set_g [g]: for some days what pools start with, shape (pool,), not a
+    number where one goes on.
 
     A pool that cannot fall under nothing is the sum that could, lifted by the lowest that sum has come to;
     weighed by what leaving water does to a gram until the last day, that holds for a leaking pool too.
@@ -152,11 +153,12 @@ def run_steady_pools(
     if set_on:
         given = np.concatenate(list(set_on.values()))
         require_at_least("dissolved stock", given[~np.isnan(given)], low=0.0, unit="g")
-    starts = _starts(start_g, supply_g - demand_g, 1.0 - leaving_share, set_on)
+    leaving_by_pool = np.broadcast_to(leaving_share, supply_g.shape[:1])
+    starts = _starts(start_g, supply_g - demand_g, 1.0 - leaving_by_pool, set_on)
     there = starts + supply_g
     taken = np.minimum(demand_g, there)
     left = there - taken
-    leaving = left * leaving_share
+    leaving = left * leaving_by_pool[:, np.newaxis]
     return SteadyRun(
         start_g=starts, taken_g=taken, unmet_g=demand_g - taken, leaving_g=leaving, end_g=left - leaving
     )
@@ -167,12 +169,12 @@ _WEIGHT_SPAN: Final = 200.0
 
 
 def _starts(
-    start_g: FloatArray, net_g: FloatArray, kept: float, set_on: Mapping[int, FloatArray]
+    start_g: FloatArray, net_g: FloatArray, kept: FloatArray, set_on: Mapping[int, FloatArray]
 ) -> FloatArray:
-    """Stock at the start of every day, shape (pool, day)."""
+    """Stock at the start of every day, shape (pool, day); `kept` is the share left after a day, (pool,)."""
     days = net_g.shape[1]
-    at_once = _days_at_once(kept, days)
-    weights = np.power(kept, np.arange(at_once + 1, dtype=np.float64))
+    at_once = _days_at_once(float(kept.min(initial=1.0)), days)
+    weights = np.power(kept[:, np.newaxis], np.arange(at_once + 1, dtype=np.float64))
     starts = np.empty_like(net_g)
     stock: FloatArray = np.asarray(start_g, dtype=np.float64)
     firsts = sorted({*range(0, days, at_once), *set_on})
@@ -181,10 +183,10 @@ def _starts(
         if given is not None:
             stock = np.where(np.isnan(given), stock, given)
         many = until - first
-        free = np.cumsum(net_g[:, first:until] / weights[:many], axis=1)
+        free = np.cumsum(net_g[:, first:until] / weights[:, :many], axis=1)
         free += stock[:, np.newaxis]
         free -= np.minimum(np.minimum.accumulate(free, axis=1), 0.0)
-        free *= weights[1 : many + 1]
+        free *= weights[:, 1 : many + 1]
         starts[:, first] = stock
         starts[:, first + 1 : until] = free[:, :-1]
         stock = free[:, -1]

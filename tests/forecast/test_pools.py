@@ -14,7 +14,7 @@ from planner.catalogue.loading import shipped_catalogue
 from planner.farm.fish import Feeding
 from planner.farm.ids import id_from
 from planner.farm.species import ELEMENTS
-from planner.farm.water import Quantity, Reading
+from planner.farm.water import Dose, Quantity, Reading
 from planner.forecast.engine import Forecaster
 from planner.forecast.pools import PoolSetup, loop_pools, pool_figures
 from planner.forecast.verdicts import week_verdicts
@@ -22,7 +22,7 @@ from planner.science.pools import run_pools, run_steady_pools
 from tests.farms import LOOP, MONDAY, batch_of, farm_of, group_of, weekly_batches
 
 CATALOGUE = shipped_catalogue()
-NITROGEN, POTASSIUM = ELEMENTS.index("n"), ELEMENTS.index("k")
+NITROGEN, POTASSIUM, IRON = ELEMENTS.index("n"), ELEMENTS.index("k"), ELEMENTS.index("fe")
 MG_PER_G = 1000.0
 
 
@@ -52,12 +52,12 @@ grams = st.one_of(st.just(0.0), st.floats(1e-6, 500))
 def runs(draw):
     days, pools = draw(st.integers(1, 400)), draw(st.integers(1, 6))
     noise = np.random.default_rng(draw(st.integers(0, 10_000)))
-    scale = draw(st.floats(0.1, 100))
+    scale, one_each = draw(st.floats(0.1, 100)), draw(st.booleans())
     return {
         "start_g": noise.uniform(0, draw(grams) + 1e-9, pools),
         "supply_g": noise.uniform(0, scale, (pools, days)) * (noise.random((pools, days)) < 0.7),
         "demand_g": noise.uniform(0, scale * draw(st.floats(0.1, 3)), (pools, days)),
-        "leaving": draw(st.sampled_from((0.0, 0.001, 0.005, 0.05, 0.4, 0.9, 0.999, 1.0))),
+        "leaving": noise.choice((0.0, 0.001, 0.005, 0.05, 0.4, 0.9, 0.999, 1.0), pools if one_each else 1),
     }
 
 
@@ -71,7 +71,7 @@ def test_that_pools_worked_at_once_are_those_worked_day_by_day(run):
         run["start_g"],
         supply_g=run["supply_g"].T,
         demand_g=run["demand_g"].T,
-        leaving_share=np.full(days, leaving),
+        leaving_share=np.tile(leaving, (days, 1)),
         gas_share=np.zeros(pools),
     )
     size = 1.0 + run["start_g"].max() + run["supply_g"].sum()
@@ -166,9 +166,40 @@ def test_that_more_make_up_water_washes_more_out(forecaster):
         loop_forecast(forecaster, loops=(dataclasses.replace(LOOP, top_up_l_per_day=litres),))
         for litres in (0.0, 400.0)
     )
-    assert not dry.leaving_g.any()
+    stays = [row for row in range(len(ELEMENTS)) if row != IRON]
+    assert not dry.leaving_g[stays].any()
     assert wet.leaving_g[NITROGEN].sum() > 0
     assert wet.pool_g[NITROGEN, -1] < dry.pool_g[NITROGEN, -1]
+
+
+def test_that_iron_falls_out_of_the_water_by_half_in_its_half_life(forecaster):
+    half_life_days = round(CATALOGUE.figure("coefficient/pools/iron_half_life_days").value)
+    still = dataclasses.replace(LOOP, top_up_l_per_day=0.0)
+    loop = loop_forecast(
+        forecaster, fish_groups=(), loops=(still,), readings=(reading(Quantity.FE_MG_PER_L, 2.0, 0),)
+    )
+    assert loop.pool_mg_per_l[IRON, 0] == pytest.approx(2.0)
+    assert loop.pool_mg_per_l[IRON, half_life_days] == pytest.approx(1.0)
+
+
+def test_that_iron_given_for_years_does_not_pile_up(forecaster):
+    """Of equal doses at equal intervals never more stands than the sum of all that is left of them."""
+    iron, every_days, given_mg_per_l = "iron-dtpa-11", 21, 2.0
+    share = CATALOGUE.supplements[iron].fe_share
+    dose = Dose(
+        id=id_from("dose", iron),
+        loop=LOOP.id,
+        supplement=iron,
+        grams=given_mg_per_l * LOOP.water_l / MG_PER_G / share,
+        on=MONDAY,
+        every_days=every_days,
+    )
+    loop = loop_forecast(forecaster, fish_groups=(), doses=(dose,))
+    half_life_days = CATALOGUE.figure("coefficient/pools/iron_half_life_days").value
+    began = loop.pool_mg_per_l[IRON, 0]
+    most = given_mg_per_l / (1.0 - 0.5 ** (every_days / half_life_days))
+    assert loop.dose_g[IRON].sum() > 5 * given_mg_per_l * LOOP.water_l / MG_PER_G
+    assert loop.pool_mg_per_l[IRON].max() <= most + began
 
 
 def test_that_emptying_half_the_beds_for_two_weeks_stores_what_is_not_wanted(forecaster):
