@@ -14,6 +14,7 @@ from typing import Any, Final, TypeVar
 
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.errors import CatalogueError
+from planner.farm.species import Crop, FishSpecies
 from planner.shipped import shipped_path
 
 SHELVES: Final = ("crops", "fish")
@@ -21,7 +22,7 @@ CODE_OF_LANGUAGE: Final = {"filipino": "fil", "spanish": "es"}
 """The code in ISO 639 by the word that a second language on paper is asked for with."""
 _BESIDE: Final = "{name} ({other})"
 
-E = TypeVar("E")
+E = TypeVar("E", Crop, FishSpecies)
 
 
 def names_in(language: str) -> Mapping[str, Mapping[str, str]]:
@@ -70,7 +71,6 @@ def _shelf(entries: Mapping[str, E], names: Mapping[str, str], form: str) -> Map
 
 
 def _entry(entry: E, other: str | None, form: str) -> E:
-    held: Any = entry
-    if other is None or other == held.name:
+    if other is None or other == entry.name:
         return entry
-    return dataclasses.replace(held, name=form.format(name=held.name, other=other))
+    return dataclasses.replace(entry, name=form.format(name=entry.name, other=other))
