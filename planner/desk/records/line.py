@@ -23,8 +23,10 @@ from PySide6.QtWidgets import (
 from planner.actions import records
 from planner.desk.behind import Behind
 from planner.desk.flow import Flow
-from planner.desk.plan.kit import button
+from planner.desk.plan.kit import Words, button
 from planner.desk.say import tr
+from planner.desk.theme import Theme
+from planner.desk.water_words import caution_texts
 from planner.desk.words import choice_words
 from planner.farm.farm import label_of, things
 from planner.farm.fields import NO_ID
@@ -45,6 +47,17 @@ ABOUT: Final = (
 
 DAY_FORMAT: Final = "ddd d MMM yyyy"
 """As dates are written everywhere: no day can be taken for a month."""
+_CARE: Final = {
+    Happening.TREATED: ("fish-medicine",),
+    Happening.RELEASED: ("fish-medicine",),
+    Happening.FISH_TAKEN: ("fish-as-food",),
+    Happening.PICKED: ("water-on-leaves",),
+    Happening.SIPHONED: ("solids-as-manure",),
+    Happening.RETURNED: ("solids-as-manure",),
+    Happening.PEST: ("pesticides",),
+}
+"""Cautions of the catalogue that belong to what is logged; those of a dose are those of its product."""
+
 _MOST = 10_000_000
 _MOST_SEEDS = 1_000_000
 _NOTHING = -51.0
@@ -54,7 +67,7 @@ _NOTHING = -51.0
 class EntryLine(QWidget):
     """The boxes of one entry."""
 
-    def __init__(self, gap: int, parent: QWidget) -> None:
+    def __init__(self, theme: Theme, parent: QWidget) -> None:
         super().__init__(parent)
         self._behind: Behind | None = None
         self.what, self.about, self.unit = QComboBox(self), QComboBox(self), QComboBox(self)
@@ -65,10 +78,12 @@ class EntryLine(QWidget):
         self.who, self.notes = QLineEdit(self), QLineEdit(self)
         self.save = button(tr("&Log it"), self)
         self.again = button(tr("&Repeat the last"), self)
+        self.care = Words("", theme, self, ink="notice")
         self._fill()
-        self._lay_out(gap)
+        self._lay_out(theme.metrics.gap)
         self.what.currentIndexChanged.connect(self.follow)
         self.quantity.currentIndexChanged.connect(self._offer_meters)
+        self.supplement.currentIndexChanged.connect(self._show_care)
         self.follow()
 
     def _fill(self) -> None:
@@ -121,6 +136,7 @@ class EntryLine(QWidget):
         flow = Flow(gap)
         flow.add(*(part for part, _name in self._named()), self.save, self.again)
         column.addLayout(flow)
+        column.addWidget(self.care)
 
     def show_behind(self, behind: Behind) -> None:
         """Follow the farm; what is being typed stays."""
@@ -157,6 +173,18 @@ class EntryLine(QWidget):
             for key, entry in self._behind.outlook.catalogue.supplements.items():
                 self.supplement.addItem(entry.name, key)
         self._offer_meters()
+        self._show_care()
+
+    def _show_care(self, *_at: int) -> None:
+        """Show the caution that belongs to what is logged, where it is logged."""
+        if self._behind is None:
+            return
+        what, catalogue = self.what.currentData(), self._behind.outlook.catalogue
+        keys: tuple[str, ...] = _CARE.get(what, ())
+        if what is Happening.DOSED:
+            product = catalogue.supplements.get(self.supplement.currentData() or "")
+            keys = product.cautions if product is not None else ()
+        self.care.say("\n".join(caution_texts(keys, catalogue)))
 
     def _offer_meters(self, *_at: int) -> None:
         if self._behind is None:

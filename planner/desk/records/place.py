@@ -51,7 +51,7 @@ class RecordsPlace(Place):
         super().__init__(needs, parent)
         self._behind: Behind | None = None
         self._correcting = NO_ID
-        self.line = EntryLine(self.theme.metrics.gap, self)
+        self.line = EntryLine(self.theme, self)
         self.correct = button(tr("&Correct the chosen…"), self)
         self.withdraw = button(tr("It &never happened"), self)
         self.accept = button(tr("&Take up what was learned"), self)
@@ -61,6 +61,9 @@ class RecordsPlace(Place):
         self.late_tasks = Table(late_columns(), tr("Late"), self.theme, self)
         self.totals = Words("", self.theme, self)
         self.entries = Table(entry_columns(), tr("What happened"), self.theme, self)
+        self.entries.say_when_empty(
+            tr("Nothing is logged yet. Say above what happened, to what and how much, then press “Log it”.")
+        )
         self.outcomes = Table(outcome_columns(), tr("Planned against actual"), self.theme, self)
         self.lessons = Table(lesson_columns(), tr("What was learned"), self.theme, self)
         self.lots = Table(lot_columns(), tr("Seed lots"), self.theme, self)
@@ -126,7 +129,7 @@ class RecordsPlace(Place):
     def wear(self, theme: Theme) -> None:
         """Wear the colours of a theme."""
         super().wear(theme)
-        for part in (self.late, self.totals, self.catch_up):
+        for part in (self.late, self.totals, self.catch_up, self.line.care):
             part.wear(theme)
 
     def _on_tab(self, *_at: int) -> None:

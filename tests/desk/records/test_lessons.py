@@ -1,4 +1,4 @@
-"""What the log taught is taken up by a press of the button for batches still to be sown; undo takes it back."""
+"""What the log taught is taken up by a press of the button for batches still to be sown, and undone."""
 
 from datetime import timedelta
 

@@ -4,7 +4,12 @@ import pytest
 from PySide6.QtCore import QDate, Qt
 from PySide6.QtTest import QTest
 
+from planner.farm.changes import Change, ChangeSet
+from planner.farm.crops import SeedLot
+from planner.farm.ids import new_id
 from planner.farm.log import Happening, standing
+from planner.farm.meters import Meter, MeterKind
+from planner.farm.water import Quantity
 
 
 @pytest.fixture
@@ -76,3 +81,66 @@ def test_that_a_correction_is_listed_beside_what_it_replaces(window, page):
     page.withdraw.click()
     assert standing(log_of(window)) == ()
     assert len(log_of(window)) == 3
+
+
+@pytest.mark.parametrize(
+    ("what", "words"),
+    [
+        (Happening.TREATED, "separate tank"),
+        (Happening.RELEASED, "veterinarian"),
+        (Happening.PICKED, "eaten"),
+        (Happening.RETURNED, "manure"),
+        (Happening.NOTE, ""),
+    ],
+)
+def test_that_a_caution_stands_where_the_thing_is_logged(page, what, words):
+    choose(page.line.what, what)
+    assert words in page.line.care.text()
+    assert bool(page.line.care.text()) is bool(words)
+
+
+def test_that_only_the_boxes_that_an_entry_needs_are_shown(page):
+    boxes = {"supplement": page.line.supplement, "meter": page.line.meter, "out_of": page.line.out_of}
+    for what, shown in (
+        (Happening.MEASURED, {"meter"}),
+        (Happening.DOSED, {"supplement"}),
+        (Happening.SEED_TESTED, {"out_of"}),
+        (Happening.PICKED, set()),
+    ):
+        choose(page.line.what, what)
+        assert {name for name, box in boxes.items() if not box.isHidden()} == shown
+
+
+def test_that_a_reading_and_a_time_are_logged(window, page, farm):
+    choose(page.line.what, Happening.MEASURED)
+    choose(page.line.quantity, Quantity.PH)
+    page.line.at.setText("6:50")
+    page.line.who.setText("AB")
+    typed(page, 6.9)
+    (entry,) = log_of(window)
+    assert (entry.at, entry.who, entry.quantity, entry.amount) == ("06:50", "AB", Quantity.PH, 6.9)
+    assert window.conduct.session.farm.readings[-1].value == 6.9
+    page.line.at.setText("noon")
+    told = []
+    window.conduct.troubled.connect(told.append)
+    choose(page.line.what, Happening.NOTE)
+    page.line.save.click()
+    assert "07:30" in told[0]
+    assert len(log_of(window)) == 1
+
+
+def test_that_lots_and_meters_are_listed_with_what_is_known_of_them(window, page, farm):
+    lot = SeedLot(id=new_id(), code="LOT-P", crop=farm.batches[0].crop, primed=True, supplier="Shop")
+    pen = Meter(id=new_id(), name="Pen", kind=MeterKind.PH, calibrate_every_days=30)
+    window.conduct.act(ChangeSet(title="both", changes=(Change(after=lot), Change(after=pen))))
+    (lot_row,) = (row for row in page.lots.model_of_rows.rows if row.id == lot.id)
+    (pen_row,) = page.meters.model_of_rows.rows
+    assert "Primed seed keeps less long" in lot_row.texts[-1]
+    assert pen_row.texts[-1] == "never calibrated: what it reads is doubtful"
+    choose(page.line.what, Happening.CALIBRATED)
+    choose(page.line.about, ("meter", pen.id))
+    today = page._behind.today
+    page.line.on.setDate(QDate(today.year, today.month, today.day))
+    page.line.save.click()
+    (pen_row,) = page.meters.model_of_rows.rows
+    assert pen_row.texts[-1] == "due in 30 d"
