@@ -477,7 +477,7 @@
     </message>
     <message>
         <source>A season, successions, repairs and orders are worked out here, for the beds there are.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aquí se calculan temporada, sucesiones, arreglos y pedidos para las camas que hay.</translation>
     </message>
     <message>
         <source>A sowing is drafted for each week of a year; you can change all of it.</source>
@@ -565,7 +565,7 @@
     </message>
     <message>
         <source>Add a bed…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Añadir una cama…</translation>
     </message>
     <message>
         <source>Add a crop</source>
@@ -577,7 +577,7 @@
     </message>
     <message>
         <source>Add a loop of water…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Añadir un circuito de agua…</translation>
     </message>
     <message>
         <source>Add a meter…</source>
@@ -597,11 +597,11 @@
     </message>
     <message>
         <source>Add a site…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Añadir un sitio…</translation>
     </message>
     <message>
         <source>Add a tank…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Añadir un estanque…</translation>
     </message>
     <message>
         <source>Add a target</source>
@@ -1017,7 +1017,7 @@
     </message>
     <message>
         <source>Beds, batches and fish stand here on one line of weeks. Begin with where plants grow; fish and sowings follow.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Camas, lotes y peces están aquí en una sola línea de semanas. Empiece por donde crecen las plantas; luego peces y siembras.</translation>
     </message>
     <message>
         <source>Before all of these</source>
@@ -1721,7 +1721,7 @@
     </message>
     <message>
         <source>Each sowing is a row here, from the seed to the cleared place.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cada siembra es aquí una fila, de la semilla a la plaza despejada.</translation>
     </message>
     <message>
         <source>Each sowing is counted back from the day of harvest through the season, so sowings lie closer together when plants grow slowly.</source>
@@ -1841,7 +1841,7 @@
     </message>
     <message>
         <source>Every hole of every bed is drawn here on any day, with what stands in it and what comes next.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aquí se dibuja cada hoyo de cada cama en cualquier día, con lo que hay y lo que sigue.</translation>
     </message>
     <message>
         <source>Every hole of every bed on any day</source>
@@ -2445,7 +2445,7 @@
     </message>
     <message>
         <source>Growth, feed by week and meal, density and harvest of each group stand here.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aquí están el crecimiento, el alimento por semana y comida, la densidad y la cosecha de cada grupo.</translation>
     </message>
     <message>
         <source>H (letter of fish harvested)</source>
@@ -3413,11 +3413,11 @@
     </message>
     <message>
         <source>No batch yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay lotes</translation>
     </message>
     <message>
         <source>No bed yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay camas</translation>
     </message>
     <message>
         <source>No beds yet. Add one in the menu Set-up, and every hole of it is drawn here.</source>
@@ -3437,7 +3437,7 @@
     </message>
     <message>
         <source>No dose yet. Add one of what you have; how much of it the water asks for is told from then on.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay dosis. Añada una de lo que tenga; desde entonces se dice cuánto pide el agua.</translation>
     </message>
     <message>
         <source>No figure of the program that went in comes from this publication.</source>
@@ -3505,7 +3505,7 @@
     </message>
     <message>
         <source>No water yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay agua</translation>
     </message>
     <message>
         <source>No way keeps within the band of feed that the beds need: there is more fish than the beds use.</source>
@@ -3615,7 +3615,7 @@
     </message>
     <message>
         <source>Nothing is logged yet. Say above what happened, to what and how much, then press “Log it”.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay nada anotado. Diga arriba qué pasó, a qué y cuánto, y pulse «Anotar».</translation>
     </message>
     <message>
         <source>Nothing is moved to a bed in these weeks, so there is no tag to print.</source>
@@ -3659,15 +3659,15 @@
     </message>
     <message>
         <source>Nothing to log yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nada que anotar aún</translation>
     </message>
     <message>
         <source>Nothing to plan with yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nada con qué planificar aún</translation>
     </message>
     <message>
         <source>Nothing to weigh yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nada que sopesar aún</translation>
     </message>
     <message>
         <source>Nothing was kept yet, and nothing typed is lost.</source>
@@ -3807,7 +3807,7 @@
     </message>
     <message>
         <source>One thing has to be there before:</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Antes tiene que haber una cosa:</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
@@ -4363,7 +4363,7 @@
     </message>
     <message>
         <source>Readings, doses and what the water asks for stand here, for each loop of water.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aquí están las lecturas, las dosis y lo que pide el agua de cada circuito.</translation>
     </message>
     <message>
         <source>Ready at {weight}</source>
@@ -6163,7 +6163,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>What is sown, picked, fed and measured is logged here, and held against the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aquí se anota lo sembrado, cosechado, dado y medido, y se compara con el plan.</translation>
     </message>
     <message>
         <source>What is tried</source>
@@ -6215,7 +6215,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>What the fish feed supplies is held here against what the plants want, week by week.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aquí se compara lo que aporta el alimento con lo que piden las plantas, semana a semana.</translation>
     </message>
     <message>
         <source>What the fish feed supplies of an element and what the crops take up, week by week, and a band: short, thin, met or ample.</source>
@@ -6571,7 +6571,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Your weeks begin here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sus semanas empiezan aquí</translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>

@@ -477,7 +477,7 @@
     </message>
     <message>
         <source>A season, successions, repairs and orders are worked out here, for the beds there are.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kinukuwenta rito ang panahon, sunod-sunod na hasik, pag-aayos at bibilhin para sa mga kama.</translation>
     </message>
     <message>
         <source>A sowing is drafted for each week of a year; you can change all of it.</source>
@@ -565,7 +565,7 @@
     </message>
     <message>
         <source>Add a bed…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag ng kama…</translation>
     </message>
     <message>
         <source>Add a crop</source>
@@ -577,7 +577,7 @@
     </message>
     <message>
         <source>Add a loop of water…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag ng sistema ng tubig…</translation>
     </message>
     <message>
         <source>Add a meter…</source>
@@ -597,11 +597,11 @@
     </message>
     <message>
         <source>Add a site…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag ng lugar…</translation>
     </message>
     <message>
         <source>Add a tank…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magdagdag ng tangke…</translation>
     </message>
     <message>
         <source>Add a target</source>
@@ -1017,7 +1017,7 @@
     </message>
     <message>
         <source>Beds, batches and fish stand here on one line of weeks. Begin with where plants grow; fish and sowings follow.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Narito ang mga kama, batch at isda sa iisang guhit ng mga linggo. Magsimula sa tinutubuan ng halaman; susunod ang isda at paghahasik.</translation>
     </message>
     <message>
         <source>Before all of these</source>
@@ -1721,7 +1721,7 @@
     </message>
     <message>
         <source>Each sowing is a row here, from the seed to the cleared place.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bawat paghahasik ay isang hanay dito, mula binhi hanggang nalinis na puwesto.</translation>
     </message>
     <message>
         <source>Each sowing is counted back from the day of harvest through the season, so sowings lie closer together when plants grow slowly.</source>
@@ -1841,7 +1841,7 @@
     </message>
     <message>
         <source>Every hole of every bed is drawn here on any day, with what stands in it and what comes next.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Iginuguhit dito ang bawat butas ng bawat kama sa anumang araw, kung ano ang nakatanim at ang susunod.</translation>
     </message>
     <message>
         <source>Every hole of every bed on any day</source>
@@ -2445,7 +2445,7 @@
     </message>
     <message>
         <source>Growth, feed by week and meal, density and harvest of each group stand here.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Narito ang paglaki, pakain bawat linggo at kain, dami at ani ng bawat grupo.</translation>
     </message>
     <message>
         <source>H (letter of fish harvested)</source>
@@ -3413,11 +3413,11 @@
     </message>
     <message>
         <source>No batch yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang batch</translation>
     </message>
     <message>
         <source>No bed yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang kama</translation>
     </message>
     <message>
         <source>No beds yet. Add one in the menu Set-up, and every hole of it is drawn here.</source>
@@ -3437,7 +3437,7 @@
     </message>
     <message>
         <source>No dose yet. Add one of what you have; how much of it the water asks for is told from then on.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang dosis. Magdagdag ng mayroon ka; mula noon sasabihin kung gaano ang hinihingi ng tubig.</translation>
     </message>
     <message>
         <source>No figure of the program that went in comes from this publication.</source>
@@ -3505,7 +3505,7 @@
     </message>
     <message>
         <source>No water yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang tubig</translation>
     </message>
     <message>
         <source>No way keeps within the band of feed that the beds need: there is more fish than the beds use.</source>
@@ -3615,7 +3615,7 @@
     </message>
     <message>
         <source>Nothing is logged yet. Say above what happened, to what and how much, then press “Log it”.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang naitala. Sabihin sa itaas kung ano ang nangyari, sa ano at gaano, saka pindutin ang “Itala”.</translation>
     </message>
     <message>
         <source>Nothing is moved to a bed in these weeks, so there is no tag to print.</source>
@@ -3659,15 +3659,15 @@
     </message>
     <message>
         <source>Nothing to log yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang maitatala</translation>
     </message>
     <message>
         <source>Nothing to plan with yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang mapaplano</translation>
     </message>
     <message>
         <source>Nothing to weigh yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang matitimbang</translation>
     </message>
     <message>
         <source>Nothing was kept yet, and nothing typed is lost.</source>
@@ -3807,7 +3807,7 @@
     </message>
     <message>
         <source>One thing has to be there before:</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">May isang bagay na kailangang mauna:</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
@@ -4363,7 +4363,7 @@
     </message>
     <message>
         <source>Readings, doses and what the water asks for stand here, for each loop of water.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Narito ang mga basa, dosis at hinihingi ng tubig ng bawat sistema.</translation>
     </message>
     <message>
         <source>Ready at {weight}</source>
@@ -6163,7 +6163,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>What is sown, picked, fed and measured is logged here, and held against the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itinatala rito ang inihasik, inani, ipinakain at sinukat, at inihahambing sa plano.</translation>
     </message>
     <message>
         <source>What is tried</source>
@@ -6215,7 +6215,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>What the fish feed supplies is held here against what the plants want, week by week.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inihahambing dito ang ibinibigay ng pakain sa hinihingi ng halaman, bawat linggo.</translation>
     </message>
     <message>
         <source>What the fish feed supplies of an element and what the crops take up, week by week, and a band: short, thin, met or ample.</source>
@@ -6571,7 +6571,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Your weeks begin here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dito nagsisimula ang iyong mga linggo</translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>

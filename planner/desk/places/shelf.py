@@ -11,6 +11,8 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 
 from planner.desk.behind import Behind
+from planner.desk.places.empty_note import EmptyNote
+from planner.desk.places.lacking import lack_of
 from planner.desk.places.listed import LISTED, Listed
 from planner.desk.places.makers import MAKERS
 from planner.desk.places.place import Place, PlaceNeeds
@@ -63,6 +65,7 @@ class Shelf(QObject):
             for widget in (tabs.widget(at) for at in range(tabs.count()))
             if isinstance(widget, PlaceHolder)
         }
+        self.notes: dict[str, EmptyNote] = {}
         tabs.currentChanged.connect(self.fill)
 
     @property
@@ -89,7 +92,11 @@ class Shelf(QObject):
     def go_to(self, key: str) -> None:
         """Bring a page to the front and give it the keyboard."""
         self._tabs.setCurrentWidget(self.holders[key])
-        self.place(key).take_focus()
+        note = self.notes.get(key)
+        if note is not None and note.isVisible():
+            note.setFocus()
+        else:
+            self.place(key).take_focus()
 
     def show(self, behind: Behind) -> None:
         """Show another outlook from now on; hidden pages are filled when they are seen."""
@@ -107,13 +114,28 @@ class Shelf(QObject):
     def fill(self, *_anything: int) -> None:
         """Fill the page that is seen, when something has changed since."""
         holder = self._tabs.currentWidget()
-        if self._behind is None or not isinstance(holder, PlaceHolder):
+        if self._behind is None:
+            return
+        if not isinstance(holder, PlaceHolder):
+            self._show_lack(self.listed.key, holder)
             return
         place = self.place(holder.listed.key)
+        self._show_lack(holder.listed.key, holder)
         if holder.is_stale:
             holder.is_stale = False
             place.show_behind(self._behind)
             place.show_chosen(self._chosen)
+
+    def _show_lack(self, key: str, page: QWidget) -> None:
+        """Cover a page that has nothing to show yet with what to begin with."""
+        assert self._behind is not None
+        lack = lack_of(key, self._behind.outlook.farm)
+        note = self.notes.get(key)
+        if note is None and lack is not None:
+            note = self.notes[key] = EmptyNote(page, self._theme)
+            note.wanted.connect(self.run_wanted)
+        if note is not None:
+            note.show_lack(lack)
 
     def show_chosen(self, thing_id: Id) -> None:
         """Show what is chosen on the page that is seen; the others are told when they are filled."""
@@ -127,6 +149,8 @@ class Shelf(QObject):
     def wear(self, theme: Theme) -> None:
         """Wear the colours of a theme."""
         self._theme = theme
+        for note in self.notes.values():
+            note.wear(theme)
         for holder in self.holders.values():
             if holder.place is not None:
                 holder.place.wear(theme)

@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from PySide6.QtCore import QEvent, QSize, QSortFilterProxyModel, Qt, Signal
-from PySide6.QtGui import QPalette, QResizeEvent
+from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -32,6 +32,8 @@ from planner.desk.theme import Theme
 _LARGER: Final = 1.25
 _WIDEST_SHARE: Final = 1.5
 _LEAST_ROWS: Final = 4
+_ROOM: Final = 12
+"""Around the words of an empty table [px]."""
 _ROWS_MEASURED: Final = 60
 """A column is made as wide as what stands in so many rows; more would take long in a large table."""
 
@@ -228,7 +230,22 @@ class Table(QTableView):
         self.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
         self.setMinimumHeight(theme.metrics.row * 5)
         self._widest = round(theme.metrics.field_width * _WIDEST_SHARE)
+        self._empty = ""
         show_headings(self)
+
+    def say_when_empty(self, words: str) -> None:
+        """Say what the table is for as long as it has no row."""
+        self._empty = words
+        self.setAccessibleDescription(words)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        if self._empty and not self.ordered.rowCount():
+            painter = QPainter(self.viewport())
+            painter.setPen(self.palette().color(QPalette.ColorRole.PlaceholderText))
+            room = self.viewport().rect().adjusted(*(_ROOM, _ROOM, -_ROOM, -_ROOM))
+            painter.drawText(room, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, self._empty)
+            painter.end()
 
     def show_columns(self, columns: Sequence[Column]) -> None:
         """Show other columns, and no rows yet."""

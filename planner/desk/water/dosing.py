@@ -36,6 +36,11 @@ class DosePanel(QWidget):
         self._water: LoopWater | None = None
         self.title = heading(tr("Doses"), theme, self)
         self.table = Table(dose_columns(), tr("Doses"), theme, self)
+        self.table.say_when_empty(
+            tr(
+                "No dose yet. Add one of what you have; how much of it the water asks for is told from then on."
+            )
+        )
         self.before = Words("", theme, self, ink="wrong")
         self.caution = Words("", theme, self, ink="notice").on_ground("notice_ground", theme)
         self.take = button(
