@@ -168,6 +168,11 @@ def days_from_seed(inputs: Inputs, ledger: Ledger) -> float:
     return float(sum(getattr(crop, name) for name in fields))
 
 
+def shipped_days_in_bed(inputs: Inputs, ledger: Ledger) -> float:
+    """Days from moving to the bed to the first pick of a crop, as the catalogue has them."""
+    return ledger.crop(inputs.text("crop"), "bed_days").bed_days
+
+
 def logistic_weight(inputs: Inputs, ledger: Ledger) -> float:
     """Weight on a logistic curve."""
     del ledger
@@ -278,6 +283,7 @@ CROPS: Final[dict[str, Computation]] = {
         capped_degree_days,
         heat_units,
         days_from_seed,
+        shipped_days_in_bed,
         logistic_weight,
         logistic_peak,
         expolinear_weight,
