@@ -103,5 +103,4 @@ def harvests(
 
 def _crop_of_pace(table: BatchTable) -> dict[int, int]:
     """Return the crop of every pace that a batch has."""
-    pace, row = np.unique(table.pace, return_index=True)
-    return dict(zip(pace.tolist(), table.crop[row].tolist(), strict=True))
+    return dict(zip(table.pace.tolist(), table.crop.tolist(), strict=True))

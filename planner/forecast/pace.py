@@ -13,6 +13,7 @@ from typing import Final, Protocol
 import numpy as np
 
 from planner.farm.species import HarvestKind
+from planner.forecast.distinct import distinct
 from planner.forecast.profiles import Profile, after_first_pick, growth_by_day
 from planner.forecast.season import Rates, Sky
 from planner.forecast.values import Floats, Ints
@@ -138,7 +139,7 @@ class SeasonPace:
     def _ends_in_season(self, sow_day: Ints) -> Ints:
         """Return stage ends of sowings the sky is known for; each day is worked out once and kept."""
         index = sow_day - self._sky.first_day
-        new = np.unique(index[~self._is_ended[index]])
+        new = distinct(index[~self._is_ended[index]])
         if new.size:
             self._ended[new] = self._ends_worked_out(new + self._sky.first_day)
             self._is_ended[new] = True
@@ -171,7 +172,7 @@ class SeasonPace:
         found = np.ones(sow_day.size)
         known = self._is_known(sow_day)
         index = sow_day[known] - self._sky.first_day
-        new = np.unique(index[np.isnan(self._ripened[index])])
+        new = distinct(index[np.isnan(self._ripened[index])])
         if new.size:
             self._ripened[new] = self._ripe_worked_out(new + self._sky.first_day)
         found[known] = self._ripened[index]

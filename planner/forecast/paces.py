@@ -10,6 +10,7 @@ import numpy as np
 
 from planner.catalogue.catalogue import Catalogue
 from planner.farm.site import Site
+from planner.forecast.distinct import distinct
 from planner.forecast.pace import BookPace, Pace, SeasonPace
 from planner.forecast.profiles import Profile
 from planner.forecast.season import (
@@ -145,7 +146,7 @@ class PaceBook:
     def ends(self, pace: Ints, sow_day: Ints) -> Ints:
         """Return stage ends of many batches, shape (batch, stage); `pace` holds their numbers."""
         found = np.zeros((pace.size, _STAGES), dtype=np.int64)
-        for number in np.unique(pace):
+        for number in distinct(pace):
             rows = pace == number
             found[rows] = self.pace(number).ends(sow_day[rows])
         return found
@@ -153,7 +154,7 @@ class PaceBook:
     def ripe(self, pace: Ints, sow_day: Ints) -> Floats:
         """Return how much of their size many batches reach, 1 unless they are given up as too slow."""
         found = np.ones(pace.size)
-        for number in np.unique(pace):
+        for number in distinct(pace):
             rows = pace == number
             found[rows] = self.pace(number).ripe(sow_day[rows])
         return found
@@ -161,7 +162,7 @@ class PaceBook:
     def stand(self, pace: Ints, sow_day: Ints) -> Floats:
         """Return the share of tested germination that comes up for many batches, by their sowing day."""
         found = np.ones(pace.size)
-        for number in np.unique(pace):
+        for number in distinct(pace):
             self.pace(number)
             factor = self._stands[number]
             if factor is not None:

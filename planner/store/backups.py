@@ -22,7 +22,7 @@ from planner.store.errors import NoSuchFarmError, NotAFarmError, told
 SUFFIX: Final = ".raftweek"
 STAMP: Final = "%Y-%m-%d %H%M%S"
 _FIXED_DAY: Final = datetime(2000, 1, 3)  # noqa: DTZ001 - a Monday on the clock on the wall
-_STAMPED: Final = re.compile(r"(\d{4}-\d{2}-\d{2} \d{6})$")
+_STAMPED: Final = re.compile(r"(\d{4})-(\d{2})-(\d{2}) (\d{2})(\d{2})(\d{2})$", re.ASCII)
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,7 +67,9 @@ def _found(farm: Path) -> Iterator[Backup]:
         if stamped is None:
             continue
         try:
-            at = datetime.strptime(stamped[1], STAMP)  # noqa: DTZ007 - the clock on the wall, as in the name
+            # What parses any form of a date is slow to read in.
+            year, month, day, hour, minute, second = map(int, stamped.groups())
+            at = datetime(year, month, day, hour, minute, second)  # noqa: DTZ001 - the clock on the wall
         except ValueError:
             continue
         yield Backup(path=path, at=at)

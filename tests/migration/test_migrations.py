@@ -16,7 +16,7 @@ from planner.store.migrations.runner import (
     bring_up_to_date,
     version_of,
 )
-from planner.store.schema import schema_of, schema_of_steps
+from planner.store.schema import CURRENT_MARK, make_file_tables, mark_of, schema_of, schema_of_steps
 from planner.store.store import FarmStore
 from tests.migration.make_sample import HERE, sample_path
 from tests.store.sample import FIRST, NOON, altered, change_set, sample_farm
@@ -152,3 +152,17 @@ def test_that_a_newer_file_is_refused_and_left_alone(old):
     with pytest.raises(NewerFarmError, match="newer version of this program"):
         FarmStore.open(old)
     assert old.read_bytes() == before
+
+
+def test_that_the_fingerprint_by_which_files_are_opened_is_that_of_the_migrations():
+    """After a new step, put what this finds into CURRENT_MARK."""
+    assert mark_of(schema_of_steps()) == CURRENT_MARK
+
+
+@pytest.mark.parametrize("statement", ["CREATE TABLE more (id)", "DROP INDEX ix_batch_position"])
+def test_that_another_schema_has_another_fingerprint(statement):
+    with closing(sqlite3.connect(":memory:", isolation_level=None)) as connection:
+        make_file_tables(connection, "")
+        before = mark_of(schema_of(connection))
+        connection.execute(statement)
+        assert mark_of(schema_of(connection)) != before == CURRENT_MARK
