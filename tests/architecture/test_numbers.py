@@ -38,6 +38,7 @@ MODULE_WIDE = {
     "KELVIN_AT_0_C": "definition",
     "KELVIN_IN_PENMAN": "part of the published equation (fao56 eq. 6), which rounds it",
     "_DAYS_PER_YEAR": "part of the published equation (fao56 eq. 23 and 24)",
+    "_FARTHEST": "what a float can hold",
     "_WEIGHT_SPAN": "what a float can hold",
     "_AS_OWN": "nearness below which two are taken for one",
     "LEVELS_PERCENT": "levels of chance that are shown",
