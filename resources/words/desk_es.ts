@@ -677,7 +677,7 @@
     </message>
     <message>
         <source>Against the rest of the year: {months}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Frente al resto del año: {months}</translation>
     </message>
     <message>
         <source>Air at the beds, by month</source>
@@ -860,8 +860,16 @@
         <translation type="unfinished">Área</translation>
     </message>
     <message>
-        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
+        <source>Area by FAO</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Area by UVI</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
+        <translation type="unfinished">Las flechas van de barra en barra. Alt con izquierda o derecha mueve el lote un día; con Mayús, una semana. Alt con arriba o abajo lo mueve a otra unidad; con más o menos se cosecha una semana más o menos. Mayús con una flecha elige también el lote siguiente, Control con A todos los que se ven. Intro lo abre. Más y menos acercan y alejan.</translation>
     </message>
     <message>
         <source>Arrow keys go from hole to hole, Page Up and Page Down a week back and on, Alt with left or right a day. Space takes up the plants of a hole; arrow keys choose where to, Enter puts them there, Escape leaves them. Plus and minus zoom.</source>
@@ -1821,7 +1829,7 @@
     </message>
     <message>
         <source>Every batch whose first pick the last act moved</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cada lote cuya primera cosecha movió la última acción</translation>
     </message>
     <message>
         <source>Every circuit at the beds and tanks needs a residual-current device; press its test button monthly. Let each cord hang in a drip loop, keep sockets above splash height and no cable over open water. Have wiring done by a qualified electrician to the local code. Switch off before hands go into the water.</source>
@@ -1890,6 +1898,10 @@
     <message>
         <source>FAO {a} to {b}, UVI {c} to {d}</source>
         <translation type="unfinished">FAO {a} a {b}, UVI {c} a {d}</translation>
+    </message>
+    <message>
+        <source>FAO, small systems: 40 to 50 g/m²/d for leaves, 50 to 80 for fruit, feed of 32 % protein; mixed by what is planted</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Factor</source>
@@ -2036,8 +2048,8 @@
         <translation type="unfinished">Rellene lo que sepa. Una cifra vacía es la de la entrada más parecida.</translation>
     </message>
     <message>
-        <source>Fill the line and choose “Log it”. A wrong entry is corrected or withdrawn. What was learned counts only after you take it up.</source>
-        <translation type="unfinished">Rellene la línea y elija “Anotar”. Una entrada equivocada se corrige o se retira. Lo aprendido solo cuenta después de adoptarlo.</translation>
+        <source>Fill the line and choose “Log it”. A wrong entry is corrected or withdrawn. What was learned counts only after you take it up. “From paper” has the boxes of a printed sheet: type, Enter, type; Ctrl+Enter begins the next line, Ctrl+S keeps all lines in one act.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Filled on</source>
@@ -2069,11 +2081,11 @@
     </message>
     <message>
         <source>First pick moved: {moves}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Primera cosecha movida: {moves}</translation>
     </message>
     <message>
         <source>First pick of {code}: {change}, {days}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Primera cosecha de {code}: {change}, {days}</translation>
     </message>
     <message>
         <source>First picking, as a share of a full one</source>
@@ -3436,8 +3448,8 @@
         <translation type="unfinished">No hay clima anotado para {name}; valen los días del catálogo.</translation>
     </message>
     <message>
-        <source>No dose yet. Add one of what you have; how much of it the water asks for is told from then on.</source>
-        <translation type="unfinished">Aún no hay dosis. Añada una de lo que tenga; desde entonces se dice cuánto pide el agua.</translation>
+        <source>No dose yet. Add one of what you have; how much of it is asked for is told from then on.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No figure of the program that went in comes from this publication.</source>
@@ -3975,11 +3987,11 @@
     </message>
     <message>
         <source>Pick a week less</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechar una semana menos</translation>
     </message>
     <message>
         <source>Pick a week longer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechar una semana más</translation>
     </message>
     <message>
         <source>Pick {code}</source>
@@ -3987,7 +3999,7 @@
     </message>
     <message>
         <source>Pick {code} {stretched}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cosechar {code} {stretched}</translation>
     </message>
     <message>
         <source>Pick {many}: {code}</source>
@@ -4007,7 +4019,7 @@
     </message>
     <message>
         <source>Picked until {day} ({moved})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Se cosecha hasta el {day} ({moved})</translation>
     </message>
     <message>
         <source>Picking</source>
@@ -4283,7 +4295,7 @@
     </message>
     <message>
         <source>Put this away</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Quitar esto</translation>
     </message>
     <message>
         <source>Puts one dose into the plan; Undo takes it out</source>
@@ -5375,7 +5387,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>The last act moved no first pick.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La última acción no movió ninguna primera cosecha.</translation>
     </message>
     <message>
         <source>The law</source>
@@ -5766,6 +5778,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Unidades mostradas</translation>
     </message>
     <message>
+        <source>University of the Virgin Islands, commercial rafts in the tropics, solids removed: 60 to 100 g/m²/d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Unknown</source>
         <translation type="unfinished">No se sabe</translation>
     </message>
@@ -6051,7 +6067,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>What &amp;moved, and why</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué se &amp;movió y por qué</translation>
     </message>
     <message>
         <source>What a level scoop holds</source>
@@ -6110,16 +6126,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Qué pasó</translation>
     </message>
     <message>
-        <source>What happened is what you logged; the planned figures come from the plan.</source>
-        <translation type="unfinished">Lo ocurrido es lo que anotó; las cifras previstas salen del plan.</translation>
-    </message>
-    <message>
-        <source>What happened, planned against actual, and what was learned from it.</source>
-        <translation type="unfinished">Qué ocurrió, lo previsto y lo real, y qué se aprendió de ello.</translation>
+        <source>What happened is what you logged; the planned figures come from the plan. What the packet of a seed lot says is moved by the seeds you counted.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What happened, planned against actual, what was learned</source>
         <translation type="unfinished">Qué pasó, lo planeado contra lo real, qué se aprendió</translation>
+    </message>
+    <message>
+        <source>What happened, what is late and costs heads, planned against actual with totals by reason, and what was learned. Seed lots and meters with their tests and calibrations.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What happens</source>
@@ -6195,7 +6211,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>What moved, and why</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué se movió y por qué</translation>
     </message>
     <message>
         <source>What of an element is dissolved in the water at the time.</source>
@@ -6360,6 +6376,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Who</source>
         <translation type="unfinished">Quién</translation>
+    </message>
+    <message>
+        <source>Whose feed-rate ratio rules</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Why is the chosen part what it is</source>
@@ -6591,7 +6611,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>a figure of your own in the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">un valor suyo en el catálogo</translation>
     </message>
     <message>
         <source>a fixed share of body weight</source>
@@ -6671,7 +6691,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>along with what was changed: {kinds}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">junto con lo que se cambió: {kinds}</translation>
     </message>
     <message>
         <source>ammonia (TAN)</source>
@@ -6687,7 +6707,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>and {rest} more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">y {rest} más</translation>
     </message>
     <message>
         <source>any day of the week</source>
@@ -6783,11 +6803,15 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>bright</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">luminoso</translation>
     </message>
     <message>
         <source>brings sodium: only as a last resort</source>
         <translation type="unfinished">trae sodio: solo como último recurso</translation>
+    </message>
+    <message>
+        <source>by {rule} this feed carries {low} to {high} m², by {other} {other_low} to {other_high} m²</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>by {way}; never more than is eaten</source>
@@ -6815,7 +6839,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>changed on it: {fields}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cambiado en él: {fields}</translation>
     </message>
     <message>
         <source>changes</source>
@@ -6855,7 +6879,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>cool</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">fresco</translation>
     </message>
     <message>
         <source>corrects {code}</source>
@@ -6931,7 +6955,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>dull</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">poca luz</translation>
     </message>
     <message>
         <source>earlier</source>
@@ -7175,7 +7199,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>hot</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">caluroso</translation>
     </message>
     <message>
         <source>how much the solids give is not sure</source>
@@ -7191,11 +7215,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>it is new</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">es nuevo</translation>
     </message>
     <message>
         <source>it is taken out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">se quitó</translation>
     </message>
     <message>
         <source>it raises the pH</source>
@@ -7203,7 +7227,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>it stands in other places, with other light or room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">está en otros sitios, con otra luz u otro espacio</translation>
     </message>
     <message>
         <source>kg</source>
@@ -7778,10 +7802,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>sky blue</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>sow {plants} plants</source>
         <translation type="unfinished">sembrar {plants} plantas</translation>
     </message>
@@ -7975,7 +7995,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the log says so: {codes}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">así lo dice el registro: {codes}</translation>
     </message>
     <message>
         <source>the loop has no tank</source>
@@ -8007,7 +8027,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the season, water or bed it stands in was changed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">se cambió la estación, el agua o el bancal donde está</translation>
     </message>
     <message>
         <source>the value read</source>
@@ -8015,7 +8035,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the warmth that was read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">la temperatura que se midió</translation>
     </message>
     <message>
         <source>the week that holds this day comes first</source>
@@ -8024,10 +8044,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>thin</source>
         <translation type="unfinished">justo</translation>
-    </message>
-    <message>
-        <source>this feed carries {low} to {high} m²</source>
-        <translation type="unfinished">este alimento sostiene {low} a {high} m²</translation>
     </message>
     <message>
         <source>this way</source>
@@ -8104,10 +8120,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>unknown: {count} prices missing</source>
         <translation type="unfinished">no se sabe: faltan {count} precios</translation>
-    </message>
-    <message>
-        <source>vermilion</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>wanted</source>
@@ -8267,7 +8279,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{batch} cannot be picked for {needed} days: 0 to {free} days can be planned.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{batch} no puede cosecharse durante {needed} días: se pueden planear de 0 a {free} días.</translation>
     </message>
     <message>
         <source>{batch} cannot stand in {bed}.</source>
@@ -8283,7 +8295,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{batch} is of a crop that is cut once: it has no window of picking to stretch.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{batch} es de un cultivo que se corta una sola vez: no tiene periodo de cosecha que alargar.</translation>
     </message>
     <message>
         <source>{batch}: {short} places too few in {bed} ({needed} needed, {free} free), tightest on {day}.</source>
@@ -8319,7 +8331,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{code} has no window of picking here to stretch.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{code} no tiene aquí un periodo de cosecha que alargar.</translation>
     </message>
     <message>
         <source>{code} keeps {kept} plants; the new batch has {plants}, sown {day}.</source>
@@ -8723,7 +8735,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{many} batches have another first pick; furthest {code}, {days}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} lotes tienen otra primera cosecha; el que más, {code}, {days}</translation>
     </message>
     <message>
         <source>{many} days</source>
@@ -8755,7 +8767,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{many} longer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} más</translation>
     </message>
     <message>
         <source>{many} of {seeds} seeds</source>
@@ -8771,7 +8783,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{many} shorter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} menos</translation>
     </message>
     <message>
         <source>{many} tasks are late. {first}</source>
@@ -8985,7 +8997,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{rest} more batches moved less far.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{rest} lotes más se movieron menos.</translation>
     </message>
     <message>
         <source>{rows} rows read, {count} would come in.</source>

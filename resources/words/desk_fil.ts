@@ -677,7 +677,7 @@
     </message>
     <message>
         <source>Against the rest of the year: {months}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kung ihahambing sa ibang buwan: {months}</translation>
     </message>
     <message>
         <source>Air at the beds, by month</source>
@@ -860,8 +860,16 @@
         <translation type="unfinished">Paksa</translation>
     </message>
     <message>
-        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
+        <source>Area by FAO</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Area by UVI</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
+        <translation type="unfinished">Ang mga arrow ay lumilipat sa bawat bar. Ang Alt na may kaliwa o kanan ay naglilipat ng batch nang isang araw, kapag may Shift ay isang linggo. Ang Alt na may taas o baba ay naglilipat nito sa ibang yunit; kapag may plus o minus ay isang linggo pang pipitasin o mas maikli. Ang Shift na may arrow ay pumipili rin ng kasunod na batch, ang Control na may A ay lahat ng nakikita. Enter ang nagbubukas. Plus at minus ang zoom.</translation>
     </message>
     <message>
         <source>Arrow keys go from hole to hole, Page Up and Page Down a week back and on, Alt with left or right a day. Space takes up the plants of a hole; arrow keys choose where to, Enter puts them there, Escape leaves them. Plus and minus zoom.</source>
@@ -1821,7 +1829,7 @@
     </message>
     <message>
         <source>Every batch whose first pick the last act moved</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bawat batch na nalipat ang unang pitas dahil sa huling ginawa</translation>
     </message>
     <message>
         <source>Every circuit at the beds and tanks needs a residual-current device; press its test button monthly. Let each cord hang in a drip loop, keep sockets above splash height and no cable over open water. Have wiring done by a qualified electrician to the local code. Switch off before hands go into the water.</source>
@@ -1890,6 +1898,10 @@
     <message>
         <source>FAO {a} to {b}, UVI {c} to {d}</source>
         <translation type="unfinished">FAO {a} hanggang {b}, UVI {c} hanggang {d}</translation>
+    </message>
+    <message>
+        <source>FAO, small systems: 40 to 50 g/m²/d for leaves, 50 to 80 for fruit, feed of 32 % protein; mixed by what is planted</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Factor</source>
@@ -2036,8 +2048,8 @@
         <translation type="unfinished">Punan ang alam mo. Ang bilang na walang laman ay gaya ng sa pinakakatulad na tala.</translation>
     </message>
     <message>
-        <source>Fill the line and choose “Log it”. A wrong entry is corrected or withdrawn. What was learned counts only after you take it up.</source>
-        <translation type="unfinished">Punan ang linya at piliin ang “Itala”. Ang maling entry ay iwinawasto o binabawi. Bilang lamang ang natutunan kapag ginamit mo na.</translation>
+        <source>Fill the line and choose “Log it”. A wrong entry is corrected or withdrawn. What was learned counts only after you take it up. “From paper” has the boxes of a printed sheet: type, Enter, type; Ctrl+Enter begins the next line, Ctrl+S keeps all lines in one act.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Filled on</source>
@@ -2069,11 +2081,11 @@
     </message>
     <message>
         <source>First pick moved: {moves}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nalipat ang unang pitas: {moves}</translation>
     </message>
     <message>
         <source>First pick of {code}: {change}, {days}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Unang pitas ng {code}: {change}, {days}</translation>
     </message>
     <message>
         <source>First picking, as a share of a full one</source>
@@ -3436,8 +3448,8 @@
         <translation type="unfinished">Walang klimang nailagay para sa {name}; araw ng libro ang gamit.</translation>
     </message>
     <message>
-        <source>No dose yet. Add one of what you have; how much of it the water asks for is told from then on.</source>
-        <translation type="unfinished">Wala pang dosis. Magdagdag ng mayroon ka; mula noon sasabihin kung gaano ang hinihingi ng tubig.</translation>
+        <source>No dose yet. Add one of what you have; how much of it is asked for is told from then on.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No figure of the program that went in comes from this publication.</source>
@@ -3975,11 +3987,11 @@
     </message>
     <message>
         <source>Pick a week less</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pitasin nang kulang ng isang linggo</translation>
     </message>
     <message>
         <source>Pick a week longer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pitasin nang isang linggo pa</translation>
     </message>
     <message>
         <source>Pick {code}</source>
@@ -3987,7 +3999,7 @@
     </message>
     <message>
         <source>Pick {code} {stretched}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pitasin ang {code} {stretched}</translation>
     </message>
     <message>
         <source>Pick {many}: {code}</source>
@@ -4007,7 +4019,7 @@
     </message>
     <message>
         <source>Picked until {day} ({moved})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pipitasin hanggang {day} ({moved})</translation>
     </message>
     <message>
         <source>Picking</source>
@@ -4283,7 +4295,7 @@
     </message>
     <message>
         <source>Put this away</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itabi ito</translation>
     </message>
     <message>
         <source>Puts one dose into the plan; Undo takes it out</source>
@@ -5375,7 +5387,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>The last act moved no first pick.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang nalipat na unang pitas sa huling ginawa.</translation>
     </message>
     <message>
         <source>The law</source>
@@ -5766,6 +5778,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Yunit na ipinapakita</translation>
     </message>
     <message>
+        <source>University of the Virgin Islands, commercial rafts in the tropics, solids removed: 60 to 100 g/m²/d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Unknown</source>
         <translation type="unfinished">Hindi alam</translation>
     </message>
@@ -6051,7 +6067,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>What &amp;moved, and why</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ano ang na&amp;lipat, at bakit</translation>
     </message>
     <message>
         <source>What a level scoop holds</source>
@@ -6110,16 +6126,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ano ang nangyari</translation>
     </message>
     <message>
-        <source>What happened is what you logged; the planned figures come from the plan.</source>
-        <translation type="unfinished">Ang nangyari ay ang itinala mo; galing sa plano ang mga nakaplanong bilang.</translation>
-    </message>
-    <message>
-        <source>What happened, planned against actual, and what was learned from it.</source>
-        <translation type="unfinished">Ano ang nangyari, plano laban sa aktuwal, at ano ang natutunan.</translation>
+        <source>What happened is what you logged; the planned figures come from the plan. What the packet of a seed lot says is moved by the seeds you counted.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What happened, planned against actual, what was learned</source>
         <translation type="unfinished">Ano ang nangyari, plano laban sa aktuwal, ano ang natutunan</translation>
+    </message>
+    <message>
+        <source>What happened, what is late and costs heads, planned against actual with totals by reason, and what was learned. Seed lots and meters with their tests and calibrations.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What happens</source>
@@ -6195,7 +6211,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>What moved, and why</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ano ang nalipat, at bakit</translation>
     </message>
     <message>
         <source>What of an element is dissolved in the water at the time.</source>
@@ -6360,6 +6376,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Who</source>
         <translation type="unfinished">Sino</translation>
+    </message>
+    <message>
+        <source>Whose feed-rate ratio rules</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Why is the chosen part what it is</source>
@@ -6591,7 +6611,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>a figure of your own in the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sarili mong halaga sa katalogo</translation>
     </message>
     <message>
         <source>a fixed share of body weight</source>
@@ -6671,7 +6691,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>along with what was changed: {kinds}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kasama ng binago: {kinds}</translation>
     </message>
     <message>
         <source>ammonia (TAN)</source>
@@ -6687,7 +6707,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>and {rest} more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">at {rest} pa</translation>
     </message>
     <message>
         <source>any day of the week</source>
@@ -6783,11 +6803,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>bright</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">maliwanag</translation>
     </message>
     <message>
         <source>brings sodium: only as a last resort</source>
         <translation type="unfinished">may dalang sodium: kung wala nang iba</translation>
+    </message>
+    <message>
+        <source>by {rule} this feed carries {low} to {high} m², by {other} {other_low} to {other_high} m²</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>by {way}; never more than is eaten</source>
@@ -6815,7 +6839,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>changed on it: {fields}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binago rito: {fields}</translation>
     </message>
     <message>
         <source>changes</source>
@@ -6855,7 +6879,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>cool</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">malamig</translation>
     </message>
     <message>
         <source>corrects {code}</source>
@@ -6931,7 +6955,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>dull</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">makulimlim</translation>
     </message>
     <message>
         <source>earlier</source>
@@ -7175,7 +7199,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>hot</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mainit</translation>
     </message>
     <message>
         <source>how much the solids give is not sure</source>
@@ -7191,11 +7215,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>it is new</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bago ito</translation>
     </message>
     <message>
         <source>it is taken out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inalis ito</translation>
     </message>
     <message>
         <source>it raises the pH</source>
@@ -7203,7 +7227,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>it stands in other places, with other light or room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nasa ibang puwesto ito, iba ang liwanag o luwang</translation>
     </message>
     <message>
         <source>kg</source>
@@ -7778,10 +7802,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>sky blue</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>sow {plants} plants</source>
         <translation type="unfinished">maghasik ng {plants} halaman</translation>
     </message>
@@ -7975,7 +7995,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the log says so: {codes}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ayon sa tala: {codes}</translation>
     </message>
     <message>
         <source>the loop has no tank</source>
@@ -8007,7 +8027,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the season, water or bed it stands in was changed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binago ang panahon, tubig o kama na kinatatayuan nito</translation>
     </message>
     <message>
         <source>the value read</source>
@@ -8015,7 +8035,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the warmth that was read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ang nabasang init</translation>
     </message>
     <message>
         <source>the week that holds this day comes first</source>
@@ -8024,10 +8044,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>thin</source>
         <translation type="unfinished">manipis</translation>
-    </message>
-    <message>
-        <source>this feed carries {low} to {high} m²</source>
-        <translation type="unfinished">kaya ng pakaing ito ang {low} hanggang {high} m²</translation>
     </message>
     <message>
         <source>this way</source>
@@ -8104,10 +8120,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>unknown: {count} prices missing</source>
         <translation type="unfinished">hindi alam: {count} presyo ang kulang</translation>
-    </message>
-    <message>
-        <source>vermilion</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>wanted</source>
@@ -8267,7 +8279,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{batch} cannot be picked for {needed} days: 0 to {free} days can be planned.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hindi mapipitas ang {batch} nang {needed} araw: 0 hanggang {free} araw ang maipaplano.</translation>
     </message>
     <message>
         <source>{batch} cannot stand in {bed}.</source>
@@ -8283,7 +8295,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{batch} is of a crop that is cut once: it has no window of picking to stretch.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isang beses lang pinuputol ang pananim ng {batch}: wala itong panahon ng pagpitas na mapahahaba.</translation>
     </message>
     <message>
         <source>{batch}: {short} places too few in {bed} ({needed} needed, {free} free), tightest on {day}.</source>
@@ -8319,7 +8331,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{code} has no window of picking here to stretch.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang panahon ng pagpitas dito ang {code} na mapahahaba.</translation>
     </message>
     <message>
         <source>{code} keeps {kept} plants; the new batch has {plants}, sown {day}.</source>
@@ -8723,7 +8735,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{many} batches have another first pick; furthest {code}, {days}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} batch ang may ibang unang pitas; pinakamalayo ang {code}, {days}</translation>
     </message>
     <message>
         <source>{many} days</source>
@@ -8755,7 +8767,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{many} longer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} pa</translation>
     </message>
     <message>
         <source>{many} of {seeds} seeds</source>
@@ -8771,7 +8783,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{many} shorter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mas maikli nang {many}</translation>
     </message>
     <message>
         <source>{many} tasks are late. {first}</source>
@@ -8985,7 +8997,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{rest} more batches moved less far.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{rest} pang batch ang nalipat nang mas malapit.</translation>
     </message>
     <message>
         <source>{rows} rows read, {count} would come in.</source>

@@ -26,7 +26,6 @@ _FILL: Final = 0.34
 _HATCH: Final = 0.3
 _EDGE_PX: Final = 3.0
 _PAD: Final = 3.0
-_COLOURS: Final = {Warmth.HOT: "vermilion", Warmth.COOL: "sky blue"}
 _PATTERNS: Final = {Warmth.HOT: "bed", Warmth.COOL: "clearing"}
 _LIGHT_PATTERNS: Final = {Light.BRIGHT: "spacing", Light.DULL: "nursery"}
 
@@ -107,7 +106,7 @@ def _paint_run(painter: QPainter, box: QRectF, rect: QRectF, month: Month, kit: 
 
 
 def _colour(warmth: Warmth) -> QColor:
-    return QColor(OKABE_ITO[_COLOURS[warmth]])
+    return QColor(OKABE_ITO["vermilion" if warmth is Warmth.HOT else "sky blue"])
 
 
 def _write(painter: QPainter, seen: QRectF, text: str, fill: QColor, kit: Kit) -> None:
