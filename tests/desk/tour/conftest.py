@@ -45,6 +45,8 @@ def desk_in(qtbot, speak, rooms, ask, tmp_path):
         window.show()
         qtbot.waitUntil(lambda: window.conduct.session is not None, timeout=20_000)
         window.workspace.settle()
+        window.activateWindow()
+        QApplication.processEvents()  # what was put off until after the farm is there
         return window
 
     yield open_window
