@@ -1,14 +1,17 @@
 """Does in spare moments what will be wanted soon, step by step, so that no click waits for more than one.
 
-Must know nothing of what the steps are.
+The farm is shown before any of it.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QObject, QTimer
+
+if TYPE_CHECKING:
+    from planner.desk.window import MainWindow
 
 _FIRST_MS: Final = 300
 """Room for the window to paint what has just come, before the first step."""
@@ -35,3 +38,11 @@ class Later(QObject):
         if next(self._steps, self) is self:
             self._timer.stop()
             self.deleteLater()
+
+
+def spare_steps(window: MainWindow) -> Iterator[object]:
+    """Do step by step what a window can show a farm without."""
+    yield window.tips  # from now on, words are explained where the mouse rests on them
+    yield window.menus.sharpen()
+    if window.rooms is not None and window.rooms.warm is not None:
+        yield from window.rooms.warm()

@@ -163,14 +163,12 @@ class MainWindow(FrontWindow):
         if self.rooms is not None:
             return
         from planner.desk.files import Files
-        from planner.desk.later import Later
+        from planner.desk.later import Later, spare_steps
         from planner.desk.theme import load_bold
 
         self.see_furnished()
         load_bold()
         self.crash.begin()
-        self.menus.sharpen()
-        _ = self.tips  # from now on, words are explained where the mouse rests on them
         self.rooms = self._services.load()
         workspace = self._put_workspace(self.rooms, self._services.now)
         self.conduct.expect(self.rooms.troubles, workspace.words_for)
@@ -190,8 +188,7 @@ class MainWindow(FrontWindow):
         self.conduct.opened.connect(self.doors.put_away)
         self.files.begun.connect(workspace.asking.show_first)
         self.files.open_first(self._services.start_with)
-        if self.rooms.warm is not None:
-            self.ready.connect(Later(self.rooms.warm(), self).begin)
+        self.ready.connect(Later(spare_steps(self), self).begin)
 
     def _put_workspace(self, rooms: Rooms, now: Callable[[], datetime]) -> Workspace:
         from planner.desk.services import WorkspaceNeeds

@@ -43,6 +43,7 @@ def test_that_a_heading_of_a_table_shows_and_speaks_what_it_means(qtmodeltester)
 
 
 def test_that_resting_on_a_label_shows_what_its_words_mean(window, qtbot):
+    qtbot.waitUntil(lambda: "tips" in vars(window))  # a moment after the farm is there
     label = QLabel("Limiting element", window)
     label.setGeometry(300, 300, 200, 30)
     label.show()
