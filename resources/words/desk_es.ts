@@ -2049,7 +2049,7 @@
     </message>
     <message>
         <source>Fill the line and choose “Log it”. A wrong entry is corrected or withdrawn. What was learned counts only after you take it up. “From paper” has the boxes of a printed sheet: type, Enter, type; Ctrl+Enter begins the next line, Ctrl+S keeps all lines in one act.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rellene la línea y elija «Anotar». Una anotación errónea se corrige o se retira. Lo aprendido solo cuenta cuando usted lo acepta. «Del papel» tiene las casillas de una hoja impresa: escriba, Intro, escriba; Ctrl+Intro empieza la línea siguiente, Ctrl+S guarda todas las líneas de una vez.</translation>
     </message>
     <message>
         <source>Filled on</source>
@@ -6127,7 +6127,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>What happened is what you logged; the planned figures come from the plan. What the packet of a seed lot says is moved by the seeds you counted.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo que pasó es lo que usted anotó; las cifras previstas vienen del plan. Lo que dice el sobre de un lote de semilla se corrige con las semillas que usted contó.</translation>
     </message>
     <message>
         <source>What happened, planned against actual, what was learned</source>
@@ -6135,7 +6135,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>What happened, what is late and costs heads, planned against actual with totals by reason, and what was learned. Seed lots and meters with their tests and calibrations.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo que pasó, lo que está atrasado y cuesta cabezas, lo previsto frente a lo real con totales por motivo, y lo que se aprendió. Lotes de semilla y medidores con sus pruebas y calibraciones.</translation>
     </message>
     <message>
         <source>What happens</source>

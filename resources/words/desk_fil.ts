@@ -2049,7 +2049,7 @@
     </message>
     <message>
         <source>Fill the line and choose “Log it”. A wrong entry is corrected or withdrawn. What was learned counts only after you take it up. “From paper” has the boxes of a printed sheet: type, Enter, type; Ctrl+Enter begins the next line, Ctrl+S keeps all lines in one act.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Punan ang linya at piliin ang «Itala». Ang maling tala ay itinatama o binabawi. Ang natutuhan ay bibilangin lamang kapag tinanggap mo. Nasa «Mula sa papel» ang mga kahon ng nakalimbag na papel: mag-type, Enter, mag-type; sinisimulan ng Ctrl+Enter ang susunod na linya, itinatago ng Ctrl+S ang lahat nang minsanan.</translation>
     </message>
     <message>
         <source>Filled on</source>
@@ -6127,7 +6127,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>What happened is what you logged; the planned figures come from the plan. What the packet of a seed lot says is moved by the seeds you counted.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang nangyari ay ang itinala mo; galing sa plano ang mga bilang ng plano. Ang sabi sa pakete ng lote ng binhi ay itinatama ng mga binhing binilang mo.</translation>
     </message>
     <message>
         <source>What happened, planned against actual, what was learned</source>
@@ -6135,7 +6135,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>What happened, what is late and costs heads, planned against actual with totals by reason, and what was learned. Seed lots and meters with their tests and calibrations.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ang nangyari, ang huli na at nababawas sa ani, ang plano laban sa totoo na may kabuuan ayon sa dahilan, at ang natutuhan. Mga lote ng binhi at panukat kasama ang mga subok at calibration.</translation>
     </message>
     <message>
         <source>What happens</source>
