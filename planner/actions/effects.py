@@ -154,8 +154,8 @@ def _seeds_used(farm: Farm, entry: LogEntry) -> Iterator[Change]:
     known = {each.id: each for each in farm.log_entries}
     used: dict[Id, int] = {}
     for each, sign in ((entry, 1), (known.get(entry.corrects), -1)):
-        lot, seeds = (NO_ID, 0) if each is None else _taken(farm, each)
-        used[lot] = used.get(lot, 0) + sign * seeds
+        taken, seeds = (NO_ID, 0) if each is None else _taken(farm, each)
+        used[taken] = used.get(taken, 0) + sign * seeds
     for lot in farm.seed_lots:
         if used.get(lot.id) and lot.seeds_left is not None:
             yield Change(before=lot, after=dataclasses.replace(lot, seeds_left=_left(lot, used[lot.id])))

@@ -1,7 +1,7 @@
 """Tasks whose day is past and that nobody logged: carried over, with what is short if they are done today.
 
-Silence says nothing before the first entry about work in the beds. Of a batch only the first task that was not done
-is late: those after it wait for it. Pure: today comes in.
+Silence says nothing before the first entry about work in the beds. Of a batch only the first task that was
+not done is late: those after it wait for it. Pure: today comes in.
 """
 
 from __future__ import annotations

@@ -7,7 +7,7 @@ beforehand; arrows go wherever they point. Must know nothing of what the boxes m
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Final
+from typing import Final, cast
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
@@ -32,8 +32,8 @@ class _Boxes(QStyledItemDelegate):
     """Takes Enter in a box for "this is it, go on", at once, so that it does not reach the grid as well."""
 
     def eventFilter(self, box: QObject, event: QEvent) -> bool:
-        entered = isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress
-        if entered and isinstance(box, QWidget) and event.key() in _ON:
+        pressed = isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress
+        if pressed and isinstance(box, QWidget) and cast("QKeyEvent", event).key() in _ON:
             self.commitData.emit(box)
             self.closeEditor.emit(box, _NEXT)
             return True
