@@ -26,7 +26,7 @@ class WindowDialogs(QObject):
         """Ask what a new farm begins with."""
         window = self._window
         if window.workspace is not None and window.files is not None:
-            window.workspace.ask_new_farm(window.files.ask_begin)
+            window.workspace.asking.ask_new_farm(window.files.ask_begin)
 
     def table_in(self) -> None:
         """Let the user choose a table to bring in."""

@@ -35,7 +35,7 @@ class Wishes(QObject):
         """Offer beside a bar what can be done with the batches that are chosen."""
         workspace = self._workspace
         if ids:
-            workspace.choose_many(ids)
+            workspace.take_chosen(ids)
         menu = QMenu(workspace)
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         for key, words in self._offered():

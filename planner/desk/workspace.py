@@ -50,7 +50,6 @@ from planner.farm.faults import Fault
 from planner.farm.fields import NO_ID, Id
 from planner.farm.mark import plan_mark
 from planner.forecast.engine import Forecaster
-from planner.planning.answers import Answers
 
 
 class Workspace(QWidget):
@@ -110,7 +109,7 @@ class Workspace(QWidget):
         self.due.chosen.connect(self.choose)
         self.late.told.connect(self.due.show_late)
         self.due.week_changed.connect(self._on_week)
-        self.lanes.selected.connect(self.choose_many)
+        self.lanes.selected.connect(self.take_chosen)
         self.lanes.opened.connect(self._on_opened)
         self.lanes.menu_asked.connect(self.wishes.show_menu)
         self.tabs.currentChanged.connect(self._show_table)
@@ -269,17 +268,24 @@ class Workspace(QWidget):
         self.table.choose(batch[0] if batch else "")
         self.shelf.show_chosen(thing.id if thing is not None else NO_ID)
         page = page_of(self._behind, thing, self._day, along=self.chosen_batches())
-        self.side.show_page(page, of_thing=thing is not None)
+        many = len(chosen) > 1
+        self.side.show_page(page, of_thing=thing is not None and not many, back=many)
         self.chosen_changed.emit()
 
     def choose_many(self, ids: list[str]) -> None:
-        """Choose batches by their ids; everything shows them."""
+        """Choose batches by their ids; everything shows them, and the lanes go there."""
+        self.take_chosen(ids)
+        self.lanes.show_current()
+
+    def take_chosen(self, ids: list[str]) -> None:
+        """Take over what was chosen by hand; of several, what is in sight stays where it is."""
         if not ids:
             self.choose_nothing()
             return
         self._chosen, self._along = Id(ids[-1]), tuple(Id(each) for each in ids[:-1])
         self._show_chosen()
-        self.lanes.show_current()
+        if len(ids) == 1:
+            self.lanes.show_current()
 
     def _on_opened(self, thing_id: str) -> None:
         self.choose(thing_id)
@@ -358,10 +364,6 @@ class Workspace(QWidget):
     def _show_batches(self) -> None:
         self.tabs.setCurrentWidget(self.table)
         self.table.view.setFocus()
-
-    def ask_new_farm(self, begin: Callable[[Answers], None]) -> None:
-        """Ask what a new farm begins with, and hand the answers on."""
-        self.asking.ask_new_farm(begin)
 
     def ask_print(self) -> None:
         """Show the seeding calendar as it will be printed."""
