@@ -24,13 +24,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from planner.desk.late import cost_words, late_words
+from planner.desk.late import brief_words, cost_words, late_words
 from planner.desk.outlook import Outlook
 from planner.desk.rows import Column, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.words import day_words, number_words, short_day_words, week_span_words
 from planner.farm.farm import DAYS_PER_WEEK
+from planner.farm.log import Happening
 from planner.forecast.week import OF_SOLIDS, DueKind, DueTask, DueUnit, DueWhere, due_in_week
 from planner.planning.late import CarriedOver
 
@@ -71,7 +72,11 @@ _TINT: Final = {
     DueKind.FILL_MINERALISER: 3,
     DueKind.RETURN_LIQUOR: 3,
 }
-_LATE_TINT: Final = 2
+_LATE_KINDS: Final = {
+    Happening.SOWN: DueKind.SOW,
+    Happening.MOVED: DueKind.MOVE,
+    Happening.PICKED: DueKind.PICK,
+}
 _FEED_STEP_G: Final = 5
 _SMALL: Final = 0.88
 
@@ -105,11 +110,11 @@ def late_rows(outlook: Outlook, late: tuple[CarriedOver, ...]) -> tuple[Row, ...
     """Return the tasks that were not done in time, under a heading of their own, with what they cost."""
     rows = []
     for at, one in enumerate(late):
-        main, cost = late_words(one, outlook), cost_words(one, outlook)
-        line = DueLine(
-            day=tr("Carried over") if at == 0 else "", verb=tr("Late"), tint=_LATE_TINT, main=main, where=cost
-        )
-        spoken = f"{tr('Late')}, {main}, {cost}"
+        main, cost = brief_words(one, outlook)
+        kind = _LATE_KINDS[one.what]
+        head = tr("Carried over") if at == 0 else ""
+        line = DueLine(day=head, verb=tr(_VERBS[kind]), tint=_TINT[kind], main=main, where=cost)
+        spoken = f"{late_words(one, outlook)}, {cost_words(one, outlook)}"
         rows.append(Row(id=one.batch, texts=(main,), sort=(at,), spoken=spoken, payload=line))
     return tuple(rows)
 
@@ -273,7 +278,7 @@ class DueDelegate(QStyledItemDelegate):
 
 def _widest_verb(metrics: QFontMetrics) -> int:
     """Return the width that every verb fits in, in any language: what follows is a column."""
-    return max(metrics.horizontalAdvance(tr(verb)) for verb in (*_VERBS.values(), "Late"))
+    return max(metrics.horizontalAdvance(tr(verb)) for verb in _VERBS.values())
 
 
 def _small(font: QFont) -> QFont:

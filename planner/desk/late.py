@@ -37,6 +37,10 @@ _TASK_WORDS: Final = {
     Happening.MOVED: "Move {code} to the bed",
     Happening.PICKED: "Pick {code}",
 }
+_BRIEF_WORDS: Final = {
+    "heads": "{week}: {many} heads short",
+    "plants": "{week}: {many} plants short",
+}
 _SHORT_WORDS: Final = {
     "heads": "week {week} will be {many} heads short",
     "plants": "week {week} will be {many} plants short",
@@ -95,6 +99,27 @@ def late_words(one: CarriedOver, outlook: Outlook) -> str:
     return tr(_LATE_WORDS[one.what], days=one.late_days, code=batch.code)
 
 
+def brief_words(one: CarriedOver, outlook: Outlook) -> tuple[str, str]:
+    """Return a late task for a narrow list: code and days, and the first week that falls short."""
+    batch = outlook.found[one.batch]
+    assert isinstance(batch, Batch)
+    main = tr("{code} · {days} d late", code=batch.code, days=one.late_days)
+    if not one.short:
+        return main, tr("no week falls short if done today")
+    first = one.short[0]
+    words = _BRIEF_WORDS[_unit_of(first, outlook)]
+    return main, tr(words, week=_week_of(first, outlook), many=number_words(round(-first.plants)))
+
+
+def _unit_of(shift: WeekShift, outlook: Outlook) -> str:
+    single = outlook.catalogue.crops[shift.crop].harvest is HarvestKind.SINGLE
+    return "heads" if single else "plants"
+
+
+def _week_of(shift: WeekShift, outlook: Outlook) -> str:
+    return week_words(outlook.forecast.ruler.date_of(shift.week * DAYS_PER_WEEK + DAYS_PER_WEEK // 2))
+
+
 def cost_words(one: CarriedOver, outlook: Outlook) -> str:
     """Return what is short if a late task is done today, such as "week W23 2027 will be 12 heads short"."""
     short = [short_words(shift, outlook) for shift in one.short[:_MOST_WEEKS]]
@@ -105,7 +130,5 @@ def cost_words(one: CarriedOver, outlook: Outlook) -> str:
 
 def short_words(shift: WeekShift, outlook: Outlook) -> str:
     """Return by how much a week falls short of the plan."""
-    single = outlook.catalogue.crops[shift.crop].harvest is HarvestKind.SINGLE
-    words = _SHORT_WORDS["heads" if single else "plants"]
-    middle = outlook.forecast.ruler.date_of(shift.week * DAYS_PER_WEEK + DAYS_PER_WEEK // 2)
-    return tr(words, week=week_words(middle), many=number_words(round(-shift.plants)))
+    words = _SHORT_WORDS[_unit_of(shift, outlook)]
+    return tr(words, week=_week_of(shift, outlook), many=number_words(round(-shift.plants)))
