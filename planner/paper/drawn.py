@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from planner.paper.marks import Fill, Frame, Mark, Oval, Pattern, Rule, Strip, Stroke, Tint
-from planner.paper.measure import Face, plain_text, width_mm
+from planner.paper.measure import Face, width_mm
 from planner.paper.report import Align
 from planner.paper.setting import SetLine, Setter
 from planner.paper.shapes import (
@@ -97,7 +97,9 @@ class _Scaled:
 
     def _text(self, text: DrawnText) -> Mark:
         line = SetLine(
-            text=plain_text(text.text), face=Face.BOLD if text.bold else Face.REGULAR, pt=text.pt * self.type
+            text=self.setter.readable(text.text),
+            face=Face.BOLD if text.bold else Face.REGULAR,
+            pt=text.pt * self.type,
         )
         width = self._width(line)
         shift = {Side.LEFT: 0.0, Side.MIDDLE: width / 2, Side.RIGHT: width}[text.side]
@@ -127,7 +129,7 @@ class _Scaled:
 
     def _label(self, rect: DrawnRect, *, x: float, y: float, width: float, height: float) -> Iterator[Mark]:
         """Yield the label, or what stands instead of one too wide; on a pattern it has white behind it."""
-        line = SetLine(text=plain_text(rect.label), face=Face.BOLD, pt=rect.label_pt * self.type)
+        line = SetLine(text=self.setter.readable(rect.label), face=Face.BOLD, pt=rect.label_pt * self.type)
         if self._width(line) > width:
             line = SetLine(text=rect.instead or line.text, face=Face.BOLD, pt=line.pt)
         if not line.text:

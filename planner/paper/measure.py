@@ -56,6 +56,9 @@ class FontMetrics(Protocol):
     def width_em(self, text: str, face: Face) -> float:
         """Return the width of one line of text."""
 
+    def shows(self, letter: str) -> bool:
+        """Tell whether a letter can be drawn."""
+
     def ascent_em(self, face: Face) -> float:
         """Return the height above the line that text stands on."""
 

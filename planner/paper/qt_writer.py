@@ -9,6 +9,7 @@ import math
 import os
 import stat
 import tempfile
+import unicodedata
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from pathlib import Path
@@ -29,6 +30,7 @@ from PySide6.QtGui import (
     QPdfWriter,
     QPen,
     QPolygonF,
+    QRawFont,
     QTransform,
 )
 
@@ -89,6 +91,10 @@ class QtFontMetrics:
             _WIDTHS[text, face] = known
         return known
 
+    def shows(self, letter: str) -> bool:
+        """Tell whether a letter can be drawn."""
+        return _shows(letter)
+
     def ascent_em(self, face: Face) -> float:
         """Return the height of type above its line, over its size."""
         return self._ascents[face]
@@ -96,6 +102,16 @@ class QtFontMetrics:
     def descent_em(self, face: Face) -> float:
         """Return the depth of type below its line, over its size."""
         return self._descents[face]
+
+
+@lru_cache(maxsize=10_000)
+def _shows(letter: str) -> bool:
+    """Tell whether the shipped typeface has a letter, or any other that is no coloured picture."""
+    font = _font(Face.REGULAR, _MEASURED_PX)
+    if QRawFont.fromFont(font).supportsCharacter(ord(letter)):
+        return True
+    is_letter = unicodedata.category(letter)[0] in "LMNP"
+    return is_letter and QFontMetricsF(font).inFontUcs4(ord(letter))
 
 
 _MOST_WIDTHS: Final = 100_000

@@ -10,7 +10,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from planner.paper.marks import Frame, Mark, Strip, Words
-from planner.paper.measure import Face, Fitted, FontMetrics, fit, plain_text, width_mm, wrapped
+from planner.paper.measure import Face, Fitted, FontMetrics, fit, width_mm, wrapped
+from planner.paper.readable import readable
 from planner.paper.report import Align, Caution, Paragraph, Size, Tone
 from planner.paper.style import MM_PER_PT, PaperStyle, TypeSizes
 
@@ -35,6 +36,10 @@ class Setter:
         default_factory=dict, compare=False, repr=False
     )
     """Texts that were fitted already: the same heading or place comes many times on one sheet."""
+
+    def readable(self, text: str) -> str:
+        """Return a text in which every letter can be drawn."""
+        return readable(text, self.metrics.shows)
 
     def ascent(self, line: SetLine) -> float:
         """Return the height of a line above where it stands [mm]."""
@@ -63,7 +68,7 @@ class Setter:
     def _fitted(self, text: str, *, face: Face, size: Size, room_mm: float, wrap: int) -> tuple[SetLine, ...]:
         done: Fitted = fit(
             self.metrics,
-            plain_text(text),
+            self.readable(text),
             face=face,
             size=self.scaled(size),
             room_mm=room_mm - self.style.slack_mm,
@@ -75,7 +80,7 @@ class Setter:
     def wrapped(self, text: str, *, face: Face, pt: float, room_mm: float) -> tuple[SetLine, ...]:
         """Return a text wrapped at one size."""
         room = room_mm - self.style.slack_mm
-        lines = wrapped(self.metrics, plain_text(text), face=face, pt=pt, room_mm=room)
+        lines = wrapped(self.metrics, self.readable(text), face=face, pt=pt, room_mm=room)
         return tuple(SetLine(text=line, face=face, pt=pt) for line in lines)
 
     def words(self, line: SetLine, *, x_mm: float, y_mm: float, room_mm: float, align: Align) -> Words:
