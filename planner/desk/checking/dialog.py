@@ -11,13 +11,13 @@ from pathlib import Path
 from typing import Final
 
 from PySide6.QtCore import QModelIndex, QSize, Qt, QTimer
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QComboBox,
     QDialog,
     QFileDialog,
     QHBoxLayout,
-    QHeaderView,
     QLabel,
     QLineEdit,
     QListWidget,
@@ -46,7 +46,6 @@ from planner.desk.checking.rows import (
 )
 from planner.desk.checking.sieve import ALL, CaseSieve
 from planner.desk.help import close_box
-from planner.desk.plan.kit import show_headings
 from planner.desk.rows import ID_ROLE, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.services import CheckStep
@@ -59,16 +58,28 @@ from planner.forecast.verify.table import verify_csv
 _SHARE_OF_SCREEN: Final = 0.94
 _SUBJECTS_SHARE: Final = 0.22
 _VERDICT, _TITLE = 0, 1
-_ROOM: Final = (
-    "✓ within, own source ",
-    "",
-    "1,234.56 g/m²/d ",
-    "1,234.56 g/m²/d ",
-    "-0.123 (-12.34 %) ",
-    "± 12.345 ",
-)
-"""The longest text a column holds as a rule: the widths go by the type in use."""
+_ROOM: Final = ("– not computed__", "", "12.3 to 456 g/m²/d__", "123.45 g/m²/d_", "+123.4 %__", "± 12.345__")
+"""The longest text a column holds as a rule, with some air: the widths go by the type in use."""
+_LEAST_TITLE: Final = 30
+"""Letters of a title that are shown whatever the room is; what is left is scrolled to."""
 _FILE_NAME: Final = "published-cases.csv"
+
+
+class CaseTable(QTableView):
+    """The table of cases: figures as wide as they need, and all the rest for what the case is."""
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        metrics, head = self.fontMetrics(), self.horizontalHeader()
+        wide = [
+            max(metrics.horizontalAdvance(text), head.sectionSizeFromContents(at).width())
+            for at, text in enumerate(_ROOM)
+        ]
+        wide[_TITLE] = 0
+        least = metrics.averageCharWidth() * _LEAST_TITLE
+        wide[_TITLE] = max(self.viewport().width() - sum(wide), least)
+        for at, width in enumerate(wide):
+            self.setColumnWidth(at, width)
 
 
 class CheckDialog(QDialog):
@@ -137,7 +148,7 @@ class CheckDialog(QDialog):
         self.subjects.currentItemChanged.connect(self._on_subject)
 
     def _make_table(self) -> None:
-        view = self.table = QTableView(self)
+        view = self.table = CaseTable(self)
         view.setModel(self.shown)
         view.setAccessibleName(tr("Published cases"))
         view.setSortingEnabled(True)
@@ -150,13 +161,6 @@ class CheckDialog(QDialog):
         view.setWordWrap(False)
         view.verticalHeader().hide()
         view.verticalHeader().setDefaultSectionSize(self._theme.metrics.row)
-        header = view.horizontalHeader()
-        header.setSectionResizeMode(_TITLE, QHeaderView.ResizeMode.Stretch)
-        for at, text in enumerate(_ROOM):
-            if text:
-                wide = view.fontMetrics().horizontalAdvance(text) + self._theme.metrics.margin
-                view.setColumnWidth(at, wide)
-        show_headings(view)
         view.selectionModel().currentRowChanged.connect(self._on_current)
 
     def _make_details(self) -> None:

@@ -21,6 +21,7 @@ from planner.forecast.verify.run import Standing as Proof
 Payload = CaseResult | LackingResult
 
 _DIGITS: Final = 5
+_RANGE_DIGITS: Final = 3
 _PERCENT: Final = 100.0
 
 
@@ -166,8 +167,8 @@ def ours_words(result: CaseResult) -> str:
     """Return our figure with its unit, or its range over what is assumed."""
     if not result.ranges:
         return with_unit(_short(result.ours), result.unit)
-    low, high = _figure(result.ours_low), with_unit(_short(result.ours_high), result.unit)
-    return tr("{low} to {high}", low=low, high=high)
+    low, high = (float(f"{value:.{_RANGE_DIGITS}g}") for value in (result.ours_low, result.ours_high))
+    return tr("{low} to {high}", low=number_words(low), high=with_unit(high, result.unit))
 
 
 def difference_words(result: CaseResult) -> str:
@@ -184,8 +185,10 @@ def _difference_short(result: CaseResult, *, digits: int = 1) -> str:
 
 
 def _signed(value: float, *, digits: int | None = None) -> str:
-    words = number_words(value) if digits is None else number_words(value, digits=digits)
-    return f"+{words}" if value > 0 else words
+    """Return a number with its sign, and without one where it is nought as it is shown."""
+    shown = value if digits is None else round(value, digits) + 0.0
+    words = number_words(shown) if digits is None else number_words(shown, digits=digits)
+    return f"+{words}" if shown > 0 else words
 
 
 def tolerance_words(result: CaseResult) -> str:

@@ -193,9 +193,26 @@ def test_that_a_case_page_holds_inputs_figures_and_the_reason_of_the_tolerance(r
 def test_that_a_range_is_shown_whole_with_the_difference_of_its_nearest_end(results):
     result = next(each for each in results if each.ranges and each.gap == 0)
     (row,) = case_rows((result,), LIGHT)
-    low, high = (f"{float(f'{value:.5g}'):g}" for value in (result.ours_low, result.ours_high))
+    low, high = (f"{float(f'{value:.3g}'):g}" for value in (result.ours_low, result.ours_high))
     assert row.texts[2].replace(",", "").startswith(f"{low} to {high}")
     assert row.texts[4].startswith("0")
+
+
+def test_that_a_title_can_be_read_however_narrow_the_page_is(qtbot, dialog):
+    least = dialog.table.fontMetrics().averageCharWidth() * 30
+    for width in (1200, 640):
+        dialog.resize(width, 400)
+        qtbot.wait(1)
+        assert dialog.table.columnWidth(1) >= least
+        head = dialog.table.horizontalHeader()
+        assert all(head.sectionSize(at) >= head.sectionSizeFromContents(at).width() for at in range(6))
+
+
+@pytest.mark.parametrize(("ours", "words"), [(1.00001, "0.0 %"), (0.99999, "0.0 %"), (1.02, "+2.0 %")])
+def test_that_a_difference_too_small_to_be_shown_has_no_sign(results, ours, words):
+    result = replace(results[0], ours=ours, ours_low=ours, ours_high=ours, published=1.0)
+    (row,) = case_rows((result,), LIGHT)
+    assert row.texts[4].replace("\u00a0", " ") == words
 
 
 def test_that_a_wrong_file_of_cases_is_said_in_the_page(qtbot):
