@@ -1,7 +1,8 @@
 """Collects every text of the desk into the files that Qt Linguist opens: python .ci/collect_words.py
 
 The usual collector looks for calls of a method of each class; ours are calls of one function, `tr`, and
-tables of texts that are translated when they are shown, among them the cautions and the help in resources.
+tables of texts that are translated when they are shown, among them the cautions and the help in resources
+and the titles of what can be printed.
 Translations that are there stay, with their mark of whether a person reviewed them; a text that is new is
 marked unfinished, one that is gone is dropped.
 """
@@ -22,6 +23,7 @@ sys.path.insert(0, str(ROOT))
 
 from planner.desk.languages import LANGUAGES, key_of, messages, read_ts, ts_path  # noqa: E402 - found from the root only
 from planner.desk.say import CONTEXT  # noqa: E402
+from planner.paper.registry import DOCUMENTS  # noqa: E402
 
 DESK: Final = ROOT / "planner" / "desk"
 _TEXT: Final = re.compile(r"^&?[A-ZÁÉÍÓÚ¿¡{][^_]*$")
@@ -74,13 +76,25 @@ def _is_text(text: str) -> bool:
 
 
 def said_in_resources() -> Iterator[str]:
-    """Yield the cautions of the catalogue, and the headings and paragraphs of the help."""
+    """Yield meanings of fields, cautions, headings and paragraphs of the help, and what can be printed."""
+    for room in ("farm", "planning", "desk"):
+        for path in sorted((ROOT / "planner" / room).rglob("*.py")):
+            yield from _meanings(ast.parse(path.read_text(encoding="utf-8")))
+    for document in DOCUMENTS:
+        yield from (document.title, document.says)
     for caution in _table(ROOT / "resources" / "catalogue" / "cautions.toml").values():
         yield from (caution["topic"], caution["text"])
     for path in sorted((ROOT / "resources" / "help").glob("*.toml")):
         for parts in _table(path).values():
             for part in parts:
                 yield from (part["heading"], *part["paragraphs"])
+
+
+def _meanings(tree: ast.Module) -> Iterator[str]:
+    """Yield what a module says that its fields mean; a form shows it below the field."""
+    for node in ast.walk(tree):
+        if isinstance(node, ast.keyword) and node.arg == "meaning":
+            yield from _constants(node.value)
 
 
 def _table(path: Path) -> dict[str, Any]:

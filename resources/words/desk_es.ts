@@ -264,8 +264,16 @@
         <translation type="unfinished">, {slow} si crecen lento</translation>
     </message>
     <message>
+        <source>0 for none</source>
+        <translation type="unfinished">0 para ninguno</translation>
+    </message>
+    <message>
         <source>07:30</source>
         <translation type="unfinished">07:30</translation>
+    </message>
+    <message>
+        <source>0: once</source>
+        <translation type="unfinished">0: una vez</translation>
     </message>
     <message>
         <source>1 batch</source>
@@ -861,11 +869,11 @@
     </message>
     <message>
         <source>Area by FAO</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Área según la FAO</translation>
     </message>
     <message>
         <source>Area by UVI</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Área según UVI</translation>
     </message>
     <message>
         <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
@@ -1768,6 +1776,10 @@
         <translation type="unfinished">Elemento cuyo balance se muestra</translation>
     </message>
     <message>
+        <source>Emergency card</source>
+        <translation type="unfinished">Tarjeta de emergencia</translation>
+    </message>
+    <message>
         <source>Empty the list</source>
         <translation type="unfinished">Vaciar la lista</translation>
     </message>
@@ -1828,8 +1840,8 @@
         <translation type="unfinished">Cada lote puede ir a su cama el día previsto.</translation>
     </message>
     <message>
-        <source>Every batch whose first pick the last act moved</source>
-        <translation type="unfinished">Cada lote cuya primera cosecha movió la última acción</translation>
+        <source>Every batch whose dates the last act moved</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Every circuit at the beds and tanks needs a residual-current device; press its test button monthly. Let each cord hang in a drip loop, keep sockets above splash height and no cable over open water. Have wiring done by a qualified electrician to the local code. Switch off before hands go into the water.</source>
@@ -1898,10 +1910,6 @@
     <message>
         <source>FAO {a} to {b}, UVI {c} to {d}</source>
         <translation type="unfinished">FAO {a} a {b}, UVI {c} a {d}</translation>
-    </message>
-    <message>
-        <source>FAO, small systems: 40 to 50 g/m²/d for leaves, 50 to 80 for fruit, feed of 32 % protein; mixed by what is planted</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Factor</source>
@@ -2080,10 +2088,6 @@
         <translation type="unfinished">Primera cosecha</translation>
     </message>
     <message>
-        <source>First pick moved: {moves}</source>
-        <translation type="unfinished">Primera cosecha movida: {moves}</translation>
-    </message>
-    <message>
         <source>First pick of {code}: {change}, {days}</source>
         <translation type="unfinished">Primera cosecha de {code}: {change}, {days}</translation>
     </message>
@@ -2168,6 +2172,10 @@
         <translation type="unfinished">Medicinas para peces</translation>
     </message>
     <message>
+        <source>Fish sampling sheet</source>
+        <translation type="unfinished">Hoja de muestreo de peces</translation>
+    </message>
+    <message>
         <source>Fish stocked together in one tank.</source>
         <translation type="unfinished">Peces puestos juntos en un tanque.</translation>
     </message>
@@ -2202,6 +2210,10 @@
     <message>
         <source>Flow at the new head</source>
         <translation type="unfinished">Caudal a la altura nueva</translation>
+    </message>
+    <message>
+        <source>Food-safety pack</source>
+        <translation type="unfinished">Carpeta de inocuidad</translation>
     </message>
     <message>
         <source>For</source>
@@ -2468,6 +2480,10 @@
         <translation type="unfinished">A&amp;lto de una etiqueta</translation>
     </message>
     <message>
+        <source>Hand-over booklet</source>
+        <translation type="unfinished">Cuaderno de entrega</translation>
+    </message>
+    <message>
         <source>Handle fish solids as manure: below the leaf, not on parts that are eaten, not on a harvest day; tools of their own; wash afterwards. Return liquor only if it was aerated and does not smell. The rules for fish waste are unsettled: ask your produce-safety adviser.</source>
         <translation type="unfinished">Maneje los sólidos de los peces como estiércol: bajo la hoja, no sobre partes que se comen, no en día de cosecha; herramientas propias; lavarse después. Devuelva el líquido solo si se aireó y no huele. Las normas sobre residuos de peces no están asentadas: pregunte a su asesor de inocuidad.</translation>
     </message>
@@ -2674,6 +2690,10 @@
     <message>
         <source>How well the water leads current: a rough measure of all that is dissolved in it.</source>
         <translation type="unfinished">Qué bien conduce el agua la corriente: medida gruesa de todo lo disuelto.</translation>
+    </message>
+    <message>
+        <source>IANA name such as Asia/Manila</source>
+        <translation type="unfinished">nombre IANA como Asia/Manila</translation>
     </message>
     <message>
         <source>ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday.</source>
@@ -3108,6 +3128,10 @@
         <translation type="unfinished">Magnesio en el agua de reposición</translation>
     </message>
     <message>
+        <source>Maintenance calendar</source>
+        <translation type="unfinished">Calendario de mantenimiento</translation>
+    </message>
+    <message>
         <source>Make some of its plants a batch of their own</source>
         <translation type="unfinished">Hacer de algunas de sus plantas un lote aparte</translation>
     </message>
@@ -3288,6 +3312,10 @@
         <translation type="unfinished">Trasplantar {many}: {code}</translation>
     </message>
     <message>
+        <source>Moved: {moves}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Moving-bed biofilter</source>
         <translation type="unfinished">Biofiltro de lecho móvil</translation>
     </message>
@@ -3449,7 +3477,7 @@
     </message>
     <message>
         <source>No dose yet. Add one of what you have; how much of it is asked for is told from then on.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aún no hay dosis. Añada una de lo que tenga; desde entonces se dice cuánto hace falta.</translation>
     </message>
     <message>
         <source>No figure of the program that went in comes from this publication.</source>
@@ -3890,6 +3918,10 @@
         <translation type="unfinished">Valores propios</translation>
     </message>
     <message>
+        <source>Owner's monthly report</source>
+        <translation type="unfinished">Informe mensual para el dueño</translation>
+    </message>
+    <message>
         <source>Oxygen</source>
         <translation type="unfinished">Oxígeno</translation>
     </message>
@@ -4050,12 +4082,20 @@
         <translation type="unfinished">Los lugares son los dados a cada lote. Las etapas se calculan para el día mostrado; no son registros.</translation>
     </message>
     <message>
+        <source>Places free again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Places in the beds and cells in the nursery on the fullest day, days without work, the minutes of work a week if you give them, and the season: a crop that would not be ready in time is not sown.</source>
         <translation type="unfinished">Huecos en las camas y celdas en el semillero en el día más lleno, días sin trabajo, los minutos de trabajo a la semana si los da, y la estación: no se siembra un cultivo que no estaría listo a tiempo.</translation>
     </message>
     <message>
         <source>Places of the beds</source>
         <translation type="unfinished">Lugares de las camas</translation>
+    </message>
+    <message>
+        <source>Places of {code} free: {change}, {days}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Placing the sowings…</source>
@@ -4095,7 +4135,7 @@
     </message>
     <message>
         <source>Plan {mark}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plan {mark}</translation>
     </message>
     <message>
         <source>Planned [d]</source>
@@ -4570,6 +4610,10 @@
         <translation type="unfinished">Medidas</translation>
     </message>
     <message>
+        <source>Scouting sheet</source>
+        <translation type="unfinished">Hoja de plagas y enfermedades</translation>
+    </message>
+    <message>
         <source>Screen</source>
         <translation type="unfinished">Tamiz</translation>
     </message>
@@ -4654,6 +4698,10 @@
         <translation type="unfinished">Semilla de {name}, el millar</translation>
     </message>
     <message>
+        <source>Seeding calendar</source>
+        <translation type="unfinished">Calendario de siembra</translation>
+    </message>
+    <message>
         <source>Seeds</source>
         <translation type="unfinished">Semillas</translation>
     </message>
@@ -4730,6 +4778,10 @@
         <translation type="unfinished">Sección del catálogo</translation>
     </message>
     <message>
+        <source>Shopping list</source>
+        <translation type="unfinished">Lista de compras</translation>
+    </message>
+    <message>
         <source>Show the bands of all elements</source>
         <translation type="unfinished">Mostrar las franjas de todos los elementos</translation>
     </message>
@@ -4744,6 +4796,10 @@
     <message>
         <source>Side by side</source>
         <translation type="unfinished">Lado a lado</translation>
+    </message>
+    <message>
+        <source>Signs and first actions</source>
+        <translation type="unfinished">Señales y primeras medidas</translation>
     </message>
     <message>
         <source>Siphon</source>
@@ -4796,6 +4852,10 @@
     <message>
         <source>Solids and mineralised liquor</source>
         <translation type="unfinished">Sólidos y líquido mineralizado</translation>
+    </message>
+    <message>
+        <source>Solids and mineraliser card</source>
+        <translation type="unfinished">Tarjeta de sólidos y mineralizador</translation>
     </message>
     <message>
         <source>Solids batch</source>
@@ -5095,7 +5155,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Stop ({percent} %)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Parar ({percent} %)</translation>
     </message>
     <message>
         <source>Stop feeding. Run battery air to the fish tank before anything else. Leave filters closed. Nobody can say to the minute how long fish will last: act at once.</source>
@@ -5103,7 +5163,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Stop working out how sure it is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dejar de calcular cuán seguro es</translation>
     </message>
     <message>
         <source>Stop, keep the best</source>
@@ -5287,7 +5347,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Tell what the words mean of the part that has the keyboard; hovering tells it too</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Decir qué significan las palabras de la parte que tiene el teclado; al pasar el ratón también se dice</translation>
     </message>
     <message>
         <source>Temperature</source>
@@ -5386,8 +5446,8 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">El idioma cambia al iniciar de nuevo el programa.</translation>
     </message>
     <message>
-        <source>The last act moved no first pick.</source>
-        <translation type="unfinished">La última acción no movió ninguna primera cosecha.</translation>
+        <source>The last act moved no dates.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The law</source>
@@ -5738,6 +5798,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Recambio</translation>
     </message>
     <message>
+        <source>Two sources differ. FAO, for small systems: {a} to {b} g/m²/d for leaves, {c} to {d} for fruit, mixed by what is planted. University of the Virgin Islands, for rafts in the tropics with solids removed: {e} to {f} g/m²/d.</source>
+        <translation type="unfinished">Dos fuentes difieren. FAO, para sistemas pequeños: {a} a {b} g/m²/d para hojas, {c} a {d} para frutos, mezclado según lo plantado. Universidad de las Islas Vírgenes, para balsas en el trópico con sólidos retirados: {e} a {f} g/m²/d.</translation>
+    </message>
+    <message>
         <source>Type a few letters; arrows choose, Enter goes there.</source>
         <translation type="unfinished">Escriba unas letras; las flechas eligen, Intro va ahí.</translation>
     </message>
@@ -5776,10 +5840,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Units shown</source>
         <translation type="unfinished">Unidades mostradas</translation>
-    </message>
-    <message>
-        <source>University of the Virgin Islands, commercial rafts in the tropics, solids removed: 60 to 100 g/m²/d</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Unknown</source>
@@ -5964,6 +6024,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Week {week}</source>
         <translation type="unfinished">Semana {week}</translation>
+    </message>
+    <message>
+        <source>Week's tasks</source>
+        <translation type="unfinished">Tareas de la semana</translation>
     </message>
     <message>
         <source>Weekly t&amp;argets</source>
@@ -6379,7 +6443,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Whose feed-rate ratio rules</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué proporción de alimento rige</translation>
     </message>
     <message>
         <source>Why is the chosen part what it is</source>
@@ -6603,7 +6667,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>_</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">_</translation>
     </message>
     <message>
         <source>a feeding table</source>
@@ -6662,8 +6726,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">meta de la comprobación</translation>
     </message>
     <message>
+        <source>air at the beds</source>
+        <translation type="unfinished">aire en las camas</translation>
+    </message>
+    <message>
+        <source>air at the nursery</source>
+        <translation type="unfinished">aire en el semillero</translation>
+    </message>
+    <message>
+        <source>air is blown through it</source>
+        <translation type="unfinished">se le sopla aire</translation>
+    </message>
+    <message>
         <source>air temperature</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">temperatura del aire</translation>
     </message>
     <message>
         <source>alkalinity</source>
@@ -6671,7 +6747,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>alkalinity (KH)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alcalinidad (KH)</translation>
     </message>
     <message>
         <source>alkalinity falls by {fall} unless base is given; {agreement}</source>
@@ -6690,12 +6766,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">todos los peces</translation>
     </message>
     <message>
+        <source>all sowings, the balance and the harvest week by week, with assumptions and sources</source>
+        <translation type="unfinished">todas las siembras, el balance y la cosecha semana a semana, con supuestos y fuentes</translation>
+    </message>
+    <message>
         <source>along with what was changed: {kinds}</source>
         <translation type="unfinished">junto con lo que se cambió: {kinds}</translation>
     </message>
     <message>
         <source>ammonia (TAN)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">amoníaco (TAN)</translation>
     </message>
     <message>
         <source>ample</source>
@@ -6714,6 +6794,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cualquier día de la semana</translation>
     </message>
     <message>
+        <source>as CaCO3</source>
+        <translation type="unfinished">como CaCO3</translation>
+    </message>
+    <message>
         <source>as manure: below the leaf, not on a harvest day, own tools</source>
         <translation type="unfinished">como estiércol: por debajo de la hoja, no en día de cosecha, con útiles propios</translation>
     </message>
@@ -6724,6 +6808,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>as nitrogen; from {tan} mg/L ammonia, pH {ph}, {warmth} °C; at most {limit} for these fish</source>
         <translation type="unfinished">como nitrógeno; de {tan} mg/L de amoníaco, pH {ph}, {warmth} °C; máximo {limit} para estos peces</translation>
+    </message>
+    <message>
+        <source>as the packet says</source>
+        <translation type="unfinished">como dice el sobre</translation>
     </message>
     <message>
         <source>as the table shows</source>
@@ -6770,6 +6858,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">base {eq}</translation>
     </message>
     <message>
+        <source>batches of these crops that are neither locked nor sown yet make way</source>
+        <translation type="unfinished">ceden los lotes de estos cultivos que no están bloqueados ni sembrados</translation>
+    </message>
+    <message>
         <source>bed</source>
         <translation type="unfinished">cama</translation>
     </message>
@@ -6780,6 +6872,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>beds as you type them</source>
         <translation type="unfinished">camas según las escriba</translation>
+    </message>
+    <message>
+        <source>below 0 for earlier</source>
+        <translation type="unfinished">menos de 0 para antes</translation>
     </message>
     <message>
         <source>between {first} and {last}</source>
@@ -6811,7 +6907,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>by {rule} this feed carries {low} to {high} m², by {other} {other_low} to {other_high} m²</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">según {rule} este alimento sostiene {low} a {high} m², según {other} {other_low} a {other_high} m²</translation>
     </message>
     <message>
         <source>by {way}; never more than is eaten</source>
@@ -6823,7 +6919,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>calcium</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">calcio</translation>
     </message>
     <message>
         <source>calibrated</source>
@@ -6875,7 +6971,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>conductivity (EC)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">conductividad (EC)</translation>
     </message>
     <message>
         <source>cool</source>
@@ -6902,6 +6998,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">primero el día</translation>
     </message>
     <message>
+        <source>day on which it was filled</source>
+        <translation type="unfinished">día en que se llenó</translation>
+    </message>
+    <message>
+        <source>day on which the liquor goes back</source>
+        <translation type="unfinished">día en que vuelve el líquido</translation>
+    </message>
+    <message>
+        <source>days without work, parted by commas, such as 24 Dec 2027, 25 Dec 2027</source>
+        <translation type="unfinished">días sin trabajo, separados por comas, como 24 Dec 2027, 25 Dec 2027</translation>
+    </message>
+    <message>
         <source>demand</source>
         <translation type="unfinished">demanda</translation>
     </message>
@@ -6915,11 +7023,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>dissolved oxygen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">oxígeno disuelto</translation>
     </message>
     <message>
         <source>dissolved solids (TDS)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sólidos disueltos (TDS)</translation>
     </message>
     <message>
         <source>does not fit into the doses of one week</source>
@@ -6966,6 +7074,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lo alivia</translation>
     </message>
     <message>
+        <source>empty: the limit of the species</source>
+        <translation type="unfinished">vacío: el límite de la especie</translation>
+    </message>
+    <message>
+        <source>empty: the weight the catalogue has</source>
+        <translation type="unfinished">vacío: el peso del catálogo</translation>
+    </message>
+    <message>
+        <source>empty: to the end of the plan</source>
+        <translation type="unfinished">vacío: hasta el final del plan</translation>
+    </message>
+    <message>
         <source>enough</source>
         <translation type="unfinished">suficiente</translation>
     </message>
@@ -6986,6 +7106,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">eq por semana</translation>
     </message>
     <message>
+        <source>every hole of every bed: what stands there, comes, goes, and what is free</source>
+        <translation type="unfinished">cada hueco de cada cama: qué hay, qué llega, qué sale y qué está libre</translation>
+    </message>
+    <message>
         <source>every {days} d</source>
         <translation type="unfinished">cada {days} d</translation>
     </message>
@@ -7003,7 +7127,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>factor of the meter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">factor del medidor</translation>
     </message>
     <message>
         <source>factor of the meter {factor}</source>
@@ -7016,6 +7140,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>fe</source>
         <translation type="unfinished">fe</translation>
+    </message>
+    <message>
+        <source>feed by day for each tank, planned and given</source>
+        <translation type="unfinished">alimento por día para cada tanque, previsto y dado</translation>
     </message>
     <message>
         <source>feed conversion</source>
@@ -7050,8 +7178,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">llenado el {day}, {days} d de sólidos, {air}</translation>
     </message>
     <message>
+        <source>fingerlings can be had so often</source>
+        <translation type="unfinished">los alevines se consiguen con esta frecuencia</translation>
+    </message>
+    <message>
         <source>fingerlings must be had on that day</source>
         <translation type="unfinished">hay que tener alevines ese día</translation>
+    </message>
+    <message>
+        <source>first day of the plan</source>
+        <translation type="unfinished">primer día del plan</translation>
+    </message>
+    <message>
+        <source>first day of use, calibrated when new</source>
+        <translation type="unfinished">primer día de uso, calibrado de nuevo</translation>
     </message>
     <message>
         <source>fish</source>
@@ -7096,6 +7236,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>formula only</source>
         <translation type="unfinished">solo la fórmula</translation>
+    </message>
+    <message>
+        <source>frame, liner and rafts without water</source>
+        <translation type="unfinished">armazón, lona y balsas sin agua</translation>
     </message>
     <message>
         <source>from memory</source>
@@ -7182,8 +7326,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cosecha de cultivos sin cambio</translation>
     </message>
     <message>
+        <source>harvest, fish and water of the month, in plain sentences with three charts</source>
+        <translation type="unfinished">cosecha, peces y agua del mes, en frases llanas con tres gráficos</translation>
+    </message>
+    <message>
         <source>harvested</source>
         <translation type="unfinished">cosechados</translation>
+    </message>
+    <message>
+        <source>head in m and flow in L/h off its sheet, such as 0:3000; 1:2400; 2:1500</source>
+        <translation type="unfinished">altura en m y caudal en L/h de su ficha, como 0:3000; 1:2400; 2:1500</translation>
+    </message>
+    <message>
+        <source>head lost in pipes; empty: a stated allowance</source>
+        <translation type="unfinished">altura perdida en tuberías; vacío: una reserva declarada</translation>
     </message>
     <message>
         <source>heads</source>
@@ -7196,6 +7352,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>heat</source>
         <translation type="unfinished">calor</translation>
+    </message>
+    <message>
+        <source>height the water is lifted to the new beds</source>
+        <translation type="unfinished">altura a la que se sube el agua a las camas nuevas</translation>
     </message>
     <message>
         <source>hot</source>
@@ -7211,7 +7371,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>iron</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hierro</translation>
     </message>
     <message>
         <source>it is new</source>
@@ -7278,6 +7438,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">luz desconocida: no retrasa nada</translation>
     </message>
     <message>
+        <source>light that lamps add</source>
+        <translation type="unfinished">luz que añaden las lámparas</translation>
+    </message>
+    <message>
         <source>limit {limit}</source>
         <translation type="unfinished">límite {limit}</translation>
     </message>
@@ -7302,8 +7466,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">solo poca luz {light} d, solo temperatura {warmth} d</translation>
     </message>
     <message>
+        <source>logs an inspector asks for</source>
+        <translation type="unfinished">registros que pide un inspector</translation>
+    </message>
+    <message>
         <source>loop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">circuito</translation>
     </message>
     <message>
         <source>lost as gas: {elements}</source>
@@ -7327,7 +7495,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>magnesium</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">magnesio</translation>
     </message>
     <message>
         <source>menu {title}</source>
@@ -7352,6 +7520,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>muted</source>
         <translation type="unfinished">muted</translation>
+    </message>
+    <message>
+        <source>nearest town, region or country, as the grower says it</source>
+        <translation type="unfinished">ciudad, región o país más cercano, como lo dice el productor</translation>
     </message>
     <message>
         <source>never</source>
@@ -7470,6 +7642,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin temperatura del agua cercana</translation>
     </message>
     <message>
+        <source>no week falls short if done today</source>
+        <translation type="unfinished">ninguna semana queda corta si se hace hoy</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation type="unfinished">ninguno</translation>
     </message>
@@ -7546,6 +7722,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">aún sin probar</translation>
     </message>
     <message>
+        <source>not to be moved by any plan</source>
+        <translation type="unfinished">ningún plan puede moverlo</translation>
+    </message>
+    <message>
         <source>not watched</source>
         <translation type="unfinished">sin vigilar</translation>
     </message>
@@ -7560,6 +7740,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>nothing is fed</source>
         <translation type="unfinished">no se alimenta</translation>
+    </message>
+    <message>
+        <source>nothing that is sown before is touched</source>
+        <translation type="unfinished">nada de lo sembrado antes se toca</translation>
     </message>
     <message>
         <source>nothing to show</source>
@@ -7584,6 +7768,38 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>of </source>
         <translation type="unfinished">de </translation>
+    </message>
+    <message>
+        <source>of leafy crops, planted all year</source>
+        <translation type="unfinished">de cultivos de hoja, plantados todo el año</translation>
+    </message>
+    <message>
+        <source>of sowing, moving and picking; empty: as much as it takes</source>
+        <translation type="unfinished">de sembrar, trasladar y recoger; vacío: lo que haga falta</translation>
+    </message>
+    <message>
+        <source>of the light under the roof, what the layers above let through</source>
+        <translation type="unfinished">de la luz bajo el techo, lo que dejan pasar las capas de arriba</translation>
+    </message>
+    <message>
+        <source>of the liquor, what goes back</source>
+        <translation type="unfinished">del líquido, lo que vuelve</translation>
+    </message>
+    <message>
+        <source>of the nitrogen in the feed; as in the catalogue when not said</source>
+        <translation type="unfinished">del nitrógeno del alimento; como en el catálogo si no se dice</translation>
+    </message>
+    <message>
+        <source>of today's number</source>
+        <translation type="unfinished">del número de hoy</translation>
+    </message>
+    <message>
+        <source>of treated fish: first day on which they may be eaten</source>
+        <translation type="unfinished">de peces tratados: primer día en que pueden comerse</translation>
+    </message>
+    <message>
+        <source>of water or gravel</source>
+        <translation type="unfinished">de agua o grava</translation>
     </message>
     <message>
         <source>off feed</source>
@@ -7678,8 +7894,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">peletizada</translation>
     </message>
     <message>
+        <source>pests and disease, bed by bed</source>
+        <translation type="unfinished">plagas y enfermedades, cama por cama</translation>
+    </message>
+    <message>
         <source>phosphorus</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">fósforo</translation>
     </message>
     <message>
         <source>physics</source>
@@ -7715,7 +7935,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>potassium</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">potasio</translation>
     </message>
     <message>
         <source>ppm need a meter with its factor: choose one above, or add it first.</source>
@@ -7774,8 +7994,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">saturación desconocida: falta la temperatura del agua por mes</translation>
     </message>
     <message>
+        <source>says which light is wanted</source>
+        <translation type="unfinished">dice qué luz se quiere</translation>
+    </message>
+    <message>
         <source>seed lot</source>
         <translation type="unfinished">lote de semilla</translation>
+    </message>
+    <message>
+        <source>seed, pots, feed, base and iron, by the month they are used in</source>
+        <translation type="unfinished">semilla, macetas, alimento, base y hierro, por el mes en que se usan</translation>
     </message>
     <message>
         <source>seedlings get older and may stretch</source>
@@ -7784,6 +8012,22 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>seeds</source>
         <translation type="unfinished">semillas</translation>
+    </message>
+    <message>
+        <source>seeds in a coat, one to a plug</source>
+        <translation type="unfinished">semillas recubiertas, una por taco</translation>
+    </message>
+    <message>
+        <source>seeds laid out</source>
+        <translation type="unfinished">semillas puestas a germinar</translation>
+    </message>
+    <message>
+        <source>seeds made ready to sprout; they keep less long</source>
+        <translation type="unfinished">semillas preparadas para brotar; duran menos</translation>
+    </message>
+    <message>
+        <source>share of light let through</source>
+        <translation type="unfinished">parte de la luz que deja pasar</translation>
     </message>
     <message>
         <source>short</source>
@@ -7799,7 +8043,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>site</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sitio</translation>
+    </message>
+    <message>
+        <source>solids of so many days before go in</source>
+        <translation type="unfinished">entran los sólidos de tantos días antes</translation>
     </message>
     <message>
         <source>sow {plants} plants</source>
@@ -7854,6 +8102,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">apto para este pH</translation>
     </message>
     <message>
+        <source>sunshine outside</source>
+        <translation type="unfinished">sol exterior</translation>
+    </message>
+    <message>
         <source>supplements</source>
         <translation type="unfinished">suplementos</translation>
     </message>
@@ -7874,8 +8126,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">quita {share} de ello</translation>
     </message>
     <message>
+        <source>takes longer, and may prove that nothing is better</source>
+        <translation type="unfinished">tarda más, y puede probar que nada es mejor</translation>
+    </message>
+    <message>
         <source>tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanque</translation>
     </message>
     <message>
         <source>tank too full</source>
@@ -7894,8 +8150,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">analice primero el agua</translation>
     </message>
     <message>
+        <source>tests, additions and the bands values should keep to, for each loop</source>
+        <translation type="unfinished">análisis, adiciones y las bandas que deben mantenerse, para cada circuito</translation>
+    </message>
+    <message>
         <source>text</source>
         <translation type="unfinished">text</translation>
+    </message>
+    <message>
+        <source>that air pumps give the whole loop</source>
+        <translation type="unfinished">que las bombas de aire dan a todo el circuito</translation>
+    </message>
+    <message>
+        <source>that floor and frame may carry</source>
+        <translation type="unfinished">que suelo y armazón pueden llevar</translation>
+    </message>
+    <message>
+        <source>that it was read with</source>
+        <translation type="unfinished">con que se leyó</translation>
+    </message>
+    <message>
+        <source>that reaches the new beds</source>
+        <translation type="unfinished">que llega a las camas nuevas</translation>
     </message>
     <message>
         <source>the area that is planted</source>
@@ -7924,6 +8200,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>the depth of the water is not entered, or it is gravel, whose weight you must ask</source>
         <translation type="unfinished">falta anotar la profundidad del agua, o es grava, cuyo peso hay que preguntar</translation>
+    </message>
+    <message>
+        <source>the entry that this one replaces</source>
+        <translation type="unfinished">la entrada que esta reemplaza</translation>
     </message>
     <message>
         <source>the farm as a whole</source>
@@ -8031,7 +8311,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the value read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">el valor leído</translation>
     </message>
     <message>
         <source>the warmth that was read</source>
@@ -8050,8 +8330,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">esta forma</translation>
     </message>
     <message>
+        <source>three letters that stand for the crop in batch codes</source>
+        <translation type="unfinished">tres letras por el cultivo en los códigos de lote</translation>
+    </message>
+    <message>
         <source>tight</source>
         <translation type="unfinished">justo</translation>
+    </message>
+    <message>
+        <source>time of day, as 07:30</source>
+        <translation type="unfinished">hora del día, como 07:30</translation>
     </message>
     <message>
         <source>to come</source>
@@ -8110,6 +8398,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">tendencia solo desde la calibración del {day}</translation>
     </message>
     <message>
+        <source>under the rafts; what settles stays there when not said</source>
+        <translation type="unfinished">bajo las balsas; lo que se asienta queda ahí si no se dice</translation>
+    </message>
+    <message>
+        <source>under which the entry is found, and corrected</source>
+        <translation type="unfinished">con la que se halla y corrige la entrada</translation>
+    </message>
+    <message>
         <source>unit?</source>
         <translation type="unfinished">¿unidad?</translation>
     </message>
@@ -8147,11 +8443,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>water temperature</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">temperatura del agua</translation>
     </message>
     <message>
         <source>water topped up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">agua repuesta</translation>
     </message>
     <message>
         <source>week {week} will be {many} heads short</source>
@@ -8170,8 +8466,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">semanas con falta {before} → {after}</translation>
     </message>
     <message>
+        <source>weighing fish, beside what the plan says they weigh</source>
+        <translation type="unfinished">pesar peces, junto a lo que el plan dice que pesan</translation>
+    </message>
+    <message>
         <source>weight at harvest, {weight}</source>
         <translation type="unfinished">peso a la cosecha, {weight}</translation>
+    </message>
+    <message>
+        <source>weight of one fish when it is stocked</source>
+        <translation type="unfinished">peso de un pez al ponerlo</translation>
     </message>
     <message>
         <source>went in: {elements}</source>
@@ -8182,16 +8486,56 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lo que muestran la alcalinidad y la base dada de {first} a {last}</translation>
     </message>
     <message>
+        <source>what is due day by day, with box, initials and time</source>
+        <translation type="unfinished">lo que toca día a día, con casilla, iniciales y hora</translation>
+    </message>
+    <message>
+        <source>what is due to be picked, and what was picked, for whom</source>
+        <translation type="unfinished">lo que toca recoger, y lo que se recogió, para quién</translation>
+    </message>
+    <message>
+        <source>what is looked after every how many weeks, for the wall</source>
+        <translation type="unfinished">qué se cuida cada cuántas semanas, para la pared</translation>
+    </message>
+    <message>
+        <source>what leaves and water show, what to note, what to do first</source>
+        <translation type="unfinished">qué muestran hojas y agua, qué anotar, qué hacer primero</translation>
+    </message>
+    <message>
         <source>what the air pumps give is not entered</source>
         <translation type="unfinished">falta anotar lo que dan las bombas de aire</translation>
     </message>
     <message>
+        <source>what to do in a power cut; numbers, places, photos</source>
+        <translation type="unfinished">qué hacer en un corte de luz; números, lugares, fotos</translation>
+    </message>
+    <message>
+        <source>what to sow week by week, for the nursery wall (A3) or the bench (A4)</source>
+        <translation type="unfinished">qué sembrar semana a semana, para la pared del semillero (A3) o el banco (A4)</translation>
+    </message>
+    <message>
+        <source>what was built, the first twelve weeks, whom to call; for the owner</source>
+        <translation type="unfinished">qué se construyó, las primeras doce semanas, a quién llamar; para el dueño</translation>
+    </message>
+    <message>
         <source>what was read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lo que se leyó</translation>
+    </message>
+    <message>
+        <source>what was taken out, how it is kept, when and where it goes back</source>
+        <translation type="unfinished">qué se sacó, cómo se guarda, cuándo y adónde vuelve</translation>
     </message>
     <message>
         <source>when it falls to {limit}, no base given{start}</source>
         <translation type="unfinished">cuándo baja a {limit}, sin dar base{start}</translation>
+    </message>
+    <message>
+        <source>when it was noted, in UTC, as 2026-04-06T07:30Z</source>
+        <translation type="unfinished">cuándo se anotó, en UTC, como 2026-04-06T07:30Z</translation>
+    </message>
+    <message>
+        <source>who did it or saw it</source>
+        <translation type="unfinished">quién lo hizo o lo vio</translation>
     </message>
     <message>
         <source>with gravel ({gravel}): {verdict}</source>
@@ -8234,6 +8578,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">ayer</translation>
     </message>
     <message>
+        <source>your own rule as calendars write it, such as FREQ=MONTHLY;BYDAY=1TH</source>
+        <translation type="unfinished">su propia regla como la escriben los calendarios, p. ej. FREQ=MONTHLY;BYDAY=1TH</translation>
+    </message>
+    <message>
         <source>your own value</source>
         <translation type="unfinished">su propio valor</translation>
     </message>
@@ -8251,7 +8599,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{area} m²</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{area} m²</translation>
     </message>
     <message>
         <source>{area} m² · {places} places</source>
@@ -8340,6 +8688,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{code} on {day}</source>
         <translation type="unfinished">{code} el {day}</translation>
+    </message>
+    <message>
+        <source>{code} · {days} d late</source>
+        <translation type="unfinished">{code} · {days} d tarde</translation>
     </message>
     <message>
         <source>{code}, {crop}: {along}, held until {until}. {then}</source>
@@ -8734,8 +9086,8 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{many} lotes elegidos</translation>
     </message>
     <message>
-        <source>{many} batches have another first pick; furthest {code}, {days}</source>
-        <translation type="unfinished">{many} lotes tienen otra primera cosecha; el que más, {code}, {days}</translation>
+        <source>{many} batches have other dates; furthest {code}, {days}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{many} days</source>
@@ -9114,6 +9466,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{week}. {element}: {supply} g supplied, {demand} g wanted, {share} %, {band}; stock {stock} mg/L.</source>
         <translation type="unfinished">{week}. {element}: {supply} g aportados, {demand} g pedidos, {share} %, {band}; reserva {stock} mg/L.</translation>
+    </message>
+    <message>
+        <source>{week}: {many} heads short</source>
+        <translation type="unfinished">{week}: faltan {many} piezas</translation>
+    </message>
+    <message>
+        <source>{week}: {many} plants short</source>
+        <translation type="unfinished">{week}: faltan {many} plantas</translation>
     </message>
     <message>
         <source>{what}: “{given}” is no price; give a number from 0 to 1000000.</source>

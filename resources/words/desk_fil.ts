@@ -264,8 +264,16 @@
         <translation type="unfinished">, {slow} kung mabagal</translation>
     </message>
     <message>
+        <source>0 for none</source>
+        <translation type="unfinished">0 kung wala</translation>
+    </message>
+    <message>
         <source>07:30</source>
         <translation type="unfinished">07:30</translation>
+    </message>
+    <message>
+        <source>0: once</source>
+        <translation type="unfinished">0: isang beses</translation>
     </message>
     <message>
         <source>1 batch</source>
@@ -861,11 +869,11 @@
     </message>
     <message>
         <source>Area by FAO</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sukat ayon sa FAO</translation>
     </message>
     <message>
         <source>Area by UVI</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sukat ayon sa UVI</translation>
     </message>
     <message>
         <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
@@ -1768,6 +1776,10 @@
         <translation type="unfinished">Elementong ipinapakita ang balanse</translation>
     </message>
     <message>
+        <source>Emergency card</source>
+        <translation type="unfinished">Kard sa emergency</translation>
+    </message>
+    <message>
         <source>Empty the list</source>
         <translation type="unfinished">Burahin ang listahan</translation>
     </message>
@@ -1828,8 +1840,8 @@
         <translation type="unfinished">Puwedeng ilipat sa kama ang bawat batch sa takdang araw.</translation>
     </message>
     <message>
-        <source>Every batch whose first pick the last act moved</source>
-        <translation type="unfinished">Bawat batch na nalipat ang unang pitas dahil sa huling ginawa</translation>
+        <source>Every batch whose dates the last act moved</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Every circuit at the beds and tanks needs a residual-current device; press its test button monthly. Let each cord hang in a drip loop, keep sockets above splash height and no cable over open water. Have wiring done by a qualified electrician to the local code. Switch off before hands go into the water.</source>
@@ -1898,10 +1910,6 @@
     <message>
         <source>FAO {a} to {b}, UVI {c} to {d}</source>
         <translation type="unfinished">FAO {a} hanggang {b}, UVI {c} hanggang {d}</translation>
-    </message>
-    <message>
-        <source>FAO, small systems: 40 to 50 g/m²/d for leaves, 50 to 80 for fruit, feed of 32 % protein; mixed by what is planted</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Factor</source>
@@ -2080,10 +2088,6 @@
         <translation type="unfinished">Unang ani</translation>
     </message>
     <message>
-        <source>First pick moved: {moves}</source>
-        <translation type="unfinished">Nalipat ang unang pitas: {moves}</translation>
-    </message>
-    <message>
         <source>First pick of {code}: {change}, {days}</source>
         <translation type="unfinished">Unang pitas ng {code}: {change}, {days}</translation>
     </message>
@@ -2168,6 +2172,10 @@
         <translation type="unfinished">Gamot sa isda</translation>
     </message>
     <message>
+        <source>Fish sampling sheet</source>
+        <translation type="unfinished">Talaan ng pagtimbang ng isda</translation>
+    </message>
+    <message>
         <source>Fish stocked together in one tank.</source>
         <translation type="unfinished">Mga isdang sabay inilagay sa isang tangke.</translation>
     </message>
@@ -2202,6 +2210,10 @@
     <message>
         <source>Flow at the new head</source>
         <translation type="unfinished">Daloy sa bagong head</translation>
+    </message>
+    <message>
+        <source>Food-safety pack</source>
+        <translation type="unfinished">Pakete sa kaligtasan ng pagkain</translation>
     </message>
     <message>
         <source>For</source>
@@ -2468,6 +2480,10 @@
         <translation type="unfinished">&amp;Taas ng label</translation>
     </message>
     <message>
+        <source>Hand-over booklet</source>
+        <translation type="unfinished">Buklet ng pagtuturn-over</translation>
+    </message>
+    <message>
         <source>Handle fish solids as manure: below the leaf, not on parts that are eaten, not on a harvest day; tools of their own; wash afterwards. Return liquor only if it was aerated and does not smell. The rules for fish waste are unsettled: ask your produce-safety adviser.</source>
         <translation type="unfinished">Ituring na dumi ng hayop ang solido ng isda: sa ilalim ng dahon, hindi sa kinakaing bahagi, hindi sa araw ng ani; sariling kagamitan; maghugas pagkatapos. Ibalik lamang ang katas kung nahanginan at walang amoy. Hindi pa tiyak ang tuntunin sa dumi ng isda: magtanong sa tagapayo sa kaligtasan ng ani.</translation>
     </message>
@@ -2674,6 +2690,10 @@
     <message>
         <source>How well the water leads current: a rough measure of all that is dissolved in it.</source>
         <translation type="unfinished">Gaano kahusay dumaan ang kuryente sa tubig: magaspang na sukat ng lahat ng natunaw.</translation>
+    </message>
+    <message>
+        <source>IANA name such as Asia/Manila</source>
+        <translation type="unfinished">pangalang IANA gaya ng Asia/Manila</translation>
     </message>
     <message>
         <source>ISO 8601: weeks begin on Monday, and W01 holds the year's first Thursday.</source>
@@ -3108,6 +3128,10 @@
         <translation type="unfinished">Magnesium sa dagdag na tubig</translation>
     </message>
     <message>
+        <source>Maintenance calendar</source>
+        <translation type="unfinished">Kalendaryo ng pagmementena</translation>
+    </message>
+    <message>
         <source>Make some of its plants a batch of their own</source>
         <translation type="unfinished">Gawing sariling batch ang ilan sa halaman nito</translation>
     </message>
@@ -3288,6 +3312,10 @@
         <translation type="unfinished">Ilipat ang {many}: {code}</translation>
     </message>
     <message>
+        <source>Moved: {moves}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Moving-bed biofilter</source>
         <translation type="unfinished">Moving-bed biofilter</translation>
     </message>
@@ -3449,7 +3477,7 @@
     </message>
     <message>
         <source>No dose yet. Add one of what you have; how much of it is asked for is told from then on.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wala pang dosis. Magdagdag ng mayroon ka; mula noon ay sasabihin kung gaano karami ang kailangan.</translation>
     </message>
     <message>
         <source>No figure of the program that went in comes from this publication.</source>
@@ -3890,6 +3918,10 @@
         <translation type="unfinished">Sariling halaga</translation>
     </message>
     <message>
+        <source>Owner's monthly report</source>
+        <translation type="unfinished">Buwanang ulat para sa may-ari</translation>
+    </message>
+    <message>
         <source>Oxygen</source>
         <translation type="unfinished">Oksiheno</translation>
     </message>
@@ -4050,12 +4082,20 @@
         <translation type="unfinished">Ang mga lugar ay ang ibinigay sa bawat batch. Kinukuwenta ang yugto para sa ipinapakitang araw; hindi ito talaan.</translation>
     </message>
     <message>
+        <source>Places free again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Places in the beds and cells in the nursery on the fullest day, days without work, the minutes of work a week if you give them, and the season: a crop that would not be ready in time is not sown.</source>
         <translation type="unfinished">Mga butas sa kama at cell sa punlaan sa pinakapunong araw, mga araw na walang trabaho, minuto ng trabaho bawat linggo kung ibinigay mo, at ang panahon: hindi inihahasik ang pananim na hindi aabot sa oras.</translation>
     </message>
     <message>
         <source>Places of the beds</source>
         <translation type="unfinished">Mga puwesto ng mga kama</translation>
+    </message>
+    <message>
+        <source>Places of {code} free: {change}, {days}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Placing the sowings…</source>
@@ -4570,6 +4610,10 @@
         <translation type="unfinished">Takal</translation>
     </message>
     <message>
+        <source>Scouting sheet</source>
+        <translation type="unfinished">Talaan ng peste at sakit</translation>
+    </message>
+    <message>
         <source>Screen</source>
         <translation type="unfinished">Salaan</translation>
     </message>
@@ -4654,6 +4698,10 @@
         <translation type="unfinished">Binhi ng {name}, bawat sanlibo</translation>
     </message>
     <message>
+        <source>Seeding calendar</source>
+        <translation type="unfinished">Kalendaryo ng paghahasik</translation>
+    </message>
+    <message>
         <source>Seeds</source>
         <translation type="unfinished">Binhi</translation>
     </message>
@@ -4730,6 +4778,10 @@
         <translation type="unfinished">Bahagi ng katalogo</translation>
     </message>
     <message>
+        <source>Shopping list</source>
+        <translation type="unfinished">Listahan ng bibilhin</translation>
+    </message>
+    <message>
         <source>Show the bands of all elements</source>
         <translation type="unfinished">Ipakita ang saklaw ng lahat ng elemento</translation>
     </message>
@@ -4744,6 +4796,10 @@
     <message>
         <source>Side by side</source>
         <translation type="unfinished">Magkatabi</translation>
+    </message>
+    <message>
+        <source>Signs and first actions</source>
+        <translation type="unfinished">Mga palatandaan at unang gagawin</translation>
     </message>
     <message>
         <source>Siphon</source>
@@ -4796,6 +4852,10 @@
     <message>
         <source>Solids and mineralised liquor</source>
         <translation type="unfinished">Solido at mineralisadong katas</translation>
+    </message>
+    <message>
+        <source>Solids and mineraliser card</source>
+        <translation type="unfinished">Kard ng solido at mineraliser</translation>
     </message>
     <message>
         <source>Solids batch</source>
@@ -5095,7 +5155,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Stop ({percent} %)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itigil ({percent} %)</translation>
     </message>
     <message>
         <source>Stop feeding. Run battery air to the fish tank before anything else. Leave filters closed. Nobody can say to the minute how long fish will last: act at once.</source>
@@ -5103,7 +5163,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Stop working out how sure it is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Itigil ang pagkuwenta kung gaano katiyak</translation>
     </message>
     <message>
         <source>Stop, keep the best</source>
@@ -5287,7 +5347,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Tell what the words mean of the part that has the keyboard; hovering tells it too</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sabihin ang kahulugan ng mga salita sa bahaging may keyboard; ganoon din kapag itinapat ang mouse</translation>
     </message>
     <message>
         <source>Temperature</source>
@@ -5386,8 +5446,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Magbabago ang wika kapag binuksang muli ang programa.</translation>
     </message>
     <message>
-        <source>The last act moved no first pick.</source>
-        <translation type="unfinished">Walang nalipat na unang pitas sa huling ginawa.</translation>
+        <source>The last act moved no dates.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The law</source>
@@ -5738,6 +5798,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Turnover</translation>
     </message>
     <message>
+        <source>Two sources differ. FAO, for small systems: {a} to {b} g/m²/d for leaves, {c} to {d} for fruit, mixed by what is planted. University of the Virgin Islands, for rafts in the tropics with solids removed: {e} to {f} g/m²/d.</source>
+        <translation type="unfinished">Magkaiba ang dalawang pinagmulan. FAO, para sa maliliit na sistema: {a} hanggang {b} g/m²/d sa dahon, {c} hanggang {d} sa bunga, pinaghalo ayon sa nakatanim. University of the Virgin Islands, para sa raft sa tropiko na inaalis ang solido: {e} hanggang {f} g/m²/d.</translation>
+    </message>
+    <message>
         <source>Type a few letters; arrows choose, Enter goes there.</source>
         <translation type="unfinished">Mag-type ng ilang titik; arrow para pumili, Enter para pumunta.</translation>
     </message>
@@ -5776,10 +5840,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Units shown</source>
         <translation type="unfinished">Yunit na ipinapakita</translation>
-    </message>
-    <message>
-        <source>University of the Virgin Islands, commercial rafts in the tropics, solids removed: 60 to 100 g/m²/d</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Unknown</source>
@@ -5964,6 +6024,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Week {week}</source>
         <translation type="unfinished">Linggo {week}</translation>
+    </message>
+    <message>
+        <source>Week's tasks</source>
+        <translation type="unfinished">Mga gawain sa linggo</translation>
     </message>
     <message>
         <source>Weekly t&amp;argets</source>
@@ -6379,7 +6443,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Whose feed-rate ratio rules</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kaninong ratio ng pakain ang masusunod</translation>
     </message>
     <message>
         <source>Why is the chosen part what it is</source>
@@ -6603,7 +6667,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>_</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">_</translation>
     </message>
     <message>
         <source>a feeding table</source>
@@ -6662,8 +6726,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">layon ng pagsuri</translation>
     </message>
     <message>
+        <source>air at the beds</source>
+        <translation type="unfinished">hangin sa mga kama</translation>
+    </message>
+    <message>
+        <source>air at the nursery</source>
+        <translation type="unfinished">hangin sa punlaan</translation>
+    </message>
+    <message>
+        <source>air is blown through it</source>
+        <translation type="unfinished">hinahanginan ito</translation>
+    </message>
+    <message>
         <source>air temperature</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">temperatura ng hangin</translation>
     </message>
     <message>
         <source>alkalinity</source>
@@ -6671,7 +6747,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>alkalinity (KH)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alkalinity (KH)</translation>
     </message>
     <message>
         <source>alkalinity falls by {fall} unless base is given; {agreement}</source>
@@ -6690,12 +6766,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">lahat ng isda</translation>
     </message>
     <message>
+        <source>all sowings, the balance and the harvest week by week, with assumptions and sources</source>
+        <translation type="unfinished">lahat ng paghahasik, balanse at ani linggo-linggo, may mga palagay at pinagmulan</translation>
+    </message>
+    <message>
         <source>along with what was changed: {kinds}</source>
         <translation type="unfinished">kasama ng binago: {kinds}</translation>
     </message>
     <message>
         <source>ammonia (TAN)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ammonia (TAN)</translation>
     </message>
     <message>
         <source>ample</source>
@@ -6714,6 +6794,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">anumang araw ng linggo</translation>
     </message>
     <message>
+        <source>as CaCO3</source>
+        <translation type="unfinished">bilang CaCO3</translation>
+    </message>
+    <message>
         <source>as manure: below the leaf, not on a harvest day, own tools</source>
         <translation type="unfinished">gaya ng dumi ng hayop: sa ilalim ng dahon, hindi sa araw ng ani, sariling gamit</translation>
     </message>
@@ -6724,6 +6808,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>as nitrogen; from {tan} mg/L ammonia, pH {ph}, {warmth} °C; at most {limit} for these fish</source>
         <translation type="unfinished">bilang nitrogen; mula sa {tan} mg/L ammonia, pH {ph}, {warmth} °C; hanggang {limit} para sa isdang ito</translation>
+    </message>
+    <message>
+        <source>as the packet says</source>
+        <translation type="unfinished">ayon sa pakete</translation>
     </message>
     <message>
         <source>as the table shows</source>
@@ -6770,6 +6858,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">base {eq}</translation>
     </message>
     <message>
+        <source>batches of these crops that are neither locked nor sown yet make way</source>
+        <translation type="unfinished">nagbibigay-daan ang mga batch ng mga pananim na ito na hindi nakakandado at hindi pa naihahasik</translation>
+    </message>
+    <message>
         <source>bed</source>
         <translation type="unfinished">kama</translation>
     </message>
@@ -6780,6 +6872,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>beds as you type them</source>
         <translation type="unfinished">mga kama habang itina-type mo</translation>
+    </message>
+    <message>
+        <source>below 0 for earlier</source>
+        <translation type="unfinished">mas mababa sa 0 kung mas maaga</translation>
     </message>
     <message>
         <source>between {first} and {last}</source>
@@ -6811,7 +6907,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>by {rule} this feed carries {low} to {high} m², by {other} {other_low} to {other_high} m²</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ayon sa {rule} kaya ng pakaing ito ang {low} hanggang {high} m², ayon sa {other} {other_low} hanggang {other_high} m²</translation>
     </message>
     <message>
         <source>by {way}; never more than is eaten</source>
@@ -6823,7 +6919,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>calcium</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kaltsyum</translation>
     </message>
     <message>
         <source>calibrated</source>
@@ -6875,7 +6971,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>conductivity (EC)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">conductivity (EC)</translation>
     </message>
     <message>
         <source>cool</source>
@@ -6902,6 +6998,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">araw muna</translation>
     </message>
     <message>
+        <source>day on which it was filled</source>
+        <translation type="unfinished">araw na pinuno ito</translation>
+    </message>
+    <message>
+        <source>day on which the liquor goes back</source>
+        <translation type="unfinished">araw na ibinabalik ang katas</translation>
+    </message>
+    <message>
+        <source>days without work, parted by commas, such as 24 Dec 2027, 25 Dec 2027</source>
+        <translation type="unfinished">mga araw na walang trabaho, pinaghihiwalay ng kuwit, gaya ng 24 Dec 2027, 25 Dec 2027</translation>
+    </message>
+    <message>
         <source>demand</source>
         <translation type="unfinished">kailangan</translation>
     </message>
@@ -6915,11 +7023,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>dissolved oxygen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tunaw na oksiheno</translation>
     </message>
     <message>
         <source>dissolved solids (TDS)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tunaw na solido (TDS)</translation>
     </message>
     <message>
         <source>does not fit into the doses of one week</source>
@@ -6966,6 +7074,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">napapagaan ito</translation>
     </message>
     <message>
+        <source>empty: the limit of the species</source>
+        <translation type="unfinished">kung walang laman: ang hangganan ng uri</translation>
+    </message>
+    <message>
+        <source>empty: the weight the catalogue has</source>
+        <translation type="unfinished">kung walang laman: ang bigat sa katalogo</translation>
+    </message>
+    <message>
+        <source>empty: to the end of the plan</source>
+        <translation type="unfinished">kung walang laman: hanggang dulo ng plano</translation>
+    </message>
+    <message>
         <source>enough</source>
         <translation type="unfinished">sapat</translation>
     </message>
@@ -6986,6 +7106,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">eq bawat linggo</translation>
     </message>
     <message>
+        <source>every hole of every bed: what stands there, comes, goes, and what is free</source>
+        <translation type="unfinished">bawat butas ng bawat kama: ano ang naroon, darating, aalis, at alin ang bakante</translation>
+    </message>
+    <message>
         <source>every {days} d</source>
         <translation type="unfinished">tuwing {days} araw</translation>
     </message>
@@ -7003,7 +7127,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>factor of the meter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">factor ng panukat</translation>
     </message>
     <message>
         <source>factor of the meter {factor}</source>
@@ -7016,6 +7140,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>fe</source>
         <translation type="unfinished">fe</translation>
+    </message>
+    <message>
+        <source>feed by day for each tank, planned and given</source>
+        <translation type="unfinished">pakain bawat araw sa bawat tangke, nakaplano at naibigay</translation>
     </message>
     <message>
         <source>feed conversion</source>
@@ -7050,8 +7178,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pinuno {day}, {days} d na latak, {air}</translation>
     </message>
     <message>
+        <source>fingerlings can be had so often</source>
+        <translation type="unfinished">ganito kadalas makakukuha ng fingerling</translation>
+    </message>
+    <message>
         <source>fingerlings must be had on that day</source>
         <translation type="unfinished">dapat may similya sa araw na iyon</translation>
+    </message>
+    <message>
+        <source>first day of the plan</source>
+        <translation type="unfinished">unang araw ng plano</translation>
+    </message>
+    <message>
+        <source>first day of use, calibrated when new</source>
+        <translation type="unfinished">unang araw ng paggamit, na-calibrate nang bago</translation>
     </message>
     <message>
         <source>fish</source>
@@ -7096,6 +7236,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>formula only</source>
         <translation type="unfinished">pormula lamang</translation>
+    </message>
+    <message>
+        <source>frame, liner and rafts without water</source>
+        <translation type="unfinished">balangkas, sapin at raft na walang tubig</translation>
     </message>
     <message>
         <source>from memory</source>
@@ -7182,8 +7326,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang bago sa ani ng pananim</translation>
     </message>
     <message>
+        <source>harvest, fish and water of the month, in plain sentences with three charts</source>
+        <translation type="unfinished">ani, isda at tubig ng buwan, sa simpleng pangungusap na may tatlong tsart</translation>
+    </message>
+    <message>
         <source>harvested</source>
         <translation type="unfinished">inani</translation>
+    </message>
+    <message>
+        <source>head in m and flow in L/h off its sheet, such as 0:3000; 1:2400; 2:1500</source>
+        <translation type="unfinished">taas sa m at agos sa L/h mula sa papel nito, gaya ng 0:3000; 1:2400; 2:1500</translation>
+    </message>
+    <message>
+        <source>head lost in pipes; empty: a stated allowance</source>
+        <translation type="unfinished">taas na nawawala sa tubo; kung walang laman: nakasaad na palugit</translation>
     </message>
     <message>
         <source>heads</source>
@@ -7196,6 +7352,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>heat</source>
         <translation type="unfinished">init</translation>
+    </message>
+    <message>
+        <source>height the water is lifted to the new beds</source>
+        <translation type="unfinished">taas na iaangat ang tubig sa mga bagong kama</translation>
     </message>
     <message>
         <source>hot</source>
@@ -7211,7 +7371,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>iron</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bakal</translation>
     </message>
     <message>
         <source>it is new</source>
@@ -7278,6 +7438,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi alam ang liwanag: walang binabagalan</translation>
     </message>
     <message>
+        <source>light that lamps add</source>
+        <translation type="unfinished">liwanag na dagdag ng ilaw</translation>
+    </message>
+    <message>
         <source>limit {limit}</source>
         <translation type="unfinished">limit {limit}</translation>
     </message>
@@ -7302,8 +7466,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kulang na liwanag lang {light} d, init lang {warmth} d</translation>
     </message>
     <message>
+        <source>logs an inspector asks for</source>
+        <translation type="unfinished">mga talaang hinihingi ng inspektor</translation>
+    </message>
+    <message>
         <source>loop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">loop</translation>
     </message>
     <message>
         <source>lost as gas: {elements}</source>
@@ -7327,7 +7495,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>magnesium</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">magnesyo</translation>
     </message>
     <message>
         <source>menu {title}</source>
@@ -7352,6 +7520,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>muted</source>
         <translation type="unfinished">muted</translation>
+    </message>
+    <message>
+        <source>nearest town, region or country, as the grower says it</source>
+        <translation type="unfinished">pinakamalapit na bayan, rehiyon o bansa, ayon sa tawag ng nagtatanim</translation>
     </message>
     <message>
         <source>never</source>
@@ -7470,6 +7642,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang malapit na init ng tubig</translation>
     </message>
     <message>
+        <source>no week falls short if done today</source>
+        <translation type="unfinished">walang linggong kukulangin kung gagawin ngayon</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation type="unfinished">wala</translation>
     </message>
@@ -7546,6 +7722,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi pa nasubok</translation>
     </message>
     <message>
+        <source>not to be moved by any plan</source>
+        <translation type="unfinished">hindi puwedeng ilipat ng anumang plano</translation>
+    </message>
+    <message>
         <source>not watched</source>
         <translation type="unfinished">hindi binabantayan</translation>
     </message>
@@ -7560,6 +7740,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>nothing is fed</source>
         <translation type="unfinished">walang pinapakain</translation>
+    </message>
+    <message>
+        <source>nothing that is sown before is touched</source>
+        <translation type="unfinished">walang ginagalaw sa naihasik na bago nito</translation>
     </message>
     <message>
         <source>nothing to show</source>
@@ -7584,6 +7768,38 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>of </source>
         <translation type="unfinished">sa </translation>
+    </message>
+    <message>
+        <source>of leafy crops, planted all year</source>
+        <translation type="unfinished">ng dahong gulay, nakatanim buong taon</translation>
+    </message>
+    <message>
+        <source>of sowing, moving and picking; empty: as much as it takes</source>
+        <translation type="unfinished">ng paghahasik, paglilipat at pag-ani; kung walang laman: kung gaano katagal kailangan</translation>
+    </message>
+    <message>
+        <source>of the light under the roof, what the layers above let through</source>
+        <translation type="unfinished">sa liwanag sa ilalim ng bubong, ang nakalulusot sa mga patong sa itaas</translation>
+    </message>
+    <message>
+        <source>of the liquor, what goes back</source>
+        <translation type="unfinished">sa katas, ang ibinabalik</translation>
+    </message>
+    <message>
+        <source>of the nitrogen in the feed; as in the catalogue when not said</source>
+        <translation type="unfinished">sa nitroheno ng pakain; ayon sa katalogo kapag hindi sinabi</translation>
+    </message>
+    <message>
+        <source>of today's number</source>
+        <translation type="unfinished">ng bilang ngayon</translation>
+    </message>
+    <message>
+        <source>of treated fish: first day on which they may be eaten</source>
+        <translation type="unfinished">ng ginamot na isda: unang araw na puwede nang kainin</translation>
+    </message>
+    <message>
+        <source>of water or gravel</source>
+        <translation type="unfinished">ng tubig o graba</translation>
     </message>
     <message>
         <source>off feed</source>
@@ -7678,8 +7894,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pelleted</translation>
     </message>
     <message>
+        <source>pests and disease, bed by bed</source>
+        <translation type="unfinished">peste at sakit, bawat kama</translation>
+    </message>
+    <message>
         <source>phosphorus</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">posporus</translation>
     </message>
     <message>
         <source>physics</source>
@@ -7715,7 +7935,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>potassium</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">potasyo</translation>
     </message>
     <message>
         <source>ppm need a meter with its factor: choose one above, or add it first.</source>
@@ -7774,8 +7994,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi alam ang saturation: walang init ng tubig bawat buwan</translation>
     </message>
     <message>
+        <source>says which light is wanted</source>
+        <translation type="unfinished">nagsasabi kung anong liwanag ang kailangan</translation>
+    </message>
+    <message>
         <source>seed lot</source>
         <translation type="unfinished">lote ng binhi</translation>
+    </message>
+    <message>
+        <source>seed, pots, feed, base and iron, by the month they are used in</source>
+        <translation type="unfinished">binhi, paso, pakain, base at bakal, ayon sa buwan ng paggamit</translation>
     </message>
     <message>
         <source>seedlings get older and may stretch</source>
@@ -7784,6 +8012,22 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>seeds</source>
         <translation type="unfinished">binhi</translation>
+    </message>
+    <message>
+        <source>seeds in a coat, one to a plug</source>
+        <translation type="unfinished">binhing may balot, isa bawat plug</translation>
+    </message>
+    <message>
+        <source>seeds laid out</source>
+        <translation type="unfinished">binhing inilatag</translation>
+    </message>
+    <message>
+        <source>seeds made ready to sprout; they keep less long</source>
+        <translation type="unfinished">binhing inihanda sa pagsibol; mas maikli ang buhay</translation>
+    </message>
+    <message>
+        <source>share of light let through</source>
+        <translation type="unfinished">bahagi ng liwanag na nakalulusot</translation>
     </message>
     <message>
         <source>short</source>
@@ -7799,7 +8043,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>site</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lugar</translation>
+    </message>
+    <message>
+        <source>solids of so many days before go in</source>
+        <translation type="unfinished">papasok ang solido ng ganito karaming araw bago nito</translation>
     </message>
     <message>
         <source>sow {plants} plants</source>
@@ -7854,6 +8102,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bagay sa pH na ito</translation>
     </message>
     <message>
+        <source>sunshine outside</source>
+        <translation type="unfinished">sikat ng araw sa labas</translation>
+    </message>
+    <message>
         <source>supplements</source>
         <translation type="unfinished">mga suplemento</translation>
     </message>
@@ -7874,8 +8126,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">inaalis ang {share} nito</translation>
     </message>
     <message>
+        <source>takes longer, and may prove that nothing is better</source>
+        <translation type="unfinished">mas matagal, at maaaring patunayang walang mas mahusay</translation>
+    </message>
+    <message>
         <source>tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangke</translation>
     </message>
     <message>
         <source>tank too full</source>
@@ -7894,8 +8150,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">suriin muna ang tubig</translation>
     </message>
     <message>
+        <source>tests, additions and the bands values should keep to, for each loop</source>
+        <translation type="unfinished">mga suri, dagdag at ang mga bandang dapat panatilihin, sa bawat loop</translation>
+    </message>
+    <message>
         <source>text</source>
         <translation type="unfinished">text</translation>
+    </message>
+    <message>
+        <source>that air pumps give the whole loop</source>
+        <translation type="unfinished">na ibinibigay ng air pump sa buong loop</translation>
+    </message>
+    <message>
+        <source>that floor and frame may carry</source>
+        <translation type="unfinished">na kayang dalhin ng sahig at balangkas</translation>
+    </message>
+    <message>
+        <source>that it was read with</source>
+        <translation type="unfinished">na ginamit sa pagsukat</translation>
+    </message>
+    <message>
+        <source>that reaches the new beds</source>
+        <translation type="unfinished">na umaabot sa mga bagong kama</translation>
     </message>
     <message>
         <source>the area that is planted</source>
@@ -7924,6 +8200,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>the depth of the water is not entered, or it is gravel, whose weight you must ask</source>
         <translation type="unfinished">hindi nailagay ang lalim ng tubig, o graba ito na dapat itanong ang bigat</translation>
+    </message>
+    <message>
+        <source>the entry that this one replaces</source>
+        <translation type="unfinished">ang entry na pinapalitan nito</translation>
     </message>
     <message>
         <source>the farm as a whole</source>
@@ -8031,7 +8311,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the value read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ang nasukat na halaga</translation>
     </message>
     <message>
         <source>the warmth that was read</source>
@@ -8050,8 +8330,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">paraang ito</translation>
     </message>
     <message>
+        <source>three letters that stand for the crop in batch codes</source>
+        <translation type="unfinished">tatlong letra para sa pananim sa mga code ng batch</translation>
+    </message>
+    <message>
         <source>tight</source>
         <translation type="unfinished">masikip</translation>
+    </message>
+    <message>
+        <source>time of day, as 07:30</source>
+        <translation type="unfinished">oras ng araw, gaya ng 07:30</translation>
     </message>
     <message>
         <source>to come</source>
@@ -8110,6 +8398,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">trend mula lamang sa calibration noong {day}</translation>
     </message>
     <message>
+        <source>under the rafts; what settles stays there when not said</source>
+        <translation type="unfinished">sa ilalim ng raft; nananatili roon ang tumining kapag hindi sinabi</translation>
+    </message>
+    <message>
+        <source>under which the entry is found, and corrected</source>
+        <translation type="unfinished">kung saan makikita at maiwawasto ang entry</translation>
+    </message>
+    <message>
         <source>unit?</source>
         <translation type="unfinished">yunit?</translation>
     </message>
@@ -8147,11 +8443,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>water temperature</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">temperatura ng tubig</translation>
     </message>
     <message>
         <source>water topped up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tubig na idinagdag</translation>
     </message>
     <message>
         <source>week {week} will be {many} heads short</source>
@@ -8170,8 +8466,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">linggong kulang {before} → {after}</translation>
     </message>
     <message>
+        <source>weighing fish, beside what the plan says they weigh</source>
+        <translation type="unfinished">pagtimbang ng isda, katabi ng sinasabi ng plano</translation>
+    </message>
+    <message>
         <source>weight at harvest, {weight}</source>
         <translation type="unfinished">bigat sa ani, {weight}</translation>
+    </message>
+    <message>
+        <source>weight of one fish when it is stocked</source>
+        <translation type="unfinished">bigat ng isang isda nang ilagay</translation>
     </message>
     <message>
         <source>went in: {elements}</source>
@@ -8182,16 +8486,56 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ayon sa alkalinity at base na ibinigay mula {first} hanggang {last}</translation>
     </message>
     <message>
+        <source>what is due day by day, with box, initials and time</source>
+        <translation type="unfinished">ang takdang gawin araw-araw, may kahon, inisyal at oras</translation>
+    </message>
+    <message>
+        <source>what is due to be picked, and what was picked, for whom</source>
+        <translation type="unfinished">ang takdang anihin, at ang naani, para kanino</translation>
+    </message>
+    <message>
+        <source>what is looked after every how many weeks, for the wall</source>
+        <translation type="unfinished">ang inaalagaan tuwing ilang linggo, para sa dingding</translation>
+    </message>
+    <message>
+        <source>what leaves and water show, what to note, what to do first</source>
+        <translation type="unfinished">ang ipinapakita ng dahon at tubig, ano ang itatala, ano ang uunahin</translation>
+    </message>
+    <message>
         <source>what the air pumps give is not entered</source>
         <translation type="unfinished">hindi nailagay ang bigay ng air pump</translation>
     </message>
     <message>
+        <source>what to do in a power cut; numbers, places, photos</source>
+        <translation type="unfinished">ang gagawin kapag brownout; mga numero, lugar, larawan</translation>
+    </message>
+    <message>
+        <source>what to sow week by week, for the nursery wall (A3) or the bench (A4)</source>
+        <translation type="unfinished">ano ang ihahasik linggo-linggo, para sa dingding ng punlaan (A3) o mesa (A4)</translation>
+    </message>
+    <message>
+        <source>what was built, the first twelve weeks, whom to call; for the owner</source>
+        <translation type="unfinished">ano ang itinayo, ang unang labindalawang linggo, sino ang tatawagan; para sa may-ari</translation>
+    </message>
+    <message>
         <source>what was read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ang sinukat</translation>
+    </message>
+    <message>
+        <source>what was taken out, how it is kept, when and where it goes back</source>
+        <translation type="unfinished">ano ang inilabas, paano itinatago, kailan at saan ibinabalik</translation>
     </message>
     <message>
         <source>when it falls to {limit}, no base given{start}</source>
         <translation type="unfinished">kapag bumaba sa {limit}, walang ibinigay na base{start}</translation>
+    </message>
+    <message>
+        <source>when it was noted, in UTC, as 2026-04-06T07:30Z</source>
+        <translation type="unfinished">kailan itinala, sa UTC, gaya ng 2026-04-06T07:30Z</translation>
+    </message>
+    <message>
+        <source>who did it or saw it</source>
+        <translation type="unfinished">sino ang gumawa o nakakita</translation>
     </message>
     <message>
         <source>with gravel ({gravel}): {verdict}</source>
@@ -8234,6 +8578,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kahapon</translation>
     </message>
     <message>
+        <source>your own rule as calendars write it, such as FREQ=MONTHLY;BYDAY=1TH</source>
+        <translation type="unfinished">sarili mong tuntunin gaya ng sulat ng kalendaryo, hal. FREQ=MONTHLY;BYDAY=1TH</translation>
+    </message>
+    <message>
         <source>your own value</source>
         <translation type="unfinished">sarili mong halaga</translation>
     </message>
@@ -8251,7 +8599,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{area} m²</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{area} m²</translation>
     </message>
     <message>
         <source>{area} m² · {places} places</source>
@@ -8340,6 +8688,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{code} on {day}</source>
         <translation type="unfinished">{code} sa {day}</translation>
+    </message>
+    <message>
+        <source>{code} · {days} d late</source>
+        <translation type="unfinished">{code} · huli ng {days} d</translation>
     </message>
     <message>
         <source>{code}, {crop}: {along}, held until {until}. {then}</source>
@@ -8734,8 +9086,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{many} batch ang napili</translation>
     </message>
     <message>
-        <source>{many} batches have another first pick; furthest {code}, {days}</source>
-        <translation type="unfinished">{many} batch ang may ibang unang pitas; pinakamalayo ang {code}, {days}</translation>
+        <source>{many} batches have other dates; furthest {code}, {days}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{many} days</source>
@@ -9116,6 +9468,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{week}. {element}: {supply} g ang supply, {demand} g ang kailangan, {share} %, {band}; stock {stock} mg/L.</translation>
     </message>
     <message>
+        <source>{week}: {many} heads short</source>
+        <translation type="unfinished">{week}: kulang ng {many} piraso</translation>
+    </message>
+    <message>
+        <source>{week}: {many} plants short</source>
+        <translation type="unfinished">{week}: kulang ng {many} halaman</translation>
+    </message>
+    <message>
         <source>{what}: “{given}” is no price; give a number from 0 to 1000000.</source>
         <translation type="unfinished">{what}: hindi presyo ang “{given}”; magbigay ng numero mula 0 hanggang 1000000.</translation>
     </message>
@@ -9165,7 +9525,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>± spread</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">± lawak</translation>
     </message>
     <message>
         <source>– (letter of the band no demand)</source>
