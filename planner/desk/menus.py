@@ -57,7 +57,7 @@ _CHANGE: Final = (
         key="change.moved",
         text="What &moved, and why",
         keys="Ctrl+M",
-        tip="Every batch whose first pick the last act moved",
+        tip="Every batch whose dates the last act moved",
     ),
     _LINE,
     Entry(
@@ -134,6 +134,18 @@ _PAPER: Final = (
         text="&Trace a batch or lot…",
         keys="Ctrl+Shift+T",
         tip="From the seed lot to the places, the harvest and the water, on one page",
+    ),
+    _LINE,
+    Entry(
+        key="paper.phone",
+        text="&Calendar for a phone…",
+        tip="Tasks as a calendar file, by who does them, with reminders",
+    ),
+    Entry(
+        key="paper.message",
+        text="Copy the week's &message",
+        keys="Ctrl+Shift+M",
+        tip="What is due in the week in at most 160 letters, for any phone",
     ),
 )
 _VIEW: Final = (

@@ -18,7 +18,7 @@ from planner.desk.words import field_words, kind_words, number_words, short_day_
 from planner.farm.changes import ChangeSet
 from planner.farm.farm import by_id
 from planner.forecast.why.values import Subject, SubjectKind
-from planner.planning.moved import Cause, MovedBecause, moved_because
+from planner.planning.moved import Cause, Milestone, MovedBecause, moved_because
 
 _MOST_LISTED: Final = 400
 """So many batches are listed one by one; a page of more would take longer than the act itself."""
@@ -28,7 +28,7 @@ _MOST_NAMED: Final = 5
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Move:
-    """A batch whose first pick is on another day than before, and why."""
+    """A batch whose first pick, or the day its places are free, is another than before, and why."""
 
     because: MovedBecause
     code: str
@@ -74,7 +74,7 @@ class Moves:
         rest = len(found) - len(named)
         if rest > 0:
             named.append(tr("and {rest} more", rest=number_words(rest, digits=0)))
-        return tr("First pick moved: {moves}", moves="; ".join(named))
+        return tr("Moved: {moves}", moves="; ".join(named))
 
 
 def moves_of(before: Outlook, after: Outlook, act: ChangeSet) -> tuple[Move, ...]:
@@ -138,6 +138,14 @@ _CAUSES: Final = {
 
 def strip_words(moves: Sequence[Move]) -> str:
     """Return what an act moved, in one line."""
+    if len(moves) == 1 and moves[0].because.moved.milestone is Milestone.CLEARED:
+        (move,) = moves
+        return tr(
+            "Places of {code} free: {change}, {days}",
+            code=move.code,
+            change=change_words(move),
+            days=days_words(move),
+        )
     if len(moves) == 1:
         (move,) = moves
         return tr(
@@ -148,7 +156,7 @@ def strip_words(moves: Sequence[Move]) -> str:
         )
     furthest = moves[0]
     return tr(
-        "{many} batches have another first pick; furthest {code}, {days}",
+        "{many} batches have other dates; furthest {code}, {days}",
         many=number_words(len(moves), digits=0),
         code=furthest.code,
         days=days_words(furthest),
@@ -157,19 +165,33 @@ def strip_words(moves: Sequence[Move]) -> str:
 
 def moves_page(title: str, moves: Sequence[Move]) -> Page:
     """Return the page that names every batch that an act moved, old and new day, and why."""
-    facts = tuple(
-        Fact(
-            label=move.code,
-            value=change_words(move),
-            note=f"{days_words(move)} · {cause_words(move.because)}",
-            ask=Subject(kind=SubjectKind.FIRST_PICK, about=move.because.moved.batch),
-        )
-        for move in moves[:_MOST_LISTED]
-    )
-    rest = len(moves) - len(facts)
+    listed = moves[:_MOST_LISTED]
+    rest = len(moves) - len(listed)
     more = (tr("{rest} more batches moved less far.", rest=number_words(rest, digits=0)),) if rest > 0 else ()
+    sections = [
+        Section(
+            title=tr(words),
+            facts=tuple(_fact(move) for move in listed if move.because.moved.milestone is milestone),
+        )
+        for milestone, words in _MILESTONES.items()
+    ]
     return Page(
         title=tr("What moved, and why"),
         subtitle=title,
-        sections=(Section(title=tr("First pick"), facts=facts, warnings=more),),
+        sections=(*(each for each in sections if each.facts), Section(title="", warnings=more)),
+    )
+
+
+_MILESTONES: Final = {
+    Milestone.FIRST_PICK: "First pick",
+    Milestone.CLEARED: "Places free again",
+}
+
+
+def _fact(move: Move) -> Fact:
+    return Fact(
+        label=move.code,
+        value=change_words(move),
+        note=f"{days_words(move)} · {cause_words(move.because)}",
+        ask=Subject(kind=SubjectKind.FIRST_PICK, about=move.because.moved.batch),
     )

@@ -169,7 +169,7 @@ class Workspace(QWidget):
     def show_moves(self) -> None:
         """Show in the side panel what the last act moved, and why."""
         if not self.moves.latest:
-            self.told.emit(tr("The last act moved no first pick."))
+            self.told.emit(tr("The last act moved no dates."))
             return
         if not self.side.isVisible():
             self.panes.toggle(SIDE)

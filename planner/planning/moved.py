@@ -22,6 +22,7 @@ from planner.farm.water import Reading
 from planner.forecast.values import Floats, Forecast
 
 _BED = 3
+_CLEARED = 5
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,13 +34,21 @@ class WeekShift:
     plants: float
 
 
+class Milestone(Enum):
+    """What of a batch is on another day: its first pick or, where that stays, when its places are free."""
+
+    FIRST_PICK = "first pick"
+    CLEARED = "cleared"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Moved:
-    """A batch whose first pick is on another day than before; None where it was or is not there."""
+    """A batch that is on another day than before; None where it was or is not there."""
 
     batch: Id
     old_on: date | None
     new_on: date | None
+    milestone: Milestone = Milestone.FIRST_PICK
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -137,8 +146,30 @@ _CAUSES: tuple[tuple[type, Cause], ...] = (
 
 
 def moved_because(before: Forecast, after: Forecast, act: ChangeSet) -> tuple[MovedBecause, ...]:
-    """Return every batch that an act moved, with old and new first pick and the cause."""
-    return tuple(_because(one, act) for one in _moved(before, after))
+    """Return every batch that an act moved, with old and new day and the cause.
+
+    The day is that of the first pick or, where that stays, the one on which the places are free again.
+    """
+    return tuple(_because(one, act) for one in (*_moved(before, after), *_cleared(before, after)))
+
+
+def _cleared(before: Forecast, after: Forecast) -> Iterator[Moved]:
+    """Yield the batches whose first pick stays, and whose places are free on another day."""
+    old, new = before.batches, after.batches
+    shift = (after.ruler.start_on - before.ruler.start_on).days
+    rows = [(row, old.row_of[each]) for row, each in enumerate(new.ids) if each in old.row_of]
+    if not rows:
+        return
+    now, then = np.asarray(rows, dtype=np.int64).T
+    by = new.ends[now] + shift - old.ends[then]
+    for at in np.flatnonzero((by[:, _BED] == 0) & (by[:, _CLEARED] != 0)).tolist():
+        ends = int(old.ends[then[at], _CLEARED]), int(new.ends[now[at], _CLEARED])
+        yield Moved(
+            batch=new.ids[now[at]],
+            old_on=before.ruler.date_of(ends[0]),
+            new_on=after.ruler.date_of(ends[1]),
+            milestone=Milestone.CLEARED,
+        )
 
 
 def _because(one: Moved, act: ChangeSet) -> MovedBecause:

@@ -1841,7 +1841,7 @@
     </message>
     <message>
         <source>Every batch whose dates the last act moved</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bawat batch na nalipat ang mga petsa dahil sa huling ginawa</translation>
     </message>
     <message>
         <source>Every circuit at the beds and tanks needs a residual-current device; press its test button monthly. Let each cord hang in a drip loop, keep sockets above splash height and no cable over open water. Have wiring done by a qualified electrician to the local code. Switch off before hands go into the water.</source>
@@ -3313,7 +3313,7 @@
     </message>
     <message>
         <source>Moved: {moves}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nalipat: {moves}</translation>
     </message>
     <message>
         <source>Moving-bed biofilter</source>
@@ -4083,7 +4083,7 @@
     </message>
     <message>
         <source>Places free again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bakante nang muli ang mga puwesto</translation>
     </message>
     <message>
         <source>Places in the beds and cells in the nursery on the fullest day, days without work, the minutes of work a week if you give them, and the season: a crop that would not be ready in time is not sown.</source>
@@ -4095,7 +4095,7 @@
     </message>
     <message>
         <source>Places of {code} free: {change}, {days}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bakante ang mga puwesto ng {code}: {change}, {days}</translation>
     </message>
     <message>
         <source>Placing the sowings…</source>
@@ -5447,7 +5447,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>The last act moved no dates.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Walang nalipat na petsa sa huling ginawa.</translation>
     </message>
     <message>
         <source>The law</source>
@@ -8678,8 +8678,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">1 lang ang halaman ng {code}, hindi mahahati.</translation>
     </message>
     <message>
-        <source>{code} has no window of picking here to stretch.</source>
-        <translation type="unfinished">Walang panahon ng pagpitas dito ang {code} na mapahahaba.</translation>
+        <source>{code} has no window of picking to stretch.</source>
+        <translation type="unfinished">Walang panahon ng pagpitas ang {code} na mapahahaba.</translation>
     </message>
     <message>
         <source>{code} keeps {kept} plants; the new batch has {plants}, sown {day}.</source>
@@ -9087,7 +9087,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{many} batches have other dates; furthest {code}, {days}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{many} batch ang may ibang petsa; pinakamalayo ang {code}, {days}</translation>
     </message>
     <message>
         <source>{many} days</source>

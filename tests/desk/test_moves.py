@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt
 from planner.desk.moves import cause_words
 from planner.desk.pages import Fact
 from planner.farm.changes import Change, ChangeSet
+from planner.farm.species import HarvestKind
 from planner.planning.moved import Cause, Moved, MovedBecause
 
 CTRL = Qt.KeyboardModifier.ControlModifier
@@ -74,14 +75,14 @@ def test_that_an_act_that_moves_nothing_puts_the_strip_away(window, workspace, f
     said = []
     workspace.told.connect(said.append)
     workspace.run("change.moved")
-    assert said == ["The last act moved no first pick."]
+    assert said == ["The last act moved no dates."]
 
 
 def test_that_other_months_move_many_batches_and_the_season_is_named_as_the_cause(window, workspace, farm):
     site = farm.sites[0]
     bright = dataclasses.replace(site, radiation_mj_per_m2_d=(24.0,) * 12, air_c=(24.0,) * 12)
     window.conduct.act(ChangeSet(title="Change the site", changes=(Change(before=site, after=bright),)))
-    assert "batches have another first pick" in workspace.moves_strip.words.text()
+    assert "batches have other dates" in workspace.moves_strip.words.text()
     workspace.moves_strip.list.click()
     listed = facts(workspace)
     assert len(listed) >= 2
@@ -97,8 +98,22 @@ def test_that_the_history_tells_of_an_act_what_it_moved(qtbot, window, workspace
     window.conduct.act(sown_later(batch, 3))
     workspace.run("change.history")
     dialog = window.findChild(HistoryDialog)
-    assert f"First pick moved: {batch.code} " in dialog.words.text()
+    assert f"Moved: {batch.code} " in dialog.words.text()
     dialog.close()
+
+
+def test_that_a_longer_window_of_picking_says_when_the_places_are_free(window, workspace, farm, means):
+    crops = means.catalogue.crops
+    batch = next(each for each in farm.batches if crops[each.crop].harvest is not HarvestKind.SINGLE)
+    workspace.choose(batch.id)
+    workspace.run("change.shorter")
+    assert window.conduct.undo_title == f"Pick {batch.code} 7 days shorter"
+    words = workspace.moves_strip.words.text()
+    assert words.startswith(f"Places of {batch.code} free: ")
+    assert words.endswith("7 days earlier")
+    workspace.show_moves()
+    (section,) = [each for each in workspace.side.page.sections if each.facts]
+    assert section.title == "Places free again"
 
 
 def test_that_another_farm_begins_with_nothing_moved(window, workspace, farm, session):

@@ -227,8 +227,7 @@ class BedHands(QObject):
         return self._canvas.frame_state.scale.day_at(at.x())
 
     def _allowed(self) -> bool:
-        preview = self._drag.preview
-        return preview is not None and preview.allowed
+        return self._drag.preview is not None and self._drag.preview.allowed
 
     def _show_drag(self) -> None:
         bar, preview = self._drag.bar, self._drag.preview
@@ -312,7 +311,8 @@ class BedHands(QObject):
         """Pick the batch under the cursor so many days longer."""
         if self._cursor is not None and self._free(self._cursor.bar):
             bar = self._cursor.bar
-            self._report(bar, self.window.stretch_by(bar, days))
+            bars = (bar, *(spot.bar for spot in self._index.spots(bar.batch)))
+            self._report(bar, self.window.stretch_by(bars, days))
 
     def _end_drag(self) -> None:
         self._pointer = None

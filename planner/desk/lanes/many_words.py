@@ -22,5 +22,5 @@ def picked_until(bar: Bar, days: int) -> str:
 
 
 def no_window(bar: Bar) -> str:
-    """Return that a bar has no window of picking."""
-    return tr("{code} has no window of picking here to stretch.", code=bar.code)
+    """Return that no bar of a batch has a window of picking."""
+    return tr("{code} has no window of picking to stretch.", code=bar.code)

@@ -85,8 +85,9 @@ class WindowHands(QObject):
         """Leave the window as it was; return whether it was being stretched."""
         return self._stretch.cancel()
 
-    def stretch_by(self, bar: Bar, days: int) -> Step:
-        """Pick the batch of a bar so many days longer, if it may be."""
-        if not stretchable(bar):
-            return Step(moved=False, reason=many_words.no_window(bar))
+    def stretch_by(self, bars: tuple[Bar, ...], days: int) -> Step:
+        """Pick a batch so many days longer, if one of its bars has a window and it may be."""
+        bar = next((each for each in bars if stretchable(each)), None)
+        if bar is None:
+            return Step(moved=False, reason=many_words.no_window(bars[0]))
         return stretched_by(self._mover, bar, days)
