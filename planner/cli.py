@@ -38,6 +38,7 @@ COMMANDS: Final = (
     "expand",
     "labels",
     "length",
+    "merge-log",
     "orders",
     "password",
     "plan",

@@ -31,6 +31,7 @@ from planner.commands_csv import add_import_csv
 from planner.commands_entries import add_entries
 from planner.commands_exchange import add_labels, add_phone_options, add_trace, write_phone_calendar
 from planner.commands_length import add_length
+from planner.commands_merge import add_merge_log
 from planner.commands_plan import add_plan
 from planner.commands_print import add_print
 from planner.commands_records import add_records
@@ -115,6 +116,7 @@ def parser() -> argparse.ArgumentParser:
     add_expand(commands)
     add_labels(commands)
     add_length(commands)
+    add_merge_log(commands)
     add_password(commands)
     add_orders(commands, add_span=add_span)
     add_stock(commands)
@@ -290,9 +292,9 @@ def _week(parsed: argparse.Namespace) -> int:
         print()
     else:
         crops = means.forecaster.catalogue.crops
-        for line in late_lines(late, codes=codes, crops=crops, ruler=forecast.ruler):
-            print(f"carried over: {line}")
-        names = {key: crop.name for key, crop in means.forecaster.catalogue.crops.items()}
+        told = late_lines(late, codes=codes, crops=crops, ruler=forecast.ruler)
+        sys.stdout.writelines(f"carried over: {line}\n" for line in told)
+        names = {key: crop.name for key, crop in crops.items()}
         print("\n".join(week_lines(tasks, name=forecast.ruler.week_name(week), crop_names=names)))
     return GOOD
 
