@@ -278,8 +278,7 @@ def _week(parsed: argparse.Namespace) -> int:
     week = forecast.ruler.week_of(on)
     if not 0 <= week < forecast.ruler.weeks:
         raise outside_plan(f"--date {on}" if parsed.on else f"today, {on},", forecast.ruler)
-    tasks = due_in_week(farm, forecast, week)
-    late = carried_over(farm, means.forecaster, on)
+    tasks, late = due_in_week(farm, forecast, week), carried_over(farm, means.forecaster, on)
     codes = {batch.id: batch.code for batch in farm.batches}
     if parsed.json:
         data: dict[str, Any] = {"format": "raftweek.week/1", "week": forecast.ruler.week_name(week)}
