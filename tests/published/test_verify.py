@@ -55,6 +55,7 @@ KNOWN_OUTSIDE = {
     "trial-budget-phosphorus-p-fish-11",
     "trial-budget-phosphorus-p-solids-11",
     "trial-budget-phosphorus-p-water-11",
+    "trial-lit-days",
     "trial-spinach-ratio",
     "trial-tomato",
     "trout-conversion",

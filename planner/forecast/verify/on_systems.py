@@ -141,6 +141,24 @@ def system_grown(inputs: Inputs, scene: Scene) -> float:
     return float(taken[:day].sum() / taken.sum())
 
 
+def system_days(inputs: Inputs, scene: Scene) -> float:
+    """Days from sowing to the first pick of a batch [d]."""
+    del inputs
+    batch = scene.farm.batches[0]
+    fields = ("germination_days", "nursery_days", "spacing_days", "bed_days")
+    scene.note_crop(batch.crop, fields)
+    table = scene.forecast.batches
+    return float(table.pick_days(0)[0] - table.sow_day[0])
+
+
+def system_head(inputs: Inputs, scene: Scene) -> float:
+    """Mean fresh mass of one harvested plant of a crop [g]."""
+    crop, forecast = inputs.text("crop"), scene.forecast
+    scene.note_crop(crop, ("yield_g_per_plant", "bed_density_per_m2"))
+    row = forecast.crops.index(crop)
+    return float(forecast.harvest_g[row].sum() / forecast.harvest_plants[row].sum())
+
+
 def system_gap(inputs: Inputs, scene: Scene) -> float:
     """Days between the first picks of two batches, the second sown later, over the days between sowings."""
     table = scene.forecast.batches
@@ -181,6 +199,8 @@ SYSTEMS: Final[dict[str, SystemComputation]] = {
         system_gain,
         system_grown,
         system_gap,
+        system_days,
+        system_head,
         system_share,
     )
 }
