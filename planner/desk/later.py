@@ -43,6 +43,7 @@ class Later(QObject):
 def spare_steps(window: MainWindow) -> Iterator[object]:
     """Do step by step what a window can show a farm without."""
     yield window.tips  # from now on, words are explained where the mouse rests on them
-    yield window.menus.sharpen()
+    window.menus.sharpen()
+    yield window.menus
     if window.rooms is not None and window.rooms.warm is not None:
         yield from window.rooms.warm()
