@@ -82,7 +82,7 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     Formula.BATCH_DEMAND_IRON: "plants, times dry mass formed in the week, times content",
     Formula.DRY_MASS_IN_WEEK: "dry mass of a whole plant, times the share of its growth in the week",
     Formula.WHOLE_DRY_MASS: "fresh yield, times dry matter, over the part of the plant that is harvested",
-    Formula.WINDOW_YIELD: "yield by the book, for more or fewer picks than the book has",
+    Formula.WINDOW_YIELD: "yield by the book, for the picks and the room that these plants have",
     Formula.RATIO: "supply over demand",
     Formula.DISSOLVED: "what the feed holds, less solids, fish and gas",
     Formula.IN_FEED_NITROGEN: "feed, times protein, over protein per nitrogen",

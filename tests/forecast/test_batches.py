@@ -21,6 +21,9 @@ from planner.forecast.profiles import (
     profile_key,
     profile_of,
 )
+from planner.forecast.why.ask import why
+from planner.forecast.why.formulas import recomputed
+from planner.forecast.why.values import Subject, SubjectKind
 from tests.farms import MONDAY, RAFT, batch_of, farm_of, places_of, weekly_batches
 
 CROPS = shipped_catalogue().crops
@@ -224,3 +227,17 @@ def test_that_what_regrows_between_two_cuts_is_what_the_next_one_takes():
     cuts = picks_by_day(basil).nonzero()[0]
     later = picks_by_day(basil)[cuts[1:]]
     assert np.diff(share[cuts]) == pytest.approx(later / later.sum())
+
+
+def test_that_the_room_of_plants_is_told_where_their_harvest_is_explained(forecaster, catalogue):
+    bed = dataclasses.replace(RAFT, units=1, rows=5, columns=10, area_m2=1.0)
+    farm = farm_of(batches=(batch_of(plants=50, bed=bed.id),), beds=(bed,))
+    forecast = forecaster.forecast(farm)
+    week = int(np.flatnonzero(forecast.ruler.weekly_sum(forecast.harvest_g)[0])[0])
+    subject = Subject(kind=SubjectKind.HARVEST_G, crop="lettuce-butterhead", week=week)
+    told = why(subject, farm, forecast, forecaster).children[0].children[0]
+    assert told.title == "yield"
+    assert told.input("density_per_m2").value == 50.0
+    assert told.input("own_density_per_m2").value == catalogue.crops["lettuce-butterhead"].bed_density_per_m2
+    assert recomputed(told) == pytest.approx(told.value)
+    assert told.input("room_share").value < 1.0

@@ -49,7 +49,7 @@ class Formula(Enum):
     BATCH_DEMAND_IRON = "plants × dry_mass_g × content / 1 000 000"
     DRY_MASS_IN_WEEK = "whole_dry_mass_g × growth_share"
     WHOLE_DRY_MASS = "yield_g_per_plant × dry_matter_share / harvest_share × picking_factor"
-    WINDOW_YIELD = "book_yield_g_per_plant × picks_factor"
+    WINDOW_YIELD = "book_yield_g_per_plant × picks_factor × room_share"
     RATIO = "supply_g / demand_g"
     DISSOLVED = "in_feed_g - in_solids_g - kept_in_fish_g - lost_as_gas_g"
     IN_FEED_NITROGEN = "feed_g × protein_share / protein_per_nitrogen"
@@ -208,7 +208,7 @@ _ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.WHOLE_DRY_MASS: lambda of: (
         of["yield_g_per_plant"] * of["dry_matter_share"] / of["harvest_share"] * of["picking_factor"]
     ),
-    Formula.WINDOW_YIELD: lambda of: of["book_yield_g_per_plant"] * of["picks_factor"],
+    Formula.WINDOW_YIELD: lambda of: of["book_yield_g_per_plant"] * of["picks_factor"] * of["room_share"],
     Formula.RATIO: lambda of: of["supply_g"] / of["demand_g"],
     Formula.DISSOLVED: lambda of: (
         of["in_feed_g"] - of["in_solids_g"] - of["kept_in_fish_g"] - of["lost_as_gas_g"]

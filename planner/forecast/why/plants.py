@@ -96,7 +96,7 @@ def _profile(ground: Ground, row: int) -> Profile:
 
 
 def _yield(ground: Ground, row: int) -> tuple[Input, tuple[Explanation, ...]]:
-    """Return the yield of a plant, explained where other picking days than the book's changed it."""
+    """Return the yield of a plant, explained where other picking days or more or less room changed it."""
     batch, profile = ground.farm.batches[row], _profile(ground, row)
     book = profile.crop.yield_g_per_plant
     if batch.yield_g_per_plant is not None or _is_same(profile.yield_g_per_plant, book):
@@ -109,11 +109,26 @@ def _yield(ground: Ground, row: int) -> tuple[Input, tuple[Explanation, ...]]:
         formula=Formula.WINDOW_YIELD,
         inputs=(
             ground.figure("book_yield_g_per_plant", f"crop/{batch.crop}/yield_g_per_plant"),
-            worked("picks_factor", profile.yield_g_per_plant / book, "1"),
+            worked("picks_factor", profile.yield_g_per_plant / book / profile.room_share, "1"),
             batch_input(ground, batch, "picking_days"),
+            worked("room_share", profile.room_share, "1"),
+            *_room(ground, profile),
         ),
     )
     return worked("yield_g_per_plant", profile.yield_g_per_plant, "g"), (child,)
+
+
+def _room(ground: Ground, profile: Profile) -> tuple[Input, ...]:
+    """Return the room of the plants, and what the share of it goes by; nothing at the crop's own distance."""
+    if profile.density_per_m2 is None:
+        return ()
+    crop = f"crop/{profile.crop.key}"
+    return (
+        worked("density_per_m2", profile.density_per_m2, "plants/m²"),
+        ground.figure("own_density_per_m2", f"{crop}/bed_density_per_m2"),
+        ground.figure("width_cm", f"{crop}/width_cm"),
+        ground.figure("closure_m2_per_kg", "coefficient/growth/spacing_closure_m2_per_kg"),
+    )
 
 
 def _is_same(one: float, other: float) -> bool:
