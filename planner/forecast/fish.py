@@ -223,7 +223,7 @@ class _Walk:
         before_g = self.shoal.weight_g
         by_g = max(before_g, self._appetite.fry_g)
         root = by_g**_CUBE_ROOT + self._tgc() / _PER_THOUSAND * self._warmth[age]
-        return before_g * max(root**3 / by_g, 1.0)
+        return before_g * max(float(root**3) / by_g, 1.0)
 
     def _grown_on(self, feed_g: float, age: int) -> _Grown:
         """Return a day with an amount of feed; what is more than fish eat is fed all the same, and lost."""

@@ -233,7 +233,8 @@ def _warmth(ground: Ground, entry: FishGroup, day: int) -> Explanation:
 
 
 def _by_percent(ground: Ground, entry: FishGroup, group: GroupForecast, day: int) -> Explanation:
-    share, children = 1.0, ()
+    share = 1.0
+    children: tuple[Explanation, ...] = ()
     if entry.feeding is Feeding.PERCENT:
         percent = entered("percent", entry.feed_percent or 0.0, "% of body weight a day", group.name)
     else:
