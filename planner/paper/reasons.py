@@ -104,7 +104,7 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     Formula.WEIGHT_AFTER: "the cube root of weight grows by the coefficient times warmth",
     Formula.EFFECTIVE_TEMPERATURE: "the best temperature, times how well the fish grow at this one",
     Formula.FEED_BY_PERCENT: "mass of the fish, times percent of body weight",
-    Formula.FEED_BY_TABLE: "mass of the fish, times percent of body weight, times their appetite at this warmth",
+    Formula.FEED_BY_TABLE: "mass of the fish, times percent of it, times their appetite at this warmth",
     Formula.AMMONIA: "feed, times its protein, times the ammonia nitrogen that comes of protein",
     Formula.FILTER_NEED: "ammonia nitrogen over what a square metre of biofilm takes at the water's warmth",
     Formula.OXYGEN: "what fish take by their feed and nitrifiers by the ammonia, over the hours of a day",

@@ -263,8 +263,8 @@ def _by_percent(ground: Ground, entry: FishGroup, group: GroupForecast, day: int
     notes = _water_notes(ground, entry) if entry.feeding is Feeding.TABLE else ()
     if not children:
         return _feed(ground, group, day, Formula.FEED_BY_PERCENT, inputs, notes=notes)
-    inputs = (*inputs, worked("appetite_share", share, "1"))
-    return _feed(ground, group, day, Formula.FEED_BY_TABLE, inputs, children=children, notes=notes)
+    eats = worked("appetite_share", share, "1")
+    return _feed(ground, group, day, Formula.FEED_BY_TABLE, (*inputs, eats), children=children, notes=notes)
 
 
 def why_feed_mean(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
