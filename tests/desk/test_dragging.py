@@ -1,4 +1,4 @@
-"""Batches are dragged in time and place in the real window, by mouse and by keys, as one undoable act each."""
+"""Batches are dragged in time and place in the real window, by mouse and keys, each as one undoable act."""
 
 import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
