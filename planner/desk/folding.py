@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from PySide6.QtCore import QEvent, QObject, Signal
+from PySide6.QtCore import QEvent, QObject, QTimer, Signal
 from PySide6.QtWidgets import QSplitter, QWidget
 
 DUE: Final = 0
@@ -60,8 +60,22 @@ class Panes(QObject):
         shown = [wanted and not self._wide for wanted in self.wanted]
         for pane, seen in zip(self._panes, shown, strict=True):
             pane.setVisible(seen)
+        # The row deals its width out after this event.
+        QTimer.singleShot(0, self, self._leave_room)
         if before != shown:
             self.changed.emit()
+
+    def _leave_room(self) -> None:
+        """Make the panes narrower, down to their least, where the pages between them have too little."""
+        due, middle, side = self._row.sizes()
+        for at, wide in ((SIDE, side), (DUE, due)):
+            pane = self._panes[at]
+            taken = min(max(self._least_middle - middle, 0), max(wide - pane.minimumWidth(), 0))
+            if pane.isHidden() or taken == 0:
+                continue
+            middle += taken
+            due, side = (due - taken, side) if at == DUE else (due, side - taken)
+            self._row.setSizes([due, middle, side])
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if watched is self._row and event.type() is QEvent.Type.Resize:

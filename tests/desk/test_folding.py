@@ -2,7 +2,7 @@
 
 import pytest
 from PySide6.QtCore import QRect, QSize, Qt
-from PySide6.QtWidgets import QPushButton, QSizePolicy, QSplitter, QWidget
+from PySide6.QtWidgets import QApplication, QPushButton, QSizePolicy, QSplitter, QWidget
 
 from planner.desk.flow import Flow
 from planner.desk.folding import DUE, SIDE, Panes
@@ -35,6 +35,16 @@ def test_that_both_panes_fold_away_in_a_narrow_window_and_come_back_in_a_broad_o
     assert seen(row) == [False, False]
     row.resize(600, 200)
     assert seen(row) == [True, True]
+
+
+def test_that_the_panes_become_narrower_before_they_fold(row):
+    row.setSizes([300, 300, 400])
+    row.resize(700, 200)
+    QApplication.processEvents()
+    due, middle, side = row.sizes()
+    assert middle >= 300
+    assert due >= 100
+    assert side >= 200
 
 
 def test_that_in_a_narrow_window_one_pane_is_shown_at_a_time(row):
