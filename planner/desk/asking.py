@@ -11,11 +11,13 @@ from functools import partial
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QObject, QTimer, QTimeZone, Signal
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QWidget
 
 from planner.desk.behind import Behind
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact
+from planner.desk.say import tr
 from planner.desk.services import WorkspaceNeeds
 from planner.desk.theme import Theme
 from planner.farm.crops import Batch
@@ -27,8 +29,10 @@ if TYPE_CHECKING:
     from planner.desk.sureness import Sureness, SureStep
 
 
-PAPERED: Final = {"paper.labels": "Labels and tags…", "paper.trace": "Trace…"}
+OF_BATCHES: Final = {"paper.labels": "Labels and tags…", "paper.trace": "Trace…"}
 """Entries of the menus that put batches on paper, and their words in the menu of a bar."""
+PAPERED: Final = (*OF_BATCHES, "paper.phone", "paper.message")
+"""Entries of the menus that are asked of `run_paper`."""
 
 
 class Asking(QObject):
@@ -165,8 +169,11 @@ class Asking(QObject):
         dialog.open()
 
     def run_paper(self, key: str, day: date, batches: Sequence[Batch]) -> None:
-        """Show labels, or the trace of a batch, as they will be printed."""
+        """Show labels, or the trace of a batch, as they will be printed; or tell a phone."""
         if self._outlook is None:
+            return
+        if key in ("paper.phone", "paper.message"):
+            self._tell_phone(key, day)
             return
         from planner.desk.labels.asking import LabelAsking
 
@@ -176,6 +183,26 @@ class Asking(QObject):
             asking.ask_labels(day, batches)
         else:
             asking.ask_trace(batches)
+
+    def _tell_phone(self, key: str, day: date) -> None:
+        """Write a phone's calendar, or put the week into the clipboard as one message."""
+        outlook = self._outlook
+        if outlook is None:
+            return
+        if key == "paper.phone":
+            from planner.desk.phone import PhoneDialog
+
+            dialog = PhoneDialog(outlook, self._needs, day, self._window)
+            dialog.told.connect(self.told)
+            dialog.open()
+            return
+        from planner.paper.week_message import week_message
+
+        ruler = outlook.forecast.ruler
+        week = min(max(ruler.week_of(day), 0), max(ruler.weeks - 1, 0))
+        text = week_message(outlook.farm, outlook.forecast, outlook.catalogue, week=week)
+        QGuiApplication.clipboard().setText(text)
+        self.told.emit(tr("Copied, {n} letters: {words}", n=len(text), words=text))
 
     def ask_print(self, day: date) -> None:
         """Show what there is to print, from the week of a day on, as it will be printed."""

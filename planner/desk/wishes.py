@@ -12,7 +12,7 @@ from PySide6.QtCore import QObject, QPoint, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu
 
-from planner.desk.asking import PAPERED
+from planner.desk.asking import OF_BATCHES
 from planner.desk.gathering import GATHERED
 from planner.desk.say import tr
 from planner.farm.crops import Batch
@@ -48,7 +48,7 @@ class Wishes(QObject):
         offered = [("change.alter", tr("Alter…")), ("change.remove", tr("Remove"))] if thing else []
         if isinstance(thing, Batch):
             offered.insert(1, ("change.lock", tr("Unlock") if thing.locked else tr("Lock")))
-            offered[2:2] = [(key, tr(words)) for key, words in (*GATHERED.items(), *PAPERED.items())]
+            offered[2:2] = [(key, tr(words)) for key, words in (*GATHERED.items(), *OF_BATCHES.items())]
             if self._has_window(thing):
                 stretches = (
                     ("change.longer", tr("Pick a week longer")),

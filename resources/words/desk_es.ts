@@ -6971,7 +6971,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>conductivity (EC)</source>
-        <translation type="unfinished">conductividad (EC)</translation>
+        <translation type="unfinished">conductividad (CE)</translation>
     </message>
     <message>
         <source>cool</source>
@@ -8447,7 +8447,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>water topped up</source>
-        <translation type="unfinished">agua repuesta</translation>
+        <translation type="unfinished">agua añadida</translation>
     </message>
     <message>
         <source>week {week} will be {many} heads short</source>

@@ -36,6 +36,10 @@
         <translation type="unfinished">&amp;Tungkol dito at mga paalala</translation>
     </message>
     <message>
+        <source>&amp;At</source>
+        <translation type="unfinished">Sa &amp;oras na</translation>
+    </message>
+    <message>
         <source>&amp;Batch or seed lot</source>
         <translation type="unfinished">&amp;Batch o lote ng binhi</translation>
     </message>
@@ -56,6 +60,10 @@
         <translation type="unfinished">&amp;Itim at puti</translation>
     </message>
     <message>
+        <source>&amp;Calendar for a phone…</source>
+        <translation type="unfinished">&amp;Kalendaryo para sa telepono…</translation>
+    </message>
+    <message>
         <source>&amp;Change</source>
         <translation type="unfinished">&amp;Baguhin</translation>
     </message>
@@ -74,6 +82,10 @@
     <message>
         <source>&amp;Correct {code}</source>
         <translation type="unfinished">&amp;Iwasto ang {code}</translation>
+    </message>
+    <message>
+        <source>&amp;Days before</source>
+        <translation type="unfinished">Ilang &amp;araw bago</translation>
     </message>
     <message>
         <source>&amp;Doses</source>
@@ -212,6 +224,10 @@
         <translation type="unfinished">&amp;I-save bilang talaan…</translation>
     </message>
     <message>
+        <source>&amp;Save…</source>
+        <translation type="unfinished">I-&amp;save…</translation>
+    </message>
+    <message>
         <source>&amp;Set-up</source>
         <translation type="unfinished">&amp;Ayos</translation>
     </message>
@@ -246,6 +262,10 @@
     <message>
         <source>&amp;Water reading…</source>
         <translation type="unfinished">Suri ng tu&amp;big…</translation>
+    </message>
+    <message>
+        <source>&amp;Whose work</source>
+        <translation type="unfinished">Kaninong &amp;gawain</translation>
     </message>
     <message>
         <source>&amp;Width of a label</source>
@@ -1168,6 +1188,14 @@
         <translation type="unfinished">Calcium sa dagdag na tubig</translation>
     </message>
     <message>
+        <source>Calendar (*.ics)</source>
+        <translation type="unfinished">Kalendaryo (*.ics)</translation>
+    </message>
+    <message>
+        <source>Calendar for a phone</source>
+        <translation type="unfinished">Kalendaryo para sa telepono</translation>
+    </message>
+    <message>
         <source>Calibrate every</source>
         <translation type="unfinished">I-calibrate tuwing</translation>
     </message>
@@ -1404,6 +1432,10 @@
         <translation type="unfinished">Conductivity [mS/cm]</translation>
     </message>
     <message>
+        <source>Copied, {n} letters: {words}</source>
+        <translation type="unfinished">Nakopya, {n} titik: {words}</translation>
+    </message>
+    <message>
         <source>Copied: {codes}. Paste sows them again, later.</source>
         <translation type="unfinished">Nakopya: {codes}. I-paste para ihasik muli kinalaunan.</translation>
     </message>
@@ -1418,6 +1450,10 @@
     <message>
         <source>Copy the report</source>
         <translation type="unfinished">Kopyahin ang ulat</translation>
+    </message>
+    <message>
+        <source>Copy the week's &amp;message</source>
+        <translation type="unfinished">Kopyahin ang &amp;mensahe ng linggo</translation>
     </message>
     <message>
         <source>Cost</source>
@@ -5346,6 +5382,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Gawain</translation>
     </message>
     <message>
+        <source>Tasks as a calendar file, by who does them, with reminders</source>
+        <translation type="unfinished">Mga gawain bilang file ng kalendaryo, ayon sa gagawa, may paalala</translation>
+    </message>
+    <message>
         <source>Tell what the words mean of the part that has the keyboard; hovering tells it too</source>
         <translation type="unfinished">Sabihin ang kahulugan ng mga salita sa bahaging may keyboard; ganoon din kapag itinapat ang mouse</translation>
     </message>
@@ -5468,6 +5508,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>The numbers are planning aids. Test the water, look at the fish. No yield is promised, and nothing here is medical, legal or engineering advice.</source>
         <translation type="unfinished">Pantulong lang sa plano ang mga numero. Suriin ang tubig, tingnan ang isda. Walang pangakong ani, at walang payong medikal, legal o pang-inhinyero rito.</translation>
+    </message>
+    <message>
+        <source>The phone &amp;rings</source>
+        <translation type="unfinished">Tu&amp;tunog ang telepono</translation>
     </message>
     <message>
         <source>The planted area fits the feed, but something is flagged. This would repair it first:</source>
@@ -6226,6 +6270,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ano ang binibilang</translation>
     </message>
     <message>
+        <source>What is due in the week in at most 160 letters, for any phone</source>
+        <translation type="unfinished">Ang gagawin sa linggo sa di-hihigit sa 160 titik, para sa anumang telepono</translation>
+    </message>
+    <message>
         <source>What is left when the month begins</source>
         <translation type="unfinished">Natitira sa simula ng buwan</translation>
     </message>
@@ -6594,6 +6642,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Isulat ang mga tala ko bilang teksto</translation>
     </message>
     <message>
+        <source>Write over the file you gave the phone last time: what moved is then moved in the phone, too, and what is gone is taken off. Every entry is for a whole day; feed is the most to give.</source>
+        <translation type="unfinished">Isulat sa ibabaw ng file na ibinigay sa telepono noong huli: ang nalipat ay malilipat din sa telepono, at ang nawala ay tatanggalin. Bawat tala ay buong araw; ang pakain ang pinakamarami na ibibigay.</translation>
+    </message>
+    <message>
         <source>Write…</source>
         <translation type="unfinished">Isulat…</translation>
     </message>
@@ -6747,7 +6799,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>alkalinity (KH)</source>
-        <translation type="unfinished">alkalinity (KH)</translation>
+        <translation type="unfinished">alkalinidad (KH)</translation>
     </message>
     <message>
         <source>alkalinity falls by {fall} unless base is given; {agreement}</source>
@@ -6775,7 +6827,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>ammonia (TAN)</source>
-        <translation type="unfinished">ammonia (TAN)</translation>
+        <translation type="unfinished">amonya (TAN)</translation>
     </message>
     <message>
         <source>ample</source>
@@ -6919,7 +6971,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>calcium</source>
-        <translation type="unfinished">kaltsyum</translation>
+        <translation type="unfinished">kalsyo</translation>
     </message>
     <message>
         <source>calibrated</source>
@@ -6971,7 +7023,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>conductivity (EC)</source>
-        <translation type="unfinished">conductivity (EC)</translation>
+        <translation type="unfinished">konduktibidad (EC)</translation>
     </message>
     <message>
         <source>cool</source>
@@ -7023,11 +7075,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>dissolved oxygen</source>
-        <translation type="unfinished">tunaw na oksiheno</translation>
+        <translation type="unfinished">natunaw na oksiheno</translation>
     </message>
     <message>
         <source>dissolved solids (TDS)</source>
-        <translation type="unfinished">tunaw na solido (TDS)</translation>
+        <translation type="unfinished">natunaw na solido (TDS)</translation>
     </message>
     <message>
         <source>does not fit into the doses of one week</source>
@@ -7127,7 +7179,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>factor of the meter</source>
-        <translation type="unfinished">factor ng panukat</translation>
+        <translation type="unfinished">salik ng panukat</translation>
     </message>
     <message>
         <source>factor of the meter {factor}</source>
@@ -7899,7 +7951,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>phosphorus</source>
-        <translation type="unfinished">posporus</translation>
+        <translation type="unfinished">posporo</translation>
     </message>
     <message>
         <source>physics</source>
@@ -8311,7 +8363,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the value read</source>
-        <translation type="unfinished">ang nasukat na halaga</translation>
+        <translation type="unfinished">ang nabasang halaga</translation>
     </message>
     <message>
         <source>the warmth that was read</source>
@@ -8447,7 +8499,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>water topped up</source>
-        <translation type="unfinished">tubig na idinagdag</translation>
+        <translation type="unfinished">idinagdag na tubig</translation>
     </message>
     <message>
         <source>week {week} will be {many} heads short</source>
@@ -8519,7 +8571,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>what was read</source>
-        <translation type="unfinished">ang sinukat</translation>
+        <translation type="unfinished">kung ano ang binasa</translation>
     </message>
     <message>
         <source>what was taken out, how it is kept, when and where it goes back</source>
@@ -9214,6 +9266,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{name}: mas marami ang isda sa tangke kaysa limit para sa laki nito.</translation>
     </message>
     <message>
+        <source>{name}: more is fed than these fish can eat; what they leave fouls the water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{name}: no reading yet</source>
         <translation type="unfinished">{name}: wala pang suri</translation>
     </message>
@@ -9252,6 +9308,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{name}: {count} readings from {low} to {high}, the last {value} on {day}</source>
         <translation type="unfinished">{name}: {count} suri mula {low} hanggang {high}, ang huli {value} noong {day}</translation>
+    </message>
+    <message>
+        <source>{name}: {events} entries, {new} new, {changed} changed, {gone} cancelled.</source>
+        <translation type="unfinished">{name}: {events} tala, {new} bago, {changed} binago, {gone} kinansela.</translation>
     </message>
     <message>
         <source>{name}…</source>
@@ -9574,6 +9634,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>⚠ It could not be worked out: {why}</source>
         <translation type="unfinished">⚠ Hindi makuwenta: {why}</translation>
+    </message>
+    <message>
+        <source>⚠ {name}: {why} Choose another name.</source>
+        <translation type="unfinished">⚠ {name}: {why} Pumili ng ibang pangalan.</translation>
     </message>
     <message>
         <source>⚠ {parts}: see below.</source>

@@ -4,12 +4,16 @@ import re
 import subprocess
 
 import pytest
+from icalendar import Calendar
 from PySide6.QtCore import QDate, Qt
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 
 from planner.desk import settings
 from planner.desk.labels.wish import grid_of, grid_words
+from planner.desk.phone import PhoneDialog
 from planner.desk.printing import PreviewDialog
+from planner.paper.ical_events import Role
 from planner.paper.labels import LabelKind
 from planner.paper.labels_grid import LabelGrid
 from tests.desk.helpers import nameless_controls
@@ -139,6 +143,49 @@ def test_that_an_unknown_code_is_told(qtbot, window):
 )
 def test_that_nonsense_in_the_settings_is_plain_paper(words):
     assert grid_of(words) is None
+
+
+def phone(window):
+    window.menus.actions["paper.phone"].trigger()
+    return window.findChildren(PhoneDialog)[-1]
+
+
+def test_that_a_calendar_is_written_for_a_role_and_a_second_writing_doubles_nothing(qtbot, window, tmp_path):
+    target = tmp_path / "grower.ics"
+    for at in range(2):
+        dialog = phone(window)
+        assert nameless_controls(dialog) == []
+        choose(dialog.role, Role.GROWER)
+        if at:
+            QTest.keyClick(dialog.before, Qt.Key.Key_Up)
+        dialog.write(str(target))
+    events = Calendar.from_ical(target.read_bytes()).walk("VEVENT")
+    assert len({event["uid"] for event in events}) == len(events) > 10
+    assert {event["categories"].cats[0] for event in events} <= {"sow", "space", "move", "pick", "clear"}
+    assert all(event["dtstart"].params["VALUE"] == "DATE" for event in events)
+    assert all(event.walk("VALARM")[0]["trigger"].dt.days == -1 for event in events)
+    assert "0 new" in window.messages.words
+    assert "changed" in window.messages.words
+
+
+def test_that_a_calendar_of_somebody_else_is_not_written_over(qtbot, window, tmp_path):
+    target = tmp_path / "other.ics"
+    target.write_text("BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//X//Y\r\nEND:VCALENDAR\r\n")
+    before = target.read_bytes()
+    dialog = phone(window)
+    dialog.write(str(target))
+    assert "Choose another name" in dialog.said.text()
+    assert target.read_bytes() == before
+    dialog.write(str(tmp_path / "nowhere" / "a.ics"))
+    assert "Choose another folder" in dialog.said.text()
+    dialog.reject()
+
+
+def test_that_the_week_is_copied_as_one_message(qtbot, window):
+    window.menus.actions["paper.message"].trigger()
+    text = QGuiApplication.clipboard().text()
+    assert 0 < len(text) <= 160
+    assert text in window.messages.words
 
 
 def test_that_a_sheet_comes_back_from_its_text():
