@@ -278,14 +278,12 @@ class Workspace(QWidget):
         self.lanes.show_current()
 
     def take_chosen(self, ids: list[str]) -> None:
-        """Take over what was chosen by hand; of several, what is in sight stays where it is."""
+        """Take over what was chosen by hand; what is in sight stays where it is, under the hand."""
         if not ids:
             self.choose_nothing()
             return
         self._chosen, self._along = Id(ids[-1]), tuple(Id(each) for each in ids[:-1])
         self._show_chosen()
-        if len(ids) == 1:
-            self.lanes.show_current()
 
     def _on_opened(self, thing_id: str) -> None:
         self.choose(thing_id)

@@ -144,3 +144,23 @@ def test_that_a_succession_chosen_by_a_band_is_copied_and_pasted_as_one_act(wind
     }
     QTest.keyClick(window, Qt.Key.Key_Z, CTRL)
     assert not window.conduct.undo_title
+
+
+def test_that_a_bar_that_is_pressed_stays_under_the_hand(window, lanes):
+    lanes.time.set_zoom(14.0)
+    QApplication.processEvents()
+    lanes.beds.sharpen()
+    beds, shown = lanes.beds, lanes.span
+    index = SceneIndex(lanes.scene)
+    left = beds.frame_state.kit.names_px
+    spot, box = next(
+        (spot, box)
+        for bar in lanes.scene.bars()
+        for spot in index.spots(bar.batch)
+        if (box := beds.rect_of(spot))
+        and box.left() < left < box.right() - 60
+        and box.bottom() < beds.height()
+    )
+    QTest.mouseClick(beds.viewport(), LEFT, NONE, QPoint(int(left) + 20, int(box.center().y())))
+    assert window.workspace.chosen_thing().id == spot.bar.batch
+    assert lanes.span == shown

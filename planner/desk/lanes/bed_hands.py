@@ -109,11 +109,11 @@ class BedHands(QObject):
             return
         spot = self._canvas.spot_at(at)
         if spot is None:
-            adding = hand.shift or hand.control
-            self._band.press(at, self._chosen, adding=adding)
+            self._band.press(at, self._chosen, adding=hand.shift or hand.control)
             return
-        if self.window.press(spot, at):
+        if self.window.over_handle(spot, at):
             self._choose(spot, adding=False)
+            self.window.press(spot, at)
             return
         self._lone = spot if self._is_one_of_many(spot) and not hand.control else None
         if self._lone is None:

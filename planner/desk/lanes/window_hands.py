@@ -43,12 +43,9 @@ class WindowHands(QObject):
             return False
         return not spot.bar.locked and on_handle(spot.bar, at.x(), box.left(), box.right())
 
-    def press(self, spot: Spot, at: QPointF) -> bool:
-        """Take the window of a bar, if it is pressed at its edge; return whether it is."""
-        if not self.over_handle(spot, at):
-            return False
+    def press(self, spot: Spot, at: QPointF) -> None:
+        """Take the window of a bar by its edge."""
         self._stretch.press(spot.bar, x=at.x(), day=self._day_at(at))
-        return True
 
     def _day_at(self, at: QPointF) -> float:
         return self._canvas.frame_state.scale.day_at(at.x())
