@@ -48,6 +48,7 @@ _FLAG_WORDS: Final = {
     "lethal temperature": "{name}: the water comes close to what the fish cannot live in.",
     "no appetite": "{name}: the water is too cold or too warm for these fish to feed and grow; what is given "
     "all the same fouls it.",
+    "overfed": "{name}: more is fed than these fish can eat; what they leave fouls the water.",
     "too slow": "{name} grows too slowly in this season to be ready in time: the plan gives it up when it is "
     "{share} % of its size.",
     "treated fish": "{name}: treated with a medicine and not cleared yet: no fish of it may be harvested for "

@@ -29,6 +29,7 @@ from planner.forecast.flags import (
     appetite_flags,
     climate_flags,
     density_flags,
+    overfed_flags,
     slow_flags,
     supply_flags,
     treated_flags,
@@ -200,6 +201,7 @@ class Forecaster:
             lambda: (
                 *climate_flags(farm, catalogue, ruler, water_c=water_c),
                 *appetite_flags(farm, catalogue, loops, ruler),
+                *overfed_flags(farm, catalogue, loops, ruler),
                 *density_flags(farm, catalogue, groups, ruler),
                 *treated_flags(farm),
             ),

@@ -111,6 +111,38 @@ def appetite_flags(
                     yield _listless_flag(group, species, water[first : last + 1], first, ruler)
 
 
+def overfed_flags(
+    farm: Farm, catalogue: Catalogue, loops: Sequence[LoopForecast], ruler: Ruler
+) -> Iterator[Flag]:
+    """Yield a flag for every span in which a group that feeds is given more than it can eat."""
+    entered = {group.id: group for group in farm.fish_groups}
+    for group in (group for loop in loops for group in loop.groups):
+        entry = entered[group.group]
+        species = catalogue.fish[entry.species]
+        bounds = [stage.up_to_g for stage in species.stages[:-1]]
+        stage = np.searchsorted(bounds, group.weight_g, side="left")
+        fcr = np.asarray([each.fcr for each in species.stages])[stage] if entry.fcr is None else entry.fcr
+        eaten = group.gain_g * fcr
+        left = (group.gain_g > 0.0) & (group.feed_g > eaten * (1.0 + _LEFT_OVER))
+        for first, last in runs(left):
+            fed = group.feed_g[first : last + 1]
+            yield Flag(
+                kind=FlagKind.OVERFED,
+                about=group.group,
+                name=group.name,
+                on=ruler.date_of(first),
+                until_on=ruler.date_of(last),
+                values=(
+                    ("fed_g_per_day", float(fed.max())),
+                    ("eaten_share", float((eaten[first : last + 1] / fed).min())),
+                ),
+            )
+
+
+_LEFT_OVER: Final = 1e-6
+"""Less than this of the feed is noise of the arithmetic, not feed left over."""
+
+
 def treated_flags(farm: Farm) -> Iterator[Flag]:
     """Yield a flag for every treatment after which fish are not cleared yet, and for each harvest it bars."""
     names = {group.id: group.name for group in farm.fish_groups}

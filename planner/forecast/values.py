@@ -287,6 +287,13 @@ class LoopForecast:
         return self.pool_g * (MG_PER_G / self.water_l)
 
 
+class AreaRule(Enum):
+    """Whose feed-rate ratio tells what area the feed carries: FAO's by kind of crop, or UVI's for rafts."""
+
+    FAO = "fao"
+    UVI = "uvi"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WeekVerdict:
     """One loop in one week, all elements.
@@ -317,6 +324,13 @@ class WeekVerdict:
     covered_ratio: tuple[float | None, ...]
     unmet_g: tuple[float, ...]
 
+    def area_fed_by(self, rule: AreaRule) -> tuple[float, float]:
+        """Return the area that the feed carries by a rule, least and most [m²]."""
+        if rule is AreaRule.FAO:
+            return self.area_fed_m2
+        low, high = self.uvi_band
+        return self.feed_g_per_day / high, self.feed_g_per_day / low
+
 
 class FlagKind(Enum):
     """What the forecast wants the grower to know."""
@@ -331,6 +345,7 @@ class FlagKind(Enum):
     WATER_TEMPERATURE = "water temperature"
     LETHAL_TEMPERATURE = "lethal temperature"
     NO_APPETITE = "no appetite"
+    OVERFED = "overfed"
     GIVEN_UP = "too slow"
     TREATED = "treated fish"
     HARVEST_BARRED = "harvest barred"

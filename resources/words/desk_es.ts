@@ -9214,6 +9214,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{name}: más peces en el tanque que el límite para su tamaño.</translation>
     </message>
     <message>
+        <source>{name}: more is fed than these fish can eat; what they leave fouls the water.</source>
+        <translation type="unfinished">{name}: se da más de lo que estos peces pueden comer; lo que dejan ensucia el agua.</translation>
+    </message>
+    <message>
         <source>{name}: no reading yet</source>
         <translation type="unfinished">{name}: aún sin lectura</translation>
     </message>

@@ -9267,7 +9267,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{name}: more is fed than these fish can eat; what they leave fouls the water.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: higit ang ipinapakain kaysa kayang kainin ng mga isdang ito; dinudumihan ng tira ang tubig.</translation>
     </message>
     <message>
         <source>{name}: no reading yet</source>

@@ -86,6 +86,10 @@ def test_that_fish_do_not_grow_on_more_than_they_can_eat(forecaster, own):
     assert plain.gain_g[0] < group.gain_g[0] <= most * plain.gain_g[0] * (1 + 1e-9)
     assert np.allclose(loop.content_g, loop.fish_g + loop.solids_g + loop.gas_g + loop.dissolved_g, rtol=1e-9)
     assert loop.feed_g[0] > most * free.loops[0].feed_g[0]
+    flags = [flag for flag in stuffed.flags if flag.kind is FlagKind.OVERFED]
+    assert flags[0].on == MONDAY
+    assert 0.0 < dict(flags[0].values)["eaten_share"] < 1.0
+    assert not [flag for flag in free.flags if flag.kind is FlagKind.OVERFED]
 
 
 def test_that_a_table_for_one_warmth_is_not_fed_in_full_to_fish_in_cold_water(forecaster):
