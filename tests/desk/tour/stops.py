@@ -11,6 +11,7 @@ from typing import NamedTuple
 from PySide6.QtWidgets import QApplication, QDialog, QWidget
 
 from planner.bootstrap_csv import TableIn
+from planner.desk.book_page.new_entry import NewEntryDialog
 from planner.desk.crash import CrashDialog
 from planner.desk.csv_in.dialog import TableDialog
 from planner.desk.forms.plans import FORM_WORDS
@@ -19,6 +20,7 @@ from planner.desk.messages import Question, ask_on_screen
 from planner.desk.places.listed import LISTED
 from planner.desk.plan.help_pages import HelpPage
 from planner.desk.plan.page import SECTIONS
+from planner.farm.farm import Shelf
 from planner.store.csv_in.sheet import read_sheet
 from tests.desk.helpers import NOW
 
@@ -114,6 +116,11 @@ def _table(window):
     return _opened(TableDialog(table, session.act, window.theme, window))
 
 
+def _own_entry(window):
+    workspace = window.workspace
+    return _opened(NewEntryDialog(workspace.outlook, Shelf.CROP, "basil", window.theme, window))
+
+
 def _section_help(window):
     return _opened(HelpPage("season", "Season", window.theme, window))
 
@@ -144,6 +151,9 @@ DIALOGS = (
     Stop("begin", _entry("farm.begin")),
     Stop("new farm", _entry("farm.new")),
     Stop("print", _entry("farm.print")),
+    Stop("labels", _entry("paper.labels")),
+    Stop("trace", _entry("paper.trace", chosen=_batch)),
+    Stop("own entry", _own_entry),
     Stop("backups", _backups),
     Stop("table in", _table),
     Stop("history", _entry("change.history")),
