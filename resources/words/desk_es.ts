@@ -36,6 +36,10 @@
         <translation type="unfinished">&amp;Acerca de y cuidados</translation>
     </message>
     <message>
+        <source>&amp;At</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Batch or seed lot</source>
         <translation type="unfinished">&amp;Lote o lote de semilla</translation>
     </message>
@@ -56,6 +60,10 @@
         <translation type="unfinished">&amp;Blanco y negro</translation>
     </message>
     <message>
+        <source>&amp;Calendar for a phone…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Change</source>
         <translation type="unfinished">&amp;Cambiar</translation>
     </message>
@@ -74,6 +82,10 @@
     <message>
         <source>&amp;Correct {code}</source>
         <translation type="unfinished">&amp;Corregir {code}</translation>
+    </message>
+    <message>
+        <source>&amp;Days before</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Doses</source>
@@ -212,6 +224,10 @@
         <translation type="unfinished">&amp;Guardar como tabla…</translation>
     </message>
     <message>
+        <source>&amp;Save…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Set-up</source>
         <translation type="unfinished">&amp;Instalaciones</translation>
     </message>
@@ -246,6 +262,10 @@
     <message>
         <source>&amp;Water reading…</source>
         <translation type="unfinished">Lectura de &amp;agua…</translation>
+    </message>
+    <message>
+        <source>&amp;Whose work</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Width of a label</source>
@@ -1168,6 +1188,14 @@
         <translation type="unfinished">Calcio en el agua de reposición</translation>
     </message>
     <message>
+        <source>Calendar (*.ics)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calendar for a phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Calibrate every</source>
         <translation type="unfinished">Calibrar cada</translation>
     </message>
@@ -1404,6 +1432,10 @@
         <translation type="unfinished">Conductividad [mS/cm]</translation>
     </message>
     <message>
+        <source>Copied, {n} letters: {words}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Copied: {codes}. Paste sows them again, later.</source>
         <translation type="unfinished">Copiado: {codes}. Pegar los siembra otra vez, después.</translation>
     </message>
@@ -1418,6 +1450,10 @@
     <message>
         <source>Copy the report</source>
         <translation type="unfinished">Copiar el informe</translation>
+    </message>
+    <message>
+        <source>Copy the week's &amp;message</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Cost</source>
@@ -5346,6 +5382,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Tarea</translation>
     </message>
     <message>
+        <source>Tasks as a calendar file, by who does them, with reminders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tell what the words mean of the part that has the keyboard; hovering tells it too</source>
         <translation type="unfinished">Decir qué significan las palabras de la parte que tiene el teclado; al pasar el ratón también se dice</translation>
     </message>
@@ -5468,6 +5508,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>The numbers are planning aids. Test the water, look at the fish. No yield is promised, and nothing here is medical, legal or engineering advice.</source>
         <translation type="unfinished">Los números son una ayuda para planear. Analice el agua, mire los peces. No se promete ningún rendimiento, y nada aquí es consejo médico, legal ni de ingeniería.</translation>
+    </message>
+    <message>
+        <source>The phone &amp;rings</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The planted area fits the feed, but something is flagged. This would repair it first:</source>
@@ -6226,6 +6270,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Qué se cuenta</translation>
     </message>
     <message>
+        <source>What is due in the week in at most 160 letters, for any phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What is left when the month begins</source>
         <translation type="unfinished">Lo que queda cuando empieza el mes</translation>
     </message>
@@ -6592,6 +6640,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Write my entries as text</source>
         <translation type="unfinished">Escribir mis entradas como texto</translation>
+    </message>
+    <message>
+        <source>Write over the file you gave the phone last time: what moved is then moved in the phone, too, and what is gone is taken off. Every entry is for a whole day; feed is the most to give.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Write…</source>
@@ -9258,6 +9310,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{name}: {count} lecturas de {low} a {high}, la última {value} el {day}</translation>
     </message>
     <message>
+        <source>{name}: {events} entries, {new} new, {changed} changed, {gone} cancelled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{name}…</source>
         <translation type="unfinished">{name}…</translation>
     </message>
@@ -9578,6 +9634,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>⚠ It could not be worked out: {why}</source>
         <translation type="unfinished">⚠ No se pudo calcular: {why}</translation>
+    </message>
+    <message>
+        <source>⚠ {name}: {why} Choose another name.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>⚠ {parts}: see below.</source>
