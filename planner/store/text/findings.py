@@ -67,7 +67,7 @@ class Findings:
         self._file = file
         self._lines = lines
         self._faults: list[Fault] = []
-        self._seen: set[tuple[str, str, str]] = set()
+        self._seen: set[tuple[Path | str, str, str]] = set()
 
     def __bool__(self) -> bool:
         """Whether anything was found."""
@@ -78,11 +78,14 @@ class Findings:
         return self._lines.of(source.path, key)
 
     def add(self, fault: Fault, source: Source, *, key: str = "") -> None:
-        """Take up a fault, with the line of `key` (the fault's own field when not given)."""
-        mark = (fault.where, fault.field, fault.message)
-        if mark in self._seen:
+        """Take up a fault, with the line of `key` (the fault's own field when not given).
+
+        The same words of one place in the text are said once, however many batches repeat it.
+        """
+        marks = {(place, fault.field, fault.message) for place in (fault.where, source.path)}
+        if marks & self._seen:
             return
-        self._seen.add(mark)
+        self._seen |= marks
         line = self.line_of(source, key or fault.field.partition("[")[0])
         self._faults.append(dataclasses.replace(fault, file=self._file, line=line))
         if len(self._faults) >= limits.MOST_FAULTS:

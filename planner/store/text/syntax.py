@@ -11,7 +11,12 @@ from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.store.text import limits
 from planner.store.text.lines import Lines, masked
 
-_UTF16_MARKS: Final = (b"\xff\xfe", b"\xfe\xff")
+_OTHER_MARKS: Final = (
+    (b"\xff\xfe\x00\x00", "UTF-32"),
+    (b"\x00\x00\xfe\xff", "UTF-32"),
+    (b"\xff\xfe", "UTF-16"),
+    (b"\xfe\xff", "UTF-16"),
+)
 _SPOT: Final = re.compile(r" \(at (?:line (\d+), column (\d+)|end of document)\)$")
 _LINE_NAME: Final = re.compile(r"[ \t\[]*([\w\-.]{1,60})[ \t]*[=\]]")
 _LONG_NUMBER: Final = re.compile(rf"[0-9][0-9_]{{{limits.MOST_DIGITS},}}")
@@ -58,8 +63,13 @@ def text_of(raw: bytes, *, file: str = "") -> str:
     """
     if len(raw) > limits.MOST_BYTES:
         raise FarmFaultError((too_large(len(raw), file),))
-    if raw.startswith(_UTF16_MARKS):
-        raise _syntax("the file is UTF-16, but must be UTF-8.", file=file, remedy="Save it as UTF-8.")
+    other = next((name for mark, name in _OTHER_MARKS if raw.startswith(mark)), "")
+    if other:
+        raise _syntax(f"the file is {other}, but must be UTF-8.", file=file, remedy="Save it as UTF-8.")
+    if b"\x00" in raw:
+        message = "the file holds bytes of value zero, as UTF-16 without a mark does and UTF-8 text never."
+        line = raw.count(b"\n", 0, raw.index(b"\x00")) + 1
+        raise _syntax(message, file=file, line=line, remedy="Save it as UTF-8.")
     try:
         return raw.decode("utf-8-sig")
     except UnicodeDecodeError as error:
@@ -107,6 +117,13 @@ def _refuse_odd_shapes(text: str, file: str) -> None:
     """Refuse what would keep the TOML reader busy for hours, or break it."""
     if (found := _LONE_SURROGATE.search(text)) is not None:
         raise _syntax("the text holds half a character.", file=file, line=_line_at(text, found.start()))
+    if "\r" in text:
+        raise _syntax(
+            "a line ends in a carriage return alone.",
+            file=file,
+            line=_line_at(text, text.index("\r")),
+            remedy="Save the file with line ends of Windows or Unix.",
+        )
     depth = 0
     for number, line in enumerate(masked(text).split("\n"), start=1):
         if len(line) > limits.MOST_LINE_CHARACTERS:

@@ -4,8 +4,9 @@ from pathlib import Path
 
 import pytest
 
-from planner.farm.faults import FarmFaultError, FaultKind
-from planner.store.text import read_farm_file
+from planner.farm.farm import Farm
+from planner.farm.faults import FarmFaultError, Fault, FaultKind
+from planner.store.text import read_farm_file, read_farm_text
 
 BROKEN = Path(__file__).parent / "broken"
 CASES: tuple[tuple[str, FaultKind, str, int, str], ...] = (
@@ -125,6 +126,9 @@ CASES: tuple[tuple[str, FaultKind, str, int, str], ...] = (
     ("target-of-a-hundred-digits", FaultKind.OUT_OF_LIMITS, "amount_per_week", 18, "is 1e+99, but"),
     ("latin-letters", FaultKind.SYNTAX, "", 5, "Save the file as UTF-8"),
     ("utf-16", FaultKind.SYNTAX, "", 0, "the file is UTF-16"),
+    ("utf-32", FaultKind.SYNTAX, "", 0, "the file is UTF-32"),
+    ("utf-16-without-mark", FaultKind.SYNTAX, "", 1, "bytes of value zero"),
+    ("carriage-returns-alone", FaultKind.SYNTAX, "", 1, "Save the file with line ends of Windows or Unix"),
 )
 """Name of the file, kind of fault, field, line (0: cannot be told), words that the sentence holds."""
 
@@ -155,3 +159,37 @@ def test_that_one_slip_gives_one_fault(name: str) -> None:
 
 def test_that_every_broken_text_is_in_the_table() -> None:
     assert {path.stem for path in BROKEN.glob("*.toml")} == {case[0] for case in CASES}
+
+
+REPEATED = """format = "raftweek.farm/1"
+[farm]
+name = "Mine"
+plan_from = 2026-03-02
+[[batch]]
+crop = "lettuce-leef"
+sow_on = 2026-03-02
+plants = 12
+repeat_every_days = 7
+repeat_times = 20
+[[batch]]
+crop = "lettuce-leef"
+sow_on = 2026-03-03
+plants = 12
+"""
+
+
+def test_that_what_is_wrong_in_a_repeated_batch_is_said_once_for_each_place_in_the_text() -> None:
+    def unknown(farm: Farm) -> tuple[Fault, ...]:
+        return tuple(
+            Fault(
+                kind=FaultKind.UNKNOWN_NAME,
+                where=f'batch "{batch.code}"',
+                field="crop",
+                message=f'crop "{batch.crop}" is unknown.',
+            )
+            for batch in farm.batches
+        )
+
+    with pytest.raises(FarmFaultError) as caught:
+        read_farm_text(REPEATED, more_faults=unknown)
+    assert [fault.line for fault in caught.value.faults] == [6, 12]
