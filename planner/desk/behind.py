@@ -16,7 +16,7 @@ from planner.farm.fish import FishGroup
 from planner.forecast.delays import Delay, StageDelay, stage_delays
 from planner.forecast.engine import Forecaster
 from planner.forecast.paces import PaceBook
-from planner.forecast.values import Forecast, GroupForecast, LoopForecast
+from planner.forecast.values import AreaRule, Forecast, GroupForecast, LoopForecast
 
 if TYPE_CHECKING:
     from planner.desk.sureness import Sureness
@@ -29,14 +29,18 @@ if TYPE_CHECKING:
 class Behind:
     """Looks up what the forecaster knows about one outlook on one day."""
 
-    def __init__(self, outlook: Outlook, forecaster: Forecaster, today: date) -> None:
+    def __init__(
+        self, outlook: Outlook, forecaster: Forecaster, today: date, rule: AreaRule = AreaRule.FAO
+    ) -> None:
         """Keep what is asked about; nothing is worked out yet.
 
-        `sure` is there once it was asked for. While it `waits`, pages leave out what takes time.
+        `rule` is whose ratio tells what area the feed carries. `sure` is there once it was asked for. While
+        it `waits`, pages leave out what takes time.
         """
         self.outlook = outlook
         self.today = today
         self.sure: Sureness | None = None
+        self.rule = rule
         self.waits = False
         self._forecaster = forecaster
         self._forecast = outlook.forecast

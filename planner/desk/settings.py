@@ -39,6 +39,8 @@ RAFT_SHEET: Final = Setting(key="labels/raft_sheet", kind=str, default="")
 MEALS: Final = Setting(key="fish/meals", kind=int, default=0)
 SCOOP_G: Final = Setting(key="fish/scoop_g", kind=float, default=0.0)
 INITIALS: Final = Setting(key="records/initials", kind=str, default="")
+AREA_RULES: Final = ("fao", "uvi")
+AREA_RULE: Final = Setting(key="balance/area_rule", kind=str, default="fao")
 OPEN: Final = Setting(key="files/open", kind=list, default=[])
 """Farms that are open; one that is still named at a start was not closed properly."""
 
@@ -58,6 +60,7 @@ ALL: Final = (
     MEALS,
     SCOOP_G,
     INITIALS,
+    AREA_RULE,
     OPEN,
 )
 
@@ -93,6 +96,12 @@ class Memory:
             return ShadeChoice(self.get(SHADE))
         except ValueError:
             return ShadeChoice.SYSTEM
+
+    @property
+    def area_rule(self) -> str:
+        """Whose ratio tells what area the feed carries; FAO's when the file holds nonsense."""
+        found = self.get(AREA_RULE)
+        return found if found in AREA_RULES else str(AREA_RULE.default)
 
     @property
     def recent(self) -> tuple[Path, ...]:

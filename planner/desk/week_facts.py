@@ -26,10 +26,12 @@ from planner.desk.words import (
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
 from planner.farm.species import ELEMENTS
-from planner.forecast.values import Band, Flag, WeekVerdict
+from planner.forecast.values import AreaRule, Band, Flag, WeekVerdict
 from planner.forecast.why.values import Subject, SubjectKind
 
 G_PER_KG: Final = 1000.0
+_OTHER: Final = {AreaRule.FAO: AreaRule.UVI, AreaRule.UVI: AreaRule.FAO}
+_PART: Final = {AreaRule.FAO: "", AreaRule.UVI: AreaRule.UVI.value}
 _PERCENT: Final = 100.0
 _MOST_TIMES: Final = 20.0
 _LEAST_LACKING_G: Final = 0.01
@@ -143,13 +145,30 @@ def _loop_section(behind: Behind, loop: Id, name: str, week: int) -> Section:
     return Section(
         title=name,
         facts=(
-            *_feed_facts(verdict, loop),
+            *_feed_facts(verdict, loop, behind.rule),
             *_element_facts(behind, verdict, loop),
         ),
     )
 
 
-def _feed_facts(verdict: WeekVerdict, loop: Id) -> Iterator[Fact]:
+def carried_words(verdict: WeekVerdict, rule: AreaRule) -> str:
+    """Return what area the feed carries by the rule that was picked, and what the other one says."""
+    spans = [verdict.area_fed_by(each) for each in (rule, _OTHER[rule])]
+    (low, high), (other_low, other_high) = (
+        (number_words(least, digits=1), number_words(most, digits=1)) for least, most in spans
+    )
+    return tr(
+        "by {rule} this feed carries {low} to {high} m², by {other} {other_low} to {other_high} m²",
+        rule=rule.name,
+        low=low,
+        high=high,
+        other=_OTHER[rule].name,
+        other_low=other_low,
+        other_high=other_high,
+    )
+
+
+def _feed_facts(verdict: WeekVerdict, loop: Id, rule: AreaRule) -> Iterator[Fact]:
     yield Fact(
         label=tr("Feed"),
         value=tr("{grams} g a day", grams=number_words(verdict.feed_g_per_day, digits=0)),
@@ -158,12 +177,8 @@ def _feed_facts(verdict: WeekVerdict, loop: Id) -> Iterator[Fact]:
     yield Fact(
         label=tr("Planted"),
         value=with_unit(verdict.planted_m2, "m²", digits=1),
-        note=tr(
-            "this feed carries {low} to {high} m²",
-            low=number_words(verdict.area_fed_m2[0], digits=1),
-            high=number_words(verdict.area_fed_m2[1], digits=1),
-        ),
-        ask=Subject(kind=SubjectKind.AREA_FED, about=loop, week=verdict.week),
+        note=carried_words(verdict, rule),
+        ask=Subject(kind=SubjectKind.AREA_FED, about=loop, week=verdict.week, part=_PART[rule]),
     )
     if verdict.feed_ratio_g_per_m2_d is not None and verdict.fao_band is not None:
         yield Fact(

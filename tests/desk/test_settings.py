@@ -26,6 +26,7 @@ SAMPLES = {
     settings.MEALS.key: 3,
     settings.SCOOP_G.key: 20.0,
     settings.INITIALS.key: "AB",
+    settings.AREA_RULE.key: "uvi",
 }
 
 

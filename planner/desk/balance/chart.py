@@ -20,6 +20,7 @@ from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.words import choice_words, week_span_words
 from planner.farm.farm import DAYS_PER_WEEK
+from planner.forecast.values import AreaRule
 
 _LEAST_WEEK_PX: Final = 13.0
 _NAMES_SHARE: Final = 0.8
@@ -43,6 +44,7 @@ class BalanceChart(QAbstractScrollArea):
         self._weeks: LoopWeeks | None = None
         self.start_on, self.today_week = date(2000, 1, 3), -1
         self.week, self.element = 0, 0
+        self.rule = AreaRule.FAO
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(tr("Supply and demand by week"))

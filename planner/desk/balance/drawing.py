@@ -21,6 +21,7 @@ from planner.desk.lanes.words import band_letter, element_full, element_symbol, 
 from planner.desk.say import tr
 from planner.desk.theme import mixed
 from planner.farm.farm import DAYS_PER_WEEK
+from planner.forecast.values import AreaRule
 
 if TYPE_CHECKING:
     from planner.desk.balance.chart import BalanceChart
@@ -200,10 +201,24 @@ class Painting:
         words = tr("to {top} g/m²/d", top=gram_words(high))
         self._name(top, height, tr("Feed-rate ratio"), words, strong=True)
         box = self._clipped(top, height).adjusted(0, _GAP, 0, -2)
-        self._stripe(box, high, [v.uvi_band for v in verdicts], ("mg", "germination", tr("UVI band")))
-        self._stripe(box, high, [v.fao_band for v in verdicts], ("p", "spacing", tr("FAO band")))
+        self._stripe(
+            box,
+            high,
+            [v.uvi_band for v in verdicts],
+            ("mg", "germination", self._ruled(tr("UVI band"), AreaRule.UVI)),
+        )
+        self._stripe(
+            box,
+            high,
+            [v.fao_band for v in verdicts],
+            ("p", "spacing", self._ruled(tr("FAO band"), AreaRule.FAO)),
+        )
         self._steps(box, ratios, high, QPen(theme.text, 2))
         self._painter.restore()
+
+    def _ruled(self, words: str, rule: AreaRule) -> str:
+        """Return the name of a band, marked when it is the one that was picked."""
+        return f"✓ {words}" if self._chart.rule is rule else words
 
     def _stripe(
         self,

@@ -16,6 +16,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.catalogue.catalogue import Catalogue
+from planner.desk import settings
 from planner.desk.balance.chart import BalanceChart
 from planner.desk.balance.weeks import LoopWeeks, loop_weeks, week_columns, week_rows
 from planner.desk.behind import Behind
@@ -31,13 +33,36 @@ from planner.desk.say import tr
 from planner.desk.side import number_of, page_html
 from planner.desk.theme import Theme
 from planner.desk.week_facts import week_page
+from planner.desk.words import number_words
 from planner.farm.fields import NO_ID, Id
 from planner.farm.species import ELEMENTS
+from planner.forecast.values import AreaRule
 
 if TYPE_CHECKING:
     from planner.desk.sureness import Sureness, SureStep
 
 _WAIT_MS: Final = 250
+RULES: Final = ((AreaRule.FAO, "Area by FAO"), (AreaRule.UVI, "Area by UVI"))
+"""Who says how much feed a square metre asks for; the figures themselves stand in the catalogue."""
+
+
+def rules_words(catalogue: Catalogue) -> str:
+    """Return who says what of the feed that a square metre asks for, with their figures."""
+    low, high = {}, {}
+    for name in ("fao_leafy", "fao_fruiting", "uvi_raft"):
+        figure = catalogue.figure(f"feed_rate/{name}")
+        low[name], high[name] = number_words(figure.low), number_words(figure.high)
+    return tr(
+        "Two sources differ. FAO, for small systems: {a} to {b} g/m²/d for leaves, {c} to {d} for fruit, "
+        "mixed by what is planted. University of the Virgin Islands, for rafts in the tropics with solids "
+        "removed: {e} to {f} g/m²/d.",
+        a=low["fao_leafy"],
+        b=high["fao_leafy"],
+        c=low["fao_fruiting"],
+        d=high["fao_fruiting"],
+        e=low["uvi_raft"],
+        f=high["uvi_raft"],
+    )
 
 
 class BalancePlace(Place):
@@ -56,6 +81,10 @@ class BalancePlace(Place):
         for each in ELEMENTS:
             self.element.addItem(element_full(each))
         self.sure = button(tr("How sure?"), self, tip=tr("Work out low and high of every week"))
+        self.rule = QComboBox(self)
+        self.rule.setAccessibleName(tr("Whose feed-rate ratio rules"))
+        for rule, words in RULES:
+            self.rule.addItem(tr(words), rule.value)
         self.as_table = button(tr("Table"), self, tip=tr("The weeks of one element as a table"))
         self.as_table.setCheckable(True)
         self.chart = BalanceChart(self.theme, self)
@@ -74,7 +103,7 @@ class BalancePlace(Place):
         metrics = self.theme.metrics
         bar = QHBoxLayout()
         bar.setContentsMargins(metrics.gap, metrics.gap, metrics.gap, metrics.tight)
-        for control in (self.loop, self.element, self.as_table, self.sure):
+        for control in (self.loop, self.element, self.as_table, self.sure, self.rule):
             bar.addWidget(control)
         bar.addStretch(1)
         self.pages.addWidget(self.chart)
@@ -113,6 +142,7 @@ class BalancePlace(Place):
         self.chart.element_chosen.connect(self.element.setCurrentIndex)
         self.as_table.toggled.connect(self._on_table)
         self.sure.clicked.connect(self._on_sure)
+        self.rule.activated.connect(self._on_rule)
         self.text.anchorClicked.connect(self._on_anchor)
         self.table.selectionModel().currentRowChanged.connect(self._on_row)
         self.remedies.applied.connect(self._on_applied)
@@ -124,6 +154,10 @@ class BalancePlace(Place):
         """Show the balance of a farm; loop, element and week stay where they can."""
         self._give_up()
         self._behind = behind
+        self.rule.setCurrentIndex(self.rule.findData(behind.rule.value))
+        self.rule.setToolTip(rules_words(behind.outlook.catalogue))
+        self.rule.setAccessibleDescription(self.rule.toolTip())
+        self.chart.rule = behind.rule
         chosen = self.loop_id
         blocked = self.loop.blockSignals(True)
         self.loop.clear()
@@ -194,6 +228,12 @@ class BalancePlace(Place):
     def _on_table(self, shown: bool) -> None:
         self.pages.setCurrentWidget(self.table if shown else self.chart)
         self._fill_table()
+
+    def _on_rule(self, at: int) -> None:
+        """Let another rule tell what area the feed carries, on every page from now on."""
+        if self._behind is not None and RULES[at][0] is not self._behind.rule:
+            self.needs.memory.put(settings.AREA_RULE, RULES[at][0].value)
+            self.run_wanted.emit("view.rule")
 
     def _on_sure(self, _checked: bool) -> None:
         behind = self._behind

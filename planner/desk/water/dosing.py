@@ -37,9 +37,7 @@ class DosePanel(QWidget):
         self.title = heading(tr("Doses"), theme, self)
         self.table = Table(dose_columns(), tr("Doses"), theme, self)
         self.table.say_when_empty(
-            tr(
-                "No dose yet. Add one of what you have; how much of it the water asks for is told from then on."
-            )
+            tr("No dose yet. Add one of what you have; how much of it is asked for is told from then on.")
         )
         self.before = Words("", theme, self, ink="wrong")
         self.caution = Words("", theme, self, ink="notice").on_ground("notice_ground", theme)

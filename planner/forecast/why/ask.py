@@ -92,7 +92,7 @@ def _of_loop(ground: Ground, subject: Subject) -> Explanation:
         SubjectKind.LIMITING: lambda: why_limiting(ground, number, week),
         SubjectKind.FEED_MEAN: lambda: why_feed_mean(ground, loop, week),
         SubjectKind.FEED_RATIO: lambda: why_feed_ratio(ground, loop, week),
-        SubjectKind.AREA_FED: lambda: why_area_fed(ground, loop, week),
+        SubjectKind.AREA_FED: lambda: why_area_fed(ground, loop, week, subject.part),
         SubjectKind.AMMONIA: lambda: why_ammonia(ground, loop, week),
         SubjectKind.FILTER_NEED: lambda: why_filter_need(ground, loop, week),
         SubjectKind.OXYGEN: lambda: why_oxygen(ground, loop, week),

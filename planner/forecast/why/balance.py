@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from planner.farm.species import ELEMENTS
-from planner.forecast.values import LoopForecast, WeekVerdict
+from planner.forecast.values import AreaRule, LoopForecast, WeekVerdict
 from planner.forecast.verdicts import symbol_of
 from planner.forecast.why.fish import why_feed_mean
 from planner.forecast.why.formulas import Formula, recomputed
@@ -137,11 +137,38 @@ def _end(ground: Ground, name: str, path: str, end: str) -> Input:
     return replace(found, value=found.value if value is None else value)
 
 
-def why_area_fed(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
-    """Return why the feed carries so much planted area: the least of it, and the most as a child."""
+def why_area_fed(ground: Ground, loop: LoopForecast, week: int, part: str = "") -> Explanation:
+    """Return why the feed carries so much planted area: the least of it, and the most as a child.
+
+    `part` is "uvi" for the ratio of raft systems in place of that by kind of crop.
+    """
     verdict = ground.verdict(loop, week)
+    if part == AreaRule.UVI.value:
+        return _area_by_rafts(
+            ground, loop, week, most=False, children=(_area_by_rafts(ground, loop, week, most=True),)
+        )
     return _area(
         ground, loop, week, most=False, children=(_area(ground, loop, week, most=True),), verdict=verdict
+    )
+
+
+def _area_by_rafts(
+    ground: Ground, loop: LoopForecast, week: int, *, most: bool, children: tuple[Explanation, ...] = ()
+) -> Explanation:
+    verdict = ground.verdict(loop, week)
+    end = "low" if most else "high"
+    return Explanation(
+        title="most area fed" if most else "area fed",
+        about=loop.name,
+        value=verdict.area_fed_by(AreaRule.UVI)[int(most)],
+        unit="m²",
+        formula=Formula.AREA_FED,
+        inputs=(
+            worked("feed_g_per_day", verdict.feed_g_per_day, "g/d"),
+            _end(ground, "ratio_g_per_m2_d", "feed_rate/uvi_raft", end),
+        ),
+        children=(*(() if most else (why_feed_mean(ground, loop, week),)), *children),
+        on=ground.forecast.ruler.week_start(week),
     )
 
 

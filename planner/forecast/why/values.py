@@ -26,7 +26,7 @@ class SubjectKind(Enum):
     FEED = "feed"  # fish group, day
     FEED_MEAN = "mean feed"  # loop, week
     FEED_RATIO = "feed-rate ratio"  # loop, week
-    AREA_FED = "area fed"  # loop, week
+    AREA_FED = "area fed"  # loop, week, perhaps the rule
     DENSITY = "density"  # tank, day
     AMMONIA = "ammonia"  # loop, week
     FILTER_NEED = "filter need"  # loop, week
@@ -48,7 +48,7 @@ class Subject:
 
     `about` is the id of a batch, loop, fish group or tank. `week` counts from 0 on the ruler, `day`
     too; `element` indexes `ELEMENTS`. `on` is the day that water is looked at, without it the first of the
-    week; `part` a product by its key, or a `LimitWay` by its value.
+    week; `part` a product by its key, or a `LimitWay` or `AreaRule` by its value.
     """
 
     kind: SubjectKind

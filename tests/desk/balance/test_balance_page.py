@@ -4,7 +4,11 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
+from planner.desk.doors.figures import first_figures
+from planner.desk.week_facts import week_page
 from planner.farm.species import ELEMENTS
+from planner.forecast.values import AreaRule
+from planner.forecast.why.values import Subject, SubjectKind
 from tests.desk.helpers import TODAY, nameless_controls
 
 LEFT, NONE = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
@@ -86,3 +90,39 @@ def test_that_a_flagged_week_is_asked_for_repairs(place, qtbot):
 
 def test_that_every_control_has_a_spoken_name(place):
     assert nameless_controls(place) == []
+
+
+def test_that_who_says_what_is_told_and_the_pick_rules_every_page(window):
+    window.menus.actions["view.balance"].trigger()
+    page = window.workspace.shelf.place("balance")
+    assert "60 to 100" in page.rule.toolTip()
+    assert "40 to 50" in page.rule.toolTip()
+    behind = window.workspace._behind
+    loop = behind.outlook.forecast.loops[0].loop
+    before = first_figures(behind).carried[0].now_m2
+    page.rule.setCurrentIndex(page.rule.findData("uvi"))
+    page.rule.activated.emit(page.rule.currentIndex())
+    behind = window.workspace._behind
+    verdict = behind.outlook.verdicts[loop][behind.outlook.week_of(behind.today)]
+    # 100 and 60 g a day for each square metre are the ends of the band of raft systems.
+    by_rafts = (verdict.feed_g_per_day / 100, verdict.feed_g_per_day / 60)
+    assert first_figures(behind).carried[0].now_m2 == pytest.approx(by_rafts)
+    assert before == verdict.area_fed_m2
+    assert window.memory.area_rule == "uvi"
+    notes = [
+        fact.note
+        for section in week_page(behind, behind.today).sections
+        for fact in section.facts
+        if fact.note
+    ]
+    assert any(note.startswith("by UVI this feed carries") for note in notes)
+
+
+def test_that_the_area_by_either_rule_can_be_asked_why(window):
+    behind = window.workspace._behind
+    loop = behind.outlook.forecast.loops[0].loop
+    week = behind.outlook.week_of(behind.today)
+    verdict = behind.outlook.verdicts[loop][week]
+    for rule, part in ((AreaRule.FAO, ""), (AreaRule.UVI, "uvi")):
+        found = behind.why(Subject(kind=SubjectKind.AREA_FED, about=loop, week=week, part=part))
+        assert found.value == pytest.approx(verdict.area_fed_by(rule)[0])
