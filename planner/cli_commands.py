@@ -41,6 +41,7 @@ from planner.commands_tables import add_tables
 from planner.commands_uncertainty import add_uncertainty_options, uncertainty_asked
 from planner.commands_verify import add_verify
 from planner.commands_water import add_water
+from planner.commands_week import add_week
 from planner.commands_whatif import add_compare, add_expand
 from planner.commands_why import add_why
 
@@ -104,7 +105,7 @@ def parser() -> argparse.ArgumentParser:
     _add_new(commands)
     _add_check(commands)
     _add_forecast(commands)
-    _add_week(commands)
+    add_week(commands)
     _add_calendar(commands)
     _add_import(commands)
     add_import_csv(commands)
@@ -244,57 +245,6 @@ def _forecast(parsed: argparse.Namespace) -> int:
         from planner.paper.sentences import forecast_lines
 
         print("\n".join(forecast_lines(data)))
-    return GOOD
-
-
-# --- week --------------------------------------------------------------------------------------------
-
-
-def _add_week(commands: Any) -> None:
-    parser = commands.add_parser(
-        "week",
-        help="list what is due in a week",
-        description="Lists what is due in the week that holds a day: to sow, move, pick, clear, stock, "
-        "harvest, feed and dose; how many and where.",
-    )
-    _add_file(parser)
-    parser.add_argument(
-        "--date", dest="on", type=read_day, metavar="DATE", help="a day of the week (default: today)"
-    )
-    parser.add_argument("--json", action="store_true", help="as JSON (docs/forecast-json.md)")
-    parser.set_defaults(run=_week)
-
-
-def _week(parsed: argparse.Namespace) -> int:
-    from planner.forecast.week import due_in_week, task_data
-    from planner.paper.late_sentences import late_lines
-    from planner.paper.sentences import week_lines
-    from planner.planning.late import carried_over, effect_data
-
-    means = Means()
-    farm = means.read(parsed.file).farm
-    forecast = means.forecaster.preview(farm)
-    on = parsed.on or local_today()
-    week = forecast.ruler.week_of(on)
-    if not 0 <= week < forecast.ruler.weeks:
-        raise outside_plan(f"--date {on}" if parsed.on else f"today, {on},", forecast.ruler)
-    tasks, late = due_in_week(farm, forecast, week), carried_over(farm, means.forecaster, on)
-    codes = {batch.id: batch.code for batch in farm.batches}
-    if parsed.json:
-        data: dict[str, Any] = {"format": "raftweek.week/1", "week": forecast.ruler.week_name(week)}
-        data |= {
-            "start": forecast.ruler.week_start(week).isoformat(),
-            "tasks": [task_data(task) for task in tasks],
-            "late": [effect_data(one, forecast, code=codes[one.batch]) for one in late],
-        }
-        json.dump(data, sys.stdout, indent=2, ensure_ascii=False)
-        print()
-    else:
-        crops = means.forecaster.catalogue.crops
-        told = late_lines(late, codes=codes, crops=crops, ruler=forecast.ruler)
-        sys.stdout.writelines(f"carried over: {line}\n" for line in told)
-        names = {key: crop.name for key, crop in crops.items()}
-        print("\n".join(week_lines(tasks, name=forecast.ruler.week_name(week), crop_names=names)))
     return GOOD
 
 

@@ -100,7 +100,7 @@ def test_that_a_week_outside_the_plan_is_refused(run, yard):
 
 
 def test_that_today_is_named_when_no_day_was_asked_for(run, yard, monkeypatch):
-    monkeypatch.setattr("planner.cli_commands.local_today", lambda: date(2026, 1, 1))
+    monkeypatch.setattr("planner.commands_week.local_today", lambda: date(2026, 1, 1))
     said = run("week", yard)
     assert said.code == 2
     assert "today, 2026-01-01, reaches outside the plan" in said.err
@@ -121,3 +121,12 @@ def test_that_a_calendar_that_cannot_be_written_is_told(qapp, run, yard, tmp_pat
         said = run("calendar", yard, "--pdf", path, "--weeks", 4)
         assert (said.code, said.out) == (1, "")
         assert str(path) in said.err
+
+
+def test_that_a_week_is_one_message_of_plain_letters(run, yard):
+    said = run("week", yard, "--date", "2027-04-12", "--message")
+    line = said.out.rstrip("\n")
+    assert (said.code, said.err) == (0, "")
+    assert "\n" not in line
+    assert line.isascii()
+    assert len(line) <= 160

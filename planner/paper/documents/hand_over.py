@@ -64,6 +64,7 @@ _CAUTIONS: Final = (
     "fish-welfare",
     "pesticides",
     "caustic-bases",
+    "acids",
     "ill-workers",
     "animals",
     "materials",

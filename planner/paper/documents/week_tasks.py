@@ -64,6 +64,10 @@ _UNIT_WORDS: Final = {
 _LOOK: Final = "pumps, air, flow, water level, leaks, fish, dead or odd fish, water temperature"
 _LEAVINGS: Final = "feed is the most to give: stop when they stop eating, take out what is left"
 _BLANK_ROWS: Final = 3
+_RISKS: Final = {
+    DueKind.STOCK_FISH: ("species-law", "fish-welfare"),
+    DueKind.HARVEST_FISH: ("fish-welfare", "fish-as-food"),
+}
 _CAUTIONS: Final = ("ill-workers", "slips-and-drowning", "water-on-leaves")
 
 
@@ -99,9 +103,17 @@ class _Sheet:
         found = solids_due(
             self._ask.farm, self._ask.forecast, first_day=first, last_day=first + DAYS_PER_WEEK
         )
-        solids = any(True for _ in found)
-        keys = (*_CAUTIONS, SOLIDS_CAUTION) if solids else _CAUTIONS
+        solids = (SOLIDS_CAUTION,) if any(True for _ in found) else ()
+        keys = dict.fromkeys((*_CAUTIONS, *solids, *self._risks(start)))
         yield Section(parts=self._ask.cautions(*keys), columns=2)
+
+    def _risks(self, start: date) -> Iterator[str]:
+        """Yield the cautions that belong to what is due in a week: bases, fish that come or go."""
+        for many in self._due(start).values():
+            for task in many:
+                yield from _RISKS.get(task.kind, ())
+                if task.kind is DueKind.DOSE:
+                    yield from self._ask.catalogue.supplements[task.what].cautions
 
     def _groups(self, start: date) -> Iterator[RowGroup]:
         late = tuple(self._late(start)) if start == self._ask.first else ()
@@ -134,6 +146,9 @@ class _Sheet:
         return (TICK, says(_VERBS[_LATE_KINDS[late.what]], code, when, tone=Tone.MAIN), *(WRITE,) * 4)
 
     def _tasks(self, start: date) -> dict[date, list[tuple[Cell, ...]]]:
+        return {on: [self._row(task) for task in many] for on, many in self._due(start).items()}
+
+    def _due(self, start: date) -> dict[date, list[DueTask]]:
         first = self._ask.forecast.ruler.day_of(start)
         tasks = due_between(
             self._ask.farm,
@@ -142,7 +157,7 @@ class _Sheet:
             last_day=max(first + DAYS_PER_WEEK, 0),
         )
         listed = [task for task in tasks if task.kind is not DueKind.FEED]
-        return {on: [self._row(task) for task in many] for on, many in groupby(listed, key=_on)}
+        return {on: list(many) for on, many in groupby(listed, key=_on)}
 
     def _row(self, task: DueTask, when: str = "") -> tuple[Cell, ...]:
         many = whole_words(round(task.many)) if task.unit is not DueUnit.G else f"{task.many:,.0f}"
