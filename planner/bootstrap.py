@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from planner.farm.faults import Fault
     from planner.farm.holds import Hold
     from planner.forecast.engine import Forecaster
+    from planner.forecast.occupancy import HoldKeeper
     from planner.planning.placement import Refusal
     from planner.store.late import LateStore
     from planner.store.store import FarmStore
@@ -89,9 +90,14 @@ class Means:
 
         Raises `FarmFaultError` for a key that the catalogue does not know: without it there are no days.
         """
-        from planner.forecast.occupancy import holds
+        return self._hold_keeper.holds(farm, self.forecaster.days(self.known(farm)))
 
-        return holds(farm, self.forecaster.preview(self.known(farm)))
+    @cached_property
+    def _hold_keeper(self) -> HoldKeeper:
+        """What works holds out; those that have not changed since the last act are the same again."""
+        from planner.forecast.occupancy import HoldKeeper
+
+        return HoldKeeper()
 
     def known(self, farm: Farm) -> Farm:
         """Return the farm; raises `FarmFaultError` when it names a crop, fish or feed that is nowhere."""

@@ -60,13 +60,10 @@ def difference(before: dict[Id, Hold], after: dict[Id, Hold]) -> tuple[list[Hold
     """Return the holds that are new or other than before, and the placements that hold nothing any more."""
     if before is after:
         return [], []
-    changed = [hold for key, hold in after.items() if _is_other(before.get(key), hold)]
+    known = before.get
+    # An unchanged hold is mostly the very same object, which is quick to see.
+    changed = [hold for key, hold in after.items() if known(key) is not hold and known(key) != hold]
     return changed, [key for key in before if key not in after]
-
-
-def _is_other(known: Hold | None, hold: Hold) -> bool:
-    """Tell whether a hold is new; an unchanged one is mostly the very same object, which is quick to see."""
-    return known is not hold and known != hold
 
 
 def _unit(hold: Hold) -> _Unit:

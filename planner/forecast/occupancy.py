@@ -4,39 +4,87 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from datetime import date
+from typing import Protocol
 
-from planner.farm.crops import Batch
+from planner.farm.crops import Batch, Phase, Placement
 from planner.farm.farm import Farm, by_id
 from planner.farm.faults import Fault, FaultKind
 from planner.farm.fields import Id
 from planner.farm.holds import Hold
 from planner.farm.site import Bed
 from planner.farm.species import UNIT_WORDS
-from planner.forecast.values import Forecast
+from planner.forecast.values import BatchTable, Ruler
 
 
-def holds(farm: Farm, forecast: Forecast) -> tuple[Hold, ...]:
+class Dated(Protocol):
+    """What tells when batches are in which stage: a forecast, or the first part of one."""
+
+    @property
+    def ruler(self) -> Ruler:
+        """The days of the plan."""
+
+    @property
+    def batches(self) -> BatchTable:
+        """The stages of every batch."""
+
+
+def holds(farm: Farm, forecast: Dated) -> tuple[Hold, ...]:
     """Return how long every placement of a farm is held, in their order.
 
     A phase that lasts no day at all holds its places for one.
     """
-    table, ruler = forecast.batches, forecast.ruler
-    found = []
-    for placement in farm.placements:
-        start, end = table.phase_days(table.row_of[placement.batch], placement.phase)
-        found.append(
-            Hold(
-                placement=placement.id,
-                batch=placement.batch,
-                bed=placement.bed,
-                unit=placement.unit,
-                first=placement.first,
-                last=placement.last,
-                from_on=ruler.date_of(start),
-                until_on=ruler.date_of(max(end, start + 1)),
-            )
-        )
-    return tuple(found)
+    return HoldKeeper().holds(farm, forecast)
+
+
+class HoldKeeper:
+    """Works holds out, and gives the very same ones again for what has not changed since the last time.
+
+    After an act few of many thousands are other than before; whoever compares them sees that at once.
+    """
+
+    def __init__(self) -> None:
+        self._start_on: date | None = None
+        self._kept: dict[Id, tuple[Placement, int, int, Hold]] = {}
+
+    def holds(self, farm: Farm, forecast: Dated) -> tuple[Hold, ...]:
+        """Return how long every placement of a farm is held, in their order."""
+        table, ruler = forecast.batches, forecast.ruler
+        if ruler.start_on != self._start_on:
+            self._start_on, self._kept = ruler.start_on, {}
+        spans, row_of, before = _spans(table), table.row_of, self._kept
+        kept: dict[Id, tuple[Placement, int, int, Hold]] = {}
+        for placement in farm.placements:
+            row = row_of[placement.batch]
+            starts, ends = spans[placement.phase]
+            start, end = starts[row], ends[row]
+            known = before.get(placement.id)
+            if known is None or known[0] is not placement or known[1] != start or known[2] != end:
+                known = placement, start, end, _hold(placement, start, end, ruler)
+            kept[placement.id] = known
+        self._kept = kept
+        return tuple(hold for _, _, _, hold in kept.values())
+
+
+def _spans(table: BatchTable) -> dict[Phase, tuple[list[int], list[int]]]:
+    """Return first days and days after the last of each phase, by row; read once for all rows."""
+    sow, nursery, spacing, clear = (
+        days.tolist() for days in (table.sow_day, table.ends[:, 1], table.ends[:, 2], table.ends[:, 5])
+    )
+    return {Phase.NURSERY: (sow, nursery), Phase.SPACING: (nursery, spacing), Phase.BED: (spacing, clear)}
+
+
+def _hold(placement: Placement, start: int, end: int, ruler: Ruler) -> Hold:
+    return Hold(
+        placement=placement.id,
+        batch=placement.batch,
+        bed=placement.bed,
+        unit=placement.unit,
+        first=placement.first,
+        last=placement.last,
+        from_on=ruler.date_of(start),
+        until_on=ruler.date_of(max(end, start + 1)),
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -95,7 +143,7 @@ def clash_fault(clash: Clash, *, batches: dict[Id, Batch], beds: dict[Id, Bed]) 
     )
 
 
-def clash_faults(farm: Farm, forecast: Forecast) -> tuple[Fault, ...]:
+def clash_faults(farm: Farm, forecast: Dated) -> tuple[Fault, ...]:
     """Return a fault for every two plants that would stand in one place."""
     batches: dict[Id, Batch] = by_id(farm.batches)
     beds: dict[Id, Bed] = by_id(farm.beds)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 from datetime import date
 from enum import Enum
@@ -102,8 +102,9 @@ def _in_order(tasks: tuple[DueTask, ...]) -> tuple[DueTask, ...]:
 def _batch_tasks(farm: Farm, forecast: Forecast, first: int, last: int) -> Iterator[DueTask]:
     table = forecast.batches
     near = (table.sow_day < last) & (table.ends[:, -1] >= first)
-    places = _Places(farm)
-    for row in near.nonzero()[0]:
+    rows = near.nonzero()[0]
+    places = _Places(farm, {table.ids[row] for row in rows})
+    for row in rows:
         for task, day in _tasks_of_batch(farm.batches[row], forecast, int(row), places):
             if first <= day < last:
                 yield task
@@ -146,12 +147,12 @@ def _tasks_of_batch(
 
 
 class _Places:
-    """Where each batch stands in each phase, in the words of its beds."""
+    """Where some batches stand in each phase, in the words of their beds."""
 
-    def __init__(self, farm: Farm) -> None:
+    def __init__(self, farm: Farm, batches: Collection[Id]) -> None:
         self._beds = by_id(farm.beds)
         self._held: dict[tuple[Id, Phase], list[Placement]] = {}
-        for placement in farm.placements:
+        for placement in [run for run in farm.placements if run.batch in batches]:
             self._held.setdefault((placement.batch, placement.phase), []).append(placement)
 
     def of(self, batch: Batch, phase: Phase) -> tuple[DueWhere, ...]:

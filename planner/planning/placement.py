@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 from enum import Enum
 from itertools import chain
-from typing import Final, NamedTuple, Protocol
+from typing import Final, NamedTuple
 
 from planner.farm.crops import Batch, Phase, Placement
 from planner.farm.farm import Farm, by_id
@@ -16,7 +16,7 @@ from planner.farm.fields import Id
 from planner.farm.ids import new_id
 from planner.farm.site import Bed
 from planner.farm.species import BedKind
-from planner.forecast.values import BatchTable, Ruler
+from planner.forecast.occupancy import Dated
 from planner.planning.runs import Runs, runs_between, smallest_runs
 
 IdMaker = Callable[[], Id]
@@ -123,18 +123,6 @@ KINDS_OF_PHASE: Final = {
     Phase.SPACING: (BedKind.RAFT, BedKind.MEDIA, BedKind.NURSERY),
     Phase.BED: (BedKind.RAFT, BedKind.MEDIA),
 }
-
-
-class Dated(Protocol):
-    """What tells when batches are in which stage: a forecast, or the first part of one."""
-
-    @property
-    def ruler(self) -> Ruler:
-        """The days of the plan."""
-
-    @property
-    def batches(self) -> BatchTable:
-        """The stages of every batch."""
 
 
 class Places:
