@@ -25,6 +25,8 @@ from planner.desk.records.sheets import SheetColumn, SheetLine, TaskOfLine
 from planner.desk.theme import Theme
 
 _ON: Final = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+_FEWEST_LINES: Final = 8
+"""As many are always seen; a page that is too low for them scrolls."""
 _NEXT: Final = QAbstractItemDelegate.EndEditHint.EditNextItem
 
 
@@ -60,6 +62,7 @@ class SheetGrid(QTableWidget):
             | QAbstractItemView.EditTrigger.DoubleClicked
         )
         self.verticalHeader().setDefaultSectionSize(theme.metrics.row)
+        self.setMinimumHeight(_FEWEST_LINES * theme.metrics.row)
         self.itemChanged.connect(self._on_changed)
 
     def set_sheet(self, columns: tuple[SheetColumn, ...], *, prefilled: Sequence[str]) -> None:

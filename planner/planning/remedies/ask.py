@@ -13,6 +13,7 @@ from planner.farm.changes import ChangeSet, applied, with_places
 from planner.farm.checks import farm_faults
 from planner.farm.farm import Farm
 from planner.farm.mark import plan_mark
+from planner.farm.withdrawal import barred_harvests
 from planner.forecast.checks import all_faults
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Flag, FlagKind, Forecast
@@ -93,6 +94,9 @@ class _Judge:
         changes = with_places(case.farm, candidate.change_set.changes)
         change_set = ChangeSet(title=candidate.change_set.title, changes=changes)
         farm = applied(case.farm, change_set)
+        events = change_set.ids("fish event")
+        if any(harvest.id in events for harvest, _treatment in barred_harvests(farm.fish_events)):
+            return None  # treated fish are not advised to be eaten
         forecast = case.forecaster.forecast(farm)
         left = 0.0 if _is_gone(case.flag, farm) else self._severity_of(farm, forecast, case.span)
         if left >= self._severity:
