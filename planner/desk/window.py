@@ -163,11 +163,13 @@ class MainWindow(FrontWindow):
         if self.rooms is not None:
             return
         from planner.desk.files import Files
+        from planner.desk.focus_ring import FocusRings
         from planner.desk.later import Later, spare_steps
         from planner.desk.theme import load_bold
 
         self.see_furnished()
         load_bold()
+        self.focus_rings = FocusRings(self)
         self.crash.begin()
         self.rooms = self._services.load()
         workspace = self._put_workspace(self.rooms, self._services.now)
