@@ -416,6 +416,10 @@
         <translation type="unfinished">S</translation>
     </message>
     <message>
+        <source>A band drawn over empty ground chooses all it touches, with Shift more; Ctrl+A chooses all in sight. They are moved, copied and locked together.</source>
+        <translation type="unfinished">Una banda trazada sobre terreno vacío elige todo lo que toca, con Mayús, más; Ctrl+A elige todo lo que se ve. Se mueven, copian y bloquean juntos.</translation>
+    </message>
+    <message>
         <source>A bar cannot be put here. Drop it on a raft, block or tray.</source>
         <translation type="unfinished">Aquí no se puede poner una barra. Suéltela en una balsa, bloque o bandeja.</translation>
     </message>
@@ -1710,6 +1714,10 @@
     <message>
         <source>Drag a bar to move the batch. With keys: arrows go from bar to bar, Alt with left or right moves the batch a day, with Shift a week; Alt with up or down moves it to another bed. Enter opens it.</source>
         <translation type="unfinished">Arrastre una barra para mover el lote. Con teclas: las flechas van de barra en barra, Alt con izquierda o derecha mueve el lote un día, con Mayús una semana; Alt con arriba o abajo lo lleva a otra cama. Intro lo abre.</translation>
+    </message>
+    <message>
+        <source>Drag the right edge of a crop that is picked again and again, or press Alt with plus or minus, to pick it longer.</source>
+        <translation type="unfinished">Arrastre el borde derecho de un cultivo que se cosecha una y otra vez, o pulse Alt con más o menos, para cosecharlo más tiempo.</translation>
     </message>
     <message>
         <source>Draw larger</source>
@@ -4222,8 +4230,8 @@
         <translation type="unfinished">Plantas ÷ parte que brota ÷ parte que vive, redondeado a macetas enteras. Elija una siembra para ver sus propias cifras.</translation>
     </message>
     <message>
-        <source>Plus and minus zoom, Ctrl+T goes to today, Ctrl+Z takes the last act back.</source>
-        <translation type="unfinished">Más y menos acercan y alejan, Ctrl+T va a hoy, Ctrl+Z deshace el último acto.</translation>
+        <source>Plus and minus zoom, Ctrl+T goes to today, Ctrl+Z takes the last act back, Ctrl+M shows what it moved and why.</source>
+        <translation type="unfinished">Más y menos acercan y alejan, Ctrl+T va a hoy, Ctrl+Z deshace la última acción, Ctrl+M muestra qué movió y por qué.</translation>
     </message>
     <message>
         <source>Potassium</source>

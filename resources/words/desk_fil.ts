@@ -416,6 +416,10 @@
         <translation type="unfinished">L</translation>
     </message>
     <message>
+        <source>A band drawn over empty ground chooses all it touches, with Shift more; Ctrl+A chooses all in sight. They are moved, copied and locked together.</source>
+        <translation type="unfinished">Ang bandang iginuhit sa bakanteng lugar ay pumipili ng lahat ng matamaan, sa Shift ay dagdag pa; ang Ctrl+A ay pumipili ng lahat ng nakikita. Sabay silang ililipat, kokopyahin at ila-lock.</translation>
+    </message>
+    <message>
         <source>A bar cannot be put here. Drop it on a raft, block or tray.</source>
         <translation type="unfinished">Hindi puwede rito ang bar. Ibagsak sa lutang, bloke o tray.</translation>
     </message>
@@ -1710,6 +1714,10 @@
     <message>
         <source>Drag a bar to move the batch. With keys: arrows go from bar to bar, Alt with left or right moves the batch a day, with Shift a week; Alt with up or down moves it to another bed. Enter opens it.</source>
         <translation type="unfinished">Hilahin ang bar para ilipat ang batch. Sa keyboard: lumilipat ang mga arrow sa bawat bar, ang Alt na may kaliwa o kanan ay inililipat ang batch nang isang araw, kapag may Shift isang linggo; ang Alt na may taas o baba ay sa ibang kama. Binubuksan ito ng Enter.</translation>
+    </message>
+    <message>
+        <source>Drag the right edge of a crop that is picked again and again, or press Alt with plus or minus, to pick it longer.</source>
+        <translation type="unfinished">Hilahin ang kanang gilid ng pananim na paulit-ulit na pinipitas, o pindutin ang Alt na may plus o minus, para mas matagal itong pitasin.</translation>
     </message>
     <message>
         <source>Draw larger</source>
@@ -4222,8 +4230,8 @@
         <translation type="unfinished">Halaman ÷ bahaging tumutubo ÷ bahaging nabubuhay, pinataas sa buong paso. Pumili ng paghahasik para makita ang sarili nitong bilang.</translation>
     </message>
     <message>
-        <source>Plus and minus zoom, Ctrl+T goes to today, Ctrl+Z takes the last act back.</source>
-        <translation type="unfinished">Nagpapalaki at nagpapaliit ang plus at minus, papunta sa ngayon ang Ctrl+T, binabawi ng Ctrl+Z ang huling ginawa.</translation>
+        <source>Plus and minus zoom, Ctrl+T goes to today, Ctrl+Z takes the last act back, Ctrl+M shows what it moved and why.</source>
+        <translation type="unfinished">Plus at minus ang zoom, Ctrl+T ang papunta sa ngayon, binabawi ng Ctrl+Z ang huling ginawa, ipinakikita ng Ctrl+M kung ano ang nalipat nito at bakit.</translation>
     </message>
     <message>
         <source>Potassium</source>
