@@ -22,6 +22,7 @@ class FocusRing(QWidget):
 
     def __init__(self, around: QWidget) -> None:
         super().__init__(around)
+        self._around = around
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setGeometry(around.rect())
@@ -30,8 +31,8 @@ class FocusRing(QWidget):
         self.show()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if event.type() is QEvent.Type.Resize and watched is self.parentWidget():
-            self.setGeometry(self.parentWidget().rect())
+        if event.type() is QEvent.Type.Resize and watched is self._around:
+            self.setGeometry(self._around.rect())
         return False
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: ARG002

@@ -37,7 +37,7 @@
     </message>
     <message>
         <source>&amp;At</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;A las</translation>
     </message>
     <message>
         <source>&amp;Batch or seed lot</source>
@@ -61,7 +61,7 @@
     </message>
     <message>
         <source>&amp;Calendar for a phone…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Calendario para un teléfono…</translation>
     </message>
     <message>
         <source>&amp;Change</source>
@@ -85,7 +85,7 @@
     </message>
     <message>
         <source>&amp;Days before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Días antes</translation>
     </message>
     <message>
         <source>&amp;Doses</source>
@@ -225,7 +225,7 @@
     </message>
     <message>
         <source>&amp;Save…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Guardar…</translation>
     </message>
     <message>
         <source>&amp;Set-up</source>
@@ -265,7 +265,7 @@
     </message>
     <message>
         <source>&amp;Whose work</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Trabajo de quién</translation>
     </message>
     <message>
         <source>&amp;Width of a label</source>
@@ -1193,11 +1193,11 @@
     </message>
     <message>
         <source>Calendar (*.ics)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calendario (*.ics)</translation>
     </message>
     <message>
         <source>Calendar for a phone</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calendario para un teléfono</translation>
     </message>
     <message>
         <source>Calibrate every</source>
@@ -1437,7 +1437,7 @@
     </message>
     <message>
         <source>Copied, {n} letters: {words}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Copiado, {n} letras: {words}</translation>
     </message>
     <message>
         <source>Copied: {codes}. Paste sows them again, later.</source>
@@ -1457,7 +1457,7 @@
     </message>
     <message>
         <source>Copy the week's &amp;message</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Copiar el &amp;mensaje de la semana</translation>
     </message>
     <message>
         <source>Cost</source>
@@ -5391,7 +5391,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Tasks as a calendar file, by who does them, with reminders</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tareas como archivo de calendario, según quién las hace, con avisos</translation>
     </message>
     <message>
         <source>Tell what the words mean of the part that has the keyboard; hovering tells it too</source>
@@ -5519,7 +5519,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>The phone &amp;rings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El teléfono &amp;suena</translation>
     </message>
     <message>
         <source>The planted area fits the feed, but something is flagged. This would repair it first:</source>
@@ -6279,7 +6279,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>What is due in the week in at most 160 letters, for any phone</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo que toca en la semana en 160 letras como mucho, para cualquier teléfono</translation>
     </message>
     <message>
         <source>What is left when the month begins</source>
@@ -6651,7 +6651,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Write over the file you gave the phone last time: what moved is then moved in the phone, too, and what is gone is taken off. Every entry is for a whole day; feed is the most to give.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Escriba sobre el archivo que dio al teléfono la última vez: lo que se movió se mueve también en el teléfono y lo que ya no está se quita. Cada entrada es de un día entero; el alimento es lo máximo que se da.</translation>
     </message>
     <message>
         <source>Write…</source>
@@ -9319,7 +9319,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{name}: {events} entries, {new} new, {changed} changed, {gone} cancelled.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{name}: {events} entradas, {new} nuevas, {changed} cambiadas, {gone} canceladas.</translation>
     </message>
     <message>
         <source>{name}…</source>
@@ -9645,7 +9645,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>⚠ {name}: {why} Choose another name.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">⚠ {name}: {why} Elija otro nombre.</translation>
     </message>
     <message>
         <source>⚠ {parts}: see below.</source>

@@ -153,6 +153,7 @@ DIALOGS = (
     Stop("print", _entry("farm.print")),
     Stop("labels", _entry("paper.labels")),
     Stop("trace", _entry("paper.trace", chosen=_batch)),
+    Stop("phone calendar", _entry("paper.phone")),
     Stop("own entry", _own_entry),
     Stop("backups", _backups),
     Stop("table in", _table),

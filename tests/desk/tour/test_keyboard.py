@@ -8,7 +8,7 @@ from PySide6.QtWidgets import (
     QAbstractItemView,
     QApplication,
     QComboBox,
-    QDateEdit,
+    QDateTimeEdit,
     QDialog,
     QLineEdit,
     QPlainTextEdit,
@@ -22,8 +22,8 @@ from tests.desk.tour.stops import DIALOGS, PAGES
 
 MOST_STEPS = 400
 """More than any page has controls: whoever has not come round by then is caught."""
-WITH_STEPS = (QTextBrowser, QDateEdit)
-"""What is walked through itself by Tab: a text from link to link, a date from day to month to year."""
+WITH_STEPS = (QTextBrowser, QDateTimeEdit)
+"""What is walked through itself by Tab: a text from link to link, a day from part to part."""
 
 
 def closed(dialog):
