@@ -103,4 +103,8 @@ def harvests(
 
 def _crop_of_pace(table: BatchTable) -> dict[int, int]:
     """Return the crop of every pace that a batch has."""
-    return dict(zip(table.pace.tolist(), table.crop.tolist(), strict=True))
+    if not table.pace.size:
+        return {}
+    crops = np.full(int(table.pace.max()) + 1, -1)
+    crops[table.pace] = table.crop
+    return {number: crop for number, crop in enumerate(crops.tolist()) if crop >= 0}
