@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import csv
 import io
+import json
 from collections.abc import Iterable
 from datetime import date, datetime, time
 from typing import Any, Final
@@ -14,6 +15,7 @@ from typing import Any, Final
 from planner.farm.cells import harmless
 from planner.paper.sheets_out import PlainTable, Value
 
+FORMAT: Final = "raftweek.tables/1"
 _LINE_END: Final = "\r\n"
 _WIDEST: Final = 60
 _NARROWEST: Final = 8
@@ -43,6 +45,19 @@ def _csv_cell(value: Value) -> str:
     if isinstance(value, date):
         return value.isoformat()
     return harmless(value) if isinstance(value, str) else repr(value)
+
+
+def json_bytes(tables: Iterable[PlainTable]) -> bytes:
+    """Return tables as JSON: a list of rows by the name of each, days as YYYY-MM-DD."""
+    data = {
+        table.name: [dict(zip(table.columns, map(_json_cell, row), strict=True)) for row in table.rows]
+        for table in tables
+    }
+    return json.dumps({"format": FORMAT, "tables": data}, indent=1, ensure_ascii=False).encode() + b"\n"
+
+
+def _json_cell(value: Value) -> Any:
+    return value.isoformat() if isinstance(value, date) else value
 
 
 def workbook_bytes(tables: Iterable[PlainTable]) -> bytes:

@@ -13,8 +13,8 @@ from typing import Any, Final
 
 from planner.catalogue.catalogue import Catalogue
 from planner.farm.crops import Phase
-from planner.farm.farm import DAYS_PER_WEEK, Farm, kind_named, label_of, things
-from planner.farm.fields import NO_ID, FieldKind, Id, specs_of
+from planner.farm.farm import DAYS_PER_WEEK, KINDS, Farm, kind_named, label_of, things
+from planner.farm.fields import FieldKind, Id, specs_of
 from planner.forecast.figures import BandFigures
 from planner.forecast.occupancy import holds
 from planner.forecast.plain import WeekSpan, forecast_data, forecast_rows
@@ -62,6 +62,11 @@ _KINDS: Final = {
     "readings": "reading",
     "doses": "dose",
     "solids": "solids batch",
+    "sites": "site",
+    "loops": "loop",
+    "tanks": "tank",
+    "filters": "filter",
+    "log": "log entry",
 }
 """Tables that are things of the farm as they were entered."""
 
@@ -94,8 +99,7 @@ def _fields_of(word: str) -> tuple[str, ...]:
 
 def _labels(farm: Farm) -> dict[Id, str]:
     """Return id -> what a person calls it, for everything that can be referred to."""
-    words = ("site", "loop", "tank", "bed", "seed lot", "fish group", "batch")
-    return {thing.id: label_of(thing) for word in words for thing in things(farm, word)}
+    return {thing.id: label_of(thing) for kind in KINDS for thing in things(farm, kind.word)}
 
 
 def _cell(thing: Any, field: str, labels: dict[Id, str]) -> Value:
@@ -103,7 +107,9 @@ def _cell(thing: Any, field: str, labels: dict[Id, str]) -> Value:
     if isinstance(value, Enum):
         return str(value.value)
     if specs_of(type(thing))[field].kind is FieldKind.REFERENCE:
-        return "" if value == NO_ID else labels[value]
+        return labels.get(value, "")  # what a log entry was about may be gone
+    if isinstance(value, tuple):
+        return "; ".join(f"{each:g}" if isinstance(each, int | float) else str(each) for each in value)
     found: Value = value
     return found
 

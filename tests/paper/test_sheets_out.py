@@ -2,6 +2,7 @@
 
 import csv
 import io
+import json
 import unicodedata
 from dataclasses import replace
 from datetime import date, datetime
@@ -12,8 +13,11 @@ import pytest
 from planner.bootstrap import Means
 from planner.farm.cells import unguarded
 from planner.farm.fields import specs_of
+from planner.farm.ids import id_from
+from planner.farm.log import Happening, LogEntry, Unit
+from planner.farm.meters import Meter, MeterKind
 from planner.farm.water import Quantity, Reading
-from planner.paper.sheets_files import csv_bytes, table_csv, workbook_bytes
+from planner.paper.sheets_files import csv_bytes, json_bytes, table_csv, workbook_bytes
 from planner.paper.sheets_out import TABLES, PlainTable, TableGround, all_tables, table_of
 from planner.shipped import shipped_path
 from planner.store.csv_in.batches import BatchWish, guessed_fields, read_batches
@@ -176,3 +180,29 @@ def test_that_a_farm_without_anything_has_tables_too():
         bands=means.forecaster.bands,
     )
     assert openpyxl.load_workbook(io.BytesIO(workbook_bytes(all_tables(empty)))).sheetnames == list(TABLES)
+
+
+def test_that_the_log_and_meters_are_tables_too_also_where_what_they_tell_of_is_gone(ground):
+    farm = ground.farm
+    meter = Meter(id=id_from("m"), name="Pen", kind=MeterKind.PH)
+    reading = replace(farm.readings[0], id=id_from("r"), meter=meter.id)
+    entry = LogEntry(
+        id=id_from("e"), code="E1", what=Happening.PICKED, on=farm.settings.plan_from,
+        batch=id_from("batch", "gone"), amount=3, unit=Unit.HEADS, notes="=1+1",
+    )  # fmt: skip
+    told = replace(
+        ground, farm=replace(farm, meters=(meter,), readings=(*farm.readings, reading), log_entries=(entry,))
+    )
+    log, readings = table_of("log", told), table_of("readings", told)
+    (row,) = (dict(zip(log.columns, row, strict=True)) for row in log.rows)
+    assert (row["what"], row["amount"], row["unit"], row["batch"]) == ("picked", 3, "heads", "")
+    assert dict(zip(readings.columns, readings.rows[-1], strict=True))["meter"] == "Pen"
+    assert "'=1+1" in table_csv(log)
+
+
+def test_that_json_holds_every_table_with_every_row(ground):
+    data = json.loads(json_bytes(all_tables(ground)))
+    assert data["format"] == "raftweek.tables/1"
+    assert tuple(data["tables"]) == TABLES
+    assert data["tables"]["batches"][0]["sow_on"] == ground.farm.batches[0].sow_on.isoformat()
+    assert len(data["tables"]["places"]) == len(ground.farm.placements)
