@@ -98,7 +98,7 @@ class Workspace(QWidget):
         self.shelf = Shelf(place_needs(self._needs, self._forecaster), self.tabs)
         self.split = QSplitter(Qt.Orientation.Horizontal, self)
         arrange(self.split, (self.due, self.tabs, self.side), self.theme)
-        least_middle = self.theme.metrics.due_width * 4 // 3
+        least_middle = self.theme.metrics.due_width * 3 // 2
         self.panes = Panes(self.split, (self.due, self.side), least_middle=least_middle)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
