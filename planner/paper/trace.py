@@ -18,6 +18,7 @@ from planner.farm.log import Happening, LogEntry, standing
 from planner.farm.mark import plan_mark
 from planner.farm.water import Quantity, Reading
 from planner.forecast.values import Forecast
+from planner.paper.documents.quantities import QUANTITY_NAMES, unit_of
 from planner.paper.places import PlaceBook
 from planner.paper.plain_names import one_line
 from planner.paper.report import (
@@ -326,8 +327,12 @@ def trace_report(trace: Trace, farm: Farm, catalogue: Catalogue, *, printed_on: 
     )
 
 
+def _quantity_words(quantity: Quantity) -> str:
+    return f"{QUANTITY_NAMES[quantity]} {unit_of(quantity)}".strip()
+
+
 def _section(one: BatchTrace) -> Section:
-    water = tuple((line.quantity.value, _water_words(line)) for line in one.water)
+    water = tuple((_quantity_words(line.quantity), _water_words(line)) for line in one.water)
     facts = tuple((what, one_line(text)) for what, text in _facts(one))
     parts: list[Table | Paragraph] = [_table("Batch", (*facts, *water))]
     if not water:

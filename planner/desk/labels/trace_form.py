@@ -70,6 +70,7 @@ class TraceForm(WishForm):
         line = self.code.lineEdit()
         assert line is not None
         line.setAccessibleName(self.code.accessibleName())
+        line.setCursorPosition(0)
         line.editingFinished.connect(self._tell)
         self.code.activated.connect(self._tell)
         self.paper.activated.connect(self._tell)
