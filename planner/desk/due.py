@@ -300,6 +300,7 @@ class DuePanel(QWidget):
         self._outlook: Outlook | None = None
         self._late: tuple[CarriedOver, ...] = ()
         self.heading = QLabel(tr("Due this week"), self)
+        self.heading.setWordWrap(True)
         self.week = QLabel(self)
         self.before = self._arrow("‹", tr("Week before"))
         self.after = self._arrow("›", tr("Week after"))

@@ -58,8 +58,9 @@ def test_that_every_dialog_fits_and_nothing_is_cut(desk_in, language):
 
 
 @SPOKEN
-def test_that_nothing_is_cut_at_the_usual_size(desk_in, language):
-    window = desk_in(language)
+@pytest.mark.parametrize("size", [(853, 456), (1280, 696)], ids=["150 %", "100 %"])
+def test_that_nothing_is_cut_on_that_screen_at_less(desk_in, language, size):
+    window = desk_in(language, size=size)
     wrong = []
     for stop in PAGES:
         stop.go(window)
