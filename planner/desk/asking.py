@@ -143,6 +143,7 @@ class Asking(QObject):
 
         dialog = FirstDialog(self._behind, self._needs.conduct, self.theme, self._window)
         dialog.print_wanted.connect(self._print_today)
+        dialog.why_wanted.connect(self.ask_why)
         dialog.finished.connect(self._on_first_gone)
         self._first = dialog
         dialog.open()

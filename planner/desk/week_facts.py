@@ -31,7 +31,6 @@ from planner.forecast.why.values import Subject, SubjectKind
 
 G_PER_KG: Final = 1000.0
 _OTHER: Final = {AreaRule.FAO: AreaRule.UVI, AreaRule.UVI: AreaRule.FAO}
-_PART: Final = {AreaRule.FAO: "", AreaRule.UVI: AreaRule.UVI.value}
 _PERCENT: Final = 100.0
 _MOST_TIMES: Final = 20.0
 _LEAST_LACKING_G: Final = 0.01
@@ -151,6 +150,11 @@ def _loop_section(behind: Behind, loop: Id, name: str, week: int) -> Section:
     )
 
 
+def rule_part(rule: AreaRule) -> str:
+    """Return how a rule is named where the area is asked about; FAO's goes without saying."""
+    return "" if rule is AreaRule.FAO else rule.value
+
+
 def carried_words(verdict: WeekVerdict, rule: AreaRule) -> str:
     """Return what area the feed carries by the rule that was picked, and what the other one says."""
     spans = [verdict.area_fed_by(each) for each in (rule, _OTHER[rule])]
@@ -178,7 +182,7 @@ def _feed_facts(verdict: WeekVerdict, loop: Id, rule: AreaRule) -> Iterator[Fact
         label=tr("Planted"),
         value=with_unit(verdict.planted_m2, "m²", digits=1),
         note=carried_words(verdict, rule),
-        ask=Subject(kind=SubjectKind.AREA_FED, about=loop, week=verdict.week, part=_PART[rule]),
+        ask=Subject(kind=SubjectKind.AREA_FED, about=loop, week=verdict.week, part=rule_part(rule)),
     )
     if verdict.feed_ratio_g_per_m2_d is not None and verdict.fao_band is not None:
         yield Fact(

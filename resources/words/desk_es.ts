@@ -2728,6 +2728,10 @@
         <translation type="unfinished">¿Qué tan seguro?</translation>
     </message>
     <message>
+        <source>How the grams come about, and who says so</source>
+        <translation type="unfinished">Cómo salen los gramos y quién lo dice</translation>
+    </message>
+    <message>
         <source>How to read a repair</source>
         <translation type="unfinished">Cómo leer un arreglo</translation>
     </message>
@@ -6526,6 +6530,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Por qué falta {element}</translation>
     </message>
     <message>
+        <source>Why: {figure}</source>
+        <translation type="unfinished">Por qué: {figure}</translation>
+    </message>
+    <message>
         <source>Why?</source>
         <translation type="unfinished">¿Por qué?</translation>
     </message>
@@ -8844,6 +8852,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{count} scenarios are kept already: adopt or drop one first.</source>
         <translation type="unfinished">Ya hay {count} escenarios guardados: adopte o descarte uno primero.</translation>
+    </message>
+    <message>
+        <source>{count} seeds</source>
+        <translation type="unfinished">{count} semillas</translation>
     </message>
     <message>
         <source>{count} shown</source>

@@ -2728,6 +2728,10 @@
         <translation type="unfinished">Gaano kasigurado?</translation>
     </message>
     <message>
+        <source>How the grams come about, and who says so</source>
+        <translation type="unfinished">Paano nakuha ang gramo, at sino ang nagsabi</translation>
+    </message>
+    <message>
         <source>How to read a repair</source>
         <translation type="unfinished">Paano basahin ang ayos</translation>
     </message>
@@ -6526,6 +6530,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Bakit kulang ang {element}</translation>
     </message>
     <message>
+        <source>Why: {figure}</source>
+        <translation type="unfinished">Bakit: {figure}</translation>
+    </message>
+    <message>
         <source>Why?</source>
         <translation type="unfinished">Bakit?</translation>
     </message>
@@ -8844,6 +8852,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{count} scenarios are kept already: adopt or drop one first.</source>
         <translation type="unfinished">{count} scenario na ang nakatabi: tanggapin o bitawan muna ang isa.</translation>
+    </message>
+    <message>
+        <source>{count} seeds</source>
+        <translation type="unfinished">{count} binhi</translation>
     </message>
     <message>
         <source>{count} shown</source>

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QPushButton, QWidget
 
 from planner.desk.behind import Behind
 from planner.desk.conduct import Conduct
+from planner.desk.doors.asked import FEED, SOW, first_facts
 from planner.desk.doors.figures import AHEAD_WEEKS, Carried, first_figures
 from planner.desk.fitting import open_sized
-from planner.desk.plan.kit import Card, Words, button, column, heading
+from planner.desk.pages import Fact
+from planner.desk.plan.kit import Card, Scrolling, Words, button, column, heading
 from planner.desk.plan.remedy_list import RemedyList, repairable_flags
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -23,15 +25,21 @@ class FirstDialog(QDialog):
     """Sow this week, feed this week, and the area the fish can carry, with repairs where it does not fit."""
 
     print_wanted = Signal()
+    why_wanted = Signal(object, int)
 
     def __init__(self, behind: Behind, conduct: Conduct, theme: Theme, parent: QWidget) -> None:
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(tr("Your plan is drafted"))
         self._theme = theme
-        lines = column(self, theme, margin=theme.metrics.wide)
+        whole = column(self, theme, margin=theme.metrics.wide)
+        inside = QWidget(self)
+        lines = column(inside, theme, margin=0)
+        whole.addWidget(Scrolling(inside, theme, self), 1)
         self._cards = QHBoxLayout()
         self.said: dict[str, Words] = {}
+        self.asks: dict[str, QPushButton] = {}
+        self._facts: dict[str, tuple[Fact, ...]] = {}
         lines.addLayout(self._cards)
         self.told = Words("", theme, self, ink="good")
         self.told.hide()
@@ -46,7 +54,7 @@ class FirstDialog(QDialog):
         foot.addStretch(1)
         foot.addWidget(self.print)
         foot.addWidget(self.stop)
-        lines.addLayout(foot)
+        whole.addLayout(foot)
         self.print.clicked.connect(self._on_print)
         self.stop.clicked.connect(self.accept)
         self.repairs.applied.connect(self._on_applied)
@@ -59,13 +67,14 @@ class FirstDialog(QDialog):
     def show_behind(self, behind: Behind) -> None:
         """Show the figures of a farm as it stands, and look for repairs of what is flagged first."""
         figures = first_figures(behind)
+        self._facts = first_facts(behind)
         sown = "\n".join(
             tr("{seeds} seeds of {crop}", seeds=number_words(each.seeds, digits=0), crop=each.crop)
             for each in figures.sowings
         )
-        self._say("sow", tr("Sow this week"), sown or tr("Nothing this week"))
+        self._say(SOW, tr("Sow this week"), sown or tr("Nothing this week"))
         feed = tr("about {grams} g a day", grams=number_words(figures.feed_g_per_day, digits=0))
-        self._say("feed", tr("Feed this week"), feed)
+        self._say(FEED, tr("Feed this week"), feed)
         for carried in figures.carried:
             self._say(carried.loop, tr("Your fish can carry"), _carried_words(carried))
         flags = repairable_flags(behind)[:_SHOWN_FLAGS]
@@ -81,13 +90,25 @@ class FirstDialog(QDialog):
         """Show a figure on its card, which is made when there is none yet."""
         if key in self.said:
             self.said[key].say(words)
+            self.asks[key].setEnabled(bool(self._facts.get(key)))
             return
         card = Card(self._theme, self)
         card.lines.addWidget(Words(title, self._theme, card, ink="muted"))
         self.said[key] = heading(words, self._theme, card, large=True)
         card.lines.addWidget(self.said[key])
         card.lines.addStretch(1)
+        ask = self.asks[key] = button(tr("Why?"), card)
+        ask.setAccessibleName(tr("Why: {figure}", figure=title))
+        ask.setEnabled(bool(self._facts.get(key)))
+        ask.setAutoDefault(False)
+        ask.clicked.connect(self._on_why)
+        card.lines.addWidget(ask, 0, Qt.AlignmentFlag.AlignLeft)
         self._cards.addWidget(card, 1)
+
+    def _on_why(self, _checked: bool) -> None:
+        for key, ask in self.asks.items():
+            if ask is self.sender() and self._facts.get(key):
+                self.why_wanted.emit(self._facts[key], 0)
 
     def _on_print(self, _checked: bool) -> None:
         self.accept()

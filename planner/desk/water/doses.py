@@ -26,6 +26,7 @@ from planner.farm.water import Dose
 from planner.forecast.water.bases import Before
 from planner.forecast.water.side import LoopWater
 from planner.forecast.water.spans import Span
+from planner.forecast.why.values import Subject, SubjectKind
 
 _G_PER_KG: Final = 1000.0
 _MG_PER_G: Final = 1000.0
@@ -48,6 +49,7 @@ class Advised:
     grams: Span
     at_once_g: float
     on: date
+    ask: Subject | None = None
     before: tuple[str, ...] = ()
     barred: bool = False
     planned: bool = False
@@ -106,6 +108,7 @@ def _asked(water: LoopWater) -> Iterator[Advised]:
             at_once_g=product.grams.likely,
             on=due,
             before=fit,
+            ask=_of_day(water, SubjectKind.IRON_GRAMS, product.supplement),
         )
     said = tuple(water_words(each) for each in advice.base.before)
     barred = any(each in _BARRED for each in advice.base.before)
@@ -117,11 +120,20 @@ def _asked(water: LoopWater) -> Iterator[Advised]:
             on=water.today,
             before=said,
             barred=barred,
+            ask=_of_day(water, SubjectKind.BASE_GRAMS, share.supplement),
         )
     for fill in advice.salts.fills:
         yield Advised(
-            supplement=fill.supplement, grams=fill.grams, at_once_g=fill.grams.likely, on=water.today
+            supplement=fill.supplement,
+            grams=fill.grams,
+            at_once_g=fill.grams.likely,
+            on=water.today,
+            ask=_of_day(water, SubjectKind.SALT_GRAMS, fill.supplement),
         )
+
+
+def _of_day(water: LoopWater, kind: SubjectKind, part: str) -> Subject:
+    return Subject(kind=kind, about=water.loop, on=water.today, part=part)
 
 
 def _with_plan(asked: Advised, doses: list[Dose], today: date) -> Advised:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from planner.desk.flow import Flow
 from planner.desk.outlook import Outlook
+from planner.desk.pages import Fact
 from planner.desk.plan.kit import Table, Words, button, heading
 from planner.desk.rows import Row
 from planner.desk.say import tr
@@ -27,6 +28,7 @@ class DosePanel(QWidget):
     """
 
     wished = Signal(object)
+    why_wanted = Signal(object, int)
     opened = Signal(str)
 
     def __init__(self, theme: Theme, parent: QWidget) -> None:
@@ -44,9 +46,10 @@ class DosePanel(QWidget):
         self.take = button(
             tr("Plan this dose"), self, tip=tr("Puts one dose into the plan; Undo takes it out")
         )
+        self.why = button(tr("Why?"), self, tip=tr("How the grams come about, and who says so"))
         self.add = button(tr("Add a dose…"), self, tip=tr("Any supplement, any amount, once or repeated"))
         row = Flow(theme.metrics.gap)
-        row.add(self.take, self.add)
+        row.add(self.take, self.why, self.add)
         column = QVBoxLayout(self)
         column.setContentsMargins(
             theme.metrics.gap, theme.metrics.tight, theme.metrics.gap, theme.metrics.gap
@@ -60,6 +63,7 @@ class DosePanel(QWidget):
         self.table.selectionModel().currentRowChanged.connect(self._on_row)
         self.table.activated.connect(self._on_activated)
         self.take.clicked.connect(self._on_take)
+        self.why.clicked.connect(self._on_why)
         self._show_chosen()
 
     def show_water(self, outlook: Outlook | None, water: LoopWater | None) -> None:
@@ -79,6 +83,7 @@ class DosePanel(QWidget):
 
     def _show_chosen(self) -> None:
         row, asked = self.table.current(), self._asked()
+        self.why.setEnabled(asked is not None and asked.ask is not None)
         self.take.setEnabled(asked is not None and not asked.barred)
         self.before.say("\n".join(asked.before) if asked is not None else "")
         cautions: tuple[str, ...] = ()
@@ -95,6 +100,12 @@ class DosePanel(QWidget):
             self.opened.emit(row.id)
         else:
             self._on_take(_checked=True)
+
+    def _on_why(self, _checked: bool) -> None:
+        row, asked = self.table.current(), self._asked()
+        if row is not None and asked is not None and asked.ask is not None:
+            fact = Fact(label=row.texts[0], value=row.texts[1], ask=asked.ask)
+            self.why_wanted.emit((fact,), 0)
 
     def _on_take(self, _checked: bool) -> None:
         asked = self._asked()

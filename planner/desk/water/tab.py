@@ -93,6 +93,7 @@ class WaterTab(QWidget):
         self.view.activated.connect(self._on_activated)
         self.sure.clicked.connect(self._on_sure)
         self.doses.wished.connect(self.wished)
+        self.doses.why_wanted.connect(self.why_wanted)
         self.doses.opened.connect(self.opened)
         for button in self.buttons.values():
             button.clicked.connect(self._on_new)

@@ -5,11 +5,14 @@ from dataclasses import replace
 from PySide6.QtWidgets import QPushButton
 
 from planner.actions.changing import addition
+from planner.desk.doors.asked import first_facts
 from planner.desk.doors.dialog import DoorsDialog
 from planner.desk.doors.figures import AHEAD_WEEKS, first_figures
 from planner.desk.doors.first import FirstDialog
 from planner.desk.newfarm.dialog import NewFarmDialog
 from planner.desk.shade import ShadeChoice
+from planner.desk.why.answers import answer_of
+from planner.desk.why.dialog import WhyDialog
 from planner.farm.ids import new_id
 from tests.desk.helpers import nameless_controls
 
@@ -91,3 +94,18 @@ def test_that_the_first_figures_follow_what_is_done_to_the_farm(window):
     assert after != before
     figures = first_figures(window.workspace._behind)
     assert all(str(each.seeds) in after for each in figures.sowings)
+
+
+def test_that_every_first_figure_can_be_asked_why(window):
+    window.workspace.asking.show_first()
+    (dialog,) = dialogs(window, FirstDialog)
+    assert set(dialog.asks) == set(dialog.said)
+    facts = first_facts(window.workspace._behind)
+    for key, ask in dialog.asks.items():
+        assert ask.isEnabled() == bool(facts[key])
+        for fact in facts[key]:
+            why = window.workspace._behind.why(fact.ask)
+            assert answer_of(why, window.workspace.outlook.catalogue).rows
+    dialog.asks["feed"].click()
+    (why,) = dialogs(window, WhyDialog)
+    why.reject()

@@ -148,3 +148,12 @@ def test_that_one_click_plans_what_is_asked_for_and_undo_takes_it_out(window, do
     assert len(window.workspace.outlook.farm.doses) == before + 1
     window.conduct.undo()
     assert len(window.workspace.outlook.farm.doses) == before
+
+
+def test_that_what_is_asked_for_can_be_asked_why(behind, water):
+    asked = advised_doses(behind.outlook, water)
+    assert asked
+    for each in asked:
+        found = behind.why(each.ask)
+        values = [found.value, *(child.value for child in found.children)]
+        assert any(value == pytest.approx(each.grams.likely) for value in values if value is not None)
