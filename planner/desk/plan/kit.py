@@ -337,15 +337,24 @@ class Beside(QSplitter):
 
     def minimumSizeHint(self) -> QSize:
         """Return the least size, no wider than the widest pane: they can stand one above the other."""
-        least = [pane.minimumSizeHint().expandedTo(pane.minimumSize()) for pane in self._panes()]
+        least = self._least()
         width = max((size.width() for size in least), default=0)
         if self.orientation() is Qt.Orientation.Horizontal:
             return QSize(width, max((size.height() for size in least), default=0))
         return QSize(width, sum(size.height() for size in least) + self.handleWidth() * (len(least) - 1))
 
+    def _least(self) -> list[QSize]:
+        """Return the least size of each pane, with what it was told besides."""
+        return [
+            QSize(max(hint.width(), pane.minimumWidth()), max(hint.height(), pane.minimumHeight()))
+            for pane in self._panes()
+            for hint in (pane.minimumSizeHint(),)
+        ]
+
     def _wanted(self) -> Qt.Orientation:
-        least = sum(pane.minimumSizeHint().width() for pane in self._panes())
-        narrow = self.width() < max(self._narrow, least)
+        least = self._least()
+        gaps = self.handleWidth() * (len(least) - 1)
+        narrow = self.width() < max(self._narrow, sum(size.width() for size in least) + gaps)
         return Qt.Orientation.Vertical if narrow else Qt.Orientation.Horizontal
 
     def resizeEvent(self, event: QResizeEvent) -> None:
