@@ -40,9 +40,10 @@ from planner.actions.memory import MemoryKeeper
 from planner.actions.session import Session
 from planner.bootstrap import Means
 from planner.desk.conduct import Conduct
+from planner.desk.grounds import load_font
 from planner.desk.services import WorkspaceNeeds
 from planner.desk.settings import Memory
-from planner.desk.theme import LIGHT, dress, load_bold, load_font
+from planner.desk.theme import LIGHT, dress, load_bold
 from planner.desk.workspace import Workspace
 from planner.farm.crops import Phase
 from planner.farm.farm import DAYS_PER_WEEK, Farm
@@ -132,6 +133,7 @@ class Bench:
         self.middle = farm.settings.plan_from + timedelta(weeks=_MIDDLE_WEEKS)
         now = datetime.combine(self.middle, datetime.min.time(), UTC)
         conduct = Conduct()
+        self._host = QWidget()
         self.workspace = Workspace(
             WorkspaceNeeds(
                 theme=LIGHT,
@@ -140,7 +142,7 @@ class Bench:
                 ask=lambda *_: None,
                 memory=Memory(QSettings(str(folder / "desk.ini"), QSettings.Format.IniFormat)),
                 home=folder,
-                parent=None,
+                parent=self._host,
             ),
             forecaster=means.forecaster,
         )
@@ -149,8 +151,9 @@ class Bench:
         )
         conduct.take(session)
         self.conduct, self.session = conduct, session
+        self._host.resize(WIDTH, HEIGHT)
         self.workspace.resize(WIDTH, HEIGHT)
-        self.workspace.show()
+        self._host.show()
         self.workspace.show_session(session)
         QApplication.processEvents()
         self.lanes = self.workspace.lanes

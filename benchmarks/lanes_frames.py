@@ -26,9 +26,10 @@ from PySide6.QtGui import QColor, QPainter, QPixmap, QStaticText
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from planner.desk.grounds import load_font
 from planner.desk.lanes.interaction import Preview
 from planner.desk.lanes.lanes_view import LanesView
-from planner.desk.theme import LIGHT, dress, load_bold, load_font
+from planner.desk.theme import LIGHT, dress, load_bold
 from planner.farm.fields import Id
 from tests.desk.lanes.demo import big_scene, demo_balance
 from tests.desk.lanes.hands import move
@@ -183,6 +184,7 @@ class Bench:
         """Time a frame in which a bar, its label and the balance follow the hand."""
         lane = self.view.beds
         strip = next(strip for strip in lane.layout_now.strips if strip.row and strip.row.unit == 3)
+        assert strip.row is not None
         bar = strip.row.bars[8]
         self.view.go_to(date.fromordinal(bar.start))
         lane.verticalScrollBar().setValue(0)
