@@ -24,6 +24,7 @@ from planner.paper.documents.shopping import shopping
 from planner.paper.documents.symptoms import symptoms
 from planner.paper.documents.water_log import water_log
 from planner.paper.documents.week_tasks import week_tasks
+from planner.paper.documents.year_poster import year_poster
 from planner.paper.report import Report
 from planner.paper.seeding_calendar import seeding_calendar
 from planner.paper.style import A3, A4, A5, ALL_PAPERS, TABLOID, Paper
@@ -190,6 +191,15 @@ DOCUMENTS: Final = (
         make=season_plan,
         paper=A3,
         landscape=True,
+    ),
+    Document(
+        key="year-poster",
+        title="Year poster",
+        says="what is sown and picked in each week of the year, by codes, for the wall (A3)",
+        weeks=52,
+        make=year_poster,
+        paper=A3,
+        for_walls=True,
     ),
     Document(
         key="shopping",

@@ -22,8 +22,10 @@ from planner.paper.documents.ask import Ask
 from planner.paper.documents.bed_drawing import UnitPlan, unit_drawings
 from planner.paper.documents.charts import bar_chart, ticks_of
 from planner.paper.documents.weeks_drawing import Life, lanes_of
+from planner.paper.marks import Words
 from planner.paper.palette import letters, look
 from planner.paper.pictograms import NAMES, pictogram
+from planner.paper.qt_writer import laid_out
 from planner.paper.registry import DOCUMENTS, UnknownDocumentError, document_named
 from planner.paper.report import Caution, Drawing, DrawnRect, DrawnText, Paragraph, Report, Table
 from planner.paper.seeding_calendar import BENCH_LEAST_PT, WALL_LEAST_PT
@@ -66,7 +68,7 @@ def table_named(report, start):
 
 def test_that_keys_are_told_apart_and_an_unknown_one_is_named_with_all_there_are():
     keys = [document.key for document in DOCUMENTS]
-    assert len(set(keys)) == len(keys) == 17
+    assert len(set(keys)) == len(keys) == 18
     with pytest.raises(UnknownDocumentError) as fault:
         document_named("weektasks")
     assert "weektasks" in str(fault.value)
@@ -512,3 +514,25 @@ def test_that_the_page_on_paper_lists_every_document(root):
     assert told == [document.key for document in DOCUMENTS]
     for document in DOCUMENTS:
         assert f"| {document.weeks} | {document.says} |" in page
+
+
+def test_that_the_year_poster_has_every_week_with_codes_to_be_read_at_a_step_and_a_half(qapp):
+    farm = sample()
+    report = made("year-poster")
+    (table,) = report.tables
+    works = [column for column in table.columns if column.key.startswith("work")]
+    assert all(column.detail.least_pt >= 20 and column.main.least_pt >= 20 for column in works)
+    weeks = [row[at].text for at in (0, 2) for row in table.rows if row[at].text]
+    assert len(weeks) == 52
+    assert weeks[0].startswith("W01;")
+    told = [cell.text for row in table.rows for cell in (row[1], row[3])]
+    sown = next(batch for batch in farm.farm.batches if batch.sow_on >= farm.farm.settings.plan_from)
+    code = farm.ask().catalogue.crops[sown.crop].code
+    week = farm.forecast.ruler.week_of(sown.sow_on)
+    assert code in table.rows[week][1].text.split("●")[0]
+    assert any("▼" in text and "●" in text for text in told)
+    assert farm.ask().catalogue.crops[sown.crop].name in text_of(report)
+    words = [mark for page in laid_out(report, A3) for mark in page.marks if isinstance(mark, Words)]
+    marked = [mark for mark in words if f"▼{NO_BREAK}" in mark.text]
+    assert len(marked) > 20
+    assert all(mark.pt >= 20 for mark in marked)
