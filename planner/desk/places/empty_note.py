@@ -20,7 +20,7 @@ class EmptyNote(QWidget):
 
     def __init__(self, page: QWidget, theme: Theme) -> None:
         super().__init__(page)
-        self._run = ""
+        self._page, self._run = page, ""
         self.setAutoFillBackground(True)
         self.title = heading("", theme, self, large=True)
         self.words = Words("", theme, self, ink="muted")
@@ -45,8 +45,7 @@ class EmptyNote(QWidget):
 
     def show_lack(self, lack: Lack | None) -> None:
         """Cover the page and say what it lacks; None uncovers it."""
-        page = self.parentWidget()
-        for part in page.findChildren(QWidget, options=Qt.FindChildOption.FindDirectChildrenOnly):
+        for part in self._page.findChildren(QWidget, options=Qt.FindChildOption.FindDirectChildrenOnly):
             if part is not self and not part.isWindow():
                 part.setEnabled(lack is None)
         if lack is None:
@@ -58,7 +57,7 @@ class EmptyNote(QWidget):
         self.begin.setText(lack.button)
         self.begin.setAccessibleName(lack.button.rstrip("…"))
         self.begin.setAccessibleDescription(f"{lack.title}. {lack.words}")
-        self.setGeometry(page.rect())
+        self.setGeometry(self._page.rect())
         self.show()
         self.raise_()
 
