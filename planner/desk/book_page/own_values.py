@@ -92,9 +92,8 @@ class Shift:
     over_on: tuple[date, date]
 
 
-def shifts(farm: Farm, now: Forecast, change_set: ChangeSet, forecaster: Forecaster) -> tuple[Shift, ...]:
-    """Return every batch whose days an act would move, in order of its harvest."""
-    then = forecaster.preview(applied(farm, change_set))
+def shifts(farm: Farm, now: Forecast, then: Forecast) -> tuple[Shift, ...]:
+    """Return every batch whose days differ in two forecasts of the same batches, in order of its harvest."""
     codes = {batch.id: batch.code for batch in farm.batches}
     old, new = now.batches.ends, then.batches.ends
     rows = np.flatnonzero((old[:, (_FIRST_PICK, _OVER)] != new[:, (_FIRST_PICK, _OVER)]).any(axis=1))

@@ -14,7 +14,7 @@ from planner.desk.book_page.library import LibraryFiles
 from planner.desk.book_page.new_entry import NewEntryDialog
 from planner.desk.book_page.new_values import entry_faults
 from planner.desk.book_page.own_values import Place as FigurePlace
-from planner.desk.book_page.own_values import has_own_value, laid, shifts, taken_off, what_moves
+from planner.desk.book_page.own_values import has_own_value, laid, moved_words, shifts, taken_off
 from planner.desk.book_page.rows import (
     SHELVES,
     entries_of,
@@ -32,7 +32,7 @@ from planner.desk.plan.kit import Beside, Table, Words, button, heading, stack
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.words import faults_words, limit_words, number_words
-from planner.farm.changes import ChangeSet
+from planner.farm.changes import ChangeSet, applied
 from planner.farm.farm import OwnEntry, Shelf
 from planner.farm.faults import FarmFaultError
 
@@ -255,14 +255,14 @@ class BookPlace(Place):
     def _tell_moves(self, wanted: ChangeSet) -> bool:
         assert self._behind is not None
         outlook = self._behind.outlook
-        given = (outlook.farm, outlook.forecast, wanted, self.needs.forecaster)
         try:
-            moves, found = what_moves(*given), shifts(*given)
+            then = self.needs.forecaster.preview(applied(outlook.farm, wanted))
         except FarmFaultError as refused:
             self.trouble.say(faults_words(refused.faults))
             return False
         self.trouble.say("")
-        self.moves.say("\n".join(moves))
+        found = shifts(outlook.farm, outlook.forecast, then)
+        self.moves.say("\n".join(moved_words(outlook.forecast, then)))
         self.dates.show_rows(shift_rows(found))
         self.dates.setVisible(bool(found))
         return True
