@@ -15,14 +15,14 @@ from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QWidget
 from planner.desk.balance.drawing import Painting
 from planner.desk.balance.weeks import LoopWeeks, gram_words, ranged_words, share_words
 from planner.desk.lanes.kit import Face, Kit
-from planner.desk.lanes.words import element_full
+from planner.desk.lanes.words import element_full, element_symbol
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.words import choice_words, week_span_words
 from planner.farm.farm import DAYS_PER_WEEK
+from planner.farm.species import ELEMENTS
 from planner.forecast.values import AreaRule
 
-_LEAST_WEEK_PX: Final = 13.0
 _NAMES_SHARE: Final = 0.8
 _PLOT_LINES: Final = 2.7
 _RATIO_LINES: Final = 3.4
@@ -106,9 +106,10 @@ class BalanceChart(QAbstractScrollArea):
 
     @property
     def week_px(self) -> float:
-        """Width of a week [px]."""
+        """Width of a week [px]; the symbol of every element finds room in it."""
         room = self.viewport().width() - self.names_px - _PAD
-        return max(room / max(self._count, 1), _LEAST_WEEK_PX)
+        least = max(self._kit.width(element_symbol(each), Face.SMALL_BOLD) for each in ELEMENTS) + _GAP
+        return max(room / max(self._count, 1), least)
 
     def x_of(self, week: float) -> float:
         """Return where a week begins [px]."""
