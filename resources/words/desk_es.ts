@@ -1304,12 +1304,12 @@
         <translation type="unfinished">Elija una fila con el ratón o las flechas. Ctrl+Intro la modifica, Ctrl+L la bloquea, Ctrl+B siembra una nueva.</translation>
     </message>
     <message>
-        <source>Choose a row with the mouse or the arrow keys; what is chosen is explained beside it. New readings are added from the menu Change.</source>
-        <translation type="unfinished">Elija una fila con el ratón o las flechas; lo elegido se explica al lado. Las lecturas nuevas se añaden desde el menú Cambiar.</translation>
+        <source>Choose a row with the mouse or the arrow keys; what is chosen is explained beside it. “Plan this dose” puts a dose that is asked for into the plan; Undo takes it out.</source>
+        <translation type="unfinished">Elija una fila con el ratón o las flechas; lo elegido se explica al lado. «Planificar esta dosis» pone en el plan una dosis pedida; Deshacer la quita.</translation>
     </message>
     <message>
-        <source>Choose a shelf, an entry and a figure, then type your value. Enter shows what would move and keeps nothing; “Keep my value” keeps it, “Back to the book's value” takes it out.</source>
-        <translation type="unfinished">Elija un estante, una entrada y una cifra, y escriba su valor. Intro muestra qué se movería y no guarda nada; “Guardar mi valor” lo guarda, “Volver al valor del libro” lo quita.</translation>
+        <source>Choose a shelf, an entry and a figure, then type your value. Enter shows which batches move and keeps nothing; “Keep my value” keeps it, asking once more where batches move. “New entry…” makes a crop, fish, feed or supplement of your own.</source>
+        <translation type="unfinished">Elija un estante, una entrada y una cifra, y escriba su valor. Intro muestra qué lotes se mueven y no guarda nada; «Guardar mi valor» lo guarda, preguntando otra vez si se mueven lotes. «Nueva entrada…» crea un cultivo, pez, alimento o suplemento propio.</translation>
     </message>
     <message>
         <source>Choose a sowing to see how its seeds are counted.</source>
@@ -5558,8 +5558,8 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">La cifra publicada se tiene de memoria; se muestra, pero no decide nada</translation>
     </message>
     <message>
-        <source>The readings of each loop, and what the water asks for.</source>
-        <translation type="unfinished">Las lecturas de cada circuito, y lo que el agua pide.</translation>
+        <source>The readings of each loop with what is foreseen, every dose that was given, is due or is asked for, and what the water asks for.</source>
+        <translation type="unfinished">Las lecturas de cada circuito con lo previsto, cada dosis dada, pendiente o pedida, y lo que pide el agua.</translation>
     </message>
     <message>
         <source>The rhythm is that of</source>
@@ -6668,6 +6668,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>W{number} (short for week)</source>
         <translation type="unfinished">W{number}</translation>
+    </message>
+    <message>
+        <source>Year poster</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Years, months and weeks</source>
@@ -8564,6 +8568,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>what is looked after every how many weeks, for the wall</source>
         <translation type="unfinished">qué se cuida cada cuántas semanas, para la pared</translation>
+    </message>
+    <message>
+        <source>what is sown and picked in each week of the year, by codes, for the wall (A3)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>what leaves and water show, what to note, what to do first</source>

@@ -1304,12 +1304,12 @@
         <translation type="unfinished">Pumili ng hanay gamit ang mouse o mga arrow. Binabago ito ng Ctrl+Return, ikinakandado ng Ctrl+L, naghahasik ng bago ang Ctrl+B.</translation>
     </message>
     <message>
-        <source>Choose a row with the mouse or the arrow keys; what is chosen is explained beside it. New readings are added from the menu Change.</source>
-        <translation type="unfinished">Pumili ng hanay gamit ang mouse o mga arrow; ipinaliliwanag sa tabi ang napili. Idinaragdag ang bagong sukat sa menu na Baguhin.</translation>
+        <source>Choose a row with the mouse or the arrow keys; what is chosen is explained beside it. “Plan this dose” puts a dose that is asked for into the plan; Undo takes it out.</source>
+        <translation type="unfinished">Pumili ng hanay gamit ang mouse o mga arrow; ipinaliliwanag sa tabi ang napili. Inilalagay ng “Iplano ang dosis na ito” ang hinihinging dosis sa plano; inaalis ito ng I-undo.</translation>
     </message>
     <message>
-        <source>Choose a shelf, an entry and a figure, then type your value. Enter shows what would move and keeps nothing; “Keep my value” keeps it, “Back to the book's value” takes it out.</source>
-        <translation type="unfinished">Pumili ng estante, entry at bilang, saka i-type ang halaga mo. Ipinapakita ng Enter ang gagalaw at walang itinatabi; ang “Itabi ang aking halaga” ay nagtatabi, ang “Bumalik sa halaga ng aklat” ay nag-aalis.</translation>
+        <source>Choose a shelf, an entry and a figure, then type your value. Enter shows which batches move and keeps nothing; “Keep my value” keeps it, asking once more where batches move. “New entry…” makes a crop, fish, feed or supplement of your own.</source>
+        <translation type="unfinished">Pumili ng istante, tala at bilang, saka i-type ang iyong halaga. Ipinapakita ng Enter kung aling batch ang gagalaw at walang itinatago; itinatago ito ng “Itago ang halaga ko”, nagtatanong muli kung may gagalaw. Gumagawa ang “Bagong tala…” ng sariling pananim, isda, pakain o suplemento.</translation>
     </message>
     <message>
         <source>Choose a sowing to see how its seeds are counted.</source>
@@ -5558,8 +5558,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Mula sa alaala ang nalathalang bilang; ipinapakita pero walang hinahatulan</translation>
     </message>
     <message>
-        <source>The readings of each loop, and what the water asks for.</source>
-        <translation type="unfinished">Ang mga sukat ng bawat loop, at kung ano ang kailangan ng tubig.</translation>
+        <source>The readings of each loop with what is foreseen, every dose that was given, is due or is asked for, and what the water asks for.</source>
+        <translation type="unfinished">Ang mga basa ng bawat sistema kasama ang inaasahan, bawat dosis na naibigay, takda o hinihingi, at ang hinihingi ng tubig.</translation>
     </message>
     <message>
         <source>The rhythm is that of</source>
@@ -6668,6 +6668,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>W{number} (short for week)</source>
         <translation type="unfinished">W{number}</translation>
+    </message>
+    <message>
+        <source>Year poster</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Years, months and weeks</source>
@@ -8564,6 +8568,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>what is looked after every how many weeks, for the wall</source>
         <translation type="unfinished">ang inaalagaan tuwing ilang linggo, para sa dingding</translation>
+    </message>
+    <message>
+        <source>what is sown and picked in each week of the year, by codes, for the wall (A3)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>what leaves and water show, what to note, what to do first</source>
