@@ -6671,7 +6671,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>Year poster</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cartel del año</translation>
     </message>
     <message>
         <source>Years, months and weeks</source>
@@ -8571,7 +8571,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>what is sown and picked in each week of the year, by codes, for the wall (A3)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lo que se siembra y recoge en cada semana del año, por códigos, para la pared (A3)</translation>
     </message>
     <message>
         <source>what leaves and water show, what to note, what to do first</source>

@@ -6671,7 +6671,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Year poster</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Poster ng taon</translation>
     </message>
     <message>
         <source>Years, months and weeks</source>
@@ -8571,7 +8571,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>what is sown and picked in each week of the year, by codes, for the wall (A3)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ang inihahasik at inaani sa bawat linggo ng taon, ayon sa code, para sa dingding (A3)</translation>
     </message>
     <message>
         <source>what leaves and water show, what to note, what to do first</source>
