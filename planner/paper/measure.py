@@ -6,7 +6,7 @@ Measuring asks a `FontMetrics`, so that this can be tested without any toolkit.
 from __future__ import annotations
 
 import unicodedata
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from typing import Final, Protocol
@@ -148,18 +148,38 @@ def wrapped(metrics: FontMetrics, text: str, *, face: Face, pt: float, room_mm: 
 
 
 def _wrapped_line(metrics: FontMetrics, text: str, *, face: Face, pt: float, room_mm: float) -> Iterator[str]:
-    line = ""
-    for word in _breakable(text):
-        joined = f"{line} {word}" if line else word
-        if width_mm(metrics, joined, face=face, pt=pt) <= room_mm:
-            line = joined
+    words, at = _breakable(text), 0
+    while at < len(words):
+        count = _words_that_fit(metrics, words[at:], face=face, pt=pt, room_mm=room_mm)
+        if count:
+            yield " ".join(words[at : at + count])
+            at += count
             continue
-        if line:
-            yield line
-        *whole, line = _broken_word(metrics, word, face=face, pt=pt, room_mm=room_mm) or [""]
+        *whole, words[at] = _broken_word(metrics, words[at], face=face, pt=pt, room_mm=room_mm) or [""]
         yield from whole
-    if line:
-        yield line
+        if (
+            not whole
+        ):  # one letter that is wider than the room, or nothing but what a break takes the place of
+            yield from (words[at],) if words[at] else ()
+            at += 1
+
+
+def _words_that_fit(
+    metrics: FontMetrics, words: Sequence[str], *, face: Face, pt: float, room_mm: float
+) -> int:
+    """Return how many of the first words fit one line; few lengths are measured on the way to it."""
+
+    def fits(count: int) -> bool:
+        return width_mm(metrics, " ".join(words[:count]), face=face, pt=pt) <= room_mm
+
+    low, high = 0, 1
+    while high <= len(words) and fits(high):
+        low, high = high, high * 2
+    high = min(high, len(words) + 1)
+    while high - low > 1:
+        middle = (low + high) // 2
+        low, high = (middle, high) if fits(middle) else (low, middle)
+    return low
 
 
 def _breakable(text: str) -> list[str]:
