@@ -35,10 +35,12 @@ class Behind:
         """Keep what is asked about; nothing is worked out yet.
 
         `rule` is whose ratio tells what area the feed carries. `sure` is there once it was asked for. While
-        it `waits`, pages leave out what takes time.
+        it `waits`, pages leave out what takes time. They tell how things stand on `shown_on`: today, or the
+        first day of a plan that is still to begin.
         """
         self.outlook = outlook
         self.today = today
+        self.shown_on = max(today, outlook.farm.settings.plan_from)
         self.sure: Sureness | None = None
         self.rule = rule
         self.waits = False
@@ -90,7 +92,7 @@ class Behind:
                 loop,
                 ruler=self.outlook.forecast.ruler,
                 catalogue=self.outlook.catalogue,
-                today=self.today,
+                today=self.shown_on,
             )
         return found
 
@@ -104,7 +106,7 @@ class Behind:
             self.water(loop).acid,
             ruler=outlook.forecast.ruler,
             catalogue=outlook.catalogue,
-            today=self.today,
+            today=self.shown_on,
             weeks=weeks,
         )
 

@@ -6446,6 +6446,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Cuándo</translation>
     </message>
     <message>
+        <source>When the plan begins</source>
+        <translation type="unfinished">Cuando empiece el plan</translation>
+    </message>
+    <message>
         <source>Where</source>
         <translation type="unfinished">Dónde</translation>
     </message>

@@ -6446,6 +6446,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Kailan</translation>
     </message>
     <message>
+        <source>When the plan begins</source>
+        <translation type="unfinished">Pagsisimula ng plano</translation>
+    </message>
+    <message>
         <source>Where</source>
         <translation type="unfinished">Saan</translation>
     </message>

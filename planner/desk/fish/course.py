@@ -45,6 +45,7 @@ class GroupCourse:
     falls: tuple[Flag, ...]
     ruler: Ruler
     today: date
+    shown_on: date
 
     @property
     def days(self) -> tuple[int, int]:
@@ -54,8 +55,8 @@ class GroupCourse:
 
     @property
     def day(self) -> int:
-        """Today on the ruler, kept within the plan."""
-        return min(max(self.ruler.day_of(self.today), 0), self.ruler.days - 1)
+        """The day that is shown, on the ruler, kept within the plan."""
+        return min(max(self.ruler.day_of(self.shown_on), 0), self.ruler.days - 1)
 
     def weeks(self) -> range:
         """Return the weeks from today on in which there are fish."""
@@ -105,6 +106,7 @@ def course_of_group(behind: Behind, group_id: Id) -> GroupCourse | None:
         falls=tuple(flag for flag in flags if flag.kind is FlagKind.FEED_FALLS),
         ruler=ruler,
         today=behind.today,
+        shown_on=behind.shown_on,
     )
 
 

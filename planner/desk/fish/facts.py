@@ -36,7 +36,7 @@ def fish_page(behind: Behind, course: GroupCourse) -> Page:
     catalogue = behind.outlook.catalogue
     return Page(
         title=course.group.name,
-        subtitle=tr("{fish}, on {day}", fish=course.species.name, day=day_words(course.today)),
+        subtitle=tr("{fish}, on {day}", fish=course.species.name, day=day_words(course.shown_on)),
         sections=(
             *_notes(behind, course),
             _now(behind, course),
@@ -57,13 +57,15 @@ def _notes(behind: Behind, course: GroupCourse) -> Iterator[Section]:
 
 def sample_words(course: GroupCourse, catalogue: Catalogue) -> str:
     """Return that the fish should be weighed, empty when they were of late or are not there yet."""
-    if course.today < course.group.stocked_on or course.likely.count[course.day] <= 0:
+    if course.shown_on < course.group.stocked_on or course.likely.count[course.day] <= 0:
         return ""
     weighed = [
-        event.on for event in course.events if event.kind is FishEventKind.SAMPLE and event.on <= course.today
+        event.on
+        for event in course.events
+        if event.kind is FishEventKind.SAMPLE and event.on <= course.shown_on
     ]
     last = max(weighed, default=course.group.stocked_on)
-    days = (course.today - last).days
+    days = (course.shown_on - last).days
     if days <= catalogue.figure(_SAMPLE_EVERY).high:
         return ""
     fewest = catalogue.figure(_SAMPLE_FEWEST)
@@ -101,7 +103,7 @@ def _now(behind: Behind, course: GroupCourse) -> Section:
     ]
     keys = (*(key for key in _LAW if key in course.species.cautions), *_MEDICINE)
     return Section(
-        title=tr("Today"),
+        title=tr("Today") if course.shown_on == course.today else tr("When the plan begins"),
         facts=tuple(facts),
         cautions=caution_texts(keys, behind.outlook.catalogue),
     )
@@ -164,7 +166,7 @@ def _harvest(course: GroupCourse, catalogue: Catalogue) -> Section:
     facts = [*_planned(course)]
     if course.species.ornamental:
         facts.append(Fact(label="", value=tr("An ornamental fish: not for the table.")))
-    elif not any(event.on >= course.today and event.count is None for event in harvests(course)):
+    elif not any(event.on >= course.shown_on and event.count is None for event in harvests(course)):
         facts.append(_ready(course))
     keys = () if course.species.ornamental else _FOOD
     return Section(title=tr("Harvest of fish"), facts=tuple(facts), cautions=caution_texts(keys, catalogue))

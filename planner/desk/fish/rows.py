@@ -40,7 +40,7 @@ def _group_row(behind: Behind, group: FishGroup, tanks: dict[Id, object]) -> Row
     species = outlook.catalogue.fish[group.species].name
     tank = label_of(tanks[group.tank])  # type: ignore[arg-type]
     count, weight_g, feed_g = _today(behind, group)
-    if behind.today < group.stocked_on:
+    if behind.shown_on < group.stocked_on:
         said = (tr("to come"), NONE, NONE, NONE)
     elif count <= 0:
         said = (tr("none left"), NONE, NONE, NONE)
@@ -64,7 +64,7 @@ def _group_row(behind: Behind, group: FishGroup, tanks: dict[Id, object]) -> Row
 def _today(behind: Behind, group: FishGroup) -> tuple[float, float, float]:
     found = behind.outlook.group(group.id)
     ruler = behind.outlook.forecast.ruler
-    at = min(max(ruler.day_of(behind.today), 0), ruler.days - 1)
+    at = min(max(ruler.day_of(behind.shown_on), 0), ruler.days - 1)
     if found is None:
         return 0.0, 0.0, 0.0
     forecast = found[1]

@@ -187,7 +187,7 @@ class WaterTab(QWidget):
         self._show_page(
             Page(
                 title=found.name,
-                subtitle=tr("on {day}", day=day_words(self._behind.today)),
+                subtitle=tr("on {day}", day=day_words(self._behind.shown_on)),
                 sections=self._sections(found),
             )
         )
