@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from typing import Final
 
-import shiboken6
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QAbstractItemView, QApplication, QFrame, QScrollArea, QTextEdit, QWidget
@@ -56,8 +55,15 @@ class FocusRings(QObject):
         application.focusChanged.connect(self._on_focus)
 
     def _on_focus(self, _before: QWidget | None, now: QWidget | None) -> None:
-        if self.ring is not None and shiboken6.isValid(self.ring):
+        if self.ring is not None:
+            self.ring.destroyed.disconnect(self._on_gone)
             self.ring.hide()
             self.ring.deleteLater()
-        needed = isinstance(now, _FRAMELESS) and now.frameShape() is QFrame.Shape.NoFrame
-        self.ring = FocusRing(now) if needed and now is not None else None
+            self.ring = None
+        if isinstance(now, _FRAMELESS) and now.frameShape() is QFrame.Shape.NoFrame:
+            self.ring = FocusRing(now)
+            self.ring.destroyed.connect(self._on_gone)
+
+    def _on_gone(self) -> None:
+        """Forget the ring, which went with what it was around."""
+        self.ring = None
