@@ -376,16 +376,15 @@ _HEAD: Final = "groups taken  apart  worst fall  longest  variation  in band  fu
 def _stock_lines(table: StockingTable, farm: Farm) -> Iterator[str]:
     yield f"judged from {table.judged_from_on} to {table.judged_until_on}; a fall is against the month before"
     yield _HEAD
-    best = table.best
     for option in table.options:
-        yield _option_line(option) + ("   <- best" if option is best else "")
+        yield _option_line(option) + ("   <- best" if option is table.best else "")
     for groups, share in table.impossible:
         yield f"{groups:6d} {share:5.0%}  the tanks have no room for it"
-    if best is None:
+    if table.best is None:
         return
     yield "best, within the plan:"
     names = {tank.id: tank.name for tank in farm.tanks}
-    for one in best.stocked:
+    for one in table.best.stocked:
         if one.on < farm.plan_until:
             harvests = ", ".join(take.on.isoformat() for take in one.takes) or "after the plan"
             yield f"  {one.on}: {one.count} fish into {names[one.tank]}, harvest {harvests}"

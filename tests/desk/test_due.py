@@ -7,7 +7,8 @@ import pytest
 from PySide6.QtCore import Qt
 
 from planner.actions.records import new_entry
-from planner.desk.due import DueModel, DuePanel, due_rows
+from planner.desk.due import DueModel, DuePanel
+from planner.desk.due_rows import due_rows
 from planner.desk.late import LateWorker
 from planner.desk.outlook import look_out
 from planner.desk.theme import LIGHT
