@@ -38,6 +38,19 @@ _OF_DAYS: Final = {
 _OF_SOLIDS: Final = (
     "as manure: below the leaf, not on a harvest day, own tools; liquor only if aired and without smell"
 )
+_REFUSED: Final = {
+    RefusalKind.NO_FREE_PLACES: (
+        "{code} has no place: {where} has {free} free places from {from_on} to {until_on}, "
+        "but {needed} are needed."
+    ),
+    RefusalKind.WRONG_BED: "{code} cannot stand in {where}: it is another kind of bed.",
+    RefusalKind.NO_SUCH_UNIT: '{code} cannot stand there: "{bed}" has no {unit}.',
+    RefusalKind.LOCKED: "{code} is locked and stays where it is.",
+    RefusalKind.NOTHING_TO_PLACE: "{code} has no plants to place.",
+    RefusalKind.NEEDED_NEXT: "{code} cannot stay longer: {next} comes to {where} on {from_on}.",
+    RefusalKind.PICKED_ONCE: "{code} is picked once and has no days of picking to change.",
+    RefusalKind.NO_SUCH_WINDOW: "{code} can be picked for 0 to {free} days, not for {needed}.",
+}
 _COLUMNS: Final = (
     "week",
     "from",
@@ -53,26 +66,19 @@ _WIDTHS: Final = (10, 12, 10, 9, 7, 8, 10, 6, 14)
 
 
 def refusal_sentence(refusal: Refusal, code: str) -> str:
-    """Return why a batch has no place, in one sentence."""
+    """Return why a batch has no place or cannot stay as long, in one sentence."""
     word = UNIT_WORDS[refusal.bed_kind] if refusal.bed_kind else "unit"
-    where = f'{word} {refusal.unit} of "{refusal.bed}"' if refusal.unit else f'"{refusal.bed}"'
-    match refusal.kind:
-        case RefusalKind.NO_FREE_PLACES:
-            assert refusal.from_on is not None
-            assert refusal.until_on is not None
-            return (
-                f"{code} has no place: {where} has {refusal.free} free places from "
-                f"{day_words(refusal.from_on)} to {day_words(refusal.until_on)}, but "
-                f"{refusal.needed} are needed."
-            )
-        case RefusalKind.WRONG_BED:
-            return f"{code} cannot stand in {where}: it is another kind of bed."
-        case RefusalKind.NO_SUCH_UNIT:
-            return f'{code} cannot stand there: "{refusal.bed}" has no {word} {refusal.unit}.'
-        case RefusalKind.LOCKED:
-            return f"{code} is locked and stays where it is."
-        case RefusalKind.NOTHING_TO_PLACE:
-            return f"{code} has no plants to place."
+    return _REFUSED[refusal.kind].format(
+        code=code,
+        bed=refusal.bed,
+        unit=f"{word} {refusal.unit}",
+        where=f'{word} {refusal.unit} of "{refusal.bed}"' if refusal.unit else f'"{refusal.bed}"',
+        free=refusal.free,
+        needed=refusal.needed,
+        from_on=day_words(refusal.from_on) if refusal.from_on else "",
+        until_on=day_words(refusal.until_on) if refusal.until_on else "",
+        next=", ".join(refusal.blocking),
+    )
 
 
 def refusals_lines(refusals: Iterable[Refusal], codes: Mapping[Id, str]) -> Iterator[str]:

@@ -1,5 +1,7 @@
 """Batches without a place are told of in a few lines, one for each batch."""
 
+import pytest
+
 from planner.farm.ids import id_from
 from planner.farm.species import BedKind
 from planner.paper.sentences import refusal_sentence, refusals_lines
@@ -31,3 +33,10 @@ def test_that_a_unit_is_called_by_its_name():
         kind=RefusalKind.NO_SUCH_UNIT, batch=id_from("b"), bed="Bench", unit=9, bed_kind=BedKind.NURSERY
     )
     assert refusal_sentence(refusal, "BAS-1") == 'BAS-1 cannot stand there: "Bench" has no tray 9.'
+
+
+@pytest.mark.parametrize("kind", RefusalKind)
+def test_that_every_refusal_has_a_sentence(kind):
+    said = refusal_sentence(Refusal(kind=kind, batch=id_from("b"), bed="Rafts", blocking=("LTL-2",)), "BAS-1")
+    assert said.startswith("BAS-1 ")
+    assert "{" not in said
