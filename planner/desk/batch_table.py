@@ -128,6 +128,7 @@ class BatchTable(QWidget):
         view.verticalHeader().setDefaultSectionSize(metrics.row)
         view.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         view.horizontalHeader().setStretchLastSection(True)
+        view.horizontalHeader().setHighlightSections(False)
         head = QHBoxLayout()
         head.setContentsMargins(metrics.gap, metrics.gap, metrics.gap, metrics.gap)
         head.setSpacing(metrics.margin)

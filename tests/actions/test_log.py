@@ -156,7 +156,7 @@ def test_that_treated_fish_are_not_taken_until_they_are_cleared(session, noted):
     (treated,) = [e for e in session.farm.fish_events if e.kind is FishEventKind.TREATED]
     assert (treated.on, treated.cleared_on) == (day, None)
     taken = {"group": group.id, "amount": 1.0, "unit": Unit.FISH}
-    with pytest.raises(FarmFaultError, match="treated with a medicine on .* must not be harvested"):
+    with pytest.raises(FarmFaultError, match=r"treated with a medicine on .* must not be harvested"):
         noted(Happening.FISH_TAKEN, day + timedelta(days=9), **taken)
     noted(Happening.DEATHS, day + timedelta(days=9), **taken)
     noted(Happening.RELEASED, day + timedelta(days=21), group=group.id)

@@ -10,9 +10,8 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import Enum
 from itertools import combinations
+from statistics import median, quantiles
 from typing import Final
-
-import numpy as np
 
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.figure import Figure
@@ -60,7 +59,7 @@ _EVERY: Final = {
     Quantity.ALKALINITY_MG_PER_L: "test_every_days_alkalinity",
 }
 _SAME_TEST: Final = {Quantity.EC_MS_PER_CM: (Quantity.EC_MS_PER_CM, Quantity.TDS_MG_PER_L)}
-_QUARTILES: Final = (25.0, 75.0)
+_QUARTERS: Final = 4
 _NO_TRUE_ZERO: Final = frozenset({Quantity.WATER_C, Quantity.AIR_C, Quantity.PH})
 """Scales whose nought means nothing: a share of the value is no noise there."""
 
@@ -161,9 +160,9 @@ def is_odd(found: Sequence[Reading], place: int, figures: ReadingFigures) -> boo
     if len(neighbours) < figures.rule("outlier_fewest"):
         return False
     value = found[place].value
-    values = np.asarray([reading.value for reading in neighbours])
-    middle = float(np.median(values))
-    spread = float(np.median(np.abs(values - middle)))
+    values = [reading.value for reading in neighbours]
+    middle = median(values)
+    spread = median(abs(value - middle) for value in values)
     noise = noise_of(found[place].quantity, middle, figures)
     bound = max(figures.rule("outlier_noises") * noise, figures.rule("outlier_spreads") * spread)
     beside = [each.value for each in (*found[max(place - 1, 0) : place], *found[place + 1 : place + 2])]
@@ -215,10 +214,9 @@ def trend(found: Sequence[Reading], *, until_on: date, figures: ReadingFigures) 
     if len({reading.on for reading in recent}) < figures.rule("trend_fewest"):
         return None
     slopes = _slopes(recent)
-    likely = float(np.median(slopes))
-    low, high = (float(bound) for bound in np.percentile(slopes, _QUARTILES))
+    low, likely, high = quantiles(slopes, n=_QUARTERS, method="inclusive")
     weeks = (recent[-1].on - recent[0].on).days / DAYS_PER_WEEK
-    middle = float(np.median([reading.value for reading in recent]))
+    middle = median(reading.value for reading in recent)
     return Trend(
         quantity=recent[0].quantity,
         per_week=Span(low=low, likely=likely, high=high),
