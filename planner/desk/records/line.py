@@ -6,6 +6,7 @@ Must know nothing of what an entry changes in the plan.
 from __future__ import annotations
 
 from datetime import date
+from itertools import pairwise
 from typing import Any, Final
 
 from PySide6.QtCore import QDate, QTime
@@ -137,6 +138,13 @@ class EntryLine(QWidget):
         flow.add(*(part for part, _name in self._named()), self.save, self.again)
         column.addLayout(flow)
         column.addWidget(self.care)
+        self._order()
+
+    def _order(self) -> None:
+        """Let the keyboard go through the boxes as they stand, not as they were made."""
+        parts = (*(part for part, _name in self._named()), self.save, self.again)
+        for before, after in pairwise(parts):
+            QWidget.setTabOrder(before, after)
 
     def show_behind(self, behind: Behind) -> None:
         """Follow the farm; what is being typed stays."""

@@ -46,6 +46,19 @@ def test_that_what_is_typed_is_logged_and_listed(window, page):
     assert page.line.notes.text() == ""
 
 
+def test_that_the_keyboard_goes_through_the_boxes_as_they_stand(page):
+    line = page.line
+    choose(line.what, Happening.SOWN)
+    line.what.setFocus()
+    passed = [line.what]
+    while passed[-1] is not line.again:
+        QTest.keyClick(passed[-1], Qt.Key.Key_Tab)
+        passed.append(page.focusWidget())
+        assert len(passed) < 20
+    seen = (line.what, line.about, line.amount, line.unit, line.reason, line.who, line.notes)
+    assert passed == [*seen, line.save, line.again]
+
+
 def test_that_a_refused_entry_keeps_what_was_typed(window, page):
     told = []
     page.troubled.connect(told.append)
