@@ -65,9 +65,18 @@ def outside_plan(what: str, ruler: Ruler) -> WrongUsageError:
     until_on = ruler.date_of(ruler.days - 1)
     return WrongUsageError(
         f"{what} reaches outside the plan, which covers {ruler.weeks} weeks from "
-        f"{ruler.start_on.isoformat()} to {until_on.isoformat()}. Ask for days inside it, or make "
-        "plan_weeks of the farm larger."
+        f"{ruler.start_on.isoformat()} to {until_on.isoformat()}. Ask for days inside it, or have the plan "
+        "of the farm begin earlier (plan_from) or last longer (plan_weeks)."
     )
+
+
+def two_digits(value: float) -> str:
+    """Return a number with the two digits that are known of it, never with an exponent.
+
+    >>> two_digits(1234.5), two_digits(0.0871)
+    ('1,200', '0.087')
+    """
+    return f"{float(f'{value:.2g}'):,.10g}"
 
 
 def check_name(path: Path, *suffixes: str) -> None:

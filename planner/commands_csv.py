@@ -19,6 +19,7 @@ GOOD: Final = 0
 FAULTY: Final = 1
 _DECIMALS: Final = ("point", "comma")
 _ORDERS: Final = ("day-first", "month-first")
+_ONE: Final = {"readings": "reading", "batches": "batch"}
 
 
 def add_import_csv(commands: Any) -> None:
@@ -79,14 +80,14 @@ def _brought_in(parsed: argparse.Namespace) -> int:
             where = f"line {line}, {column}" if column else f"line {line}"
             print(f"{parsed.csv}: {where}: {reason}", file=sys.stderr)
         if found.faults and not parsed.only_good:
-            rows = _rows(len({line for line, *_ in found.faults}))
+            rows = _counted(len({line for line, *_ in found.faults}), "row", "rows")
             print(f"{rows} cannot be taken; nothing was brought in.", file=sys.stderr)
             return FAULTY
         if found.change_set is not None and found.count and not parsed.dry_run:
             session.act(found.change_set)
     verb = "would be brought in" if parsed.dry_run else "brought in"
-    known = f"; {found.known} were there already" if found.known else ""
-    print(f"{parsed.file}: {found.count} {parsed.what} {verb}{known}")
+    known = f"; {_counted(found.known, 'was', 'were')} there already" if found.known else ""
+    print(f"{parsed.file}: {_counted(found.count, _ONE[parsed.what], parsed.what)} {verb}{known}")
     for note in found.notes:
         print(f"note: {note}")
     return GOOD
@@ -106,8 +107,8 @@ def _wish(parsed: argparse.Namespace, table: TableIn) -> TableWish:
     )
 
 
-def _rows(number: int) -> str:
-    return f"{number} row{'' if number == 1 else 's'}"
+def _counted(number: int, one: str, many: str) -> str:
+    return f"{number} {one if number == 1 else many}"
 
 
 def _with_guesses(guessed: Mapping[str, str], said: Mapping[str, str]) -> dict[str, str]:

@@ -44,7 +44,7 @@ _LONGEST_CM: Final = 200.0
 
 def run_length(parsed: argparse.Namespace) -> int:
     """Print the weight and where it is from."""
-    from planner.cli_commands import WrongUsageError
+    from planner.cli_shared import WrongUsageError, two_digits
     from planner.forecast.lengths import weight_of_length
 
     catalogue = Means().catalogue
@@ -56,9 +56,9 @@ def run_length(parsed: argparse.Namespace) -> int:
         )
     found = weight_of_length(catalogue, parsed.fish, length_cm=parsed.length_cm)
     figure = found.factor
+    low, likely, high = (two_digits(grams) for grams in (found.low_g, found.likely_g, found.high_g))
     print(
-        f"{catalogue.fish[parsed.fish].name} of {parsed.length_cm:g} cm: about {found.likely_g:.2g} g "
-        f"({found.low_g:.2g} to {found.high_g:.2g} g)"
+        f"{catalogue.fish[parsed.fish].name} of {parsed.length_cm:g} cm: about {likely} g ({low} to {high} g)"
     )
     print(f"{figure.conditions}; {figure.source or 'no source'}, {figure.confidence.value}. Weigh a sample.")
     return _GOOD

@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
 from planner.bootstrap import Means, local_today
+from planner.cli_shared import two_digits
 
 if TYPE_CHECKING:
     from planner.catalogue.catalogue import Catalogue
@@ -90,13 +91,8 @@ def _lines(loop: dict[str, Any], catalogue: Catalogue) -> Iterator[str]:
 
 def _range(three: Sequence[float]) -> str:
     """Return low to high with the likely value between; two digits are all that is known."""
-    low, likely, high = (_two_digits(value) for value in three)
+    low, likely, high = (two_digits(value) for value in three)
     return f"{likely} ({low} to {high})"
-
-
-def _two_digits(value: float) -> str:
-    """Return a number with the two digits that are known of it, never with an exponent."""
-    return f"{float(f'{value:.2g}'):,.10g}"
 
 
 def _limit_words(limit: dict[str, Any]) -> str:

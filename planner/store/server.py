@@ -30,7 +30,8 @@ def server_engine(where: str) -> Engine:
         return create_engine(url, pool_size=1, max_overflow=1, pool_pre_ping=True, connect_args=options)
     except ModuleNotFoundError as error:
         raise NoSuchFarmError(
-            f"Farms on a database server need {error.name}, which is not installed here."
+            f"Farms on a database server need {error.name}, which is not installed here. Add it by "
+            'pip install "psycopg[binary]".'
         ) from error
     except (ArgumentError, NoSuchModuleError) as error:
         raise NoSuchFarmError("The address of the database names a driver that is not known.") from error

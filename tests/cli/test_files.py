@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+import sys
 
 import pytest
 
@@ -169,3 +170,10 @@ def test_that_a_faulty_text_is_not_imported(run, tmp_path):
     target = tmp_path / "a.raftweek"
     assert run("import", written(tmp_path / "farm.toml", water=5), target).code == 1
     assert not target.exists()
+
+
+def test_that_a_server_without_its_library_says_what_to_add(run, monkeypatch):
+    monkeypatch.setitem(sys.modules, "psycopg", None)
+    said = run("check", "postgresql://ana@farm-host/lettuce")
+    assert (said.code, said.out) == (1, "")
+    assert 'need psycopg, which is not installed here. Add it by pip install "psycopg[binary]".' in said.err

@@ -56,7 +56,7 @@ def test_that_bringing_in_is_one_step_that_can_be_undone(run, tmp_path, farm):
 def test_that_a_dry_run_changes_nothing(run, tmp_path, farm):
     before = loaded(farm)
     said = run("import-csv", "readings", table(tmp_path, "Date,pH\n2027-04-05,7.0\n"), farm, "--dry-run")
-    assert "1 readings would be brought in" in said.out
+    assert "1 reading would be brought in" in said.out
     assert loaded(farm) == before
 
 

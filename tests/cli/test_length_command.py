@@ -35,6 +35,11 @@ def test_that_the_command_says_weight_range_source_and_to_weigh(capsys):
     assert "Weigh a sample." in out
 
 
+def test_that_heavy_fish_are_told_without_an_exponent(capsys):
+    assert main(["length", "nile-tilapia", "20"]) == 0
+    assert "about 150 g (110 to 180 g)" in capsys.readouterr().out
+
+
 @pytest.mark.parametrize("words", [["tilapia", "10"], ["nile-tilapia", "0"], ["nile-tilapia", "long"]])
 def test_that_a_wrong_fish_or_length_is_wrong_usage(capsys, words):
     try:

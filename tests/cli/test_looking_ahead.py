@@ -104,6 +104,7 @@ def test_that_today_is_named_when_no_day_was_asked_for(run, yard, monkeypatch):
     said = run("week", yard)
     assert said.code == 2
     assert "today, 2026-01-01, reaches outside the plan" in said.err
+    assert "begin earlier (plan_from)" in said.err
 
 
 @pytest.mark.parametrize("paper", ["A4", "Letter", "A3"])
