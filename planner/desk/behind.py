@@ -7,7 +7,7 @@ wait for it. Must know nothing of widgets or words.
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 from typing import TYPE_CHECKING
 
 from planner.desk.outlook import Outlook
@@ -36,11 +36,15 @@ class Behind:
 
         `rule` is whose ratio tells what area the feed carries. `sure` is there once it was asked for. While
         it `waits`, pages leave out what takes time. They tell how things stand on `shown_on`: today, or the
-        first day of a plan that is still to begin.
+        first day of a plan that is still to begin, or the last of one that is over. Water is looked at on
+        `water_on`, which goes on after the plan: readings and doses are of their own days.
         """
         self.outlook = outlook
         self.today = today
-        self.shown_on = max(today, outlook.farm.settings.plan_from)
+        last = outlook.farm.plan_until - timedelta(days=1)
+        self.is_over = today > last
+        self.water_on = max(today, outlook.farm.settings.plan_from)
+        self.shown_on = min(self.water_on, last)
         self.sure: Sureness | None = None
         self.rule = rule
         self.waits = False
@@ -92,7 +96,7 @@ class Behind:
                 loop,
                 ruler=self.outlook.forecast.ruler,
                 catalogue=self.outlook.catalogue,
-                today=self.shown_on,
+                today=self.water_on,
             )
         return found
 
@@ -106,7 +110,7 @@ class Behind:
             self.water(loop).acid,
             ruler=outlook.forecast.ruler,
             catalogue=outlook.catalogue,
-            today=self.shown_on,
+            today=self.water_on,
             weeks=weeks,
         )
 

@@ -65,6 +65,23 @@ def warnings_about(outlook: Outlook, about: Id) -> tuple[Section, ...]:
     return (Section(title=tr("Take note"), warnings=words),) if words else ()
 
 
+def over_sections(behind: Behind) -> tuple[Section, ...]:
+    """Return that the plan is over and what to do, under its heading; empty while it is not."""
+    if not behind.is_over:
+        return ()
+    return (Section(title=tr("The plan is over"), warnings=(over_words(behind),)),)
+
+
+def over_words(behind: Behind) -> str:
+    """Return when the plan ended, and how it is taken further."""
+    last = behind.outlook.farm.plan_until - timedelta(days=1)
+    return tr(
+        "The plan ended on {day}: nothing is foreseen after it, and no feed or dose of it holds any more. "
+        "Give it more weeks, or a later day to begin on, in Set-up, Plan and name.",
+        day=day_words(last),
+    )
+
+
 def flag_words(flag: Flag) -> str:
     """Return a flag in words, with its days."""
     values = dict(flag.values)
@@ -102,6 +119,7 @@ def week_page(behind: Behind, day: date) -> Page:
         title=tr("Week {week}", week=week_words(middle_of_week(monday))),
         subtitle=week_span_words(monday).partition(" · ")[2],
         sections=(
+            *over_sections(behind),
             Section(title=tr("Harvest foreseen"), facts=tuple(_harvest(behind, week))),
             *target_sections(behind, week),
             *loops,

@@ -2988,6 +2988,10 @@
         <translation type="unfinished">Deje vacío lo que no sepa: la respuesta dice qué le falta.</translation>
     </message>
     <message>
+        <source>Leave it &amp;uncorrected</source>
+        <translation type="unfinished">Dejarlo &amp;sin corregir</translation>
+    </message>
+    <message>
         <source>Left and right go by a day, Page Up and Page Down by a week</source>
         <translation type="unfinished">Izquierda y derecha avanzan un día; Re Pág y Av Pág, una semana</translation>
     </message>
@@ -3700,6 +3704,10 @@
     <message>
         <source>Nothing is due.</source>
         <translation type="unfinished">No hay nada pendiente.</translation>
+    </message>
+    <message>
+        <source>Nothing is logged yet, so there is nothing to repeat.</source>
+        <translation type="unfinished">Todavía no hay nada anotado, así que no hay nada que repetir.</translation>
     </message>
     <message>
         <source>Nothing is logged yet. Say above what happened, to what and how much, then press “Log it”.</source>
@@ -5526,6 +5534,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">El teléfono &amp;suena</translation>
     </message>
     <message>
+        <source>The plan ended on {day}: nothing is foreseen after it, and no feed or dose of it holds any more. Give it more weeks, or a later day to begin on, in Set-up, Plan and name.</source>
+        <translation type="unfinished">El plan terminó el {day}: nada se prevé después, y ya no vale ningún alimento ni dosis suya. Dele más semanas, o un día de comienzo posterior, en Instalaciones, Plan y nombre.</translation>
+    </message>
+    <message>
+        <source>The plan is over</source>
+        <translation type="unfinished">El plan ha terminado</translation>
+    </message>
+    <message>
         <source>The planted area fits the feed, but something is flagged. This would repair it first:</source>
         <translation type="unfinished">El área plantada va con el alimento, pero algo está marcado. Esto lo arreglaría primero:</translation>
     </message>
@@ -6448,6 +6464,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>When the plan begins</source>
         <translation type="unfinished">Cuando empiece el plan</translation>
+    </message>
+    <message>
+        <source>When the plan ended</source>
+        <translation type="unfinished">Cuando terminó el plan</translation>
     </message>
     <message>
         <source>Where</source>

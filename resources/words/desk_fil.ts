@@ -2988,6 +2988,10 @@
         <translation type="unfinished">Iwang walang laman ang hindi alam: sasabihin ng hatol kung ano ang kulang.</translation>
     </message>
     <message>
+        <source>Leave it &amp;uncorrected</source>
+        <translation type="unfinished">Huwag nang &amp;itama</translation>
+    </message>
+    <message>
         <source>Left and right go by a day, Page Up and Page Down by a week</source>
         <translation type="unfinished">Kaliwa at kanan: isang araw; Page Up at Page Down: isang linggo</translation>
     </message>
@@ -3700,6 +3704,10 @@
     <message>
         <source>Nothing is due.</source>
         <translation type="unfinished">Walang gagawin.</translation>
+    </message>
+    <message>
+        <source>Nothing is logged yet, so there is nothing to repeat.</source>
+        <translation type="unfinished">Wala pang naitatala, kaya walang mauulit.</translation>
     </message>
     <message>
         <source>Nothing is logged yet. Say above what happened, to what and how much, then press “Log it”.</source>
@@ -5526,6 +5534,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Tu&amp;tunog ang telepono</translation>
     </message>
     <message>
+        <source>The plan ended on {day}: nothing is foreseen after it, and no feed or dose of it holds any more. Give it more weeks, or a later day to begin on, in Set-up, Plan and name.</source>
+        <translation type="unfinished">Natapos ang plano noong {day}: walang tinatayang kasunod nito, at wala nang bisa ang pagpapakain o dosis nito. Dagdagan ang mga linggo, o ipagpaliban ang simula, sa Ayos, Plano at pangalan.</translation>
+    </message>
+    <message>
+        <source>The plan is over</source>
+        <translation type="unfinished">Tapos na ang plano</translation>
+    </message>
+    <message>
         <source>The planted area fits the feed, but something is flagged. This would repair it first:</source>
         <translation type="unfinished">Tugma ang tanim sa pakain, pero may babala. Ito ang unang mag-aayos:</translation>
     </message>
@@ -6448,6 +6464,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>When the plan begins</source>
         <translation type="unfinished">Pagsisimula ng plano</translation>
+    </message>
+    <message>
+        <source>When the plan ended</source>
+        <translation type="unfinished">Nang matapos ang plano</translation>
     </message>
     <message>
         <source>Where</source>

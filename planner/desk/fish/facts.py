@@ -16,7 +16,7 @@ from planner.desk.fish.ration import suits, week_rations
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.say import tr
 from planner.desk.water_words import caution_texts
-from planner.desk.week_facts import flag_words
+from planner.desk.week_facts import flag_words, over_sections
 from planner.desk.words import choice_words, day_words, number_words, with_unit
 from planner.farm.fish import FishEventKind
 from planner.forecast.values import FlagKind
@@ -38,6 +38,7 @@ def fish_page(behind: Behind, course: GroupCourse) -> Page:
         title=course.group.name,
         subtitle=tr("{fish}, on {day}", fish=course.species.name, day=day_words(course.shown_on)),
         sections=(
+            *over_sections(behind),
             *_notes(behind, course),
             _now(behind, course),
             _pellet(behind, course),
@@ -103,10 +104,17 @@ def _now(behind: Behind, course: GroupCourse) -> Section:
     ]
     keys = (*(key for key in _LAW if key in course.species.cautions), *_MEDICINE)
     return Section(
-        title=tr("Today") if course.shown_on == course.today else tr("When the plan begins"),
+        title=_when(course),
         facts=tuple(facts),
         cautions=caution_texts(keys, behind.outlook.catalogue),
     )
+
+
+def _when(course: GroupCourse) -> str:
+    """Return what the day that is shown is: today, or the end of the plan that lies nearest."""
+    if course.shown_on == course.today:
+        return tr("Today")
+    return tr("When the plan begins") if course.shown_on > course.today else tr("When the plan ended")
 
 
 def _span_note(course: GroupCourse, day: int) -> str:

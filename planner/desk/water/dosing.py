@@ -66,12 +66,13 @@ class DosePanel(QWidget):
         self.why.clicked.connect(self._on_why)
         self._show_chosen()
 
-    def show_water(self, outlook: Outlook | None, water: LoopWater | None) -> None:
-        """Show the doses of a loop; none without one."""
+    def show_water(self, outlook: Outlook | None, water: LoopWater | None, *, advise: bool = True) -> None:
+        """Show the doses of a loop; none without one, and only those planned unless it is to `advise`."""
         self._outlook, self._water = outlook, water
         chosen = self.table.current()
         there = outlook is not None and water is not None
-        self.table.show_rows(dose_rows(outlook, water) if outlook is not None and water is not None else ())
+        rows = dose_rows(outlook, water) if outlook is not None and water is not None else ()
+        self.table.show_rows([row for row in rows if advise or not isinstance(row.payload, Advised)])
         self.add.setEnabled(there)
         if chosen is None or not self.table.choose(chosen.id):
             self.table.selectRow(0)

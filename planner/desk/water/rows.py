@@ -204,7 +204,7 @@ def whole_course(book: ReadingBook, quantity: Quantity, behind: Behind, loop: Lo
 
 def _ahead(quantity: Quantity, behind: Behind, loop: LoopForecast) -> tuple[Ahead, ...]:
     outlook = behind.outlook
-    ruler, today = outlook.forecast.ruler, behind.shown_on
+    ruler, today = outlook.forecast.ruler, behind.water_on
     if quantity is Quantity.ALKALINITY_MG_PER_L:
         return behind.alkalinity(loop, weeks=_FORESEEN_WEEKS)
     element = _ELEMENT_OF.get(quantity)

@@ -41,6 +41,7 @@ from planner.desk.water.rows import (
     whole_course,
 )
 from planner.desk.water_facts import advice_sections, tests_section
+from planner.desk.week_facts import over_sections
 from planner.desk.words import day_words
 from planner.farm.fields import NO_ID, Id
 from planner.forecast.values import LoopForecast
@@ -183,11 +184,12 @@ class WaterTab(QWidget):
         self._show_rows(reading_rows(book, self._theme))
         courses = [whole_course(book, quantity, self._behind, found) for quantity in CHARTED]
         self.courses.show_courses(together(courses))
-        self.doses.show_water(outlook, self._behind.water(found))
+        advise = not self._behind.is_over
+        self.doses.show_water(outlook, self._behind.water(found), advise=advise)
         self._show_page(
             Page(
                 title=found.name,
-                subtitle=tr("on {day}", day=day_words(self._behind.shown_on)),
+                subtitle=tr("on {day}", day=day_words(self._behind.water_on)),
                 sections=self._sections(found),
             )
         )
@@ -196,8 +198,10 @@ class WaterTab(QWidget):
         assert self._behind is not None
         outlook = self._behind.outlook
         water = self._behind.water(loop)
+        advice = () if self._behind.is_over else advice_sections(water, outlook.catalogue)
         return (
-            *advice_sections(water, outlook.catalogue),
+            *over_sections(self._behind),
+            *advice,
             tests_section(water),
             *solids_sections(outlook, loop),
         )

@@ -1,0 +1,82 @@
+"""A plan that is over says so on every page that foretells, and gives no figure of its end for today's."""
+
+import dataclasses
+from datetime import timedelta
+
+import pytest
+
+from planner.desk.behind import Behind
+from planner.desk.facts import page_of
+from planner.desk.fish.course import course_of_group
+from planner.desk.fish.facts import fish_page
+from planner.desk.fish.rows import group_rows
+from planner.desk.outlook import look_out
+from planner.desk.plan.remedies_part import RemediesPart
+from planner.desk.water.doses import Advised
+from planner.desk.week_facts import over_words
+from tests.desk.helpers import TODAY, sample_farm
+
+ENDED = "The plan is over"
+
+
+@pytest.fixture
+def farm(means):
+    """The sample farm with a plan of so few weeks that its last day lies before today."""
+    farm = sample_farm(means)
+    weeks = (TODAY - farm.settings.plan_from).days // 7
+    assert weeks > 0
+    return dataclasses.replace(farm, settings=dataclasses.replace(farm.settings, plan_weeks=weeks))
+
+
+@pytest.fixture
+def rooms(rooms, farm):
+    rooms.farm = farm
+    return rooms
+
+
+def behind_on(means, farm, day):
+    return Behind(look_out(farm, means.forecaster), means.forecaster, day)
+
+
+def test_that_a_plan_is_over_on_the_day_after_its_last_and_not_before(means, farm):
+    last = farm.plan_until - timedelta(days=1)
+    assert not behind_on(means, farm, last).is_over
+    after = behind_on(means, farm, farm.plan_until)
+    assert after.is_over
+    assert after.shown_on == last
+    assert after.water_on == farm.plan_until
+
+
+def test_that_the_fish_are_told_as_they_stood_when_the_plan_ended(means, farm):
+    over = behind_on(means, farm, TODAY)
+    last = behind_on(means, farm, over.shown_on)
+    page = fish_page(over, course_of_group(over, farm.fish_groups[0].id))
+    titles = [section.title for section in page.sections]
+    assert titles[0] == ENDED
+    assert "When the plan ended" in titles
+    assert "Today" not in titles
+    assert [row.texts for row in group_rows(over)] == [row.texts for row in group_rows(last)]
+
+
+def test_that_the_week_says_when_the_plan_ended_and_what_to_do(means, farm):
+    page = page_of(behind_on(means, farm, TODAY), None, TODAY)
+    assert page.sections[0].title == ENDED
+    (words,) = page.sections[0].warnings
+    assert "Plan and name" in words
+    going_on = page_of(behind_on(means, farm, farm.settings.plan_from), None, TODAY)
+    assert all(section.title != ENDED for section in going_on.sections)
+
+
+def test_that_no_dose_is_advised_after_the_plan(window):
+    window.menus.actions["view.water"].trigger()
+    tab = window.workspace.shelf.place("water").tab
+    text = tab.text.toPlainText()
+    assert ENDED in text
+    assert "What to give" not in text
+    assert not any(isinstance(row.payload, Advised) for row in tab.doses.table.model_of_rows.rows)
+
+
+def test_that_the_plan_page_does_not_call_a_plan_that_is_over_good(window, means, farm):
+    window.menus.actions["view.plan"].trigger()
+    part = window.workspace.shelf.place("plan").findChild(RemediesPart)
+    assert part.count.text() == over_words(behind_on(means, farm, TODAY))
