@@ -12,6 +12,7 @@ from typing import Final
 from planner.paper.report import Caution, Paragraph, Part, Report, RowGroup, Section, Table, Tone
 
 _BESIDE: Final = " · "
+_OF: Final = ", "
 NOT_REVIEWED: Final = (
     "Second language: {name}, not yet checked by a native speaker. Where in doubt the English counts."
 )
@@ -26,9 +27,13 @@ class SecondLanguage:
     words: Mapping[str, str]
 
     def beside(self, text: str) -> str:
-        """Return a heading with its word in the second language beside it."""
-        word = self.words.get(text)
-        return f"{text}{_BESIDE}{word}" if word else text
+        """Return a heading with its word in the second language beside it.
+
+        Of a heading such as "Harvest, Okra" the first word is told twice; what comes after is a name.
+        """
+        head, comma, name = (text, "", "") if text in self.words else text.partition(_OF)
+        word = self.words.get(head)
+        return f"{head}{_BESIDE}{word}{comma}{name}" if word else text
 
 
 def in_two_languages(report: Report, second: SecondLanguage) -> Report:

@@ -16,7 +16,7 @@ from planner.farm.farm import DAYS_PER_WEEK, Farm, by_id
 from planner.farm.fields import Id
 from planner.farm.mark import plan_mark
 from planner.farm.site import WeekStart
-from planner.forecast.profiles import Profile
+from planner.farm.species import Crop
 from planner.forecast.values import Forecast
 from planner.paper.places import PlaceBook, tray_words
 from planner.paper.report import Align, Box, Cell, Column, Line, Report, RowGroup, Section, Size, Table, Tone
@@ -122,7 +122,7 @@ def seeding_calendar(
     """
     if not 1 <= weeks <= MOST_WEEKS:
         raise ValueError(f"weeks: {weeks} must lie within 1 to {MOST_WEEKS}")
-    calendar = _Calendar(farm=farm, forecast=forecast, from_on=from_on, weeks=weeks)
+    calendar = _Calendar(farm=farm, forecast=forecast, catalogue=catalogue, from_on=from_on, weeks=weeks)
     rows = calendar.sowings()
     table = Table(name=TABLE_NAME, columns=_columns(_WALL if large else _BENCH), groups=calendar.groups(rows))
     return Report(
@@ -150,8 +150,11 @@ def _summary(farm: Farm, forecast: Forecast, rows: tuple[int, ...]) -> str:
 class _Calendar:
     """Gathers what the calendar of one farm says."""
 
-    def __init__(self, *, farm: Farm, forecast: Forecast, from_on: date, weeks: int) -> None:
+    def __init__(
+        self, *, farm: Farm, forecast: Forecast, catalogue: Catalogue, from_on: date, weeks: int
+    ) -> None:
         self._farm = farm
+        self._crops = catalogue.crops
         self._forecast = forecast
         self._starts = farm.sites[0].week_start if farm.sites else WeekStart.MONDAY
         self._first = week_start(from_on, self._starts)
@@ -196,11 +199,11 @@ class _Calendar:
 
     def _row(self, row: int) -> tuple[Cell, ...]:
         batch = self._farm.batches[row]
-        profile = self._forecast.profiles[int(self._forecast.batches.profile[row])]
+        crop = self._forecast.profiles[int(self._forecast.batches.profile[row])].crop
         write = Cell(box=Box.WRITE)
         return (
             _day_cell(batch.sow_on),
-            _crop_cell(batch, profile),
+            _crop_cell(batch, self._crops.get(crop.key, crop)),
             self._seeds_cell(batch, row),
             self._trays_cell(batch, row),
             self._batch_cell(batch),
@@ -272,8 +275,8 @@ def _day_cell(on: date) -> Cell:
     return Cell(lines=lines, value=on.isoformat())
 
 
-def _crop_cell(batch: Batch, profile: Profile) -> Cell:
-    lines = [Line(text=profile.crop.name, tone=Tone.MAIN)]
+def _crop_cell(batch: Batch, crop: Crop) -> Cell:
+    lines = [Line(text=crop.name, tone=Tone.MAIN)]
     if batch.variety:
         lines.append(Line(text=batch.variety))
     return Cell(lines=tuple(lines))

@@ -6,6 +6,7 @@ Printed on the sheet itself, so that it can be checked by hand without the progr
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue, Publication
@@ -70,7 +71,7 @@ def notes(
 ) -> tuple[Section, ...]:
     """Return the sections that stand at the end of the calendar."""
     columns = _COLUMNS_OF_TEXT[large]
-    profiles = _profiles(forecast, rows)
+    profiles = _profiles(forecast, catalogue, rows)
     care = Section(heading="Take care", columns=columns, parts=tuple(_cautions(catalogue)))
     rules = Section(
         heading="How these numbers were made", columns=columns, parts=tuple(_rules(farm, forecast, rows))
@@ -90,10 +91,14 @@ def notes(
     )
 
 
-def _profiles(forecast: Forecast, rows: tuple[int, ...]) -> dict[int, Profile]:
-    """Return number -> profile of the sowings, by the crop's name."""
+def _profiles(forecast: Forecast, catalogue: Catalogue, rows: tuple[int, ...]) -> dict[int, Profile]:
+    """Return number -> profile of the sowings, by the crop's name, which is the one the sheet is in."""
     numbers = {int(forecast.batches.profile[row]) for row in rows}
-    named = {number: forecast.profiles[number] for number in sorted(numbers)}
+    found = {number: forecast.profiles[number] for number in sorted(numbers)}
+    named = {
+        number: replace(profile, crop=catalogue.crops.get(profile.crop.key, profile.crop))
+        for number, profile in found.items()
+    }
     return dict(sorted(named.items(), key=_by_crop))
 
 

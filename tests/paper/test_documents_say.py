@@ -8,6 +8,7 @@ from itertools import pairwise
 import pytest
 
 from planner.catalogue.figure import Confidence
+from planner.catalogue.names import CODE_OF_LANGUAGE, named_beside
 from planner.farm.crops import Phase
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fish import FishEvent, FishEventKind
@@ -448,20 +449,68 @@ def test_that_each_figure_of_the_sheets_has_a_row_that_says_how_sure_it_is():
         assert figure.source or figure.confidence is Confidence.COMMON_PRACTICE
 
 
+def fixed_heads(report):
+    """What a document heads its parts with, but for the groups, which are weeks and names."""
+    heads = {report.title, *(section.heading for section in report.sections)}
+    for section in report.sections:
+        heads |= {part.title for part in section.parts if isinstance(part, Caution)}
+    return heads | {column.heading for table in report.tables for column in table.columns}
+
+
+def all_heads(report):
+    heads = fixed_heads(report)
+    for section in report.sections:
+        heads |= {part.text for part in section.parts if isinstance(part, Paragraph) and part.leads}
+    groups = {group.heading for table in report.tables for group in table.groups}
+    return heads | groups | {heading.partition(", ")[0] for heading in groups}
+
+
 @pytest.mark.parametrize("name", LANGUAGES)
 def test_that_words_of_a_second_language_belong_to_headings_there_are_and_are_marked(name):
     found = second_language(name)
     assert not found.reviewed
-    heads = set()
-    for document in DOCUMENTS:
-        report = sample().report(document, weeks=4)
-        heads |= {report.title, *(section.heading for section in report.sections)}
-        for section in report.sections:
-            heads |= {part.title for part in section.parts if isinstance(part, Caution)}
-            heads |= {part.text for part in section.parts if isinstance(part, Paragraph) and part.leads}
-        for table in report.tables:
-            heads |= {column.heading for column in table.columns} | {group.heading for group in table.groups}
+    heads = {head for document in DOCUMENTS for head in all_heads(sample().report(document, weeks=4))}
     assert set(found.words) <= heads, set(found.words) - heads
+
+
+SIGNS = {"", "pH", "EC", "TAN", "NO₂", "NO₃", "KH", "No."}
+
+
+@pytest.mark.parametrize("name", LANGUAGES)
+@pytest.mark.parametrize("document", DOCUMENTS, ids=lambda document: document.key)
+def test_that_no_heading_of_a_sheet_is_left_in_english_only(document, name):
+    heads = fixed_heads(sample().report(document)) - SIGNS
+    named = {loop.name for loop in sample().farm.loops}
+    left = {
+        head
+        for head in heads - set(second_language(name).words)
+        if not re.search(r"\d", head) and not any(one in head for one in named)
+    }
+    assert not left
+
+
+def test_that_a_heading_with_a_name_behind_it_is_told_twice_but_for_the_name():
+    second = SecondLanguage(name="Test", reviewed=True, words={"Harvest": "Ernte", "Who, when": "Wer"})
+    assert second.beside("Harvest, Okra, red") == "Harvest · Ernte, Okra, red"
+    assert second.beside("Who, when") == "Who, when · Wer"
+    assert second.beside("Okra, Harvest") == "Okra, Harvest"
+
+
+def test_that_crops_of_the_seeding_calendar_have_their_name_in_the_second_language():
+    ask = sample().ask(weeks=9)
+    ask = replace(ask, catalogue=named_beside(ask.catalogue, CODE_OF_LANGUAGE["filipino"]))
+    calendar = document_named("seeding-calendar").make(ask)
+    sown, figures = calendar.tables
+    crops = {row[1].lines[0].text for group in sown.groups for row in group.rows}
+    assert "Leaf lettuce (Letsugas na dahon)" in crops
+    assert {row[0].lines[0].text for row in figures.groups[0].rows} == crops
+
+
+def test_that_a_sheet_does_not_say_that_something_stands_on_a_side_it_may_not_stand_on():
+    card, poster = made("emergency"), made("year-poster")
+    assert "back of this card" not in text_of(card)
+    assert "Call" in {section.heading for section in card.sections}
+    assert "stands below" not in text_of(poster)
 
 
 def test_that_a_heading_without_a_word_stays_in_english_and_a_checked_language_is_not_excused():

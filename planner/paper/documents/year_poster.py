@@ -23,7 +23,8 @@ _WEEK_MM: Final = 17.0
 _MANY_MM: Final = 60.0
 _SOW, _PICK = "▼", "●"
 _HOW_TO: Final = (
-    f"{_SOW} sow in this week. {_PICK} pick in this week. Each code is a crop; its name stands below."
+    f"{_SOW} sow in this week. {_PICK} pick in this week. Each code is a crop; "
+    "its name stands after the last week."
 )
 _MOST_LINES: Final = 6
 
