@@ -256,8 +256,12 @@ class EntryLine(QWidget):
         self.on.setDate(QDate(on.year, on.month, on.day))
 
     def clear_amount(self) -> None:
-        """Make room for the next entry; day, kind and person stay."""
+        """Make room for the next entry; day, kind and person stay.
+
+        A reason goes too: what is counted by reason must not hold one that nobody gave.
+        """
         self.amount.setValue(_NOTHING)
+        choose(self.reason, Reason.NONE)
         self.notes.clear()
         self.at.clear()
         self.what.setFocus()

@@ -54,6 +54,8 @@ class RecordsPlace(Place):
         self.line = EntryLine(self.theme, self)
         self.correct = button(tr("&Correct the chosen…"), self)
         self.withdraw = button(tr("It &never happened"), self)
+        self.leave_it = button(tr("Leave it &uncorrected"), self)
+        self.leave_it.hide()
         self.accept = button(tr("&Take up what was learned"), self)
         self.new_lot = button(tr("Add a seed &lot…"), self)
         self.new_meter = button(tr("Add a &meter…"), self)
@@ -79,7 +81,9 @@ class RecordsPlace(Place):
         column = QVBoxLayout(self)
         column.addWidget(self.line)
         column.addWidget(self.late)
-        self.tabs.addTab(_page(self.entries, (self.correct, self.withdraw), self), tr("What happened"))
+        self.tabs.addTab(
+            _page(self.entries, (self.correct, self.withdraw, self.leave_it), self), tr("What happened")
+        )
         self.tabs.addTab(self.catch_up, tr("From paper"))
         self.tabs.addTab(_page(self.late_tasks, (), self), tr("Late"))
         self.tabs.addTab(_page(self.outcomes, (self.totals,), self), tr("Planned against actual"))
@@ -95,6 +99,7 @@ class RecordsPlace(Place):
         self.line.again.clicked.connect(self._on_again)
         self.correct.clicked.connect(self._on_correct)
         self.withdraw.clicked.connect(self._on_withdraw)
+        self.leave_it.clicked.connect(self._begin_anew)
         self.accept.clicked.connect(self._on_accept)
         self.new_lot.clicked.connect(self._on_new_lot)
         self.new_meter.clicked.connect(self._on_new_meter)
@@ -157,9 +162,14 @@ class RecordsPlace(Place):
     def _act(self, change_set: ChangeSet) -> None:
         """Do an act; what was typed is only cleared once it is kept."""
         if self.needs.conduct.act(change_set):
-            self._correcting = NO_ID
-            self.line.save.setText(tr("&Log it"))
-            self.line.clear_amount()
+            self._begin_anew()
+
+    def _begin_anew(self) -> None:
+        """Go on to a new entry: what is logged next corrects nothing."""
+        self._correcting = NO_ID
+        self.leave_it.hide()
+        self.line.save.setText(tr("&Log it"))
+        self.line.clear_amount()
 
     def _chosen(self) -> LogEntry | None:
         row = self.entries.current()
@@ -176,9 +186,11 @@ class RecordsPlace(Place):
     def _on_again(self) -> None:
         """Fill the line with the last entry, to be logged for the day that is set."""
         entries = self._behind.outlook.farm.log_entries if self._behind else ()
-        if entries:
-            self.line.show_entry(entries[-1])
-            self.line.amount.setFocus()
+        if not entries:
+            self.troubled.emit(tr("Nothing is logged yet, so there is nothing to repeat."))
+            return
+        self.line.show_entry(entries[-1])
+        self.line.amount.setFocus()
 
     def _on_correct(self) -> None:
         entry = self._chosen()
@@ -186,6 +198,7 @@ class RecordsPlace(Place):
             self.line.show_entry(entry)
             self.line.show_day(entry.on)
             self._correcting = entry.id
+            self.leave_it.show()
             self.line.save.setText(tr("&Correct {code}", code=entry.code))
             self.line.amount.setFocus()
 

@@ -7,7 +7,7 @@ from PySide6.QtTest import QTest
 from planner.farm.changes import Change, ChangeSet
 from planner.farm.crops import SeedLot
 from planner.farm.ids import new_id
-from planner.farm.log import Happening, standing
+from planner.farm.log import Happening, Reason, standing
 from planner.farm.meters import Meter, MeterKind
 from planner.farm.water import Quantity
 
@@ -77,6 +77,35 @@ def test_that_the_last_entry_is_repeated(window, page):
     assert page.line.notes.text() == "as seen"
     page.line.save.click()
     assert [entry.amount for entry in log_of(window)] == [40, 40]
+
+
+def test_that_a_reason_does_not_stay_for_the_next_entry(window, page):
+    choose(page.line.what, Happening.CULLED)
+    choose(page.line.reason, Reason.PEST)
+    typed(page, 1)
+    typed(page, 2)
+    assert [entry.reason for entry in log_of(window)] == [Reason.PEST, Reason.NONE]
+
+
+def test_that_with_an_empty_log_the_repeat_says_so(page):
+    told = []
+    page.troubled.connect(told.append)
+    page.line.again.click()
+    assert told == ["Nothing is logged yet, so there is nothing to repeat."]
+
+
+def test_that_a_correction_once_begun_can_be_left(window, page):
+    choose(page.line.what, Happening.SOWN)
+    typed(page, 40)
+    assert page.leave_it.isHidden()
+    page.entries.choose(log_of(window)[0].id)
+    page.correct.click()
+    assert not page.leave_it.isHidden()
+    page.leave_it.click()
+    assert page.leave_it.isHidden()
+    typed(page, 7)
+    assert [entry.corrects for entry in log_of(window)] == ["", ""]
+    assert [entry.amount for entry in log_of(window)] == [40, 7]
 
 
 def test_that_a_correction_is_listed_beside_what_it_replaces(window, page):
