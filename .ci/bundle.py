@@ -13,7 +13,9 @@ import shutil
 import subprocess
 import sys
 import tempfile
+from collections.abc import Iterator
 from importlib import metadata
+from importlib.util import find_spec
 from pathlib import Path
 from typing import Final
 
@@ -24,6 +26,13 @@ LATE: Final = ("keyring.backends", "psycopg", "psycopg_binary", "icalendar", "se
 """Read in late by name or by a library itself, where no look at the source finds them."""
 LICENCES: Final = ("LICEN", "COPYING", "NOTICE", "AUTHORS")
 _SMOKE_S: Final = 120
+
+
+def no_source() -> tuple[Path, ...]:
+    """Return the files among the program's modules that are read and not run, such as steps of migration."""
+    among = (each for each in (ROOT / "planner").rglob("*") if each.is_file())
+    kept = (each for each in among if "__pycache__" not in each.parts and "_shipped" not in each.parts)
+    return tuple(sorted(each for each in kept if each.suffix != ".py"))
 
 
 def build(out: Path, work: Path) -> Path:
@@ -37,8 +46,8 @@ def build(out: Path, work: Path) -> Path:
     command += ["--paths", str(ROOT), "--collect-submodules", "planner"]
     for each in data:
         command += ["--add-data", each]
-    for source in sorted((ROOT / "planner" / "store" / "migrations").glob("*.sql")):
-        command += ["--add-data", f"{source}{separator}planner/store/migrations"]
+    for source in no_source():
+        command += ["--add-data", f"{source}{separator}{source.parent.relative_to(ROOT).as_posix()}"]
     # The program looks up which release of the toolkit it runs on.
     command += ["--copy-metadata", "PySide6-Essentials"]
     for module in UNWANTED:
@@ -74,6 +83,20 @@ def add_papers(folder: Path) -> int:
     return count
 
 
+def _tries(sample: str) -> Iterator[list[str]]:
+    """Commands that between them read every folder of what ships, and all that is read in late."""
+    yield ["check", sample]
+    yield ["forecast", sample, "--weeks", "2", "--json"]
+    yield ["import", sample, "farm.raftweek"]
+    yield ["week", "farm.raftweek", "--date", "2027-04-08"]
+    yield ["calendar", sample, "--pdf", "calendar.pdf", "--ics", "calendar.ics"]
+    yield ["print", "hand-over", sample, "--second", "spanish", "--out", "booklet.pdf"]
+    yield ["labels", sample, "--out", "labels.pdf", "--weeks", "4"]
+    yield ["tables", "farm.raftweek", "--xlsx", "tables.xlsx"]
+    yield ["plan", "farm.raftweek", "--weeks", "12", "--json"]
+    yield ["verify", "--json"]
+
+
 def smoke(folder: Path) -> None:
     """Run the program of the folder: its commands, and its window until the farm is painted."""
     program = folder / (f"{NAME}.exe" if os.name == "nt" else NAME)
@@ -82,19 +105,20 @@ def smoke(folder: Path) -> None:
         kept = {key: os.environ[key] for key in ("PATH", "SYSTEMROOT", "LANG") if key in os.environ}
         where = {**kept, **settings}
         sample = folder / "_internal" / "planner" / "_shipped" / "sample_data" / "backyard.toml"
-        pdf, ics = Path(home) / "calendar.pdf", Path(home) / "calendar.ics"
-        for words in (
-            ["check", str(sample)],
-            ["forecast", str(sample), "--weeks", "2", "--json"],
-            ["import", str(sample), str(Path(home) / "farm.raftweek")],
-            ["calendar", str(sample), "--pdf", str(pdf), "--ics", str(ics)],
-            ["plan", str(Path(home) / "farm.raftweek"), "--weeks", "12", "--json"],
-        ):
-            subprocess.run(
-                [program, *words], check=True, env=where, stdout=subprocess.DEVNULL, timeout=_SMOKE_S
+        for words in _tries(str(sample)):
+            done = subprocess.run(
+                [program, *words],
+                env=where,
+                cwd=home,
+                stdout=subprocess.DEVNULL,
+                timeout=_SMOKE_S,
+                check=False,
             )
-        assert pdf.stat().st_size > 0
-        assert ics.read_bytes().startswith(b"BEGIN:VCALENDAR")
+            # Published cases that miss are told by 1.
+            assert done.returncode in ((0, 1) if words[0] == "verify" else (0,)), (words, done.returncode)
+        for name in ("calendar.pdf", "booklet.pdf"):
+            assert (Path(home) / name).read_bytes().startswith(b"%PDF"), name
+        assert (Path(home) / "calendar.ics").read_bytes().startswith(b"BEGIN:VCALENDAR")
         timed = {**where, "RAFTWEEK_TIMING": "1"}
         said = subprocess.run(
             [program], env=timed, capture_output=True, text=True, timeout=_SMOKE_S, check=True
@@ -111,7 +135,10 @@ def main() -> int:
         folder = build(parsed.out.resolve(), Path(work))
     texts = add_papers(folder)
     smoke(folder)
-    size = sum(each.stat().st_size for each in folder.rglob("*") if each.is_file())
+    size = sum(each.lstat().st_size for each in folder.rglob("*") if not each.is_dir())
+    for module in LATE:
+        if find_spec(module.partition(".")[0]) is None:
+            print(f"without {module}, which is not installed here", file=sys.stderr)
     print(f"{folder}: {size / 1e6:.0f} MB, {texts} licence texts, runs")
     return 0
 
