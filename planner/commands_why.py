@@ -28,10 +28,12 @@ _SUBJECTS: Final = """\
 subjects, in words:
   batch CODE seeds                      seeds to sow
   batch CODE first-pick                 days from sowing to the first pick
+  batch CODE harvest                    what is picked of it and can be sold
   batch CODE STAGE                      days of a stage: germination, nursery, spacing, bed, picking, clearing
   week WEEK ELEMENT                     supply over demand of N, P, K, Ca, Mg or Fe, and why it is short
   week WEEK ELEMENT supply|demand       one of the two
   week WEEK least|feed|feed-ratio|area  the least supplied element, feed, feed per m², area the fish feed
+  week WEEK planted                     area planted in final places
   week WEEK ammonia|filter|oxygen       what fish ask of filter and air: ammonia, biofilm surface, oxygen
   week WEEK acid|base                   acid made in a week, and base wanted for it
   water DATE base|salt|iron PRODUCT     grams advised of a product, by its key such as iron-dtpa-11
@@ -39,6 +41,8 @@ subjects, in words:
   water DATE LIMIT                      alkalinity-limit, ph-limit or ph-trend: days until it is reached
   week WEEK crop KEY [plants|kg]        harvest of a crop, such as lettuce-leaf
   fish NAME DATE                        feed of a fish group on a day
+  fish NAME DATE mass                   mass of a fish group on a day
+  fish NAME WEEK                        feed of a fish group a day in a week, such as 2027-W18
   tank NAME DATE                        density of a tank on a day
 
 WEEK is 2027-W18 or a day of it, DATE such as 2027-05-03. Names that hold a blank stand in quotes.
@@ -159,7 +163,8 @@ def subject_of(words: Sequence[str], farm: Farm, forecast: Forecast, *, loop: st
         return _water(rest, farm, forecast, loop=loop)
     if kind not in _OF_THINGS:
         raise _wrong(f'"{kind}" is no subject.{_near(kind, (*_OF_THINGS, "week", "water"))}')
-    if len(rest) != 2:
+    with_mass = kind == "fish" and rest[2:] == ["mass"]
+    if len(rest) != 2 and not with_mass:
         raise _wrong(f'"{kind}" takes two words more; "raftweek why --help" shows which.')
     if kind == "batch":
         return _batch(rest, farm)
@@ -199,8 +204,12 @@ def _batch(words: Sequence[str], farm: Farm) -> Subject:
             return Subject(kind=SubjectKind.SEEDS, about=about)
         case "first-pick":
             return Subject(kind=SubjectKind.FIRST_PICK, about=about)
+        case "harvest":
+            return Subject(kind=SubjectKind.BATCH_HARVEST, about=about)
     if figure not in stages:
-        raise _wrong(f'a batch has no figure "{figure}".{_near(figure, ["seeds", "first-pick", *stages])}')
+        raise _wrong(
+            f'a batch has no figure "{figure}".{_near(figure, ["seeds", "first-pick", "harvest", *stages])}'
+        )
     return Subject(kind=SubjectKind.STAGE_DAYS, about=about, stage=stages[figure])
 
 
@@ -209,6 +218,10 @@ def _fish(words: Sequence[str], farm: Farm, forecast: Forecast) -> Subject:
     from planner.forecast.why.values import Subject, SubjectKind
 
     about = Id(_named(words[0], "fish group", {group.name: group.id for group in farm.fish_groups}))
+    if words[2:]:
+        return Subject(kind=SubjectKind.GROUP_MASS, about=about, day=_day(words[1], forecast.ruler))
+    if "W" in words[1].upper():
+        return Subject(kind=SubjectKind.GROUP_FEED, about=about, week=week_of(words[1], forecast.ruler))
     return Subject(kind=SubjectKind.FEED, about=about, day=_day(words[1], forecast.ruler))
 
 
@@ -313,6 +326,7 @@ _OF_WEEK: Final = {
     "feed": "mean feed",
     "feed-ratio": "feed-rate ratio",
     "area": "area fed",
+    "planted": "planted area",
     "ammonia": "ammonia",
     "filter": "filter need",
     "oxygen": "oxygen",

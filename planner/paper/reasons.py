@@ -78,6 +78,7 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     Formula.LATER_DAYS: "days until warmth and light have added up to the days by the book, less those days",
     Formula.BATCH_PLANTS: "plants that live, times the share of their picks that falls in the week",
     Formula.BATCH_GRAMS: "plants that live, times the share of their picks, times what a plant gives",
+    Formula.BATCH_SOLD: "plants that live, times what a plant gives, times the share of it that can be sold",
     Formula.BATCH_DEMAND: "plants, times dry mass formed in the week, times content",
     Formula.BATCH_DEMAND_IRON: "plants, times dry mass formed in the week, times content",
     Formula.DRY_MASS_IN_WEEK: "dry mass of a whole plant, times the share of its growth in the week",

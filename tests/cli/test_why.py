@@ -26,6 +26,10 @@ def test_that_a_short_element_is_told_with_its_reasons_first(run, kitchen):
     [
         (("batch", "ltb-27w14-a", "first-pick"), "first pick", "d"),
         (("batch", "LTB-27W14-A", "nursery"), "nursery days", "d"),
+        (("batch", "LTB-27W14-A", "harvest"), "harvest of a batch", "kg"),
+        (("week", "2027-W18", "planted"), "planted area", "m²"),
+        (("fish", "winter fish", "2027-05-03", "mass"), "mass of a group", "kg"),
+        (("fish", "winter fish", "2027-W18"), "feed of a group in the week", "g/d"),
         (("week", "2027-w18", "n", "supply"), "supply", "g"),
         (("week", "2027-05-05", "Fe", "demand"), "demand", "g"),
         (("week", "2027-W18", "least"), "limiting element", "g/g"),

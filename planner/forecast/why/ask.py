@@ -6,11 +6,18 @@ from planner.farm.farm import Farm
 from planner.farm.species import ELEMENTS
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Forecast
-from planner.forecast.why.balance import why_area_fed, why_feed_ratio, why_limiting, why_ratio
+from planner.forecast.why.balance import why_area_fed, why_feed_ratio, why_limiting, why_planted, why_ratio
 from planner.forecast.why.batches import why_first_pick, why_seeds, why_stage
-from planner.forecast.why.fish import group_named, why_density, why_feed, why_feed_mean
+from planner.forecast.why.fish import (
+    group_named,
+    why_density,
+    why_feed,
+    why_feed_mean,
+    why_group_mean,
+    why_mass,
+)
 from planner.forecast.why.ground import Ground, NoSuchFigureError
-from planner.forecast.why.plants import why_demand, why_harvest
+from planner.forecast.why.plants import why_batch_harvest, why_demand, why_harvest
 from planner.forecast.why.supply import why_supply
 from planner.forecast.why.values import Explanation, Subject, SubjectKind
 from planner.forecast.why.water import why_ammonia, why_filter_need, why_oxygen
@@ -24,7 +31,9 @@ from planner.forecast.why.water_day import (
 )
 from planner.forecast.why.water_tests import why_free_ammonia, why_limit, why_salts
 
-_OF_BATCH = frozenset({SubjectKind.SEEDS, SubjectKind.STAGE_DAYS, SubjectKind.FIRST_PICK})
+_OF_BATCH = frozenset(
+    {SubjectKind.SEEDS, SubjectKind.STAGE_DAYS, SubjectKind.FIRST_PICK, SubjectKind.BATCH_HARVEST}
+)
 _OF_CROP = frozenset({SubjectKind.HARVEST_PLANTS, SubjectKind.HARVEST_G})
 _OF_WATER = frozenset(
     {
@@ -37,7 +46,7 @@ _OF_WATER = frozenset(
         SubjectKind.LIMIT,
     }
 )
-_OF_FISH = frozenset({SubjectKind.FEED, SubjectKind.DENSITY})
+_OF_FISH = frozenset({SubjectKind.FEED, SubjectKind.DENSITY, SubjectKind.GROUP_MASS})
 
 
 def why(subject: Subject, farm: Farm, forecast: Forecast, forecaster: Forecaster) -> Explanation:
@@ -52,6 +61,8 @@ def why(subject: Subject, farm: Farm, forecast: Forecast, forecaster: Forecaster
     if subject.kind in _OF_FISH:
         return _of_fish(ground, subject)
     ground.check_week(subject.week)
+    if subject.kind is SubjectKind.GROUP_FEED:
+        return why_group_mean(ground, group_named(ground, subject.about), subject.week)
     if subject.kind in _OF_WATER:
         return _of_water(ground, subject)
     if subject.kind in _OF_CROP:
@@ -70,6 +81,8 @@ def _of_batch(ground: Ground, subject: Subject) -> Explanation:
         return why_seeds(ground, row)
     if subject.kind is SubjectKind.FIRST_PICK:
         return why_first_pick(ground, row)
+    if subject.kind is SubjectKind.BATCH_HARVEST:
+        return why_batch_harvest(ground, row)
     if subject.stage is None:
         raise NoSuchFigureError("a question for days must name a stage.")
     return why_stage(ground, row, subject.stage)
@@ -79,7 +92,10 @@ def _of_fish(ground: Ground, subject: Subject) -> Explanation:
     ground.check_day(subject.day)
     if subject.kind is SubjectKind.DENSITY:
         return why_density(ground, subject.about, subject.day)
-    return why_feed(ground, group_named(ground, subject.about), subject.day)
+    group = group_named(ground, subject.about)
+    if subject.kind is SubjectKind.GROUP_MASS:
+        return why_mass(ground, group, subject.day)
+    return why_feed(ground, group, subject.day)
 
 
 def _of_loop(ground: Ground, subject: Subject) -> Explanation:
@@ -92,6 +108,7 @@ def _of_loop(ground: Ground, subject: Subject) -> Explanation:
         SubjectKind.LIMITING: lambda: why_limiting(ground, number, week),
         SubjectKind.FEED_MEAN: lambda: why_feed_mean(ground, loop, week),
         SubjectKind.FEED_RATIO: lambda: why_feed_ratio(ground, loop, week),
+        SubjectKind.PLANTED: lambda: why_planted(ground, loop, week),
         SubjectKind.AREA_FED: lambda: why_area_fed(ground, loop, week, subject.part),
         SubjectKind.AMMONIA: lambda: why_ammonia(ground, loop, week),
         SubjectKind.FILTER_NEED: lambda: why_filter_need(ground, loop, week),

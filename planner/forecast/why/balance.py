@@ -77,7 +77,7 @@ def why_feed_ratio(ground: Ground, loop: LoopForecast, week: int) -> Explanation
         ),
         children=(
             why_feed_mean(ground, loop, week),
-            _planted(ground, loop, week),
+            why_planted(ground, loop, week),
             *_bands(ground, loop, week, verdict),
         ),
         notes=() if value is not None else (Note(kind=NoteKind.NOTHING_PLANTED),),
@@ -85,7 +85,8 @@ def why_feed_ratio(ground: Ground, loop: LoopForecast, week: int) -> Explanation
     )
 
 
-def _planted(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
+def why_planted(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
+    """Return why so much is planted in a week: leafy and fruiting crops in their final places."""
     leafy, fruiting = _areas(ground, loop, week)
     return Explanation(
         title="planted area",

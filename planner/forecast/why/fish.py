@@ -302,7 +302,7 @@ def why_density(ground: Ground, tank_id: Id, day: int) -> Explanation:
     if tank is None:
         raise NoSuchFigureError(f"there is no tank {tank_id}.")
     inside = [group for loop in ground.forecast.loops for group in loop.groups if group.tank == tank_id]
-    masses = tuple(_mass(ground, group, day) for group in inside)
+    masses = tuple(why_mass(ground, group, day) for group in inside)
     mass_kg = sum(float(group.biomass_g[day]) for group in inside) / _PER_THOUSAND
     limits = _limits(ground, inside, volume_l=tank.volume_l)
     value = mass_kg / (tank.volume_l / _PER_THOUSAND)
@@ -330,7 +330,8 @@ def _limits(ground: Ground, inside: list[GroupForecast], *, volume_l: float) -> 
     return tuple(ground.figure("limit", f"fish/{key}/{name}") for key in keys)
 
 
-def _mass(ground: Ground, group: GroupForecast, day: int) -> Explanation:
+def why_mass(ground: Ground, group: GroupForecast, day: int) -> Explanation:
+    """Return why a group weighs so much on a day: its fish, times what each weighs."""
     return Explanation(
         title="mass of a group",
         about=group.name,

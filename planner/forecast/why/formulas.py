@@ -45,6 +45,7 @@ class Formula(Enum):
     LATER_DAYS = "least n with Σ rate(day) ≥ days, less days"
     BATCH_PLANTS = "plants × bed_survival_share × pick_share"
     BATCH_GRAMS = "plants × bed_survival_share × pick_share × yield_g_per_plant × size_share"
+    BATCH_SOLD = "plants × bed_survival_share × yield_g_per_plant × size_share × marketable_share / 1000"
     BATCH_DEMAND = "plants × dry_mass_g × content / 1000"
     BATCH_DEMAND_IRON = "plants × dry_mass_g × content / 1 000 000"
     DRY_MASS_IN_WEEK = "whole_dry_mass_g × growth_share"
@@ -168,6 +169,11 @@ def _batch_plants(of: _Values) -> float:
     return of["plants"] * of["bed_survival_share"] * of["pick_share"]
 
 
+def _batch_sold(of: _Values) -> float:
+    standing = of["plants"] * of["bed_survival_share"]
+    return standing * of["yield_g_per_plant"] * of["size_share"] * of["marketable_share"] / _PER_THOUSAND
+
+
 _ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.AS_ENTERED: lambda of: of["value"],
     Formula.LOT_SHARE: _lot_share,
@@ -202,6 +208,7 @@ _ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.PICKING_DAYS: lambda of: float(round(of["days"] + 1.0)),
     Formula.BATCH_PLANTS: _batch_plants,
     Formula.BATCH_GRAMS: lambda of: _batch_plants(of) * of["yield_g_per_plant"] * of["size_share"],
+    Formula.BATCH_SOLD: _batch_sold,
     Formula.BATCH_DEMAND: lambda of: of["plants"] * of["dry_mass_g"] * of["content"] / _PER_THOUSAND,
     Formula.BATCH_DEMAND_IRON: lambda of: of["plants"] * of["dry_mass_g"] * of["content"] / _PER_MILLION,
     Formula.DRY_MASS_IN_WEEK: lambda of: of["whole_dry_mass_g"] * of["growth_share"],

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from typing import Final
 
 from planner.farm.species import ELEMENTS
@@ -10,7 +11,7 @@ from planner.forecast.formed import formed_per_plant, pick_share, pick_size, row
 from planner.forecast.profiles import Profile
 from planner.forecast.values import Ints
 from planner.forecast.why.batches import batch_input
-from planner.forecast.why.formulas import Formula
+from planner.forecast.why.formulas import Formula, recomputed
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, week_days, worked
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 
@@ -89,6 +90,30 @@ def _batch_harvest(ground: Ground, row: int, week: int, *, grams: bool) -> Expla
         notes=(Note(kind=NoteKind.GIVEN_UP, values=(("size_share", ripe),)),) if ripe < 1.0 else (),
         on=forecast.ruler.date_of(int(forecast.batches.ends[row, 3])),
     )
+
+
+def why_batch_harvest(ground: Ground, row: int) -> Explanation:
+    """Return why so much of a batch is foreseen to be picked and sold, over all its picks."""
+    batch, ripe = ground.farm.batches[row], float(ground.forecast.batches.ripe[row])
+    of_yield, children = _yield(ground, row)
+    inputs = (
+        entered("plants", batch.plants, "plants", batch.code),
+        batch_input(ground, batch, "bed_survival_share"),
+        of_yield,
+        worked("size_share", ripe, "1"),
+        ground.figure("marketable_share", f"crop/{batch.crop}/marketable_share"),
+    )
+    bare = Explanation(
+        title="harvest of a batch",
+        about=batch.code,
+        value=0.0,
+        unit="kg",
+        formula=Formula.BATCH_SOLD,
+        inputs=inputs,
+        children=children,
+        notes=(Note(kind=NoteKind.GIVEN_UP, values=(("size_share", ripe),)),) if ripe < 1.0 else (),
+    )
+    return replace(bare, value=recomputed(bare))
 
 
 def _profile(ground: Ground, row: int) -> Profile:

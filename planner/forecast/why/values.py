@@ -17,6 +17,7 @@ class SubjectKind(Enum):
     SEEDS = "seeds"  # batch
     STAGE_DAYS = "stage days"  # batch, stage
     FIRST_PICK = "first pick"  # batch
+    BATCH_HARVEST = "batch harvest"  # batch
     HARVEST_PLANTS = "harvest plants"  # crop, week
     HARVEST_G = "harvest grams"  # crop, week
     DEMAND = "demand"  # loop, week, element
@@ -24,8 +25,11 @@ class SubjectKind(Enum):
     RATIO = "ratio"  # loop, week, element
     LIMITING = "limiting element"  # loop, week
     FEED = "feed"  # fish group, day
+    GROUP_FEED = "feed of a group"  # fish group, week
+    GROUP_MASS = "mass of a group"  # fish group, day
     FEED_MEAN = "mean feed"  # loop, week
     FEED_RATIO = "feed-rate ratio"  # loop, week
+    PLANTED = "planted area"  # loop, week
     AREA_FED = "area fed"  # loop, week, perhaps the rule
     DENSITY = "density"  # tank, day
     AMMONIA = "ammonia"  # loop, week

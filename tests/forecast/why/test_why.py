@@ -74,10 +74,19 @@ def subjects(draw):
 
 
 def about_of(kind, farm, draw):
-    of_batch = (SubjectKind.SEEDS, SubjectKind.STAGE_DAYS, SubjectKind.FIRST_PICK)
-    many = {SubjectKind.FEED: farm.fish_groups, SubjectKind.DENSITY: farm.tanks}
-    chosen = farm.batches if kind in of_batch else many.get(kind, farm.loops)
-    return draw(st.sampled_from(chosen)).id
+    return draw(st.sampled_from(things_of(kind, farm))).id
+
+
+OF_BATCH = (SubjectKind.SEEDS, SubjectKind.STAGE_DAYS, SubjectKind.FIRST_PICK, SubjectKind.BATCH_HARVEST)
+OF_GROUP = (SubjectKind.FEED, SubjectKind.GROUP_FEED, SubjectKind.GROUP_MASS)
+
+
+def things_of(kind, farm):
+    if kind in OF_BATCH:
+        return farm.batches
+    if kind in OF_GROUP:
+        return farm.fish_groups
+    return farm.tanks if kind is SubjectKind.DENSITY else farm.loops
 
 
 def figure_of(subject, forecast, forecaster, farm):
@@ -91,7 +100,7 @@ def figure_of(subject, forecast, forecaster, farm):
     starts = [int(table.sow_day[row]), *table.ends[row]]
     column = STAGES.index(subject.stage)
     grams = sum(group.biomass_g[subject.day] for group in loop.groups)
-    of_group = groups[subject.about].feed_g[subject.day] if subject.about in groups else None
+    group = groups.get(subject.about)
     limiting = None if verdict.limiting is None else verdict.ratio[verdict.limiting]
     return {
         SubjectKind.SEEDS: table.seeds[row],
@@ -103,13 +112,24 @@ def figure_of(subject, forecast, forecaster, farm):
         SubjectKind.SUPPLY: verdict.supply_g[subject.element],
         SubjectKind.RATIO: verdict.ratio[subject.element],
         SubjectKind.LIMITING: limiting,
-        SubjectKind.FEED: of_group,
+        SubjectKind.BATCH_HARVEST: sold_kg(farm.batches[row], forecast, row),
+        SubjectKind.FEED: group and group.feed_g[subject.day],
+        SubjectKind.GROUP_FEED: group and ruler.weekly_mean(group.feed_g)[subject.week],
+        SubjectKind.GROUP_MASS: group and group.biomass_g[subject.day] / 1000,
+        SubjectKind.PLANTED: verdict.planted_m2,
         SubjectKind.FEED_MEAN: verdict.feed_g_per_day,
         SubjectKind.FEED_RATIO: verdict.feed_ratio_g_per_m2_d,
         SubjectKind.AREA_FED: verdict.area_fed_m2[0],
         SubjectKind.DENSITY: grams / farm.tanks[0].volume_l,
         **water_figures(subject.week, loop, farm, forecast, catalogue=shipped_catalogue()),
     }[subject.kind]
+
+
+def sold_kg(batch, forecast, row):
+    """Return what can be sold of a batch, as ripe as it gets [kg]."""
+    profile = forecast.profiles[int(forecast.batches.profile[row])]
+    grams = profile.yield_g_per_plant * forecast.batches.ripe[row] * profile.crop.marketable_share
+    return batch.plants * profile.bed_survival_share * grams / 1000
 
 
 def water_figures(week, loop, farm, forecast, *, catalogue):
@@ -188,9 +208,7 @@ def test_that_the_inputs_that_were_worked_out_are_explained_by_a_part_of_the_sam
 
 
 def first_of(kind, farm):
-    of_batch = (SubjectKind.SEEDS, SubjectKind.STAGE_DAYS, SubjectKind.FIRST_PICK)
-    many = {SubjectKind.FEED: farm.fish_groups, SubjectKind.DENSITY: farm.tanks}
-    return (farm.batches if kind in of_batch else many.get(kind, farm.loops))[0].id
+    return things_of(kind, farm)[0].id
 
 
 def test_that_demand_goes_down_to_the_content_yield_and_harvest_share_of_one_batch():
