@@ -146,6 +146,7 @@ def _batch_numbers(behind: Behind, batch: Batch, row: int) -> Iterator[Fact]:
             grams=number_words(profile.yield_g_per_plant),
             sold=number_words(profile.crop.marketable_share),
         ),
+        ask=Subject(kind=SubjectKind.BATCH_HARVEST, about=batch.id),
     )
 
 
@@ -153,7 +154,7 @@ def harvest_kg(outlook: Outlook, batch: Batch) -> float:
     """Return what of a batch is foreseen to be harvested and sold [kg]."""
     table = outlook.forecast.batches
     profile = outlook.forecast.profiles[int(table.profile[table.row_of[batch.id]])]
-    standing = batch.plants * profile.bed_survival_share
+    standing = batch.plants * profile.bed_survival_share * float(table.ripe[table.row_of[batch.id]])
     return float(standing * profile.yield_g_per_plant * profile.crop.marketable_share / G_PER_KG)
 
 

@@ -115,7 +115,7 @@ def _group_weeks(outlook: Outlook, group: FishGroup, day: date) -> Iterator[Fact
             continue
         feed = float(forecast.feed_g[at : at + DAYS_PER_WEEK].mean())
         yield Fact(
-            ask=Subject(kind=SubjectKind.FEED, about=group.id, day=at),
+            ask=Subject(kind=SubjectKind.GROUP_FEED, about=group.id, week=week),
             label=week_label(ruler.week_start(week)),
             value=tr("{feed} g feed a day", feed=number_words(feed, digits=0)),
             note=tr(

@@ -94,6 +94,7 @@ def _now(behind: Behind, course: GroupCourse) -> Section:
             label=tr("Live weight"),
             value=with_unit(count * weight_g / _G_PER_KG, "kg", digits=1),
             note=_span_note(course, day),
+            ask=Subject(kind=SubjectKind.GROUP_MASS, about=course.group.id, day=day),
         ),
         Fact(
             label=course.tank.name,

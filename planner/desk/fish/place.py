@@ -5,7 +5,6 @@ Must know nothing of how growth or rations are worked out.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Final
 
 from PySide6.QtCore import QModelIndex, Qt, QUrl
@@ -25,6 +24,7 @@ from PySide6.QtWidgets import (
 
 from planner.desk import settings
 from planner.desk.behind import Behind
+from planner.desk.fish.asked import week_facts
 from planner.desk.fish.course import GroupCourse, course_of_group
 from planner.desk.fish.facts import fish_page
 from planner.desk.fish.plots import density_plot, feed_plot, growth_plot
@@ -39,7 +39,7 @@ from planner.desk.fish.ration import (
 )
 from planner.desk.fish.rows import event_columns, event_rows, group_columns, group_rows
 from planner.desk.flow import Flow
-from planner.desk.pages import Fact, Page
+from planner.desk.pages import Page
 from planner.desk.places.place import Place, PlaceNeeds
 from planner.desk.plan.kit import Beside, Table, Words, button, heading
 from planner.desk.rows import ID_ROLE
@@ -47,10 +47,8 @@ from planner.desk.say import tr
 from planner.desk.side import number_of, page_html
 from planner.desk.theme import Theme
 from planner.desk.timeplot import Plot, TimePlot
-from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import NO_ID, Id
 from planner.farm.fish import FishEvent
-from planner.forecast.why.values import Subject, SubjectKind
 
 _MEALS: Final = "coefficient/sheets/meals_per_day"
 _LEFT_SHARE, _RIGHT_SHARE = 2, 3
@@ -240,6 +238,11 @@ class FishPlace(Place):
         row = self.groups.current()
         return Id(row.id) if row is not None else NO_ID
 
+    @property
+    def page(self) -> Page | None:
+        """What the text says of the group shown."""
+        return self._page
+
     def show_chosen(self, thing_id: Id) -> None:
         """Show the group that is chosen elsewhere, or the one an event belongs to."""
         if self._behind is None:
@@ -307,21 +310,7 @@ class FishPlace(Place):
         row = self.ration.current()
         if row is None or self.course is None or not isinstance(row.payload, WeekRation):
             return
-        day = max(row.payload.week * DAYS_PER_WEEK, self.course.days[0])
-        ask = Subject(kind=SubjectKind.FEED, about=self.course.group.id, day=day)
-        fact = Fact(label=row.texts[0], value=tr("{grams} g/d", grams=row.texts[1]), ask=ask)
-        self.why_wanted.emit(
-            (
-                fact,
-                replace(
-                    fact,
-                    label=self.course.tank.name,
-                    value=row.texts[-1],
-                    ask=Subject(kind=SubjectKind.DENSITY, about=self.course.tank.id, day=day),
-                ),
-            ),
-            0,
-        )
+        self.why_wanted.emit(week_facts(self.course, row.payload), 0)
 
     def _on_anchor(self, link: QUrl) -> None:
         number = number_of(link.toString())

@@ -4,10 +4,11 @@ import dataclasses
 
 import numpy as np
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QUrl
 
 from planner.desk import settings
 from planner.desk.behind import Behind
+from planner.desk.fish.asked import week_facts
 from planner.desk.fish.course import course_of_group
 from planner.desk.fish.facts import fish_page
 from planner.desk.fish.plots import density_plot, growth_plot
@@ -109,6 +110,26 @@ def test_that_enter_on_a_week_asks_why(qtbot, page, window):
     page.ration.selectRow(0)
     qtbot.keyClick(page.ration, Qt.Key.Key_Return)
     assert window.findChild(WhyDialog) is not None
+
+
+def shown(value):
+    """Return the number a text of a fact begins with."""
+    return float(value.partition("\u00a0")[0].partition(" ")[0].replace(",", ""))
+
+
+def test_that_every_answer_of_a_week_is_of_the_figure_it_is_asked_of(course, behind):
+    for ration in week_rations(course):
+        facts = week_facts(course, ration)
+        assert len(facts) == 3
+        for fact in facts:
+            assert behind.why(fact.ask).value == pytest.approx(shown(fact.value), abs=0.51)
+        assert behind.why(facts[2].ask).value == pytest.approx(ration.density)
+
+
+def test_that_a_click_on_the_live_weight_asks_why(page, window):
+    asked = [fact.label for fact in page.page.askable]
+    page.text.anchorClicked.emit(QUrl(f"why:{asked.index('Live weight')}"))
+    assert window.findChild(WhyDialog).answer.title.startswith("Mass of a group")
 
 
 def test_that_an_event_is_added_to_the_group_shown(qtbot, page, window, farm):

@@ -4,6 +4,7 @@ import pytest
 from PySide6.QtCore import QPoint, Qt, QUrl
 from PySide6.QtWidgets import QMenu
 
+from planner.desk.batch_facts import harvest_kg
 from planner.desk.behind import Behind
 from planner.desk.facts import page_of
 from planner.desk.outlook import look_out
@@ -195,3 +196,27 @@ def test_that_button_and_key_ask_about_the_page(qtbot, window):
     window.menus.actions["view.why"].trigger()
     (dialog,) = window.findChildren(WhyDialog)
     dialog.reject()
+
+
+def test_that_the_harvest_of_a_batch_is_answered_by_the_figure_shown(behind, farm):
+    for batch in farm.batches:
+        facts = page_of(behind, batch, TODAY).askable
+        (fact,) = (one for one in facts if one.label == "Harvest foreseen")
+        assert behind.why(fact.ask).value == pytest.approx(harvest_kg(behind.outlook, batch))
+
+
+def test_that_each_week_of_a_group_is_answered_by_the_feed_shown(behind, farm):
+    facts = page_of(behind, farm.fish_groups[0], TODAY).askable
+    assert len(facts) > 3
+    for fact in facts:
+        found = behind.why(fact.ask)
+        assert fact.value.startswith(f"{found.value:.0f}")
+
+
+def test_that_a_click_on_the_harvest_of_a_batch_asks_why(window, farm):
+    window.workspace.choose(farm.batches[0].id)
+    side = window.workspace.side
+    number = [fact.label for fact in side.page.askable].index("Harvest foreseen")
+    side.text.anchorClicked.emit(QUrl(f"why:{number}"))
+    dialog = window.findChild(WhyDialog)
+    assert dialog.answer.title.startswith("Harvest of a batch")
