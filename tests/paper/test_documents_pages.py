@@ -221,3 +221,19 @@ def test_that_a_picture_that_is_wide_reaches_from_rule_to_rule(qapp):
     right = max(mark.x_mm + mark.width_mm for mark in strips)
     assert right == pytest.approx(pages[0].paper.width_mm - STYLE.margin_mm, abs=0.01)
     assert strips[0].width_mm == pytest.approx(strips[-1].width_mm)
+
+
+@pytest.mark.parametrize("paper", [A4, LETTER, A3, TABLOID], ids=lambda paper: paper.name)
+@pytest.mark.parametrize("weeks", [26, 27, 60])
+def test_that_months_of_the_season_plan_are_all_told_alike_with_their_year(qapp, weeks, paper):
+    _, pages = pages_on(document_named("season-plan"), long_year(), paper, weeks=weeks)
+    month = re.compile(
+        r"(January|February|March|April|May|June|July|August|September|October|November|December)"
+    )
+    short = re.compile(r"(Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)")
+    texts = [mark.text.replace("\xa0", " ") for mark in pages[0].marks if isinstance(mark, Words)]
+    told = [text for text in texts if re.fullmatch(rf"({month.pattern}|{short.pattern})( \d{{4}})?", text)]
+    whole = told[1:5]  # the first and the last are parts of a month
+    pattern = month if weeks <= 26 else short
+    assert whole
+    assert all(re.fullmatch(rf"{pattern.pattern} \d{{4}}", text) for text in whole), whole

@@ -26,6 +26,8 @@ _LANE_MM: Final = 5.6
 _LABEL_PT: Final = 9.0
 _SMALL_PT: Final = 8.0
 _NOTHING: Final = " "
+_MOST_WEEKS_OF_LONG_MONTHS: Final = 26
+"""Over more weeks months are short, so that their years fit beside them on a narrow paper."""
 
 BAND_LETTERS: Final = {
     Band.NO_DEMAND: "–",
@@ -90,6 +92,8 @@ def _months(frame: WeekFrame) -> Iterator[Shape]:
         on, before = frame.start + timedelta(days=day), frame.start + timedelta(days=first)
         if day == frame.days or (on.year, on.month) != (before.year, before.month):
             words = month_words(before)
+            if frame.weeks > _MOST_WEEKS_OF_LONG_MONTHS:
+                words = f"{words[:3]} {before.year}"
             yield DrawnRect(
                 x_mm=first, y_mm=0.0, width_mm=day - first, height_mm=_MONTH_MM, label=words,
                 instead=words[:3] if day - first > 2 * DAYS_PER_WEEK else _NOTHING, label_pt=_LABEL_PT,
