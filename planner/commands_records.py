@@ -153,6 +153,7 @@ def _entry_line(one: dict[str, Any]) -> str:
         f"{one['quantity'] or ''} {amount}{out_of} {one['unit']}".strip(),
         ", ".join(one[field] for field in _ABOUT if one[field]),
         one["code"],
+        f"reason {one['reason']}" if one["reason"] else "",
         f"by {one['who']}" if one["who"] else "",
         f"noted {one['noted_at']}" if one["noted_at"] else "",
         f"corrects {one['corrects']}" if one["corrects"] else "",

@@ -161,21 +161,25 @@ def _of_batch(
     moments = moments_of(batch.id, entries)
     lengths = book_lengths_of(by_the_book(batch))
     reasons = {e.what: e.reason for e in standing(entries) if e.batch == batch.id}
-    began = moments.sown_on or batch.sow_on
+    began: date | None = moments.sown_on or batch.sow_on
     planned_from = 0
-    for stage in _LEARNED_STAGES:
+    for number, stage in enumerate(_LEARNED_STAGES, start=1):
         at = tuple(Stage).index(stage) + (1 if stage is Stage.NURSERY else 0)
         planned, planned_from = lengths[at] - planned_from, lengths[at]
         end = moments.end_of(stage)
-        yield StageOutcome(
-            batch=batch.id,
-            stage=stage,
-            planned_days=planned,
-            actual_days=None if end is None else (end - began).days,
-            so_far_days=max((today - began).days, 0) if end is None else (end - began).days,
-            reason=reasons.get(_HAPPENING[stage], Reason.NONE),
-        )
-        if end is None:
+        over = end is not None or any(moments.end_of(later) for later in _LEARNED_STAGES[number:])
+        # A stage that is over without its days written down says nothing, least of all that it still lasts.
+        if began is not None and (end is not None or not over):
+            days = ((end or today) - began).days
+            yield StageOutcome(
+                batch=batch.id,
+                stage=stage,
+                planned_days=planned,
+                actual_days=None if end is None else days,
+                so_far_days=max(days, 0) if end is None else days,
+                reason=reasons.get(_HAPPENING[stage], Reason.NONE),
+            )
+        if not over:
             return
         began = end
 

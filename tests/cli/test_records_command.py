@@ -34,6 +34,13 @@ def test_that_the_log_is_told_with_what_it_leads_to(root, tmp_path, capsys):
     assert f"{batch.code}  germination: planned" in said
 
 
+def test_that_the_reason_of_an_entry_is_told(root, tmp_path, capsys):
+    path, batch = logged(root, tmp_path)
+    path.write_text(path.read_text(encoding="utf-8") + 'reason = "cold"\n', encoding="utf-8")
+    assert main(["records", str(path), "--date", batch.sow_on.isoformat()]) == 0
+    assert f"{batch.code}  x-1  reason cold" in capsys.readouterr().out
+
+
 def test_that_the_week_begins_with_what_is_carried_over(root, tmp_path, capsys):
     path, batch = logged(root, tmp_path)
     on = batch.sow_on + timedelta(days=25)

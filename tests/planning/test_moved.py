@@ -7,6 +7,7 @@ import pytest
 
 from planner.bootstrap import Means
 from planner.farm.changes import Change, ChangeSet, applied
+from planner.farm.crops import Stage
 from planner.farm.farm import OwnEntry, Shelf
 from planner.farm.ids import id_from
 from planner.farm.log import Happening, LogEntry, Reason, Unit
@@ -41,6 +42,18 @@ def test_that_planned_and_actual_days_stand_side_by_side(means, farm):
     first, second = outcomes(logged, Dater(means.forecaster, farm).lengths, today)
     assert (first.difference_days, first.reason) == (2, Reason.COLD)
     assert (second.actual_days, second.so_far_days) == (None, 5)
+
+
+def test_that_a_stage_that_is_over_but_was_not_logged_does_not_count_as_lasting(means, farm):
+    batch = farm.batches[0]
+    lengths = Dater(means.forecaster, farm).lengths(batch)
+    moved = entry(batch, Happening.MOVED, lengths[2] + 1, amount=3.0, unit=Unit.PLANTS)
+    picked = entry(batch, Happening.PICKED, lengths[3] + 4, amount=3.0, unit=Unit.HEADS)
+    logged = dataclasses.replace(farm, log_entries=(moved, picked))
+    today = picked.on + timedelta(days=2)
+    bed, picking = outcomes(logged, Dater(means.forecaster, farm).lengths, today)
+    assert (bed.stage, bed.actual_days) == (Stage.BED, (picked.on - moved.on).days)
+    assert (picking.stage, picking.actual_days, picking.so_far_days) == (Stage.PICKING, None, 2)
 
 
 def test_that_a_lesson_is_offered_and_taken_up_by_batches_still_to_be_sown(means, farm):
