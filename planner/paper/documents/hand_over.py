@@ -84,9 +84,7 @@ def hand_over(ask: Ask) -> Report:
     """Return the booklet; the first weeks are those asked for."""
     tasks = week_tasks(replace(ask, weeks=1))
     built = Section(heading="As built", parts=(_places(ask), _water(ask), _beds(ask)))
-    first = Section(
-        heading=f"The first {count_words(ask.weeks, 'week', 'weeks')}", parts=(_weeks(ask),), new_page=True
-    )
+    first = Section(heading="Week by week", parts=(_weeks(ask),), new_page=True)
     return ask.report(
         TITLE,
         (

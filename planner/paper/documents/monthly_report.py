@@ -212,7 +212,7 @@ class _Month:
         bands = target_bands(self.ask.catalogue)
         since = self.ask.last - timedelta(days=_WATER_WEEKS * DAYS_PER_WEEK)
         for loop in self.ask.farm.loops:
-            heading = f"Water of {loop.name}, the last {_WATER_WEEKS} weeks"
+            heading = f"Water, {loop.name}, the last {_WATER_WEEKS} weeks"
             readings = [one for one in self._readings(since, self.ask.last) if one.loop == loop.id]
             if not readings:
                 none = Paragraph(text="No test of the water was recorded.")
