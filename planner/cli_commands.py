@@ -18,11 +18,13 @@ from planner.cli_shared import (
     WrongUsageError,
     add_span,
     check_name,
+    counted,
     outside_plan,
     print_csv,
     read_day,
     read_weeks,
     span_asked,
+    told,
     write_farm,
 )
 from planner.commands_advice import add_advise, add_stock
@@ -139,10 +141,6 @@ def _add_file(parser: argparse.ArgumentParser) -> None:
     )
 
 
-def _counted(number: int, thing: str, many: str) -> str:
-    return f"{number} {thing if number == 1 else many}"
-
-
 # --- new ---------------------------------------------------------------------------------------------
 
 
@@ -190,16 +188,15 @@ def _add_check(commands: Any) -> None:
 
 
 def _check(parsed: argparse.Namespace) -> int:
-    from planner.store.server import spoken
 
     means = Means()
     found = means.read(parsed.file)
     farm = found.farm
     print(
-        f"{spoken(parsed.file)}: no faults. {_counted(len(farm.beds), 'bed', 'beds')}, "
-        f"{_counted(len(farm.batches), 'batch', 'batches')}, "
-        f"{_counted(len(farm.fish_groups), 'fish group', 'fish groups')}, "
-        f"{_counted(farm.settings.plan_weeks, 'week', 'weeks')} from {farm.settings.plan_from.isoformat()}."
+        f"{told(parsed.file)}: no faults. {counted(len(farm.beds), 'bed', 'beds')}, "
+        f"{counted(len(farm.batches), 'batch', 'batches')}, "
+        f"{counted(len(farm.fish_groups), 'fish group', 'fish groups')}, "
+        f"{counted(farm.settings.plan_weeks, 'week', 'weeks')} from {farm.settings.plan_from.isoformat()}."
     )
     from planner.paper.sentences import refusals_lines
 
@@ -324,9 +321,8 @@ def _import(parsed: argparse.Namespace) -> int:
     means = Means()
     found = means.read(parsed.text)
     write_farm(means, found.farm, parsed.file)
-    print(
-        f"{parsed.file}: {found.farm.settings.name}, {_counted(len(found.farm.batches), 'batch', 'batches')}"
-    )
+    batches = counted(len(found.farm.batches), "batch", "batches")
+    print(f"{told(parsed.file)}: {found.farm.settings.name}, {batches}")
     return GOOD
 
 

@@ -70,6 +70,22 @@ def outside_plan(what: str, ruler: Ruler) -> WrongUsageError:
     )
 
 
+def counted(number: int, one: str, many: str) -> str:
+    """Return a number and the word for one thing or for many."""
+    return f"{number} {one if number == 1 else many}"
+
+
+def told(where: Path) -> str:
+    """Return how the place of a farm is told: a path as it is, an address without its password."""
+    from planner.store.place import server_url
+
+    if server_url(where) is None:
+        return str(where)
+    from planner.store.server import spoken
+
+    return spoken(where)
+
+
 def two_digits(value: float) -> str:
     """Return a number with the two digits that are known of it, never with an exponent.
 

@@ -32,8 +32,14 @@ def add_backups(commands: Any) -> None:
 def run_backups(parsed: argparse.Namespace) -> int:
     """List, or put one back."""
     from planner.bootstrap_backups import backup_lines, put_back
-    from planner.cli_shared import WrongUsageError
+    from planner.cli_shared import WrongUsageError, told
+    from planner.store.place import server_url
 
+    if server_url(parsed.file) is not None:
+        raise WrongUsageError(
+            f"{told(parsed.file)} is on a database server; its backups are made there, "
+            "by whoever looks after it."
+        )
     lines = backup_lines(parsed.file)
     if parsed.restore is not None:
         if not 1 <= parsed.restore <= len(lines):

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
 from planner.bootstrap import FARM_SUFFIX, Means
-from planner.cli_shared import WrongUsageError, check_name
+from planner.cli_shared import WrongUsageError, check_name, counted, told
 
 if TYPE_CHECKING:
     from planner.bootstrap_csv import TableIn
@@ -80,14 +80,14 @@ def _brought_in(parsed: argparse.Namespace) -> int:
             where = f"line {line}, {column}" if column else f"line {line}"
             print(f"{parsed.csv}: {where}: {reason}", file=sys.stderr)
         if found.faults and not parsed.only_good:
-            rows = _counted(len({line for line, *_ in found.faults}), "row", "rows")
+            rows = counted(len({line for line, *_ in found.faults}), "row", "rows")
             print(f"{rows} cannot be taken; nothing was brought in.", file=sys.stderr)
             return FAULTY
         if found.change_set is not None and found.count and not parsed.dry_run:
             session.act(found.change_set)
     verb = "would be brought in" if parsed.dry_run else "brought in"
-    known = f"; {_counted(found.known, 'was', 'were')} there already" if found.known else ""
-    print(f"{parsed.file}: {_counted(found.count, _ONE[parsed.what], parsed.what)} {verb}{known}")
+    known = f"; {counted(found.known, 'was', 'were')} there already" if found.known else ""
+    print(f"{told(parsed.file)}: {counted(found.count, _ONE[parsed.what], parsed.what)} {verb}{known}")
     for note in found.notes:
         print(f"note: {note}")
     return GOOD
@@ -105,10 +105,6 @@ def _wish(parsed: argparse.Namespace, table: TableIn) -> TableWish:
         decimal=parsed.decimal or "",
         day_order=parsed.dates or "",
     )
-
-
-def _counted(number: int, one: str, many: str) -> str:
-    return f"{number} {one if number == 1 else many}"
 
 
 def _with_guesses(guessed: Mapping[str, str], said: Mapping[str, str]) -> dict[str, str]:

@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
 from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means
-from planner.cli_shared import WrongUsageError, check_name, write_farm
+from planner.cli_shared import WrongUsageError, check_name, counted, write_farm
 
 if TYPE_CHECKING:
     from planner.farm.farm import Farm
@@ -60,7 +60,7 @@ def _write(farm: Farm, path: Path | None) -> int:
     if path.exists():
         raise WrongUsageError(f"{path} is there already. Choose another name, or move it away first.")
     path.write_text(text, encoding="utf-8")
-    print(f"{path}: {len(farm.own_entries)} entries")
+    print(f"{path}: {counted(len(farm.own_entries), 'entry', 'entries')}")
     return _GOOD
 
 
@@ -73,5 +73,6 @@ def _take(means: Means, farm: Farm, parsed: argparse.Namespace) -> int:
     after = means.checked(applied(farm, change_set))
     write_farm(means, after, parsed.adopt)
     replaced = sum(change.before is not None for change in change_set.changes)
-    print(f"{parsed.adopt}: {len(change_set.changes) - replaced} entries added, {replaced} replaced")
+    added = counted(len(change_set.changes) - replaced, "entry", "entries")
+    print(f"{parsed.adopt}: {added} added, {replaced} replaced")
     return _GOOD

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
 from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means
-from planner.cli_shared import check_name
+from planner.cli_shared import check_name, counted, told
 
 if TYPE_CHECKING:
     from planner.actions.log_merging import Merged, NotTaken
@@ -57,7 +57,8 @@ def _merge_log(parsed: argparse.Namespace) -> int:
 
 def _told(parsed: argparse.Namespace, found: Merged) -> int:
     verb = "would be taken in" if parsed.dry_run else "taken in"
-    print(f"{parsed.file}: {len(found.taken)} entries {verb}, {found.common} were there already")
+    taken = f"{counted(len(found.taken), 'entry', 'entries')} {verb}"
+    print(f"{told(parsed.file)}: {taken}, {counted(found.common, 'was', 'were')} there already")
     for one in found.left_out:
         print(f"left out: {_left_words(one)}", file=sys.stderr)
     return FAULTY if found.left_out else GOOD

@@ -66,6 +66,8 @@ def keyring_name(where: str) -> str:
 
 
 def spoken(where: str | Path) -> str:
-    """Return an address without its password, a path as it is."""
+    """Return an address without its password and driver, a path as it is."""
     url = server_url(where)
-    return str(where) if url is None else read_url(url).render_as_string(hide_password=True)
+    if url is None:
+        return str(where)
+    return read_url(url).set(drivername="postgresql").render_as_string(hide_password=True)

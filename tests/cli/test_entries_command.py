@@ -12,7 +12,7 @@ def test_that_entries_go_from_one_farm_to_another_and_come_out_the_same(run, yar
     library, other = tmp_path / "library.toml", tmp_path / "other.toml"
     assert run("entries", own_farm(yard, tmp_path), "--write", library).code == 0
     said = run("entries", yard, "--take", library, "--adopt", other)
-    assert (said.code, said.out.strip()) == (0, f"{other}: 1 entries added, 0 replaced")
+    assert (said.code, said.out.strip()) == (0, f"{other}: 1 entry added, 0 replaced")
     assert run("entries", other).out == library.read_text(encoding="utf-8")
     again = tmp_path / "again.toml"
     said = run("entries", other, "--take", library, "--adopt", again)

@@ -34,7 +34,7 @@ def test_that_what_is_new_comes_in_once_and_what_differs_is_told(root, tmp_path,
     ours, theirs = copies(root, tmp_path)
     assert main(["merge-log", str(ours), str(theirs)]) == 1
     said = capsys.readouterr()
-    assert "1 entries taken in, 10 were there already" in said.out
+    assert "1 entry taken in, 10 were there already" in said.out
     assert 'left out: "X" (note, 2027-03-01) differs from ours: "X"' in said.err
     assert log_of(ours)[-2:] == [("X", "mine"), ("Y", "new")]
     main(["merge-log", str(ours), str(theirs)])

@@ -234,7 +234,7 @@ def test_that_commands_take_an_address_where_they_take_a_file(open_desk, url, ca
     assert main(["check", url]) == 0
     assert main(["forecast", url, "--weeks", "2", "--json"]) == 0
     said = capsys.readouterr().out
-    assert said.startswith(f"{url}: no faults")
+    assert said.startswith(f"{url.replace('+psycopg', '')}: no faults")
     assert '"weeks"' in said
 
 

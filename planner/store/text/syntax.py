@@ -19,6 +19,7 @@ _OTHER_MARKS: Final = (
 )
 _SPOT: Final = re.compile(r" \(at (?:line (\d+), column (\d+)|end of document)\)$")
 _LINE_NAME: Final = re.compile(r"[ \t\[]*([\w\-.]{1,60})[ \t]*[=\]]")
+_SINGLE_BRACKETS: Final = re.compile(r"[ \t]*\[[^\[]")
 _LONG_NUMBER: Final = re.compile(rf"[0-9][0-9_]{{{limits.MOST_DIGITS},}}")
 _LONG_KEY: Final = re.compile(rf"(?:[\w\-]++[ \t]*+\.[ \t]*+){{{limits.MOST_KEY_PARTS},}}")
 _LONE_SURROGATE: Final = re.compile("[\ud800-\udfff]")
@@ -157,7 +158,7 @@ def _plain_fault(message: str, text: str, file: str) -> Fault:
             where="text",
             field=field,
             message=f"{at}{what} given twice.",
-            remedy="Keep one of the two.",
+            remedy=_remedy_for_twice(field, text.split("\n")[line - 1]),
             file=file,
             line=line,
         )
@@ -168,6 +169,12 @@ def _plain_fault(message: str, text: str, file: str) -> Fault:
     return Fault(
         kind=FaultKind.SYNTAX, where="text", message=f"{at}{said}", remedy=remedy, file=file, line=line
     )
+
+
+def _remedy_for_twice(field: str, line: str) -> str:
+    if field in {"", "farm"} or not _SINGLE_BRACKETS.match(line):
+        return "Keep one of the two."
+    return f"Keep one of the two, or, where there may be several, begin each with the line [[{field}]]."
 
 
 def _spot(found: re.Match[str] | None, text: str) -> tuple[int, int]:

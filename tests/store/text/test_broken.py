@@ -78,6 +78,7 @@ CASES: tuple[tuple[str, FaultKind, str, int, str], ...] = (
     ("places-backwards", FaultKind.WRONG_TYPE, "places", 24, "1-18"),
     ("places-from-nought", FaultKind.WRONG_TYPE, "places", 24, "count from 1"),
     ("places-in-words", FaultKind.WRONG_TYPE, "places", 24, "1-6, 9-12"),
+    ("tank-in-single-brackets", FaultKind.DUPLICATE, "tank", 13, "begin each with the line [[tank]]"),
     ("place-twice", FaultKind.HELD_PLACE, "places", 28, "place 6 is given twice on raft 1"),
     (
         "more-places-than-plants",
