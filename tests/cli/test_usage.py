@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import subprocess
 import sys
 
@@ -12,6 +13,8 @@ from planner import cli
 from planner.cli import COMMANDS, main
 from planner.cli_commands import parser
 from planner.paper.style import paper_named
+
+OPTION = re.compile(r"(?<![\w-])--[a-z][a-z-]+")
 
 
 @pytest.mark.parametrize(
@@ -115,6 +118,19 @@ def test_that_the_page_of_the_command_line_tells_every_command(root):
     page = (root / "docs" / "command-line.md").read_text(encoding="utf-8")
     told = [line.split("`")[1].split()[0] for line in page.splitlines() if line.startswith("| `")]
     assert told == list(COMMANDS)
+
+
+@pytest.mark.parametrize("command", COMMANDS)
+def test_that_the_page_tells_the_options_of_every_command(root, capsys, command):
+    """All of them, or, where dots stand for the rest, none that is not there."""
+    page = (root / "docs" / "command-line.md").read_text(encoding="utf-8")
+    (row,) = [line for line in page.splitlines() if line.startswith((f"| `{command} ", f"| `{command}`"))]
+    with pytest.raises(SystemExit):
+        main([command, "--help"])
+    there = set(OPTION.findall(capsys.readouterr().out)) - {"--help"}
+    told = set(OPTION.findall(row))
+    assert told <= there
+    assert told == there or "..." in row
 
 
 def test_that_every_offered_paper_can_be_had():
