@@ -203,7 +203,7 @@ class _Calendar:
         write = Cell(box=Box.WRITE)
         return (
             _day_cell(batch.sow_on),
-            _crop_cell(batch, self._crops.get(crop.key, crop)),
+            _crop_cell(batch, crop, self._crops.get(crop.key, crop).name),
             self._seeds_cell(batch, row),
             self._trays_cell(batch, row),
             self._batch_cell(batch),
@@ -275,11 +275,11 @@ def _day_cell(on: date) -> Cell:
     return Cell(lines=lines, value=on.isoformat())
 
 
-def _crop_cell(batch: Batch, crop: Crop) -> Cell:
-    lines = [Line(text=crop.name, tone=Tone.MAIN)]
-    if batch.variety:
-        lines.append(Line(text=batch.variety))
-    return Cell(lines=tuple(lines))
+def _crop_cell(batch: Batch, crop: Crop, named: str) -> Cell:
+    """Return the crop large; smaller below it what its name on this sheet has behind it, and the variety."""
+    own, behind = (crop.name, named.removeprefix(crop.name)) if named.startswith(crop.name) else (named, "")
+    details = (Line(text=text) for text in (behind.strip(), batch.variety) if text)
+    return Cell(lines=(Line(text=own, tone=Tone.MAIN), *details))
 
 
 def _days(count: int) -> str:

@@ -28,7 +28,7 @@ from planner.paper.palette import letters, look
 from planner.paper.pictograms import NAMES, pictogram
 from planner.paper.qt_writer import laid_out
 from planner.paper.registry import DOCUMENTS, UnknownDocumentError, document_named
-from planner.paper.report import Caution, Drawing, DrawnRect, DrawnText, Paragraph, Report, Table
+from planner.paper.report import Caution, Drawing, DrawnRect, DrawnText, Paragraph, Report, Table, Tone
 from planner.paper.seeding_calendar import BENCH_LEAST_PT, WALL_LEAST_PT
 from planner.paper.sheet_files import LANGUAGES, second_language, sheet_file
 from planner.paper.style import A3, A4, TABLOID
@@ -499,9 +499,15 @@ def test_that_crops_of_the_seeding_calendar_have_their_name_in_the_second_langua
     ask = replace(ask, catalogue=named_beside(ask.catalogue, CODE_OF_LANGUAGE["filipino"]))
     calendar = document_named("seeding-calendar").make(ask)
     sown, figures = calendar.tables
-    crops = {row[1].lines[0].text for group in sown.groups for row in group.rows}
-    assert "Leaf lettuce (Letsugas na dahon)" in crops
-    assert {row[0].lines[0].text for row in figures.groups[0].rows} == crops
+    crops = {
+        tuple(line.text for line in row[1].lines): row[1].lines[-1].tone
+        for group in sown.groups
+        for row in group.rows
+    }
+    assert (
+        crops["Leaf lettuce", "(Letsugas na dahon)"] is Tone.DETAIL
+    )  # wraps whole where the column is narrow
+    assert {row[0].lines[0].text for row in figures.groups[0].rows} == {" ".join(crop) for crop in crops}
 
 
 def test_that_a_sheet_does_not_say_that_something_stands_on_a_side_it_may_not_stand_on():
