@@ -190,6 +190,12 @@ def carried_words(verdict: WeekVerdict, rule: AreaRule) -> str:
     )
 
 
+def _area_words(verdict: WeekVerdict, rule: AreaRule) -> str:
+    """Return the planted area that the feed carries by a rule, least to most."""
+    least, most = verdict.area_fed_by(rule)
+    return tr("{low} to {high} m²", low=number_words(least, digits=1), high=number_words(most, digits=1))
+
+
 def _feed_facts(verdict: WeekVerdict, loop: Id, rule: AreaRule) -> Iterator[Fact]:
     yield Fact(
         label=tr("Feed"),
@@ -199,7 +205,17 @@ def _feed_facts(verdict: WeekVerdict, loop: Id, rule: AreaRule) -> Iterator[Fact
     yield Fact(
         label=tr("Planted"),
         value=with_unit(verdict.planted_m2, "m²", digits=1),
-        note=carried_words(verdict, rule),
+        ask=Subject(kind=SubjectKind.PLANTED, about=loop, week=verdict.week),
+    )
+    yield Fact(
+        label=tr("Carried"),
+        value=_area_words(verdict, rule),
+        note=tr(
+            "planted area this feed carries by {rule}; by {other} {area}",
+            rule=rule.name,
+            other=_OTHER[rule].name,
+            area=_area_words(verdict, _OTHER[rule]),
+        ),
         ask=Subject(kind=SubjectKind.AREA_FED, about=loop, week=verdict.week, part=rule_part(rule)),
     )
     if verdict.feed_ratio_g_per_m2_d is not None and verdict.fao_band is not None:

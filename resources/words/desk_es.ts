@@ -1220,6 +1220,10 @@
         <translation type="unfinished">Cancelar</translation>
     </message>
     <message>
+        <source>Carried</source>
+        <translation type="unfinished">Sostenida</translation>
+    </message>
+    <message>
         <source>Carried over</source>
         <translation type="unfinished">Se arrastra</translation>
     </message>
@@ -8016,6 +8020,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>plain paper, to be cut</source>
         <translation type="unfinished">papel común, para cortar</translation>
+    </message>
+    <message>
+        <source>planted area this feed carries by {rule}; by {other} {area}</source>
+        <translation type="unfinished">área plantada que este alimento sostiene según {rule}; según {other}, {area}</translation>
     </message>
     <message>
         <source>plants are short of food</source>

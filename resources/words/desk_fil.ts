@@ -1220,6 +1220,10 @@
         <translation type="unfinished">Kanselahin</translation>
     </message>
     <message>
+        <source>Carried</source>
+        <translation type="unfinished">Kayang tustusan</translation>
+    </message>
+    <message>
         <source>Carried over</source>
         <translation type="unfinished">Naipasa</translation>
     </message>
@@ -8016,6 +8020,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>plain paper, to be cut</source>
         <translation type="unfinished">karaniwang papel, gugupitin</translation>
+    </message>
+    <message>
+        <source>planted area this feed carries by {rule}; by {other} {area}</source>
+        <translation type="unfinished">taniman na natutustusan ng pagkaing ito ayon sa {rule}; ayon sa {other}, {area}</translation>
     </message>
     <message>
         <source>plants are short of food</source>

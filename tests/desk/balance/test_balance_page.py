@@ -115,7 +115,7 @@ def test_that_who_says_what_is_told_and_the_pick_rules_every_page(window):
         for fact in section.facts
         if fact.note
     ]
-    assert any(note.startswith("by UVI this feed carries") for note in notes)
+    assert any(note.startswith("planted area this feed carries by UVI") for note in notes)
 
 
 def test_that_the_area_by_either_rule_can_be_asked_why(window):

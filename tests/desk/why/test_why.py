@@ -220,3 +220,10 @@ def test_that_a_click_on_the_harvest_of_a_batch_asks_why(window, farm):
     side.text.anchorClicked.emit(QUrl(f"why:{number}"))
     dialog = window.findChild(WhyDialog)
     assert dialog.answer.title.startswith("Harvest of a batch")
+
+
+def test_that_planted_and_carried_area_are_each_answered_by_their_own_figure(behind, farm):
+    facts = {fact.label: fact for fact in page_of(behind, None, TODAY).askable}
+    planted, carried = behind.why(facts["Planted"].ask), behind.why(facts["Carried"].ask)
+    assert facts["Planted"].value.startswith(f"{planted.value:.1f}")
+    assert facts["Carried"].value.startswith(f"{carried.value:.1f}")
