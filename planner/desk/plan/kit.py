@@ -255,11 +255,13 @@ class Table(QTableView):
         show_headings(self)
 
     def show_rows(self, rows: Sequence[Row]) -> None:
-        """Show other rows; columns are fitted when there were none before."""
-        first = not self.model_of_rows.rows
+        """Show other rows; columns are fitted when there were none before, and widened for new ones."""
+        had = len(self.model_of_rows.rows)
         self.model_of_rows.set_rows(rows)
-        if first and rows:
+        if not had and rows:
             self.fit()
+        for at in range(self.ordered.columnCount() if len(rows) > had else 0):
+            self.setColumnWidth(at, max(self.columnWidth(at), min(self.sizeHintForColumn(at), self._widest)))
 
     def fit(self) -> None:
         """Make every column as wide as what stands in it, within reason."""

@@ -79,6 +79,19 @@ def test_that_the_last_entry_is_repeated(window, page):
     assert [entry.amount for entry in log_of(window)] == [40, 40]
 
 
+def test_that_columns_widen_for_an_entry_that_is_longer_than_those_before(page):
+    choose(page.line.what, Happening.SOWN)
+    typed(page, 4)
+    model = page.entries.model()
+    titles = [model.headerData(at, Qt.Orientation.Horizontal) for at in range(model.columnCount())]
+    note = titles.index("Note")
+    before = page.entries.columnWidth(note)
+    page.line.notes.setText("the tray by the door")
+    page.line.save.click()
+    assert page.entries.columnWidth(note) > before
+    assert page.entries.columnWidth(note) >= page.entries.sizeHintForColumn(note)
+
+
 def test_that_a_reason_does_not_stay_for_the_next_entry(window, page):
     choose(page.line.what, Happening.CULLED)
     choose(page.line.reason, Reason.PEST)
