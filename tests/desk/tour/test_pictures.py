@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QLocale
 from PySide6.QtGui import QFont, QImage
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QHeaderView
 
 from planner.desk.plan.part import Worker
 from planner.desk.plan.remedy_list import RemedyList
@@ -52,6 +52,8 @@ def at_rest(window):
 
 
 def picture_of(window):
+    for head in window.findChildren(QHeaderView):
+        head.setFont(unhinted(head.font()))  # which does not always follow the font of the application
     for _ in range(5):
         QApplication.processEvents()
     return window.grab().toImage().convertToFormat(QImage.Format.Format_RGB32)
