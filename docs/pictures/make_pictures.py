@@ -28,7 +28,7 @@ from planner.bootstrap_window import Wiring
 from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.lanes.scene_index import SceneIndex
 from planner.desk.services import DeskServices
-from planner.desk.theme import ShadeChoice
+from planner.desk.shade import ShadeChoice
 from planner.desk.window import MainWindow
 from planner.farm.crops import Phase
 from planner.farm.fields import Id
@@ -39,13 +39,14 @@ from planner.shipped import shipped_path
 
 NOW: Final = datetime(2027, 3, 17, 9, 30, tzinfo=UTC)
 SIZE: Final = (1280, 800)
-DRAGGED, DAYS_MOVED = "LTL-27W10-A", 10
+DRAGGED, DAYS_MOVED = "LTL-27W09-A", 10
 DOTS_PER_INCH: Final = 96
 CALENDAR_WEEKS: Final = 8
 COLOURS: Final = 200
 PAGES: Final = ("beds", "balance", "fish", "plan")
 _WAIT_MS: Final = 9000
 """How long a page may work beside the window before it is looked at."""
+_MOMENT_MS: Final = 50
 _STEPS: Final = 4
 _GRIP_PX: Final = 12
 _SMALLEST: Final = 0
@@ -92,10 +93,12 @@ def _opened(home: Path) -> MainWindow:
         version=__version__,
     )
     window = MainWindow(services)
+    window.see_furnished()
     window.set_shade(ShadeChoice.LIGHT)
     window.resize(*SIZE)
     window.show()
-    window.load()
+    while window.cover is not None or window.conduct.session is None:
+        QTest.qWait(_MOMENT_MS)
     window.messages.hide()
     for _ in range(_STEPS):
         QApplication.processEvents()
@@ -114,8 +117,11 @@ def _take_in_hand(lanes: LanesView) -> None:
     spots = SceneIndex(lanes.scene).spots(_id_of(lanes, DRAGGED))
     spot = next(each for each in spots if each.bar.phase is Phase.BED)
     lanes.hands.go_to_spot(spot)
-    QApplication.processEvents()
     box, lane = lanes.beds.rect_of(spot), lanes.beds.viewport()
+    if box is not None:
+        lanes.beds.verticalScrollBar().setValue(int(box.center().y()) - lane.height() // 2)
+        QTest.qWait(_MOMENT_MS)
+        box = lanes.beds.rect_of(spot)
     if box is None:
         raise SystemExit(f"The bar of {DRAGGED} is not in sight.")
     start = QPoint(int(box.left()) + _GRIP_PX, int(box.center().y()))
