@@ -117,7 +117,7 @@ def _tell_own_mistake(error: Exception) -> int:
 
 def _guarded(run: Callable[[argparse.Namespace], int], parsed: argparse.Namespace) -> int:
     """Run a command; say what is expected to go wrong in plain sentences on stderr."""
-    from planner.cli_commands import WrongUsageError
+    from planner.cli_shared import WrongUsageError
     from planner.farm.faults import FarmFaultError
     from planner.paper.errors import PaperError
     from planner.store.errors import StoreError

@@ -19,7 +19,6 @@ from planner.cli_shared import (
     add_span,
     check_name,
     counted,
-    outside_plan,
     print_csv,
     read_day,
     read_weeks,
@@ -52,7 +51,6 @@ if TYPE_CHECKING:
     from planner.forecast.values import Forecast
 
 GOOD: Final = 0
-__all__ = ["WrongUsageError", "outside_plan", "parser"]
 
 _DESCRIPTION: Final = """\
 Plans small coupled aquaponic loops: what to sow, move and pick each week, in step with the fish feed.

@@ -9,7 +9,7 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from planner.bootstrap import FARM_SUFFIX, Means, is_text
+from planner.bootstrap import FARM_SUFFIX, Means, is_text, local_today
 
 if TYPE_CHECKING:
     from planner.farm.farm import Farm
@@ -58,6 +58,15 @@ def span_asked(parsed: argparse.Namespace, forecast: Forecast) -> WeekSpan:
     if last > ruler.weeks:
         raise outside_plan(f"--weeks {parsed.weeks}", ruler)
     return WeekSpan(first=first, last=last)
+
+
+def day_asked(asked_on: date | None, ruler: Ruler) -> tuple[date, int]:
+    """Return the day asked for, else today, and its week; raises `WrongUsageError` outside the plan."""
+    on = asked_on or local_today()
+    week = ruler.week_of(on)
+    if not 0 <= week < ruler.weeks:
+        raise outside_plan(f"--date {on}" if asked_on else f"today, {on},", ruler)
+    return on, week
 
 
 def outside_plan(what: str, ruler: Ruler) -> WrongUsageError:

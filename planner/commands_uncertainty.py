@@ -38,7 +38,7 @@ def uncertainty_asked(
 
     Raises `WrongUsageError` for a seed without chances, and for either in a table of values.
     """
-    from planner.cli_commands import WrongUsageError
+    from planner.cli_shared import WrongUsageError
 
     if parsed.seed is not None and not parsed.chances:
         raise WrongUsageError("--seed goes with --chances.")

@@ -76,7 +76,7 @@ def run_verify(parsed: argparse.Namespace) -> int:
 
 
 def _no_area(word: str, areas: Sequence[Area]) -> Exception:
-    from planner.cli_commands import WrongUsageError
+    from planner.cli_shared import WrongUsageError
 
     known = ", ".join(area.key for area in areas)
     return WrongUsageError(f'--area "{word}" is no area of cases; there are {known}.')

@@ -13,8 +13,8 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
-from planner.bootstrap import Means, local_today
-from planner.cli_shared import two_digits
+from planner.bootstrap import Means
+from planner.cli_shared import day_asked, two_digits
 
 if TYPE_CHECKING:
     from planner.catalogue.catalogue import Catalogue
@@ -39,17 +39,13 @@ def add_water(commands: Any, *, day: Callable[[str], date]) -> None:
 
 def run_water(parsed: argparse.Namespace) -> int:
     """Print the water side of every loop."""
-    from planner.cli_commands import outside_plan
     from planner.forecast.water.plain import loop_water_data
     from planner.forecast.water.side import loop_water
 
     means = Means()
     farm = means.read(parsed.file).farm
     forecast = means.forecaster.forecast(farm)
-    on = parsed.on or local_today()
-    week = forecast.ruler.week_of(on)
-    if not 0 <= week < forecast.ruler.weeks:
-        raise outside_plan(f"--date {on}" if parsed.on else f"today, {on},", forecast.ruler)
+    on, week = day_asked(parsed.on, forecast.ruler)
     catalogue = means.forecaster.catalogue
     loops = [
         loop_water_data(

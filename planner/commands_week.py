@@ -8,8 +8,8 @@ import sys
 from pathlib import Path
 from typing import Any, Final
 
-from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means, local_today
-from planner.cli_shared import outside_plan, read_day
+from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means
+from planner.cli_shared import day_asked, read_day
 
 GOOD: Final = 0
 
@@ -44,10 +44,7 @@ def _week(parsed: argparse.Namespace) -> int:
     means = Means()
     farm = means.read(parsed.file).farm
     forecast = means.forecaster.preview(farm)
-    on = parsed.on or local_today()
-    week = forecast.ruler.week_of(on)
-    if not 0 <= week < forecast.ruler.weeks:
-        raise outside_plan(f"--date {on}" if parsed.on else f"today, {on},", forecast.ruler)
+    on, week = day_asked(parsed.on, forecast.ruler)
     if parsed.message:
         from planner.paper.week_message import week_message
 

@@ -146,7 +146,7 @@ def _reasons(subject: Subject, farm: Farm, forecast: Forecast, forecaster: Forec
 
 
 def _wrong(sentence: str) -> Exception:
-    from planner.cli_commands import WrongUsageError
+    from planner.cli_shared import WrongUsageError
 
     return WrongUsageError(sentence)
 

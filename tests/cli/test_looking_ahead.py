@@ -99,9 +99,10 @@ def test_that_a_week_outside_the_plan_is_refused(run, yard):
     assert "--date 2028-01-01 reaches outside the plan" in said.err
 
 
-def test_that_today_is_named_when_no_day_was_asked_for(run, yard, monkeypatch):
-    monkeypatch.setattr("planner.commands_week.local_today", lambda: date(2026, 1, 1))
-    said = run("week", yard)
+@pytest.mark.parametrize("command", ["week", "water"])
+def test_that_today_is_named_when_no_day_was_asked_for(run, yard, monkeypatch, command):
+    monkeypatch.setattr("planner.cli_shared.local_today", lambda: date(2026, 1, 1))
+    said = run(command, yard)
     assert said.code == 2
     assert "today, 2026-01-01, reaches outside the plan" in said.err
     assert "begin earlier (plan_from)" in said.err
