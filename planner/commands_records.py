@@ -19,6 +19,7 @@ from planner.bootstrap import Means, local_today
 from planner.catalogue.catalogue import Catalogue
 from planner.farm.farm import Farm, label_of, things
 from planner.farm.fields import NO_ID
+from planner.farm.log import ABOUT, POINTS_AT
 from planner.forecast.seed_lots import lot_shares
 from planner.forecast.water.meters import meter_book
 from planner.planning.dating import Dater
@@ -26,14 +27,6 @@ from planner.planning.late import carried_over, effect_data
 from planner.planning.learning import learned, outcomes, reason_totals
 
 FORMAT: Final = "raftweek.records/1"
-_ABOUT: Final = {
-    "batch": "batch",
-    "group": "fish group",
-    "bed": "bed",
-    "loop": "loop",
-    "seed_lot": "seed lot",
-    "meter": "meter",
-}
 
 
 def add_records(commands: Any, *, day: Callable[[str], date]) -> None:
@@ -85,12 +78,12 @@ def _data(path: Path, today: date) -> dict[str, Any]:
 
 def _entries(farm: Farm) -> list[dict[str, Any]]:
     """Return every entry, also those that were corrected, with what it is about by name."""
-    names = {thing.id: label_of(thing) for word in _ABOUT.values() for thing in things(farm, word)}
+    names = {thing.id: label_of(thing) for word in ABOUT.values() for thing in things(farm, word)}
     names |= {entry.id: entry.code for entry in farm.log_entries}
     by = {entry.corrects: entry.code for entry in farm.log_entries if entry.corrects != NO_ID}
     return [
         _plain(entry)
-        | {field: names.get(getattr(entry, field), "") for field in (*_ABOUT, "corrects")}
+        | {field: names.get(getattr(entry, field), "") for field in POINTS_AT}
         | {"replaced_by": by.get(entry.id, "")}
         for entry in farm.log_entries
     ]
@@ -151,7 +144,7 @@ def _entry_line(one: dict[str, Any]) -> str:
         f"{one['on']} {one['at']}".rstrip(),
         one["what"],
         f"{one['quantity'] or ''} {amount}{out_of} {one['unit']}".strip(),
-        ", ".join(one[field] for field in _ABOUT if one[field]),
+        ", ".join(one[field] for field in ABOUT if one[field]),
         one["code"],
         f"reason {one['reason']}" if one["reason"] else "",
         f"by {one['who']}" if one["who"] else "",

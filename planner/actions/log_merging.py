@@ -19,19 +19,8 @@ from planner.farm.farm import Farm, label_of, things
 from planner.farm.faults import FarmFaultError, Fault
 from planner.farm.fields import NO_ID, Id
 from planner.farm.ids import id_from
-from planner.farm.log import LogEntry
+from planner.farm.log import POINTS_AT, LogEntry
 from planner.planning.dating import Dating
-
-_ABOUT: Final = {
-    "batch": "batch",
-    "group": "fish group",
-    "bed": "bed",
-    "loop": "loop",
-    "seed_lot": "seed lot",
-    "meter": "meter",
-    "corrects": "log entry",
-}
-
 
 _THEIRS: Final = " (theirs)"
 
@@ -134,7 +123,7 @@ def _tried(
 def _translated(entry: LogEntry, other: Farm, farm: Farm) -> LogEntry | None:
     """Return an entry about our own things, found by name; None when one of them is not here."""
     given: dict[str, Id] = {}
-    for field, word in _ABOUT.items():
+    for field, word in POINTS_AT.items():
         there = getattr(entry, field)
         if there == NO_ID:
             continue

@@ -20,14 +20,13 @@ from planner.farm.farm import Farm, label_of, things
 from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.farm.fields import NO_ID, Id
 from planner.farm.ids import id_from, new_id
-from planner.farm.log import Happening, LogEntry
+from planner.farm.log import ABOUT, Happening, LogEntry
 from planner.farm.log_checks import missing_of
 from planner.planning.anchoring import anchored
 from planner.planning.dating import Dating
 
 _WORD: Final = "log entry"
 _CODE_DIGITS: Final = 6
-_ABOUT: Final = (("batch", "batch"), ("group", "fish group"), ("bed", "bed"), ("loop", "loop"))
 
 
 def new_entry(**given: Any) -> LogEntry:
@@ -64,7 +63,7 @@ def correct(farm: Farm, entry_id: Id, right: LogEntry, dating: Dating) -> Change
 def withdraw(farm: Farm, entry_id: Id, gone: LogEntry, dating: Dating) -> ChangeSet:
     """Say that what an entry tells never happened; `gone` says when that was noticed, and by whom."""
     wrong: LogEntry = found(farm, _WORD, entry_id)
-    about = {field: getattr(wrong, field) for field, _word in _ABOUT}
+    about = {field: getattr(wrong, field) for field in ABOUT}
     gone = dataclasses.replace(gone, what=Happening.WITHDRAWN, **about)
     return correct(farm, entry_id, gone, dating)
 
@@ -88,7 +87,7 @@ def _refuse_open(entry: LogEntry) -> None:
 def _title(farm: Farm, entry: LogEntry) -> str:
     names = [
         label_of(thing)
-        for field, word in _ABOUT
+        for field, word in ABOUT.items()
         for thing in things(farm, word)
         if thing.id == getattr(entry, field)
     ]

@@ -10,9 +10,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
 from enum import Enum
+from typing import Final
 
 from planner.farm import fields
-from planner.farm.fields import NO_ID, Id
+from planner.farm.fields import NO_ID, FieldKind, Id, specs_of
 from planner.farm.water import Quantity
 
 
@@ -109,6 +110,15 @@ class LogEntry:
     noted_at: str = fields.text(length=17, meaning="when it was noted, in UTC, as 2026-04-06T07:30Z")
     corrects: Id = fields.reference("log entry", default=NO_ID, meaning="the entry that this one replaces")
     notes: str = fields.text()
+
+
+POINTS_AT: Final = {
+    field: spec.refers_to for field, spec in specs_of(LogEntry).items() if spec.kind is FieldKind.REFERENCE
+}
+"""What each field of an entry points at, by the word of its kind; an entry it corrects among them."""
+
+ABOUT: Final = {field: word for field, word in POINTS_AT.items() if field != "corrects"}
+"""The things of the farm that an entry may be about."""
 
 
 def standing(entries: Iterable[LogEntry]) -> tuple[LogEntry, ...]:

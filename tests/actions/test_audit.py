@@ -72,6 +72,7 @@ def test_that_a_reading_taken_out_stays_in_the_log(session):
     assert session.farm.readings == ()
     told, gone = session.farm.log_entries[-2:]
     assert (told.amount, gone.what, gone.corrects, gone.who) == (6.8, Happening.WITHDRAWN, told.id, "CA")
+    assert (gone.loop, gone.meter) == (told.loop, told.meter) == (stood.loop, METER.id)
     session.undo()
     assert session.farm.readings == (stood,)
     session.act(note_reading(session.farm, ph(6.4), ANA))

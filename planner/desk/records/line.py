@@ -31,20 +31,10 @@ from planner.desk.water_words import caution_texts
 from planner.desk.words import choice_words
 from planner.farm.farm import label_of, things
 from planner.farm.fields import NO_ID
-from planner.farm.log import Happening, LogEntry, Reason, Unit
+from planner.farm.log import ABOUT, Happening, LogEntry, Reason, Unit
 from planner.farm.log_checks import NEEDED_OF, UNITS_OF
 from planner.farm.meters import READ_BY
 from planner.farm.water import Quantity
-
-ABOUT: Final = (
-    ("batch", "batch"),
-    ("group", "fish group"),
-    ("bed", "bed"),
-    ("loop", "loop"),
-    ("seed_lot", "seed lot"),
-    ("meter", "meter"),
-)
-"""Fields that name what an entry is about, and the kind of thing each names."""
 
 DAY_FORMAT: Final = "ddd d MMM yyyy"
 """As dates are written everywhere: no day can be taken for a month."""
@@ -165,11 +155,11 @@ class EntryLine(QWidget):
         if self._behind is None:
             return
         farm, kept = self._behind.outlook.farm, self.about.currentData()
-        wanted = [field for field in needed if field in dict(ABOUT)]
+        wanted = [field for field in needed if field in ABOUT]
         self.about.clear()
         if not wanted:
             self.about.addItem(tr("the farm as a whole"), ("", NO_ID))
-        for field, word in ABOUT:
+        for field, word in ABOUT.items():
             if not wanted or field in wanted:
                 for thing in things(farm, word):
                     self.about.addItem(label_of(thing), (field, thing.id))
@@ -234,7 +224,7 @@ class EntryLine(QWidget):
     def show_entry(self, entry: LogEntry) -> None:
         """Show an entry, but for its day."""
         choose(self.what, entry.what)
-        for field, _word in ABOUT:
+        for field in ABOUT:
             if getattr(entry, field) != NO_ID:
                 choose(self.about, (field, getattr(entry, field)))
         for box, data in (
