@@ -138,8 +138,6 @@ def _sheet_wish(parsed: argparse.Namespace, kind: LabelKind, paper: Paper, cauti
 
 def _grid(parsed: argparse.Namespace, kind: LabelKind, paper: Paper) -> LabelGrid:
     from planner.paper.labels_grid import (
-        CUT_EDGE_MM,
-        CUT_GAP_MM,
         LabelGrid,
         centred_grid,
         fitted_grid,
@@ -152,7 +150,7 @@ def _grid(parsed: argparse.Namespace, kind: LabelKind, paper: Paper) -> LabelGri
     if parsed.grid is None:
         if parsed.margin or parsed.gap:
             raise WrongUsageError("--margin and --gap belong to a grid: say --grid too, such as --grid 3x8.")
-        return fitted_grid(paper, width_mm=width, height_mm=height, edge_mm=CUT_EDGE_MM, gap_mm=CUT_GAP_MM)
+        return fitted_grid(paper, width_mm=width, height_mm=height)
     columns, rows = whole_pair_of(parsed.grid, field="grid")
     gap = pair_of(parsed.gap, field="gap") if parsed.gap else (0.0, 0.0)
     if not parsed.margin:

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QWidget
 
 from planner.catalogue.names import CODE_OF_LANGUAGE, named_beside
 from planner.desk import settings
+from planner.desk.labels.wish import LABEL_TITLES, LabelWish, label_wish_pages
 from planner.desk.outlook import Outlook
 from planner.desk.print_form import DocumentChoice, FormNeeds, PrintWish
 from planner.desk.printing import PrintDialog, PrintNeeds
@@ -23,11 +24,9 @@ from planner.desk.say import tr
 from planner.desk.services import WorkspaceNeeds
 from planner.desk.sheets import (
     CHOICES,
-    LABEL_TITLES,
     LONGEST_WEEKS,
     Sheets,
     document_sheets,
-    label_pages,
     paper_named,
 )
 from planner.paper.documents.ask import Ask
@@ -101,7 +100,9 @@ class PrintAsking(QObject):
         return PrintWish(document=key, paper=document.paper.name, from_on=begins_on, weeks=document.weeks)
 
     def _label_choices(self, day: date, paper: str) -> Iterator[DocumentChoice]:
-        says = tr("on plain paper, to be cut along the lines; for sheets of labels there is raftweek labels")
+        says = tr(
+            "on plain paper, to be cut along the lines; for sheets of labels see Paper, Labels and tags"
+        )
         for key, kind in LABELS.items():
             yield DocumentChoice(
                 key=key,
@@ -130,7 +131,9 @@ class PrintAsking(QObject):
             printed_on=self._needs.now(),
         )
         if wish.document in LABELS:
-            return label_pages(LABELS[wish.document], ask, paper)
+            kind = LABELS[wish.document]
+            labels = LabelWish(kind=kind, paper=paper.name, from_on=wish.from_on, weeks=wish.weeks)
+            return label_wish_pages(labels, ask)
         document = document_named(wish.document)
         ask = replace(ask, large=document.is_large_on(paper))
         style = style_for(

@@ -13,12 +13,8 @@ from PySide6.QtGui import QImage, QPagedPaintDevice
 
 from planner.paper.bilingual import in_two_languages
 from planner.paper.documents.ask import MOST_WEEKS, Ask
-from planner.paper.errors import PaperError
-from planner.paper.labels import LabelKind, labels_of, rows_asked
-from planner.paper.labels_grid import CUT_EDGE_MM, CUT_GAP_MM, fitted_grid
-from planner.paper.labels_sheet import USUAL_SIZE_MM, SheetWish, label_sheets
 from planner.paper.marks import Page
-from planner.paper.qt_writer import QtFontMetrics, laid_out, page_image, paint_pages, write_pages
+from planner.paper.qt_writer import laid_out, page_image, paint_pages, write_pages
 from planner.paper.registry import Document
 from planner.paper.report import Report
 from planner.paper.sheet_files import second_language
@@ -26,11 +22,6 @@ from planner.paper.style import ALL_PAPERS, STYLE, Paper, PaperStyle
 
 CHOICES: Final = ALL_PAPERS
 LONGEST_WEEKS: Final = MOST_WEEKS
-LABEL_TITLES: Final = {LabelKind.TRAY: "Tray and pot labels", LabelKind.RAFT: "Raft tags"}
-NOTHING_TO_LABEL: Final = {
-    LabelKind.TRAY: "Nothing is sown in these weeks, so there is no label to print.",
-    LabelKind.RAFT: "Nothing is moved to a bed in these weeks, so there is no tag to print.",
-}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -86,19 +77,3 @@ def report_sheets(report: Report, paper: Paper, *, style: PaperStyle = STYLE) ->
         paper=paper,
         pages=laid_out(report, paper, style=style),
     )
-
-
-def label_pages(kind: LabelKind, ask: Ask, paper: Paper) -> Sheets:
-    """Return the labels of what is sown, or moved to beds, in the weeks asked for, on paper to be cut.
-
-    Raises `PaperError` when there is nothing to label, and `GridError` or `NoRoomOnLabelError` as labels do.
-    """
-    rows = rows_asked(kind, ask.farm, ask.forecast, first_day=ask.first_day, last_day=ask.end_day)
-    labels = labels_of(kind, ask.farm, ask.forecast, rows=rows)
-    if not labels:
-        raise PaperError(NOTHING_TO_LABEL[kind])
-    width, height = USUAL_SIZE_MM[kind]
-    grid = fitted_grid(paper, width_mm=width, height_mm=height, edge_mm=CUT_EDGE_MM, gap_mm=CUT_GAP_MM)
-    wish = SheetWish(grid=grid, paper=paper, outlined=True)
-    pages = label_sheets(labels, wish, QtFontMetrics()).pages
-    return Sheets(title=LABEL_TITLES[kind], author=ask.farm.settings.name, paper=paper, pages=pages)

@@ -116,7 +116,12 @@ def checked_on(grid: LabelGrid, paper: Paper) -> LabelGrid:
 
 
 def fitted_grid(
-    paper: Paper, *, width_mm: float, height_mm: float, edge_mm: float, gap_mm: float
+    paper: Paper,
+    *,
+    width_mm: float,
+    height_mm: float,
+    edge_mm: float = CUT_EDGE_MM,
+    gap_mm: float = CUT_GAP_MM,
 ) -> LabelGrid:
     """Return as many labels as a plain sheet has room for inside its edge, in the middle of it."""
     columns = _that_fit(paper.width_mm - 2 * edge_mm, width_mm, gap_mm)

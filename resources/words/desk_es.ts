@@ -7906,8 +7906,8 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin alimento</translation>
     </message>
     <message>
-        <source>on plain paper, to be cut along the lines; for sheets of labels there is raftweek labels</source>
-        <translation type="unfinished">en papel simple, para cortar por las líneas; para hojas de etiquetas está raftweek labels</translation>
+        <source>on plain paper, to be cut along the lines; for sheets of labels see Paper, Labels and tags</source>
+        <translation type="unfinished">en papel simple, para cortar por las líneas; para hojas de etiquetas véase Papel, Etiquetas y tarjetas</translation>
     </message>
     <message>
         <source>on the same side of 1 as the published ratio</source>

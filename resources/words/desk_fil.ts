@@ -7906,8 +7906,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang pakain</translation>
     </message>
     <message>
-        <source>on plain paper, to be cut along the lines; for sheets of labels there is raftweek labels</source>
-        <translation type="unfinished">sa karaniwang papel, gugupitin sa mga guhit; para sa papel na may label, gamitin ang raftweek labels</translation>
+        <source>on plain paper, to be cut along the lines; for sheets of labels see Paper, Labels and tags</source>
+        <translation type="unfinished">sa karaniwang papel, gugupitin sa mga guhit; para sa papel na may label, tingnan ang Papel, Mga label at tag</translation>
     </message>
     <message>
         <source>on the same side of 1 as the published ratio</source>

@@ -10,13 +10,11 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
-from planner.desk.sheets import LABEL_TITLES, NOTHING_TO_LABEL, Sheets, paper_named
+from planner.desk.sheets import Sheets, paper_named
 from planner.paper.documents.ask import Ask
 from planner.paper.errors import PaperError
 from planner.paper.labels import LabelKind, label_caution, labels_of, rows_asked
 from planner.paper.labels_grid import (
-    CUT_EDGE_MM,
-    CUT_GAP_MM,
     GridError,
     LabelGrid,
     checked_on,
@@ -28,6 +26,11 @@ from planner.paper.labels_sheet import USUAL_SIZE_MM, SheetWish, calibration_pag
 from planner.paper.qt_writer import QtFontMetrics
 from planner.paper.style import A4, Paper
 
+LABEL_TITLES: Final = {LabelKind.TRAY: "Tray and pot labels", LabelKind.RAFT: "Raft tags"}
+NOTHING_TO_LABEL: Final = {
+    LabelKind.TRAY: "Nothing is sown in these weeks, so there is no label to print.",
+    LabelKind.RAFT: "Nothing is moved to a bed in these weeks, so there is no tag to print.",
+}
 _PARTS: Final = 4
 
 
@@ -106,7 +109,7 @@ def _lie(wish: LabelWish, ask: Ask, paper: Paper) -> SheetWish:
 def plain_grid(kind: LabelKind, paper: Paper) -> LabelGrid:
     """Return as many labels of the usual size as plain paper holds."""
     width, height = USUAL_SIZE_MM[kind]
-    return fitted_grid(paper, width_mm=width, height_mm=height, edge_mm=CUT_EDGE_MM, gap_mm=CUT_GAP_MM)
+    return fitted_grid(paper, width_mm=width, height_mm=height)
 
 
 def grid_words(grid: LabelGrid) -> str:
