@@ -29,8 +29,6 @@ from planner.forecast.verdicts import supply_ratios, symbol_of
 
 _G_PER_KG: Final = 1000.0
 _L_PER_M3: Final = 1000.0
-SMALL_TANK_L: Final = 500.0
-"""Below this volume fish are stocked at half the density (FAO 589, page 125)."""
 
 
 def slow_flags(farm: Farm, table: BatchTable, ruler: Ruler) -> Iterator[Flag]:
@@ -177,6 +175,18 @@ def runs(marked: np.ndarray) -> Iterator[tuple[int, int]]:
     yield from zip(np.flatnonzero(edges > 0).tolist(), (np.flatnonzero(edges < 0) - 1).tolist(), strict=True)
 
 
+def is_small_tank(volume_l: float, catalogue: Catalogue) -> bool:
+    """Tell whether a tank is so small that fish are stocked at half the density."""
+    return volume_l < catalogue.figure("coefficient/fish/small_tank_l").value
+
+
+def density_limit(species: FishSpecies, volume_l: float, catalogue: Catalogue) -> float:
+    """Return the most fish of a species that a tank may hold [kg/m³]."""
+    if is_small_tank(volume_l, catalogue):
+        return species.density_limit_small_tank_kg_per_m3
+    return species.density_limit_kg_per_m3
+
+
 def tank_density(
     farm: Farm, catalogue: Catalogue, groups: Sequence[GroupForecast], tank: Tank, ruler: Ruler
 ) -> tuple[Floats, float] | None:
@@ -186,10 +196,7 @@ def tank_density(
         return None
     entered = by_id(farm.fish_groups)
     kinds = [catalogue.fish[entered[group.group].species] for group in inside]
-    small = tank.volume_l < SMALL_TANK_L
-    limit = min(
-        kind.density_limit_small_tank_kg_per_m3 if small else kind.density_limit_kg_per_m3 for kind in kinds
-    )
+    limit = min(density_limit(kind, tank.volume_l, catalogue) for kind in kinds)
     mass_kg = sum((group.biomass_g for group in inside), start=np.zeros(ruler.days)) / _G_PER_KG
     return mass_kg / (tank.volume_l / _L_PER_M3), limit
 

@@ -42,7 +42,6 @@ MODULE_WIDE = {
     "_WEIGHT_SPAN": "what a float can hold",
     "_AS_OWN": "nearness below which two are taken for one",
     "LEVELS_PERCENT": "levels of chance that are shown",
-    "SMALL_TANK_L": "a limit of fao589 that should be a row beside the densities it parts",
 }
 """Numbers of whole modules, each with what it is; a new one needs its reason here or a row in resources/."""
 

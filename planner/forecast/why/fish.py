@@ -14,7 +14,7 @@ from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
 from planner.farm.site import Loop
 from planner.farm.species import FishSpecies
 from planner.forecast.fish import share_of_table
-from planner.forecast.flags import SMALL_TANK_L
+from planner.forecast.flags import is_small_tank
 from planner.forecast.ration import table_ration
 from planner.forecast.values import GroupForecast, LoopForecast
 from planner.forecast.why.formulas import Formula, recomputed
@@ -325,7 +325,8 @@ def why_density(ground: Ground, tank_id: Id, day: int) -> Explanation:
 
 
 def _limits(ground: Ground, inside: list[GroupForecast], *, volume_l: float) -> tuple[Input, ...]:
-    name = "density_limit_" + ("small_tank_" if volume_l < SMALL_TANK_L else "") + "kg_per_m3"
+    small = is_small_tank(volume_l, ground.catalogue)
+    name = "density_limit_" + ("small_tank_" if small else "") + "kg_per_m3"
     keys = dict.fromkeys(ground.groups[group.group].species for group in inside)
     return tuple(ground.figure("limit", f"fish/{key}/{name}") for key in keys)
 

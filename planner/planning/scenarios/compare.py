@@ -13,10 +13,10 @@ import numpy as np
 
 from planner.farm.changes import Change
 from planner.farm.crops import Phase
-from planner.farm.farm import DAYS_PER_WEEK, Farm, by_id
+from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.farm.fields import Id
 from planner.forecast.engine import Forecaster
-from planner.forecast.flags import SMALL_TANK_L
+from planner.forecast.flags import tank_density
 from planner.forecast.supply import dose_days
 from planner.forecast.values import FlagKind, Floats, Forecast, LoopForecast, Ruler
 from planner.forecast.verdicts import supply_ratios, symbol_of
@@ -178,20 +178,13 @@ def _occupancy(forecast: Forecast) -> tuple[float, float]:
 
 
 def _fullest(farm: Farm, forecast: Forecast, forecaster: Forecaster) -> tuple[float | None, float | None]:
-    entered, fullest = by_id(farm.fish_groups), []
+    groups = [group for loop in forecast.loops for group in loop.groups]
+    catalogue, fullest = forecaster.catalogue_for(farm), []
     for tank in farm.tanks:
-        inside = [group for loop in forecast.loops for group in loop.groups if group.tank == tank.id]
-        if not inside:
-            continue
-        kinds = [forecaster.catalogue.fish[entered[group.group].species] for group in inside]
-        small = tank.volume_l < SMALL_TANK_L
-        limit = min(
-            kind.density_limit_small_tank_kg_per_m3 if small else kind.density_limit_kg_per_m3
-            for kind in kinds
-        )
-        mass: Floats = sum((group.biomass_g for group in inside), start=np.zeros(forecast.ruler.days))
-        density = float(mass.max()) / tank.volume_l
-        fullest.append((density / limit, density, limit))
+        found = tank_density(farm, catalogue, groups, tank, forecast.ruler)
+        if found is not None:
+            density, limit = float(found[0].max()), found[1]
+            fullest.append((density / limit, density, limit))
     if not fullest:
         return None, None
     _, density, limit = max(fullest)

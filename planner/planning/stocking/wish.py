@@ -13,7 +13,7 @@ from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.farm.fields import Id
 from planner.farm.fish import Feeding, FishGroup
 from planner.farm.site import Tank
-from planner.forecast.flags import SMALL_TANK_L
+from planner.forecast.flags import density_limit as limit_of_species
 
 _ROUNDING: Final = 1e-9
 WHOLE: Final = 1.0
@@ -76,9 +76,7 @@ def density_limit(tank: Tank, wish: StockingWish, catalogue: Catalogue) -> float
     """Return the most fish a tank may hold [kg/m³]: what was asked for, else the species' limit."""
     if wish.density_limit_kg_per_m3 is not None:
         return wish.density_limit_kg_per_m3
-    species = catalogue.fish[wish.species]
-    small = tank.volume_l < SMALL_TANK_L
-    return species.density_limit_small_tank_kg_per_m3 if small else species.density_limit_kg_per_m3
+    return limit_of_species(catalogue.fish[wish.species], tank.volume_l, catalogue)
 
 
 def harvest_weight(wish: StockingWish, catalogue: Catalogue) -> float:
