@@ -3572,6 +3572,10 @@
         <translation type="unfinished">Aún no hay circuito de agua. Aquí se pesa lo que aportan sus peces y lo que piden sus plantas.</translation>
     </message>
     <message>
+        <source>No meter yet. Add one, and you are told when it must be calibrated.</source>
+        <translation type="unfinished">Aún no hay medidor. Añada uno y se le avisará cuándo hay que calibrarlo.</translation>
+    </message>
+    <message>
         <source>No plan can be better: this is proven.</source>
         <translation type="unfinished">Ningún plan puede ser mejor: está probado.</translation>
     </message>
@@ -3590,6 +3594,10 @@
     <message>
         <source>No scenario yet. Try a change on the left, or keep a proposal of another section to compare. The farm stays as it is until you adopt one.</source>
         <translation type="unfinished">Aún no hay escenario. Pruebe un cambio a la izquierda, o guarde una propuesta de otra sección para comparar. La granja queda como está hasta que adopte uno.</translation>
+    </message>
+    <message>
+        <source>No seed lot yet. Add one, and its germination tests are reckoned with.</source>
+        <translation type="unfinished">Aún no hay lote de semilla. Añada uno y se contará con sus pruebas de germinación.</translation>
     </message>
     <message>
         <source>No sowings could be worked out: {why}</source>
@@ -3710,6 +3718,10 @@
         <translation type="unfinished">No hay nada pendiente.</translation>
     </message>
     <message>
+        <source>Nothing is late. What was due and is not logged stands here, once there is a log.</source>
+        <translation type="unfinished">Nada está atrasado. Aquí aparece lo que tocaba y no está anotado, en cuanto haya un registro.</translation>
+    </message>
+    <message>
         <source>Nothing is logged yet, so there is nothing to repeat.</source>
         <translation type="unfinished">Todavía no hay nada anotado, así que no hay nada que repetir.</translation>
     </message>
@@ -3758,6 +3770,10 @@
         <translation type="unfinished">Nada esta semana</translation>
     </message>
     <message>
+        <source>Nothing to compare yet: log when batches are sown, moved and picked.</source>
+        <translation type="unfinished">Aún no hay nada que comparar: anote cuándo se siembran, se trasladan y se cosechan los lotes.</translation>
+    </message>
+    <message>
         <source>Nothing to log yet</source>
         <translation type="unfinished">Nada que anotar aún</translation>
     </message>
@@ -3772,6 +3788,10 @@
     <message>
         <source>Nothing was kept yet, and nothing typed is lost.</source>
         <translation type="unfinished">Todavía no se guardó nada, y nada de lo escrito se pierde.</translation>
+    </message>
+    <message>
+        <source>Nothing was learned yet: it comes from the logged stages of batches.</source>
+        <translation type="unfinished">Aún no se aprendió nada: sale de las etapas anotadas de los lotes.</translation>
     </message>
     <message>
         <source>Nothing was typed yet.</source>

@@ -3572,6 +3572,10 @@
         <translation type="unfinished">Wala pang loop ng tubig. Dito tinitimbang ang bigay ng isda at ang kailangan ng halaman.</translation>
     </message>
     <message>
+        <source>No meter yet. Add one, and you are told when it must be calibrated.</source>
+        <translation type="unfinished">Wala pang panukat. Magdagdag ng isa, at sasabihan ka kung kailan ito dapat i-calibrate.</translation>
+    </message>
+    <message>
         <source>No plan can be better: this is proven.</source>
         <translation type="unfinished">Wala nang planong mas mahusay: napatunayan ito.</translation>
     </message>
@@ -3590,6 +3594,10 @@
     <message>
         <source>No scenario yet. Try a change on the left, or keep a proposal of another section to compare. The farm stays as it is until you adopt one.</source>
         <translation type="unfinished">Wala pang scenario. Subukan ang isang pagbabago sa kaliwa, o itabi ang mungkahi ng ibang bahagi para ihambing. Hindi nagbabago ang farm hanggang tanggapin mo ang isa.</translation>
+    </message>
+    <message>
+        <source>No seed lot yet. Add one, and its germination tests are reckoned with.</source>
+        <translation type="unfinished">Wala pang lote ng binhi. Magdagdag ng isa, at isasama sa kuwenta ang mga pagsubok ng pagtubo nito.</translation>
     </message>
     <message>
         <source>No sowings could be worked out: {why}</source>
@@ -3710,6 +3718,10 @@
         <translation type="unfinished">Walang gagawin.</translation>
     </message>
     <message>
+        <source>Nothing is late. What was due and is not logged stands here, once there is a log.</source>
+        <translation type="unfinished">Walang nahuhuli. Lalabas dito ang dapat nang nagawa pero hindi pa naitala, kapag may talaan na.</translation>
+    </message>
+    <message>
         <source>Nothing is logged yet, so there is nothing to repeat.</source>
         <translation type="unfinished">Wala pang naitatala, kaya walang mauulit.</translation>
     </message>
@@ -3758,6 +3770,10 @@
         <translation type="unfinished">Wala ngayong linggo</translation>
     </message>
     <message>
+        <source>Nothing to compare yet: log when batches are sown, moved and picked.</source>
+        <translation type="unfinished">Wala pang maihahambing: itala kung kailan inihasik, inilipat at inani ang mga batch.</translation>
+    </message>
+    <message>
         <source>Nothing to log yet</source>
         <translation type="unfinished">Wala pang maitatala</translation>
     </message>
@@ -3772,6 +3788,10 @@
     <message>
         <source>Nothing was kept yet, and nothing typed is lost.</source>
         <translation type="unfinished">Wala pang naitago, at walang nawalang tina-type.</translation>
+    </message>
+    <message>
+        <source>Nothing was learned yet: it comes from the logged stages of batches.</source>
+        <translation type="unfinished">Wala pang natutuhan: galing ito sa mga naitalang yugto ng mga batch.</translation>
     </message>
     <message>
         <source>Nothing was typed yet.</source>

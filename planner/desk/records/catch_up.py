@@ -76,9 +76,8 @@ _EVERY: Final = "coefficient/water_care/test_every_days_ph"
 
 
 class CatchUp(QWidget):
-    """A sheet at a time. `acted` asks for the act, `troubled` says what stands in the way."""
+    """A sheet at a time. `told` says what was kept; what stands in the way is said above the lines."""
 
-    troubled = Signal(str)
     told = Signal(str)
 
     def __init__(self, needs: PlaceNeeds, theme: Theme, parent: QWidget) -> None:

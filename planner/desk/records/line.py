@@ -25,6 +25,7 @@ from planner.actions import records
 from planner.desk.behind import Behind
 from planner.desk.flow import Flow
 from planner.desk.plan.kit import Words, button
+from planner.desk.records.choice import Choice
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.water_words import caution_texts
@@ -61,9 +62,9 @@ class EntryLine(QWidget):
     def __init__(self, theme: Theme, parent: QWidget) -> None:
         super().__init__(parent)
         self._behind: Behind | None = None
-        self.what, self.about, self.unit = QComboBox(self), QComboBox(self), QComboBox(self)
-        self.supplement, self.reason = QComboBox(self), QComboBox(self)
-        self.quantity, self.meter = QComboBox(self), QComboBox(self)
+        self.what, self.about, self.unit = Choice(self), Choice(self), Choice(self)
+        self.supplement, self.reason = Choice(self), Choice(self)
+        self.quantity, self.meter = Choice(self), Choice(self)
         self.on, self.at = QDateEdit(self), QLineEdit(self)
         self.amount, self.out_of = QDoubleSpinBox(self), QSpinBox(self)
         self.who, self.notes = QLineEdit(self), QLineEdit(self)

@@ -63,19 +63,38 @@ class RecordsPlace(Place):
         self.late_tasks = Table(late_columns(), tr("Late"), self.theme, self)
         self.totals = Words("", self.theme, self)
         self.entries = Table(entry_columns(), tr("What happened"), self.theme, self)
-        self.entries.say_when_empty(
-            tr("Nothing is logged yet. Say above what happened, to what and how much, then press “Log it”.")
-        )
         self.outcomes = Table(outcome_columns(), tr("Planned against actual"), self.theme, self)
         self.lessons = Table(lesson_columns(), tr("What was learned"), self.theme, self)
         self.lots = Table(lot_columns(), tr("Seed lots"), self.theme, self)
         self.meters = Table(meter_columns(), tr("Meters"), self.theme, self)
+        self._say_when_empty()
         self.catch_up = CatchUp(needs, self.theme, self)
         self.tabs = QTabWidget(self)
         self.tabs.setAccessibleName(tr("Records"))
         self.tabs.tabBar().setAccessibleName(tr("Records"))
         self._lay_out()
         self._connect()
+
+    def _say_when_empty(self) -> None:
+        """Let every list say what it is for as long as it is empty."""
+        for table, words in (
+            (
+                self.entries,
+                tr(
+                    "Nothing is logged yet. "
+                    "Say above what happened, to what and how much, then press “Log it”."
+                ),
+            ),
+            (
+                self.late_tasks,
+                tr("Nothing is late. What was due and is not logged stands here, once there is a log."),
+            ),
+            (self.outcomes, tr("Nothing to compare yet: log when batches are sown, moved and picked.")),
+            (self.lessons, tr("Nothing was learned yet: it comes from the logged stages of batches.")),
+            (self.lots, tr("No seed lot yet. Add one, and its germination tests are reckoned with.")),
+            (self.meters, tr("No meter yet. Add one, and you are told when it must be calibrated.")),
+        ):
+            table.say_when_empty(words)
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
@@ -90,7 +109,7 @@ class RecordsPlace(Place):
         self.tabs.addTab(_page(self.lessons, (self.accept,), self), tr("Learned"))
         self.tabs.addTab(_page(self.lots, (self.new_lot,), self), tr("Seed lots"))
         self.tabs.addTab(_page(self.meters, (self.new_meter,), self), tr("Meters"))
-        self.tabs.currentChanged.connect(self._on_tab)
+        self.tabs.currentChanged.connect(self._on_turned)
         column.addWidget(self.tabs, 1)
 
     def _connect(self) -> None:
@@ -106,7 +125,6 @@ class RecordsPlace(Place):
         self.late_tasks.activated.connect(self._on_chosen)
         self.lots.activated.connect(self._on_opened)
         self.meters.activated.connect(self._on_opened)
-        self.catch_up.troubled.connect(self.troubled)
         self.catch_up.told.connect(self.told)
 
     def show_behind(self, behind: Behind) -> None:
@@ -137,7 +155,13 @@ class RecordsPlace(Place):
         for part in (self.late, self.totals, self.catch_up, self.line.care):
             part.wear(theme)
 
-    def _on_tab(self, *_at: int) -> None:
+    def _on_turned(self, _at: int) -> None:
+        """Go straight to the boxes of a sheet; who walks along the tabs by keyboard stays on them."""
+        self._on_tab()
+        if self.tabs.currentWidget() is self.catch_up and not self.tabs.tabBar().hasFocus():
+            self.catch_up.grid.setFocus()
+
+    def _on_tab(self) -> None:
         """Leave the room to the sheet while it is typed from: it has a head of its own."""
         alone = self.tabs.currentWidget() is self.catch_up
         self.line.setVisible(not alone)

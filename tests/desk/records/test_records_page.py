@@ -59,6 +59,39 @@ def test_that_the_keyboard_goes_through_the_boxes_as_they_stand(page):
     assert passed == [*seen, line.save, line.again]
 
 
+def test_that_words_with_a_blank_are_typed_into_a_box(page):
+    line = page.line
+    line.what.setFocus()
+    QTest.keyClicks(line.what, "fish t")
+    assert line.what.currentData() is Happening.FISH_TAKEN
+    assert not line.what.view().isVisible()
+
+
+@pytest.mark.parametrize(("key", "goes_to"), [(Qt.Key.Key_Tab, "about"), (Qt.Key.Key_Backtab, "at")])
+def test_that_tab_takes_what_is_marked_in_an_open_list_and_goes_on(page, key, goes_to):
+    line = page.line
+    line.what.setFocus()
+    opened = line.what.view()  # as it is; shown, it would warn on a platform without windows
+    opened.setCurrentIndex(line.what.model().index(line.what.findData(Happening.GERMINATED), 0))
+    QTest.keyClick(opened, key)
+    assert line.what.currentData() is Happening.GERMINATED
+    assert page.focusWidget() is getattr(line, goes_to)
+
+
+def test_that_the_sheet_has_the_keyboard_once_it_is_opened(page):
+    page.line.what.setFocus()
+    page.tabs.setCurrentWidget(page.catch_up)
+    assert page.focusWidget() is page.catch_up.grid
+
+
+def test_that_walking_along_the_tabs_by_keyboard_goes_past_the_sheet(page):
+    bar = page.tabs.tabBar()
+    bar.setFocus()
+    QTest.keyClick(bar, Qt.Key.Key_Right)
+    QTest.keyClick(bar, Qt.Key.Key_Right)
+    assert page.tabs.tabText(page.tabs.currentIndex()) == "Late"
+
+
 def test_that_a_refused_entry_keeps_what_was_typed(window, page):
     told = []
     page.troubled.connect(told.append)
