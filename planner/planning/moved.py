@@ -19,7 +19,7 @@ from planner.farm.fields import Id
 from planner.farm.log import LogEntry
 from planner.farm.site import Bed, Loop, Site
 from planner.farm.water import Reading
-from planner.forecast.values import Floats, Forecast
+from planner.forecast.values import Floats, Forecast, Ints
 
 _BED = 3
 _CLEARED = 5
@@ -39,6 +39,9 @@ class Milestone(Enum):
 
     FIRST_PICK = "first pick"
     CLEARED = "cleared"
+
+
+_STAGE = {Milestone.FIRST_PICK: _BED, Milestone.CLEARED: _CLEARED}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,34 +64,65 @@ class Difference:
 
 def difference(before: Forecast, after: Forecast) -> Difference:
     """Return what moved between two forecasts that begin on the same day."""
-    return Difference(batches=_moved(before, after), weeks=tuple(_shifts(before, after)))
+    moved = tuple(_moved(before, after, in_both(before, after)))
+    return Difference(batches=moved, weeks=tuple(_shifts(before, after)))
 
 
-def _moved(before: Forecast, after: Forecast) -> tuple[Moved, ...]:
-    if before.ruler.start_on == after.ruler.start_on and before.batches.ids == after.batches.ids:
-        return tuple(_moved_in_place(before, after))
-    old, new = _picks(before), _picks(after)
-    return tuple(
-        Moved(batch=each, old_on=old.get(each), new_on=new.get(each))
-        for each in {**old, **new}
-        if old.get(each) != new.get(each)
-    )
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class InBoth:
+    """The batches that two forecasts have in common.
+
+    `old` and `new` are their rows, shape (batch,), in the order of the new forecast; `later_days`, shape
+    (batch, stage), is by how many days each stage of theirs ends later.
+    """
+
+    old: Ints
+    new: Ints
+    later_days: Ints
 
 
-def _moved_in_place(before: Forecast, after: Forecast) -> Iterator[Moved]:
-    """Yield what moved where the batches are the same: after most acts, and quick on a large farm."""
-    old, new = before.batches.ends[:, _BED], after.batches.ends[:, _BED]
-    for row in np.flatnonzero(old != new).tolist():
-        days = before.ruler.date_of(int(old[row])), after.ruler.date_of(int(new[row]))
-        yield Moved(batch=before.batches.ids[row], old_on=days[0], new_on=days[1])
+def in_both(before: Forecast, after: Forecast) -> InBoth:
+    """Return the batches that are in both of two forecasts, and how far they moved."""
+    old, new = before.batches, after.batches
+    then = now = np.arange(len(new.ids))
+    if old.ids != new.ids:
+        rows = [(old.row_of[each], row) for row, each in enumerate(new.ids) if each in old.row_of]
+        then, now = np.asarray(rows, dtype=np.int64).reshape(-1, 2).T
+    shift = (after.ruler.start_on - before.ruler.start_on).days
+    return InBoth(old=then, new=now, later_days=new.ends[now] + shift - old.ends[then])
 
 
-def _picks(forecast: Forecast) -> dict[Id, date]:
-    table = forecast.batches
-    return {
-        each: forecast.ruler.date_of(int(day))
-        for each, day in zip(table.ids, table.ends[:, _BED], strict=True)
-    }
+def _moved(before: Forecast, after: Forecast, both: InBoth) -> Iterator[Moved]:
+    """Yield the batches whose first pick is on another day, then those that went, then those that came."""
+    yield from _moved_to(both, both.later_days[:, _BED] != 0, Milestone.FIRST_PICK, before, after)
+    for row in _others(before, both.old):
+        yield Moved(batch=before.batches.ids[row], old_on=_day(before, row, _BED), new_on=None)
+    for row in _others(after, both.new):
+        yield Moved(batch=after.batches.ids[row], old_on=None, new_on=_day(after, row, _BED))
+
+
+def _moved_to(
+    both: InBoth, which: np.ndarray, milestone: Milestone, before: Forecast, after: Forecast
+) -> Iterator[Moved]:
+    stage = _STAGE[milestone]
+    for then, now in zip(both.old[which].tolist(), both.new[which].tolist(), strict=True):
+        yield Moved(
+            batch=after.batches.ids[now],
+            old_on=_day(before, then, stage),
+            new_on=_day(after, now, stage),
+            milestone=milestone,
+        )
+
+
+def _others(forecast: Forecast, rows: Ints) -> list[int]:
+    """Return the rows of a forecast that are not among some."""
+    lone = np.ones(len(forecast.batches.ids), dtype=bool)
+    lone[rows] = False
+    return lone.nonzero()[0].tolist()
+
+
+def _day(forecast: Forecast, row: int, stage: int) -> date:
+    return forecast.ruler.date_of(int(forecast.batches.ends[row, stage]))
 
 
 def _shifts(before: Forecast, after: Forecast) -> Iterator[WeekShift]:
@@ -150,26 +184,16 @@ def moved_because(before: Forecast, after: Forecast, act: ChangeSet) -> tuple[Mo
 
     The day is that of the first pick or, where that stays, the one on which the places are free again.
     """
-    return tuple(_because(one, act) for one in (*_moved(before, after), *_cleared(before, after)))
+    both = in_both(before, after)
+    found = (*_moved(before, after, both), *_cleared(before, after, both))
+    return tuple(_because(one, act) for one in found)
 
 
-def _cleared(before: Forecast, after: Forecast) -> Iterator[Moved]:
+def _cleared(before: Forecast, after: Forecast, both: InBoth) -> Iterator[Moved]:
     """Yield the batches whose first pick stays, and whose places are free on another day."""
-    old, new = before.batches, after.batches
-    shift = (after.ruler.start_on - before.ruler.start_on).days
-    rows = [(row, old.row_of[each]) for row, each in enumerate(new.ids) if each in old.row_of]
-    if not rows:
-        return
-    now, then = np.asarray(rows, dtype=np.int64).T
-    by = new.ends[now] + shift - old.ends[then]
-    for at in np.flatnonzero((by[:, _BED] == 0) & (by[:, _CLEARED] != 0)).tolist():
-        ends = int(old.ends[then[at], _CLEARED]), int(new.ends[now[at], _CLEARED])
-        yield Moved(
-            batch=new.ids[now[at]],
-            old_on=before.ruler.date_of(ends[0]),
-            new_on=after.ruler.date_of(ends[1]),
-            milestone=Milestone.CLEARED,
-        )
+    later = both.later_days
+    only = (later[:, _BED] == 0) & (later[:, _CLEARED] != 0)
+    return _moved_to(both, only, Milestone.CLEARED, before, after)
 
 
 def _because(one: Moved, act: ChangeSet) -> MovedBecause:

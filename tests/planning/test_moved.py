@@ -169,6 +169,19 @@ def test_that_a_logged_entry_is_named_as_the_cause(means, farm):
     assert (told.cause, told.moved.new_on) == (Cause.REMOVED, None)
 
 
+def test_that_another_order_and_an_earlier_begin_of_the_plan_move_no_batch(means, farm):
+    """Days are held against days of the calendar, and batches against themselves, wherever they stand."""
+    begin = dataclasses.replace(farm.settings, plan_from=farm.settings.plan_from - timedelta(days=14))
+    gone = farm.batches[0]
+    other = dataclasses.replace(farm, settings=begin, batches=farm.batches[:0:-1], placements=())
+    before = means.forecaster.preview(dataclasses.replace(farm, placements=()))
+    after = means.forecaster.preview(other)
+    (told,) = moved_because(before, after, ChangeSet(title="", changes=(Change(before=gone),)))
+    assert (told.moved.batch, told.moved.new_on) == (gone.id, None)
+    (back,) = moved_because(after, before, ChangeSet(title="", changes=(Change(after=gone),)))
+    assert (back.cause, back.moved.old_on, back.moved.new_on) == (Cause.ADDED, None, told.moved.old_on)
+
+
 def test_that_nothing_moves_between_a_forecast_and_itself(means, farm):
     found = means.forecaster.preview(farm)
     assert difference(found, found).batches == ()

@@ -20,6 +20,7 @@ from planner.farm.fields import Id
 from planner.farm.ids import new_id
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Forecast
+from planner.planning.moved import in_both
 
 _FIRST_PICK, _OVER = 3, 4
 _PERCENT: Final = 100.0
@@ -95,17 +96,17 @@ class Shift:
 def shifts(farm: Farm, now: Forecast, then: Forecast) -> tuple[Shift, ...]:
     """Return every batch whose days differ in two forecasts of the same batches, in order of its harvest."""
     codes = {batch.id: batch.code for batch in farm.batches}
-    old, new = now.batches.ends, then.batches.ends
-    rows = np.flatnonzero((old[:, (_FIRST_PICK, _OVER)] != new[:, (_FIRST_PICK, _OVER)]).any(axis=1))
-    day = now.ruler.date_of
+    both, day = in_both(now, then), now.ruler.date_of
+    moves = both.later_days[:, (_FIRST_PICK, _OVER)].any(axis=1)
+    old, new = now.batches.ends[both.old[moves]], then.batches.ends[both.new[moves]]
     found = (
         Shift(
             batch=now.batches.ids[row],
             code=codes[now.batches.ids[row]],
-            picked_on=(day(old[row, _FIRST_PICK]), day(new[row, _FIRST_PICK])),
-            over_on=(day(old[row, _OVER]), day(new[row, _OVER])),
+            picked_on=(day(was[_FIRST_PICK]), day(will[_FIRST_PICK])),
+            over_on=(day(was[_OVER]), day(will[_OVER])),
         )
-        for row in rows
+        for row, was, will in zip(both.old[moves].tolist(), old.tolist(), new.tolist(), strict=True)
     )
     return tuple(sorted(found, key=_by_pick))
 
