@@ -350,9 +350,8 @@ class Workspace(QWidget):
             self._entries[key]()
 
     def _go_to_today(self) -> None:
-        day = self._today
-        if self.outlook is not None and not self.outlook.covers(day):
-            day = self.outlook.forecast.ruler.start_on
+        # Where the plan does not cover today, its day that lies nearest.
+        day = self._today if self._behind is None else self._behind.shown_on
         self._day = day
         self.due.show_week(day)
         self.lanes.go_to(day)

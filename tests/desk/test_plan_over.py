@@ -80,3 +80,12 @@ def test_that_the_plan_page_does_not_call_a_plan_that_is_over_good(window, means
     window.menus.actions["view.plan"].trigger()
     part = window.workspace.shelf.place("plan").findChild(RemediesPart)
     assert part.count.text() == over_words(behind_on(means, farm, TODAY))
+
+
+def test_that_a_plan_that_is_over_opens_at_its_last_week_and_today_leads_back_there(window, farm):
+    workspace = window.workspace
+    last_monday = farm.plan_until - timedelta(days=7)
+    assert workspace.due.monday == last_monday
+    workspace.due.show_week(farm.settings.plan_from)
+    window.menus.actions["view.today"].trigger()
+    assert workspace.due.monday == last_monday
