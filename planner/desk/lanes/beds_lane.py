@@ -28,7 +28,6 @@ _FOLD: Final = 4.0
 _HELD: Final = 0.3
 _PROFILE_PAD: Final = 5.0
 _GHOST: Final = 0.72
-_GRIP_PX: Final = 6.0
 _OUTLINE: Final = 2.0
 _PERCENT: Final = 100
 
@@ -270,16 +269,6 @@ def paint_outline(painter: QPainter, box: QRectF, colour: QColor, ground: QColor
     painter.drawRect(box.adjusted(1.5, 1.5, -1.5, -1.5))
     painter.setPen(QPen(colour, _OUTLINE))
     painter.drawRect(box.adjusted(0, 0, 0, 0))
-
-
-def paint_grip(painter: QPainter, box: QRectF, colour: QColor, ground: QColor) -> None:
-    """Paint the grip at the right edge of a bar whose window of picking can be stretched."""
-    grip = QRectF(box.right() - _GRIP_PX, box.y(), _GRIP_PX, box.height())
-    painter.fillRect(grip, colour)
-    x = round(grip.center().x()) + 0.5
-    painter.setPen(QPen(ground, 1))
-    top, bottom = box.y() + box.height() * 0.25, box.bottom() - box.height() * 0.25
-    painter.drawLines([QLineF(x - 1, top, x - 1, bottom), QLineF(x + 1, top, x + 1, bottom)])
 
 
 def paint_cursor(painter: QPainter, box: QRectF, theme: Theme) -> None:
