@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 
+from planner.farm.farm import Farm
 from planner.farm.fields import Id
 from planner.farm.holds import Hold
 
+HoldsOf = Callable[[Farm], tuple[Hold, ...]]
 Pair = tuple[Hold, Hold]
 _Unit = tuple[Id, int]
 

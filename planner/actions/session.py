@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import Any, Final
 
 from planner.actions.checking import Shelves, ZonesOf, change_faults, clash_fault, stale_fault
-from planner.actions.holding import HoldBook, book_of, difference, new_clashes, next_book
+from planner.actions.holding import HoldBook, HoldsOf, book_of, difference, new_clashes, next_book
 from planner.actions.memory import Keeper
 from planner.actions.notices import Listener, Listeners, Notice
 from planner.actions.sharing import ELSEWHERE, acts_after, first_undone, last_done, news_title
@@ -21,12 +21,10 @@ from planner.farm.changes import Change, ChangeSet, applied, with_places
 from planner.farm.farm import Farm, OwnEntry
 from planner.farm.faults import FarmFaultError, Fault
 from planner.farm.fields import Id
-from planner.farm.holds import Hold
 from planner.farm.merging import differences, rebased
 from planner.store.acts import ActEntry, ActKind, ActState, By
 from planner.store.errors import ChangedElsewhereError
 
-HoldsOf = Callable[[Farm], tuple[Hold, ...]]
 FaultsOf = Callable[[Farm], tuple[Fault, ...]]
 LaidOver = Callable[[Any, tuple[OwnEntry, ...]], Any]
 Clock = Callable[[], datetime]

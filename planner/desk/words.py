@@ -176,7 +176,8 @@ def refusal_words(code: str, values: Mapping[str, Any]) -> str:
     return QCoreApplication.translate(CONTEXT, known).format_map(shown)
 
 
-def _listed(many: Sequence[Any]) -> str:
+def listed(many: Sequence[Any]) -> str:
+    """Return the first few of many, and how many more there are."""
     named = ", ".join(str(each) for each in many[:_MOST_NAMED])
     rest = len(many) - _MOST_NAMED
     return tr("{named} and {rest} more", named=named, rest=rest) if rest > 0 else named or NONE
@@ -186,7 +187,7 @@ def _shown(value: Any) -> str:
     if isinstance(value, date):
         return day_words(value)
     if isinstance(value, (list, tuple)):
-        return _listed(value)
+        return listed(value)
     if isinstance(value, float):
         return number_words(value)
     return NONE if value is None or value == "" else str(value)

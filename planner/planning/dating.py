@@ -7,6 +7,7 @@ from typing import Protocol
 from planner.farm.crops import Batch, Placement
 from planner.farm.farm import Farm, by_id
 from planner.farm.fields import Id
+from planner.farm.holds import Hold
 from planner.forecast.engine import Forecaster
 from planner.forecast.occupancy import clashes, holds
 from planner.planning.anchoring import Lengths, alone
@@ -36,9 +37,13 @@ class Dater:
         sown = int(table.sow_day[0])
         return tuple(int(end) - sown for end in table.ends[0])
 
+    def holds(self, farm: Farm) -> tuple[Hold, ...]:
+        """Return how long every placement of a farm is held."""
+        return holds(farm, self._forecaster.days(farm))
+
     def in_the_way(self, farm: Farm, batch: Id) -> tuple[Placement, ...]:
         """Return places of other batches that a batch still stands in when they are due there."""
-        held = holds(farm, self._forecaster.preview(farm))
+        held = self.holds(farm)
         known: dict[Id, Placement] = by_id(farm.placements)
         found: dict[Id, None] = {}
         for clash in clashes(held):

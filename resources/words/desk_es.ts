@@ -3794,6 +3794,10 @@
         <translation type="unfinished">Aún no se aprendió nada: sale de las etapas anotadas de los lotes.</translation>
     </message>
     <message>
+        <source>Nothing was taken up. {why}</source>
+        <translation type="unfinished">No se adoptó nada. {why}</translation>
+    </message>
+    <message>
         <source>Nothing was typed yet.</source>
         <translation type="unfinished">Todavía no se escribió nada.</translation>
     </message>
@@ -5394,6 +5398,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Deshecho: {title}</translation>
     </message>
     <message>
+        <source>Taken up by {many} of {all} batches. {why}</source>
+        <translation type="unfinished">Lo adoptaron {many} de {all} lotes. {why}</translation>
+    </message>
+    <message>
         <source>Takes {count} acts back; they can be done again until you do something new.</source>
         <translation type="unfinished">Deshace {count} acciones; se pueden rehacer hasta que haga algo nuevo.</translation>
     </message>
@@ -6596,6 +6604,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>With a margin</source>
         <translation type="unfinished">Con margen</translation>
+    </message>
+    <message>
+        <source>With it these would share places with others: {batches}. Make room for them, then take it up again.</source>
+        <translation type="unfinished">Con ello estos compartirían sitios con otros: {batches}. Hágales sitio y adóptelo otra vez.</translation>
     </message>
     <message>
         <source>Withdrawal time</source>

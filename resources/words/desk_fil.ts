@@ -3794,6 +3794,10 @@
         <translation type="unfinished">Wala pang natutuhan: galing ito sa mga naitalang yugto ng mga batch.</translation>
     </message>
     <message>
+        <source>Nothing was taken up. {why}</source>
+        <translation type="unfinished">Walang ginamit. {why}</translation>
+    </message>
+    <message>
         <source>Nothing was typed yet.</source>
         <translation type="unfinished">Wala pang na-type.</translation>
     </message>
@@ -5394,6 +5398,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Binawi: {title}</translation>
     </message>
     <message>
+        <source>Taken up by {many} of {all} batches. {why}</source>
+        <translation type="unfinished">Ginamit ito ng {many} sa {all} batch. {why}</translation>
+    </message>
+    <message>
         <source>Takes {count} acts back; they can be done again until you do something new.</source>
         <translation type="unfinished">Babawiin ang {count} ginawa; mauulit pa hanggang may gawin kang bago.</translation>
     </message>
@@ -6596,6 +6604,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>With a margin</source>
         <translation type="unfinished">May palugit</translation>
+    </message>
+    <message>
+        <source>With it these would share places with others: {batches}. Make room for them, then take it up again.</source>
+        <translation type="unfinished">Kapag ginamit ito, makikihati sa lugar ng iba ang mga ito: {batches}. Bigyan sila ng lugar, saka gamitin muli.</translation>
     </message>
     <message>
         <source>Withdrawal time</source>

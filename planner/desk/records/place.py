@@ -24,8 +24,10 @@ from planner.desk.records.rows import (
     late_columns,
     late_rows,
     late_sentence,
+    left_out_words,
     lesson_columns,
     lesson_rows,
+    nothing_taken_up_words,
     outcome_columns,
     outcome_rows,
     totals_words,
@@ -245,11 +247,13 @@ class RecordsPlace(Place):
         if row is None or self._behind is None:
             self.troubled.emit(tr("Choose what is to be taken up first."))
             return
-        done = adopt(self._behind.outlook.farm, row.payload, self._behind.today)
-        if not done.changes:
-            self.troubled.emit(tr("No batch is still to be sown that this is for."))
-            return
-        self.needs.conduct.act(done)
+        farm = self._behind.outlook.farm
+        dater = Dater(self.needs.forecaster, farm)
+        done = adopt(farm, row.payload, self._behind.today, holds_of=dater.holds)
+        if not done.act.changes:
+            self.troubled.emit(nothing_taken_up_words(done))
+        elif self.needs.conduct.act(done.act) and done.left_out:
+            self.told.emit(left_out_words(done))
 
     def _on_new_lot(self) -> None:
         self.new_wanted.emit("seed lot", "")

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from typing import Any
 
+from planner.actions.learning import Adoption
 from planner.desk.late import cost_words, late_words, task_words
 from planner.desk.outlook import Outlook
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.water_words import quantity_value, quantity_words
-from planner.desk.words import NONE, choice_words, day_words, field_words, number_words
+from planner.desk.words import NONE, choice_words, day_words, field_words, listed, number_words
 from planner.farm.farm import label_of
 from planner.farm.fields import NO_ID
 from planner.farm.log import LogEntry, standing
@@ -135,6 +136,26 @@ def lesson_rows(outlook: Outlook, lessons: tuple[Learned, ...]) -> tuple[Row, ..
         )
         rows.append(_row(str(number), texts, (*head, *numbers, found.n, found.unfinished), one))
     return tuple(rows)
+
+
+def nothing_taken_up_words(found: Adoption) -> str:
+    """Return why no batch takes a lesson up: none is there, or the beds have no room for it."""
+    if not found.left_out:
+        return tr("No batch is still to be sown that this is for.")
+    return tr("Nothing was taken up. {why}", why=_no_room(found))
+
+
+def left_out_words(found: Adoption) -> str:
+    """Return how many batches took a lesson up, and which could not."""
+    many, left = len(found.act.changes), len(found.left_out)
+    return tr("Taken up by {many} of {all} batches. {why}", many=many, all=many + left, why=_no_room(found))
+
+
+def _no_room(found: Adoption) -> str:
+    return tr(
+        "With it these would share places with others: {batches}. Make room for them, then take it up again.",
+        batches=listed([batch.code for batch in found.left_out]),
+    )
 
 
 def late_columns() -> tuple[Column, ...]:

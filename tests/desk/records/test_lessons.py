@@ -1,5 +1,6 @@
 """What the log taught is taken up by a press of the button for batches still to be sown, and undone."""
 
+import dataclasses
 from datetime import timedelta
 
 import pytest
@@ -60,6 +61,26 @@ def test_that_the_button_takes_a_lesson_up_and_undo_takes_it_back(qtbot, window,
     assert session.undo_title.startswith("Take up germination_days")
     QTest.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
     assert session.farm == before
+
+
+def test_that_a_lesson_full_beds_have_no_room_for_is_told_by_name(qtbot, window, page, session):
+    lesson = dataclasses.replace(germination_row(page).payload, field="bed_days")
+    estimate = dataclasses.replace(lesson.estimate, value=300.0)
+    told = []
+    page.told.connect(told.append)
+    page.troubled.connect(told.append)
+    germination = germination_row(page)
+    row = dataclasses.replace(germination, payload=dataclasses.replace(lesson, estimate=estimate))
+    page.lessons.show_rows((row,))
+    page.lessons.choose(row.id)
+    before = session.farm
+    qtbot.mouseClick(page.accept, Qt.MouseButton.LeftButton)
+    taken = [new for old, new in zip(before.batches, session.farm.batches, strict=True) if old != new]
+    assert all(batch.bed_days == 300 for batch in taken)
+    (said,) = told
+    assert said.startswith(f"Taken up by {len(taken)} of " if taken else "Nothing was taken up.")
+    left = [batch.code for batch in session.farm.batches if batch.crop == lesson.crop and batch not in taken]
+    assert any(f"would share places with others: {code}" in said for code in left)
 
 
 def test_that_a_press_without_a_chosen_lesson_says_so(qtbot, page, session):
