@@ -18,6 +18,7 @@ from planner.actions.changing import addition, alteration, removal
 from planner.catalogue.catalogue import Catalogue
 from planner.desk.book import BookShelf
 from planner.desk.conduct import Conduct
+from planner.desk.fitting import open_sized
 from planner.desk.forms.editors import ListEditor
 from planner.desk.forms.form import FormDialog, FormPlan
 from planner.desk.forms.plans import form_plan, start_new, start_of
@@ -123,9 +124,7 @@ class Editing(QObject):
         self._dialog = dialog
         dialog.offered.connect(self._on_offered)
         dialog.destroyed.connect(self._on_gone)
-        screen = dialog.screen().availableGeometry()
-        wanted = dialog.sizeHint().expandedTo(dialog.inside_hint())
-        dialog.resize(wanted.boundedTo(screen.size() * 0.92))
+        open_sized(dialog, dialog.sizeHint().expandedTo(dialog.inside_hint()))
         dialog.open()
 
     def _on_gone(self) -> None:
