@@ -199,8 +199,7 @@ class Asking(QObject):
             return
         from planner.paper.week_message import week_message
 
-        ruler = outlook.forecast.ruler
-        week = min(max(ruler.week_of(day), 0), max(ruler.weeks - 1, 0))
+        week = outlook.week_of(day)
         text = week_message(outlook.farm, outlook.forecast, outlook.catalogue, week=week)
         QGuiApplication.clipboard().setText(text)
         self.told.emit(tr("Copied, {n} letters: {words}", n=len(text), words=text))

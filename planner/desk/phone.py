@@ -143,7 +143,7 @@ class PhoneDialog(QDialog):
 
     def _made(self, earlier: bytes | None) -> Made:
         outlook, ruler = self._outlook, self._outlook.forecast.ruler
-        first = min(max(ruler.week_of(self._day), 0), max(ruler.weeks - 1, 0)) * DAYS_PER_WEEK
+        first = outlook.week_of(self._day) * DAYS_PER_WEEK
         last = ruler.weeks * DAYS_PER_WEEK
         role: Role = self.role.currentData()
         events = calendar_events(
