@@ -27,7 +27,7 @@ from planner.forecast.standing import Standing
 from planner.forecast.values import Floats, Ints
 from planner.forecast.warmth import warmth_read
 
-_NURSERY, _SPACING, _BED, _CLEARING = 1, 2, 3, 5
+_NURSERY, _SPACING, _BED = 1, 2, 3
 EARLIEST: Final = 400
 """Days before the ruler from which sowings are looked at."""
 
@@ -63,10 +63,6 @@ class Course:
         """
         row = self.ends[sow_day - self.first_day]
         return int(row[_NURSERY]), int(row[_SPACING])
-
-    def clear_day(self, sow_day: int) -> int:
-        """Return the day on which the places are free again."""
-        return int(self.ends[sow_day - self.first_day, _CLEARING])
 
     def latest_for(self, wanted_day: int) -> int | None:
         """Return the last sowing day whose first pick falls on or before a day, None when there is none."""

@@ -7,7 +7,7 @@ trend. Must not know what the values mean.
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Final
@@ -115,8 +115,3 @@ def trend_readings(farm: Farm, *, loop: Id, until_on: date) -> tuple[Reading, ..
 
 def _moment(reading: Reading) -> tuple[date, str]:
     return reading.on, reading.at
-
-
-def doubtful_ids(book: MeterBook, readings: Iterable[Reading]) -> frozenset[Id]:
-    """Return the ids of the doubtful ones among some readings."""
-    return frozenset(reading.id for reading in readings if book.is_doubtful(reading))
