@@ -63,9 +63,11 @@ def test_that_a_window_ends_where_another_batch_is_due_and_the_refusal_names_it(
 
 
 def test_that_no_stretch_that_is_allowed_holds_a_place_twice(kitchen, means):
-    for batch in of_kind(kitchen, means, HarvestKind.CUT, HarvestKind.PICKING):
-        days, _ = stretches(kitchen, means, batch)
-        if not days or batch.locked:
+    batches = of_kind(kitchen, means, HarvestKind.CUT, HarvestKind.PICKING)
+    longer_by = {batch: stretches(kitchen, means, batch) for batch in batches if not batch.locked}
+    assert any(days for days, _ in longer_by.values())
+    for batch, (days, refusal) in longer_by.items():
+        if not days:
             continue
         changes = Stretcher(kitchen, means.forecaster, batch.id).stretch(days)
         after = applied(kitchen, ChangeSet(title="try", changes=changes))
@@ -74,7 +76,6 @@ def test_that_no_stretch_that_is_allowed_holds_a_place_twice(kitchen, means):
         too_long = applied(
             kitchen, ChangeSet(title="try", changes=(dataclasses.replace(changes[0], after=longer),))
         )
-        refusal = stretches(kitchen, means, batch)[1]
         if refusal is not None and refusal.kind is RefusalKind.NEEDED_NEXT:
             assert all_faults(too_long, means.forecaster)
 
