@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject
 from planner.desk import settings
 from planner.desk.say import tr
 from planner.desk.services import WorkspaceNeeds
+from planner.desk.words import time_words
 from planner.farm.farm import kind_of
 from planner.farm.fields import Id
 
@@ -139,8 +140,6 @@ class Ways(QObject):
 
 def kept_words(session: Session) -> str:
     """Return what was kept of a farm that was not closed properly."""
-    from planner.desk.history.dialog import time_words
-
     last = next((line for line in session.history if line.done), None)
     if last is None:
         return tr("This farm was not closed properly last time, or is open elsewhere. Nothing is lost.")

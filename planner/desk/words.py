@@ -7,11 +7,11 @@ widgets.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 from enum import Enum
 from typing import Any, Final
 
-from PySide6.QtCore import QCoreApplication, QDate, QLocale
+from PySide6.QtCore import QCoreApplication, QDate, QDateTime, QLocale
 
 from planner.desk.field_words import CHOICE_WORDS, FIELD_LABELS, KIND_WORDS
 from planner.desk.say import CONTEXT, tr
@@ -43,6 +43,12 @@ def day_words(on: date) -> str:
 def short_day_words(on: date) -> str:
     """Return a date without its year, such as "Tue 12 Jan"."""
     return QLocale().toString(QDate(on.year, on.month, on.day), "ddd d MMM")
+
+
+def time_words(at: datetime) -> str:
+    """Return a moment in the user's own time, such as "Wed 10 Mar 2027 09:00"."""
+    moment = QDateTime.fromSecsSinceEpoch(int(at.timestamp()))
+    return QLocale().toString(moment, "ddd d MMM yyyy HH:mm")
 
 
 def week_words(on: date) -> str:

@@ -6,10 +6,9 @@ Must know nothing of how acts are kept.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from datetime import datetime
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QDateTime, QLocale, QModelIndex, QSize, Qt
+from PySide6.QtCore import QModelIndex, QSize, Qt
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
 from planner.desk.conduct import Conduct
@@ -19,15 +18,10 @@ from planner.desk.plan.kit import Table, Words, button
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.theme import Theme
+from planner.desk.words import time_words
 
 if TYPE_CHECKING:
     from planner.desk.session import ActLine
-
-
-def time_words(at: datetime) -> str:
-    """Return a moment in the user's own time, such as "Wed 10 Mar 2027 09:00"."""
-    moment = QDateTime.fromSecsSinceEpoch(int(at.timestamp()))
-    return QLocale().toString(moment, "ddd d MMM yyyy HH:mm")
 
 
 def history_rows(lines: Sequence[ActLine]) -> tuple[Row, ...]:

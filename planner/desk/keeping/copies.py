@@ -18,6 +18,7 @@ from planner.desk.conduct import Conduct
 from planner.desk.say import tr
 from planner.desk.session import Session
 from planner.desk.settings import Memory
+from planner.desk.words import time_words
 
 MOST_FARMS: Final = 60
 
@@ -43,7 +44,7 @@ class Copies(QObject):
         if here is not None and datetime.fromisoformat(last) <= here:
             self._note()
             return ""
-        day = datetime.fromisoformat(last).astimezone().strftime("%d %b %Y, %H:%M")
+        day = time_words(datetime.fromisoformat(last))
         if Path(other) == path:
             return tr(
                 "This file is older than when it was last worked on here ({day}): another program may have "

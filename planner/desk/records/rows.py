@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import datetime
 from typing import Any
 
 from planner.actions.learning import Adoption
@@ -10,7 +11,7 @@ from planner.desk.outlook import Outlook
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.water_words import quantity_value, quantity_words
-from planner.desk.words import NONE, choice_words, day_words, field_words, listed, number_words
+from planner.desk.words import NONE, choice_words, day_words, field_words, listed, number_words, time_words
 from planner.farm.farm import label_of
 from planner.farm.fields import NO_ID
 from planner.farm.log import LogEntry, standing
@@ -61,11 +62,19 @@ def _entry_row(
     )
     amount = _amount_words(entry)
     head = (day_words(entry.on), entry.at, choice_words(entry.what), about, amount)
-    noted = entry.noted_at.replace("T", " ").replace("Z", " UTC")
+    noted = _noted_words(entry.noted_at)
     notes = entry.notes.replace("\n", " ")
     texts = (*head, choice_words(entry.reason), entry.who, noted, notes, state)
-    sort = (entry.on.toordinal(), *texts[1:4], entry.amount or 0.0, *texts[5:])
+    sort = (entry.on.toordinal(), *texts[1:4], entry.amount or 0.0, *texts[5:7], entry.noted_at, *texts[8:])
     return _row(entry.id, texts, sort, payload=entry.id in holds)
+
+
+def _noted_words(noted_at: str) -> str:
+    """Return when something was noted in the user's own time; a file may hold a moment that never was."""
+    try:
+        return time_words(datetime.fromisoformat(noted_at))
+    except ValueError:
+        return noted_at
 
 
 def _amount_words(entry: LogEntry) -> str:
