@@ -11,6 +11,7 @@ from planner.desk.fish.course import course_of_group
 from planner.desk.fish.facts import fish_page
 from planner.desk.fish.rows import group_rows
 from planner.desk.outlook import look_out
+from planner.desk.plan.page import SECTIONS
 from planner.desk.plan.remedies_part import RemediesPart
 from planner.desk.water.doses import Advised
 from planner.desk.week_facts import over_words
@@ -76,10 +77,21 @@ def test_that_no_dose_is_advised_after_the_plan(window):
     assert not any(isinstance(row.payload, Advised) for row in tab.doses.table.model_of_rows.rows)
 
 
-def test_that_the_plan_page_does_not_call_a_plan_that_is_over_good(window, means, farm):
+@pytest.mark.parametrize("key", [section.key for section in SECTIONS])
+def test_that_every_section_of_the_plan_says_that_it_is_over(window, means, farm, key):
+    window.menus.actions["view.plan"].trigger()
+    place = window.workspace.shelf.place("plan")
+    place.go_to(key)
+    over = place.held[key].over
+    assert over.isVisible()
+    assert over.text() == over_words(behind_on(means, farm, TODAY))
+
+
+def test_that_the_plan_page_does_not_call_a_plan_that_is_over_good(window):
     window.menus.actions["view.plan"].trigger()
     part = window.workspace.shelf.place("plan").findChild(RemediesPart)
-    assert part.count.text() == over_words(behind_on(means, farm, TODAY))
+    assert not part.count.text()
+    assert not part.count.isVisible()
 
 
 def test_that_a_plan_that_is_over_opens_at_its_last_week_and_today_leads_back_there(window, farm):

@@ -28,6 +28,7 @@ from planner.desk.plan.kit import Filled, Words, button, heading, scrolled, wear
 from planner.desk.plan.part import Part
 from planner.desk.say import tr
 from planner.desk.theme import Theme
+from planner.desk.week_facts import over_words
 from planner.farm.changes import ChangeSet
 
 Maker = Callable[[PlaceNeeds, QWidget], Part]
@@ -160,6 +161,9 @@ class _Held(QWidget):
         self.lines.addLayout(head)
         self.help.clicked.connect(self._on_help)
         self.lines.addWidget(Words(tr(section.about), theme, self, ink="muted"))
+        self.over = Words("", theme, self, ink="notice").on_ground("notice_ground", theme)
+        self.over.hide()
+        self.lines.addWidget(self.over)
 
     def _on_help(self, _checked: bool) -> None:
         from planner.desk.plan.help_pages import HelpPage
@@ -274,6 +278,7 @@ class PlanPlace(Place):
         held = self._seen
         if self._behind is not None and held.is_stale:
             held.is_stale = False
+            held.over.say(over_words(self._behind) if self._behind.is_over else "")
             self.part(held.section.key).show_behind(self._behind)
 
     def take_focus(self) -> None:

@@ -14,7 +14,7 @@ from planner.desk.plan.remedy_list import RemedyList, repairable_flags
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.desk.week_facts import flag_words, over_words
+from planner.desk.week_facts import flag_words
 from planner.desk.words import NONE, middle_of_week, short_day_words, week_words
 from planner.forecast.values import Flag, FlagKind, Ruler
 
@@ -96,7 +96,7 @@ class RemediesPart(Part):
         if not flags:
             self.list.clear()
             self.count.say(
-                over_words(self.behind)
+                ""  # the page says that it is over
                 if self.behind.is_over
                 else tr("No week from today on is flagged: what the plan asks for is supplied, and fits.")
             )
