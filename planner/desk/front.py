@@ -25,6 +25,8 @@ if TYPE_CHECKING:
     from planner.desk.services import DeskServices
 
 _WIDTH, _HEIGHT = 1280, 720
+_TITLE_BAR = 32
+"""So much of the height of a screen is left for the bar that the system puts over a window [px]."""
 
 
 class FrontWindow(QMainWindow):
@@ -40,7 +42,8 @@ class FrontWindow(QMainWindow):
         self._painted = self._furnished = False
         self.setWindowTitle("Raftweek")
         self.setObjectName("raftweek")
-        self.resize(QSize(_WIDTH, _HEIGHT).boundedTo(self.screen().availableSize()))
+        free = self.screen().availableSize() - QSize(0, _TITLE_BAR)
+        self.resize(QSize(_WIDTH, _HEIGHT).boundedTo(free))
         self.restoreGeometry(self.memory.get(settings.GEOMETRY))
         self.cover = first_look(services, self.memory, self)
         self._look_holds, self._size_shown = self.cover.fits, self.size()
