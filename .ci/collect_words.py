@@ -21,8 +21,9 @@ from xml.sax.saxutils import escape, quoteattr
 ROOT: Final = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
-from planner.desk.languages import LANGUAGES, key_of, messages, read_ts, ts_path  # noqa: E402 - found from the root only
+from planner.desk.languages import LANGUAGES  # noqa: E402 - found from the root only
 from planner.desk.say import CONTEXT  # noqa: E402
+from planner.paper.linguist import key_of, messages, read_ts, ts_path  # noqa: E402
 from planner.paper.registry import DOCUMENTS  # noqa: E402
 
 DESK: Final = ROOT / "planner" / "desk"

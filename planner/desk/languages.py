@@ -6,48 +6,17 @@ looked up once, when it is first shown. A text without a translation is shown in
 
 from __future__ import annotations
 
-from pathlib import Path
 from typing import Final
-from xml.etree import ElementTree as ET
 
 from PySide6.QtCore import QCoreApplication, QLocale, QTranslator
 
 from planner.desk.say import CONTEXT, REVIEWED
-from planner.shipped import shipped_path
+from planner.paper.linguist import key_of, messages, ts_path
 
 LANGUAGES: Final = {"en": "English", "fil": "Filipino", "es": "Español"}
 """By their code in ISO 639; each named in itself."""
 _CONTEXTS: Final = (CONTEXT, "Lanes")
 """What Qt calls the two hands our texts come from; what Qt itself says is left to Qt."""
-
-
-def ts_path(language: str) -> Path:
-    """Return the file that holds the translations into a language."""
-    return shipped_path("resources", "words", f"desk_{language}.ts")
-
-
-def key_of(text: str, apart: str = "") -> str:
-    """Return a text as the files have it, with what tells it apart from the same letters elsewhere."""
-    return f"{text} ({apart})" if apart else text
-
-
-def read_ts(path: Path) -> dict[str, str]:
-    """Return translation by text; empty when the file is not there or is none. Empty ones are left out."""
-    return {source: said for source, (said, _) in messages(path).items() if said}
-
-
-def messages(path: Path) -> dict[str, tuple[str, bool]]:
-    """Return translation by text, each with whether a person has reviewed it."""
-    try:
-        root = ET.parse(path).getroot()
-    except (OSError, ET.ParseError):
-        return {}
-    found = {}
-    for message in root.iter("message"):
-        source, translation = message.findtext("source"), message.find("translation")
-        if source and translation is not None:
-            found[source] = (translation.text or "", translation.get("type") != "unfinished")
-    return found
 
 
 class Words(QTranslator):

@@ -1,12 +1,15 @@
 """Lays a second language beside the headings of a report; a heading without a word stays as it is.
 
+A caution is told whole in the second language, with the English below it: whoever reads only one of the two
+shall have all of it, and nobody relies on words that no native speaker has checked.
+
 Must not know layout, files or single documents.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Final
 
 from planner.paper.report import Caution, Paragraph, Part, Report, RowGroup, Section, Table, Tone
@@ -20,11 +23,15 @@ NOT_REVIEWED: Final = (
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SecondLanguage:
-    """Words of a language by the English heading; `reviewed` when a native speaker has checked them."""
+    """Words of a language by the English heading; `reviewed` when a native speaker has checked them.
+
+    `sentences` are whole texts, such as those of cautions, by the English text.
+    """
 
     name: str
     reviewed: bool
     words: Mapping[str, str]
+    sentences: Mapping[str, str] = field(default_factory=dict)
 
     def beside(self, text: str) -> str:
         """Return a heading with its word in the second language beside it.
@@ -57,7 +64,7 @@ def _section(section: Section, second: SecondLanguage) -> Section:
 
 def _part(part: Part, second: SecondLanguage) -> Part:
     if isinstance(part, Caution):
-        return replace(part, title=second.beside(part.title))
+        return replace(part, title=second.beside(part.title), second=second.sentences.get(part.text, ""))
     if isinstance(part, Paragraph) and part.leads and part.tone is Tone.STRONG:
         return replace(part, text=second.beside(part.text))
     if not isinstance(part, Table):

@@ -152,7 +152,8 @@ class Sheet:
             yield framed
             return
         yield self.setter.heading(f"{self.setter.style.caution_mark} {caution.title}", room_mm=width)
-        yield from self.setter.paragraph(Paragraph(text=caution.text), room_mm=width)
+        for text in caution.texts:
+            yield from self.setter.paragraph(Paragraph(text=text), room_mm=width)
 
     def _in_columns(
         self, parts: tuple[Part, ...], columns: int, room: float, lead: tuple[Strip, ...]

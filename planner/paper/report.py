@@ -190,10 +190,19 @@ class Paragraph:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Caution:
-    """A warning that is framed and never broken over two pages while it fits on one."""
+    """A warning that is framed and never broken over two pages while it fits on one.
+
+    `second` is the text in a second language; the English stands below it.
+    """
 
     title: str
     text: str
+    second: str = ""
+
+    @property
+    def texts(self) -> tuple[str, ...]:
+        """What is said, a paragraph for each language."""
+        return (self.second, self.text) if self.second else (self.text,)
 
 
 Part = Table | Paragraph | Caution | Drawing

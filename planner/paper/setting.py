@@ -168,8 +168,12 @@ class Setter:
             pt=self.types.body_pt,
             room_mm=inner,
         )
-        text = self.wrapped(caution.text, face=Face.REGULAR, pt=self.types.body_pt, room_mm=inner)
-        bottom, marks = self.stacked(title + text, x_mm=pad, y_mm=pad, room_mm=inner)
+        bottom, marks = self.stacked(title, x_mm=pad, y_mm=pad, room_mm=inner)
+        for number, text in enumerate(caution.texts):
+            lines = self.wrapped(text, face=Face.REGULAR, pt=self.types.body_pt, room_mm=inner)
+            top = bottom + (pad if number else 0.0)
+            bottom, more = self.stacked(lines, x_mm=pad, y_mm=top, room_mm=inner)
+            marks = (*marks, *more)
         frame = Frame(
             x_mm=0.0, y_mm=0.0, width_mm=room_mm, height_mm=bottom + pad, pt=self.style.heavy_rule_pt
         )

@@ -10,8 +10,10 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any, Final
 
+from planner.catalogue.names import CODE_OF_LANGUAGE
 from planner.paper.bilingual import SecondLanguage
 from planner.paper.errors import PaperError
+from planner.paper.linguist import sentences
 from planner.shipped import shipped_path
 
 _SHEETS: Final = "sheets"
@@ -38,7 +40,12 @@ def second_language(name: str) -> SecondLanguage:
         PaperError: the file is missing or is no TOML.
     """
     found = _read(_WORDS, name)
-    return SecondLanguage(name=found["name"], reviewed=found["reviewed"], words=found["words"])
+    return SecondLanguage(
+        name=found["name"],
+        reviewed=found["reviewed"],
+        words=found["words"],
+        sentences=sentences(CODE_OF_LANGUAGE[name]),
+    )
 
 
 def _read(folder: str, name: str) -> Mapping[str, Any]:

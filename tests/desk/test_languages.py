@@ -6,8 +6,9 @@ import tomllib
 import pytest
 from PySide6.QtCore import QCoreApplication, QLocale
 
-from planner.desk.languages import LANGUAGES, Words, messages, read_ts, speak, ts_path
+from planner.desk.languages import LANGUAGES, Words, speak
 from planner.desk.say import CONTEXT, careful, tr
+from planner.paper.linguist import messages, read_ts, ts_path
 from planner.shipped import shipped_path
 
 OTHERS = [language for language in LANGUAGES if language != "en"]

@@ -487,6 +487,25 @@ def test_that_no_heading_of_a_sheet_is_left_in_english_only(document, name):
     assert {head for head in left if not re.fullmatch(r"W\d\d|Barrel \d", head)} == set()
 
 
+@pytest.mark.parametrize("name", LANGUAGES)
+@pytest.mark.parametrize("document", DOCUMENTS, ids=lambda document: document.key)
+def test_that_every_caution_of_a_sheet_is_told_whole_in_both_languages(document, name):
+    report = in_two_languages(sample().report(document), second_language(name))
+    cautions = [part for section in report.sections for part in section.parts if isinstance(part, Caution)]
+    english = {caution.text for caution in sample().ask().catalogue.cautions.values()}
+    assert {caution.text for caution in cautions} <= english
+    assert [caution.title for caution in cautions if not caution.second] == []
+    assert [caution.title for caution in cautions if caution.second in english] == []
+
+
+def test_that_the_second_language_of_a_caution_stands_above_its_english_in_one_frame(qapp):
+    report = in_two_languages(made("emergency"), second_language("spanish"))
+    words = [mark.text for page in laid_out(report, A4) for mark in page.marks if isinstance(mark, Words)]
+    spanish = next(at for at, text in enumerate(words) if text.startswith("Deje de alimentar"))
+    english = next(at for at, text in enumerate(words) if text.startswith("Stop feeding. Run battery"))
+    assert spanish < english
+
+
 def test_that_a_heading_with_a_name_behind_it_is_told_twice_but_for_the_name():
     second = SecondLanguage(name="Test", reviewed=True, words={"Harvest": "Ernte", "Who, when": "Wer"})
     assert second.beside("Harvest, Okra, red") == "Harvest · Ernte, Okra, red"
