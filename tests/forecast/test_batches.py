@@ -21,8 +21,8 @@ from planner.forecast.profiles import (
     profile_key,
     profile_of,
 )
+from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.ask import why
-from planner.forecast.why.formulas import recomputed
 from planner.forecast.why.values import Subject, SubjectKind
 from tests.farms import MONDAY, RAFT, batch_of, farm_of, places_of, weekly_batches
 

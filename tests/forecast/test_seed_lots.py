@@ -12,8 +12,9 @@ from planner.farm.crops import SeedLot
 from planner.farm.ids import id_from
 from planner.farm.log import Happening, LogEntry, Unit
 from planner.forecast.seed_lots import Caution, lot_shares
+from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.ask import why
-from planner.forecast.why.formulas import Formula, recomputed
+from planner.forecast.why.formulas import Formula
 from planner.forecast.why.values import NoteKind, Origin, Subject, SubjectKind
 from planner.planning.orders import order_list
 from planner.science.germination import share_after_counts

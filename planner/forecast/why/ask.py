@@ -1,52 +1,19 @@
-"""Answers "why?" for any figure of a forecast."""
+"""Answers "why?" for any figure of a forecast: one table of kinds, and who answers each."""
 
 from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Final
 
 from planner.farm.farm import Farm
 from planner.farm.species import ELEMENTS
 from planner.forecast.engine import Forecaster
-from planner.forecast.values import Forecast
-from planner.forecast.why.balance import why_area_fed, why_feed_ratio, why_limiting, why_planted, why_ratio
-from planner.forecast.why.batches import why_first_pick, why_seeds, why_stage
-from planner.forecast.why.fish import (
-    group_named,
-    why_density,
-    why_feed,
-    why_feed_mean,
-    why_group_mean,
-    why_mass,
-)
+from planner.forecast.values import Forecast, GroupForecast, LoopForecast
+from planner.forecast.why import balance, batches, fish, plants, supply, water, water_day, water_tests
 from planner.forecast.why.ground import Ground, NoSuchFigureError
-from planner.forecast.why.plants import why_batch_harvest, why_demand, why_harvest
-from planner.forecast.why.supply import why_supply
 from planner.forecast.why.values import Explanation, Subject, SubjectKind
-from planner.forecast.why.water import why_ammonia, why_filter_need, why_oxygen
-from planner.forecast.why.water_day import (
-    why_acid,
-    why_base,
-    why_base_grams,
-    why_iron_due,
-    why_iron_grams,
-    why_salt_grams,
-)
-from planner.forecast.why.water_tests import why_free_ammonia, why_limit, why_salts
 
-_OF_BATCH = frozenset(
-    {SubjectKind.SEEDS, SubjectKind.STAGE_DAYS, SubjectKind.FIRST_PICK, SubjectKind.BATCH_HARVEST}
-)
-_OF_CROP = frozenset({SubjectKind.HARVEST_PLANTS, SubjectKind.HARVEST_G})
-_OF_WATER = frozenset(
-    {
-        SubjectKind.BASE_GRAMS,
-        SubjectKind.SALT_GRAMS,
-        SubjectKind.IRON_DUE,
-        SubjectKind.IRON_GRAMS,
-        SubjectKind.SALTS,
-        SubjectKind.FREE_AMMONIA,
-        SubjectKind.LIMIT,
-    }
-)
-_OF_FISH = frozenset({SubjectKind.FEED, SubjectKind.DENSITY, SubjectKind.GROUP_MASS})
+_Answer = Callable[[Ground, Subject], Explanation]
 
 
 def why(subject: Subject, farm: Farm, forecast: Forecast, forecaster: Forecaster) -> Explanation:
@@ -56,79 +23,148 @@ def why(subject: Subject, farm: Farm, forecast: Forecast, forecaster: Forecaster
     forecast does not have.
     """
     ground = Ground(farm=farm, forecast=forecast, forecaster=forecaster)
-    if subject.kind in _OF_BATCH:
-        return _of_batch(ground, subject)
-    if subject.kind in _OF_FISH:
-        return _of_fish(ground, subject)
-    ground.check_week(subject.week)
-    if subject.kind is SubjectKind.GROUP_FEED:
-        return why_group_mean(ground, group_named(ground, subject.about), subject.week)
-    if subject.kind in _OF_WATER:
-        return _of_water(ground, subject)
-    if subject.kind in _OF_CROP:
-        grams = subject.kind is SubjectKind.HARVEST_G
-        return why_harvest(ground, subject.crop, subject.week, grams=grams)
-    if not 0 <= subject.element < len(ELEMENTS):
-        raise NoSuchFigureError(
-            f"element is {subject.element}, but must lie within 0 to {len(ELEMENTS) - 1}."
-        )
-    return _of_loop(ground, subject)
+    return ANSWERS[subject.kind](ground, subject)
 
 
-def _of_batch(ground: Ground, subject: Subject) -> Explanation:
-    row = ground.row(subject.about)
-    if subject.kind is SubjectKind.SEEDS:
-        return why_seeds(ground, row)
-    if subject.kind is SubjectKind.FIRST_PICK:
-        return why_first_pick(ground, row)
-    if subject.kind is SubjectKind.BATCH_HARVEST:
-        return why_batch_harvest(ground, row)
+def _batch(answer: Callable[[Ground, int], Explanation]) -> _Answer:
+    """Return who answers for a batch."""
+
+    def asked(ground: Ground, subject: Subject) -> Explanation:
+        return answer(ground, ground.row(subject.about))
+
+    return asked
+
+
+def _stage(ground: Ground, subject: Subject) -> Explanation:
     if subject.stage is None:
         raise NoSuchFigureError("a question for days must name a stage.")
-    return why_stage(ground, row, subject.stage)
+    return batches.why_stage(ground, ground.row(subject.about), subject.stage)
 
 
-def _of_fish(ground: Ground, subject: Subject) -> Explanation:
+def _group_on(answer: Callable[[Ground, GroupForecast, int], Explanation]) -> _Answer:
+    """Return who answers for a fish group on a day."""
+
+    def asked(ground: Ground, subject: Subject) -> Explanation:
+        ground.check_day(subject.day)
+        return answer(ground, fish.group_named(ground, subject.about), subject.day)
+
+    return asked
+
+
+def _group_in(answer: Callable[[Ground, GroupForecast, int], Explanation]) -> _Answer:
+    """Return who answers for a fish group in a week."""
+
+    def asked(ground: Ground, subject: Subject) -> Explanation:
+        ground.check_week(subject.week)
+        return answer(ground, fish.group_named(ground, subject.about), subject.week)
+
+    return asked
+
+
+def _density(ground: Ground, subject: Subject) -> Explanation:
     ground.check_day(subject.day)
-    if subject.kind is SubjectKind.DENSITY:
-        return why_density(ground, subject.about, subject.day)
-    group = group_named(ground, subject.about)
-    if subject.kind is SubjectKind.GROUP_MASS:
-        return why_mass(ground, group, subject.day)
-    return why_feed(ground, group, subject.day)
+    return fish.why_density(ground, subject.about, subject.day)
 
 
-def _of_loop(ground: Ground, subject: Subject) -> Explanation:
-    number, loop = ground.loop_forecast(subject.about)
-    week, element = subject.week, subject.element
-    answers = {
-        SubjectKind.DEMAND: lambda: why_demand(ground, number, week, element),
-        SubjectKind.SUPPLY: lambda: why_supply(ground, loop, week, element),
-        SubjectKind.RATIO: lambda: why_ratio(ground, number, week, element),
-        SubjectKind.LIMITING: lambda: why_limiting(ground, number, week),
-        SubjectKind.FEED_MEAN: lambda: why_feed_mean(ground, loop, week),
-        SubjectKind.FEED_RATIO: lambda: why_feed_ratio(ground, loop, week),
-        SubjectKind.PLANTED: lambda: why_planted(ground, loop, week),
-        SubjectKind.AREA_FED: lambda: why_area_fed(ground, loop, week, subject.part),
-        SubjectKind.AMMONIA: lambda: why_ammonia(ground, loop, week),
-        SubjectKind.FILTER_NEED: lambda: why_filter_need(ground, loop, week),
-        SubjectKind.OXYGEN: lambda: why_oxygen(ground, loop, week),
-        SubjectKind.ACID: lambda: why_acid(ground, loop, week),
-        SubjectKind.BASE: lambda: why_base(ground, loop, week),
-    }
-    return answers[subject.kind]()
+def _crop(*, grams: bool) -> _Answer:
+    """Return who answers for the harvest of a crop in a week."""
+
+    def asked(ground: Ground, subject: Subject) -> Explanation:
+        ground.check_week(subject.week)
+        return plants.why_harvest(ground, subject.crop, subject.week, grams=grams)
+
+    return asked
 
 
-def _of_water(ground: Ground, subject: Subject) -> Explanation:
+def _loop_in(answer: Callable[[Ground, LoopForecast, int], Explanation]) -> _Answer:
+    """Return who answers for a loop in a week."""
+
+    def asked(ground: Ground, subject: Subject) -> Explanation:
+        ground.check_week(subject.week)
+        return answer(ground, ground.loop_forecast(subject.about)[1], subject.week)
+
+    return asked
+
+
+def _number_in(answer: Callable[[Ground, int, int], Explanation]) -> _Answer:
+    """Return who answers for a loop, by its number, in a week."""
+
+    def asked(ground: Ground, subject: Subject) -> Explanation:
+        ground.check_week(subject.week)
+        return answer(ground, ground.loop_forecast(subject.about)[0], subject.week)
+
+    return asked
+
+
+def _element_in(answer: Callable[[Ground, int, int, int], Explanation]) -> _Answer:
+    """Return who answers for an element in a loop, by its number, in a week."""
+
+    def asked(ground: Ground, subject: Subject) -> Explanation:
+        ground.check_week(subject.week)
+        check_element(subject.element)
+        return answer(ground, ground.loop_forecast(subject.about)[0], subject.week, subject.element)
+
+    return asked
+
+
+def check_element(element: int) -> None:
+    """Raise `NoSuchFigureError` for a number that is no element's."""
+    if not 0 <= element < len(ELEMENTS):
+        raise NoSuchFigureError(f"element is {element}, but must lie within 0 to {len(ELEMENTS) - 1}.")
+
+
+def _supply(ground: Ground, number: int, week: int, element: int) -> Explanation:
+    return supply.why_supply(ground, ground.forecast.loops[number], week, element)
+
+
+def _area_fed(ground: Ground, subject: Subject) -> Explanation:
+    ground.check_week(subject.week)
     _, loop = ground.loop_forecast(subject.about)
-    on = subject.on or ground.forecast.ruler.week_start(subject.week)
-    answers = {
-        SubjectKind.BASE_GRAMS: lambda: why_base_grams(ground, loop, on, subject.part),
-        SubjectKind.SALT_GRAMS: lambda: why_salt_grams(ground, loop, on, subject.part),
-        SubjectKind.IRON_DUE: lambda: why_iron_due(ground, loop, on),
-        SubjectKind.IRON_GRAMS: lambda: why_iron_grams(ground, loop, on, subject.part),
-        SubjectKind.SALTS: lambda: why_salts(ground, loop, on),
-        SubjectKind.FREE_AMMONIA: lambda: why_free_ammonia(ground, loop, on),
-        SubjectKind.LIMIT: lambda: why_limit(ground, loop, on, subject.part),
-    }
-    return answers[subject.kind]()
+    return balance.why_area_fed(ground, loop, subject.week, subject.part)
+
+
+def _water_on(answer: Callable[..., Explanation], *, with_part: bool = False) -> _Answer:
+    """Return who answers for the water of a loop on a day."""
+
+    def asked(ground: Ground, subject: Subject) -> Explanation:
+        ground.check_week(subject.week)
+        _, loop = ground.loop_forecast(subject.about)
+        on = subject.on or ground.forecast.ruler.week_start(subject.week)
+        return answer(ground, loop, on, subject.part) if with_part else answer(ground, loop, on)
+
+    return asked
+
+
+ANSWERS: Final[Mapping[SubjectKind, _Answer]] = {
+    SubjectKind.SEEDS: _batch(batches.why_seeds),
+    SubjectKind.STAGE_DAYS: _stage,
+    SubjectKind.FIRST_PICK: _batch(batches.why_first_pick),
+    SubjectKind.BATCH_HARVEST: _batch(plants.why_batch_harvest),
+    SubjectKind.HARVEST_PLANTS: _crop(grams=False),
+    SubjectKind.HARVEST_G: _crop(grams=True),
+    SubjectKind.DEMAND: _element_in(plants.why_demand),
+    SubjectKind.SUPPLY: _element_in(_supply),
+    SubjectKind.RATIO: _element_in(balance.why_ratio),
+    SubjectKind.LIMITING: _number_in(balance.why_limiting),
+    SubjectKind.FEED: _group_on(fish.why_feed),
+    SubjectKind.GROUP_FEED: _group_in(fish.why_group_mean),
+    SubjectKind.GROUP_MASS: _group_on(fish.why_mass),
+    SubjectKind.FEED_MEAN: _loop_in(fish.why_feed_mean),
+    SubjectKind.FEED_RATIO: _loop_in(balance.why_feed_ratio),
+    SubjectKind.PLANTED: _loop_in(balance.why_planted),
+    SubjectKind.AREA_FED: _area_fed,
+    SubjectKind.DENSITY: _density,
+    SubjectKind.AMMONIA: _loop_in(water.why_ammonia),
+    SubjectKind.FILTER_NEED: _loop_in(water.why_filter_need),
+    SubjectKind.OXYGEN: _loop_in(water.why_oxygen),
+    SubjectKind.ACID: _loop_in(water_day.why_acid),
+    SubjectKind.BASE: _loop_in(water_day.why_base),
+    SubjectKind.BASE_GRAMS: _water_on(water_day.why_base_grams, with_part=True),
+    SubjectKind.SALT_GRAMS: _water_on(water_day.why_salt_grams, with_part=True),
+    SubjectKind.IRON_DUE: _water_on(water_day.why_iron_due),
+    SubjectKind.IRON_GRAMS: _water_on(water_day.why_iron_grams, with_part=True),
+    SubjectKind.SALTS: _water_on(water_tests.why_salts),
+    SubjectKind.FREE_AMMONIA: _water_on(water_tests.why_free_ammonia),
+    SubjectKind.LIMIT: _water_on(water_tests.why_limit, with_part=True),
+}
+"""Who answers for each kind of figure; one that is not here cannot be asked."""

@@ -7,8 +7,9 @@ from dataclasses import replace
 from planner.farm.species import ELEMENTS
 from planner.forecast.values import AreaRule, LoopForecast, WeekVerdict
 from planner.forecast.verdicts import symbol_of
+from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.fish import why_feed_mean
-from planner.forecast.why.formulas import Formula, recomputed
+from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, worked
 from planner.forecast.why.plants import why_demand
 from planner.forecast.why.supply import why_supply

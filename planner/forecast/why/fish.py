@@ -17,7 +17,8 @@ from planner.forecast.fish import share_of_table
 from planner.forecast.flags import is_small_tank
 from planner.forecast.ration import table_ration
 from planner.forecast.values import GroupForecast, LoopForecast
-from planner.forecast.why.formulas import Formula, recomputed
+from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, week_days, worked
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind, Origin
 from planner.science.fish import effective_temperature

@@ -1,30 +1,11 @@
-"""The formulas that explanations state: in symbols, and as arithmetic that can be done again.
+"""The formulas that explanations state, in symbols; their arithmetic is `arithmetic.recomputed`.
 
-Every symbol is the name of an input. A formula without arithmetic goes through days or looks up a
-table; what it says is then checked elsewhere.
+Every symbol is the name of an input.
 """
 
 from __future__ import annotations
 
-import math
-from collections.abc import Callable, Mapping
 from enum import Enum
-from typing import TYPE_CHECKING, Final
-
-from planner.farm.farm import DAYS_PER_WEEK
-from planner.science.fish import effective_temperature
-from planner.science.water import KELVIN_AT_0_C
-
-if TYPE_CHECKING:
-    from planner.forecast.why.values import Explanation
-
-_CUBE_ROOT: Final = 1.0 / 3.0
-_PER_THOUSAND: Final = 1000.0
-_PER_MILLION: Final = 1_000_000.0
-_PERCENT: Final = 100.0
-_FLOAT_NOISE: Final = 1e-9
-_HOURS_PER_DAY: Final = 24.0
-_TEN: Final = 10.0
 
 
 class Formula(Enum):
@@ -35,6 +16,7 @@ class Formula(Enum):
     LEAST = "least of the parts"
     AS_ENTERED = "value"
     NOTHING = "0"
+    COUNT = "how many are listed"
     SEEDS = "⌈plants / (germination_share × stand_share × nursery_survival_share)⌉"
     LOT_SHARE = "(prior_share × prior_seeds + came_up) / (prior_seeds + seeds_counted)"
     LOT_SHARE_CAREFUL = "mean - caution_spreads × √(mean × (1 - mean) / (prior_seeds + seeds_counted + 1))"
@@ -96,178 +78,62 @@ class Formula(Enum):
     SPARE_TO_PH = "alkalinity_mg_per_l × (1 - 10^(limit - ph))"
     DENSITY = "mass_kg / (volume_l / 1000)"
     GROUP_MASS = "count × weight_g / 1000"
-
-
-_Values = Mapping[str, float]
-
-
-def _seeds(of: _Values) -> float:
-    seeds = of["plants"] / (of["germination_share"] * of["stand_share"] * of["nursery_survival_share"])
-    return float(max(math.ceil(seeds - _FLOAT_NOISE * max(1.0, seeds)), 0))
-
-
-def _lot_share(of: _Values) -> float:
-    return (of["prior_share"] * of["prior_seeds"] + of["came_up"]) / (of["prior_seeds"] + of["seeds_counted"])
-
-
-def _lot_share_careful(of: _Values) -> float:
-    counted = of["prior_seeds"] + of["seeds_counted"] + 1.0
-    return of["mean"] - of["caution_spreads"] * math.sqrt(of["mean"] * (1.0 - of["mean"]) / counted)
-
-
-def _stand(of: _Values) -> float:
-    share = (of["ceiling_c"] - of["temperature_c"]) / (of["ceiling_c"] - of["optimum_c"])
-    return max(of["least_share"], min(1.0, max(0.0, share)))
-
-
-def _weight_after(of: _Values) -> float:
-    by_g = max(of["weight_g"], of["fry_g"])
-    root = by_g**_CUBE_ROOT + of["tgc"] / _PER_THOUSAND * of["effective_c"]
-    return of["weight_g"] * max(1.0, float(root**3) / by_g)
-
-
-def _effective(of: _Values) -> float:
-    return float(
-        effective_temperature(
-            of["water_c"], base_c=of["base_c"], optimum_c=of["optimum_c"], ceiling_c=of["ceiling_c"]
-        )
+    RANGE = "low ≤ likely ≤ high"
+    RANGE_HIGH = "likely + √(Σ raised² + others²)"
+    RANGE_LOW = "likely × e^(-√(Σ ln(factor)² + ln(others)²))"
+    RAISED = "max(0, change_at_low, change_at_high)"
+    FACTOR = "1 + min(0, change_at_low, change_at_high) / likely"
+    FACTORS = "e^√(Σ ln(factor)² + ln(others)²)"
+    TIMES = "max(1, high / likely)"
+    RATIO_HIGH = "likely × e^√(ln(supply_times)² + ln(demand_times)²)"
+    RATIO_LOW = "likely / e^√(ln(supply_times)² + ln(demand_times)²)"
+    CHANCE = "draws_that_met / draws"
+    SAMPLING_ERROR = "√(chance × (1 - chance) / draws)"
+    PERCENTILE = "the value that a share of all draws lies below"
+    ALONE = "standard deviation over draws in which nothing else varies"
+    DEVIATION = "(high - low) / range_deviations"
+    DEVIATION_ON_FARM = "(high - low) / range_deviations × days_within_farm_share"
+    DEVIATION_SHARE = "(high - low) / range_deviations / likely"
+    OWN_DAYS = "own_days_cv × days"
+    QUADRATURE = "√(Σ part² + others²)"
+    MOST = "largest of the parts"
+    COUNTED = "number of the parts"
+    DIFFERENCE = "after - before"
+    SHARE = "part / whole"
+    FALL = "max(0, 1 - lowest / before)"
+    BOUND = "least cost at the prices of the linear program, taken from worth_of_targets"
+    GAP_TO_BOUND = "max(0, bound - worth) / |bound|"
+    PLAN_WORTH = "worth_of_targets - missed - wasted - short - idle"
+    WEIGHED = "weight × amount / usual"
+    SOWN_HARVEST = "plants × pick_share × per_plant"
+    PLANTS_WANTED = "⌈missing / per_plant⌉"
+    PLANTS_COVER = "plants so that no week lacks and later ones are not over, evened by least squares"
+    GIVES_HEADS = "bed_survival_share × marketable_share × pick_share"
+    GIVES_KG = "bed_survival_share × marketable_share × pick_share × yield_g_per_plant × size_share / 1000"
+    DAYS_AHEAD = "days_to_first_pick + days_ready_early"
+    SEEDS_SHARE = "⌈plants / (germination_share × survival_share)⌉"
+    SEEDS_ADDED = "⌈plants × allowance / germination_share⌉"
+    SEEDS_IN_POTS = "pots × seeds_a_pot"
+    FULL_UNITS = "⌈many / a_unit⌉"
+    SEARCHED = "best found by trying, all else as it is"
+    VARIATION = "standard_deviation / mean"
+    STOCKING_SCORE = "1 - inside_share + mean_distance"
+    APART = "weeks_to_grow / groups"
+    IN_WEEKS = "days / 7"
+    WAIT = "max(0, may_day - planned_day)"
+    FEED_ASKED = "(leafy_m2 × leafy + fruiting_m2 × fruiting) × reference_protein / protein_share"
+    AREA_CARRIED = (
+        "max(0, feed_g_per_day × protein_share / reference_protein - leafy_m2 × leafy"
+        " - fruiting_m2 × fruiting) / ratio_g_per_m2_d"
     )
-
-
-def _band(of: _Values) -> float:
-    mixed = of["leafy_share"] * of["leafy"] + (1.0 - of["leafy_share"]) * of["fruiting"]
-    return mixed * of["reference_protein"] / of["protein_share"]
-
-
-def _liquor(of: _Values) -> float:
-    released = of["gathered_g"] * of["limit"] * -math.expm1(-of["rate_per_day"] * of["days"])
-    return released * (1.0 - of["lost_share"]) * of["returned_share"]
-
-
-def _iron_grams(of: _Values) -> float:
-    lacking = max(0.0, of["target_mg_per_l"] - of["present_mg_per_l"])
-    return lacking * of["water_l"] / _PER_THOUSAND / of["iron_share"]
-
-
-def _free_ammonia(of: _Values) -> float:
-    pka = of["pka_intercept"] + of["pka_slope_k"] / (KELVIN_AT_0_C + of["water_c"])
-    return float(of["ammonia_mg_per_l"] / (1.0 + _TEN ** (pka - of["ph"])))
-
-
-def _limit_by_trend(of: _Values) -> float:
-    spare = max(0.0, of["reading"] - of["limit"])
-    return float(math.ceil(spare / of["fall_per_week"] * DAYS_PER_WEEK)) if spare else 0.0
-
-
-def _limit_by_balance(of: _Values) -> float:
-    """All days before the sum reaches what is to spare, and the day on which it does."""
-    left = of["spare_mg_per_l"] - of["fallen_before_mg_per_l"]
-    return of["days_before"] + float(math.ceil(left / of["fall_that_day_mg_per_l"])) if left > 0.0 else 0.0
-
-
-def _batch_plants(of: _Values) -> float:
-    return of["plants"] * of["bed_survival_share"] * of["pick_share"]
-
-
-def _batch_sold(of: _Values) -> float:
-    standing = of["plants"] * of["bed_survival_share"]
-    return standing * of["yield_g_per_plant"] * of["size_share"] * of["marketable_share"] / _PER_THOUSAND
-
-
-_ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
-    Formula.AS_ENTERED: lambda of: of["value"],
-    Formula.LOT_SHARE: _lot_share,
-    Formula.LOT_SHARE_CAREFUL: _lot_share_careful,
-    Formula.AMMONIA: lambda of: of["feed_g_per_day"] * of["protein_share"] * of["ammonia_per_protein"],
-    Formula.FILTER_NEED: lambda of: of["ammonia_g_per_day"] / of["rate_g_per_m2_day"],
-    Formula.OXYGEN: lambda of: (
-        (of["feed_g_per_day"] * of["oxygen_per_feed"] + of["ammonia_g_per_day"] * of["oxygen_per_nitrogen"])
-        / _HOURS_PER_DAY
-    ),
-    Formula.ACID: lambda of: of["feed_g_per_day"] * of["days"] / _PER_THOUSAND * of["acid_eq_per_kg_feed"],
-    Formula.BASE_WANTED: lambda of: of["acid_eq"],
-    Formula.BASE_GRAMS: lambda of: of["base_eq"] * of["share_of_base"] / of["base_eq_per_kg"] * _PER_THOUSAND,
-    Formula.SALT_GRAMS: lambda of: of["gap_g"] / of["element_share"],
-    Formula.GAP_LEFT: lambda of: of["wanted_beyond_supply_g"] - of["brought_by_others_g"],
-    Formula.IRON_DUE: lambda of: of["interval_days"] - of["days_since_last_dose"],
-    Formula.IRON_GRAMS: _iron_grams,
-    Formula.SALTS_OF_SOLIDS: lambda of: of["dissolved_solids_mg_per_l"] / of["meter_factor"] / _PER_THOUSAND,
-    Formula.SOLIDS_OF_SALTS: lambda of: of["conductivity_ms_per_cm"] * _PER_THOUSAND * of["meter_factor"],
-    Formula.FREE_AMMONIA: _free_ammonia,
-    Formula.LIMIT_BY_TREND: _limit_by_trend,
-    Formula.LIMIT_BY_BALANCE: _limit_by_balance,
-    Formula.FALL_OF_DAYS: lambda of: of["days"] * of["fall_a_day_mg_per_l"],
-    Formula.SPARE_ALKALINITY: lambda of: of["alkalinity_mg_per_l"] - of["limit"],
-    Formula.SPARE_TO_PH: lambda of: float(
-        of["alkalinity_mg_per_l"] * (1.0 - _TEN ** (of["limit"] - of["ph"]))
-    ),
-    Formula.NOTHING: lambda of: 0.0 * len(of),
-    Formula.SEEDS: _seeds,
-    Formula.STAND_LINE: _stand,
-    Formula.STAGE_DAYS: lambda of: round(of["days"]) + of["later_days"],
-    Formula.PICKING_DAYS: lambda of: float(round(of["days"] + 1.0)),
-    Formula.BATCH_PLANTS: _batch_plants,
-    Formula.BATCH_GRAMS: lambda of: _batch_plants(of) * of["yield_g_per_plant"] * of["size_share"],
-    Formula.BATCH_SOLD: _batch_sold,
-    Formula.BATCH_DEMAND: lambda of: of["plants"] * of["dry_mass_g"] * of["content"] / _PER_THOUSAND,
-    Formula.BATCH_DEMAND_IRON: lambda of: of["plants"] * of["dry_mass_g"] * of["content"] / _PER_MILLION,
-    Formula.DRY_MASS_IN_WEEK: lambda of: of["whole_dry_mass_g"] * of["growth_share"],
-    Formula.WHOLE_DRY_MASS: lambda of: (
-        of["yield_g_per_plant"] * of["dry_matter_share"] / of["harvest_share"] * of["picking_factor"]
-    ),
-    Formula.WINDOW_YIELD: lambda of: of["book_yield_g_per_plant"] * of["picks_factor"] * of["room_share"],
-    Formula.RATIO: lambda of: of["supply_g"] / of["demand_g"],
-    Formula.DISSOLVED: lambda of: (
-        of["in_feed_g"] - of["in_solids_g"] - of["kept_in_fish_g"] - of["lost_as_gas_g"]
-    ),
-    Formula.IN_FEED_NITROGEN: lambda of: of["feed_g"] * of["protein_share"] / of["protein_per_nitrogen"],
-    Formula.IN_FEED: lambda of: of["feed_g"] * of["content"] / _PER_THOUSAND,
-    Formula.IN_FEED_IRON: lambda of: of["feed_g"] * of["content"] / _PER_MILLION,
-    Formula.IN_SOLIDS: lambda of: of["in_feed_g"] * of["solids_share"],
-    Formula.KEPT_IN_FISH: lambda of: of["gain_g"] * of["body_content"] / _PER_THOUSAND - of["capped_g"],
-    Formula.KEPT_IN_FISH_IRON: lambda of: of["gain_g"] * of["body_content"] / _PER_MILLION - of["capped_g"],
-    Formula.LOST_AS_GAS: lambda of: (
-        (of["in_feed_g"] - of["in_solids_g"] - of["kept_in_fish_g"])
-        * of["gas_loss_share"]
-        / of["dissolving_share"]
-        - of["capped_g"]
-    ),
-    Formula.TOP_UP: lambda of: of["litres_per_day"] * of["mg_per_l"] * of["days"] / _PER_THOUSAND,
-    Formula.TOP_UP_LITRES: lambda of: of["water_l"] * of["top_up_share_per_day"],
-    Formula.DOSE: lambda of: of["grams"] * of["element_share"] * of["doses_in_week"],
-    Formula.LAID_DOWN: lambda of: of["solids_g"] * (1.0 - of["captured_share"]),
-    Formula.LIQUOR: _liquor,
-    Formula.FEED_BY_GAIN: lambda of: of["gain_g"] * of["fcr"],
-    Formula.GAIN: lambda of: of["count"] * (of["weight_after_g"] - of["weight_g"]),
-    Formula.WEIGHT_AFTER: _weight_after,
-    Formula.EFFECTIVE_TEMPERATURE: _effective,
-    Formula.FEED_BY_PERCENT: lambda of: of["count"] * of["weight_g"] * of["percent"] / _PERCENT,
-    Formula.FEED_BY_TABLE: lambda of: (
-        of["count"] * of["weight_g"] * of["percent"] / _PERCENT * of["appetite_share"]
-    ),
-    Formula.FEED_RATIO: lambda of: of["feed_g_per_day"] / of["planted_m2"],
-    Formula.PLANTED_AREA: lambda of: of["leafy_m2"] + of["fruiting_m2"],
-    Formula.AREA_FED: lambda of: of["feed_g_per_day"] / of["ratio_g_per_m2_d"],
-    Formula.MIXED_BAND: _band,
-    Formula.DENSITY: lambda of: of["mass_kg"] / (of["volume_l"] / _PER_THOUSAND),
-    Formula.GROUP_MASS: lambda of: of["count"] * of["weight_g"] / _PER_THOUSAND,
-}
-
-
-def recomputed(explanation: Explanation) -> float | None:
-    """Return the value that the stated formula gives for the stated inputs.
-
-    None where the formula is no arithmetic, or where the figure itself is None.
-    """
-    if explanation.value is None:
-        return None
-    parts = [child.value for child in explanation.children if child.value is not None]
-    match explanation.formula:
-        case Formula.SUM:
-            return sum(parts) + sum(one.value for one in explanation.inputs)
-        case Formula.MEAN:
-            return sum(parts) / len(parts)
-        case Formula.LEAST:
-            return min(parts)
-    done = _ARITHMETIC.get(explanation.formula)
-    return None if done is None else done({one.name: one.value for one in explanation.inputs})
+    FEED_OF_AREA = "area_m2 × ratio_g_per_m2_d × reference_protein / protein_share"
+    TURNOVER = "litres × times_an_hour"
+    WITH_RESERVE = "amount × (1 + reserve_share)"
+    HEAD = "head_m + friction_m"
+    CURVE = "read straight between the points of the curve"
+    WATER_LOAD = "depth_cm / 100 × kg_per_m3"
+    TO_BUY = "max(0, amount - in_stock)"
+    PRICED = "amount × price"
+    LACK = "max(0, short_below - ratio)"
+    ABOVE = "max(0, highest - limit)"
+    FORECAST = "forecast of the changed farm"

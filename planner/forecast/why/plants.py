@@ -10,8 +10,9 @@ from planner.farm.species import ELEMENTS
 from planner.forecast.formed import formed_per_plant, pick_share, pick_size, rows_alive
 from planner.forecast.profiles import Profile
 from planner.forecast.values import Ints
+from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.batches import batch_input
-from planner.forecast.why.formulas import Formula, recomputed
+from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, week_days, worked
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 

@@ -10,7 +10,8 @@ from planner.farm.species import ELEMENTS
 from planner.farm.water import SolidsBatch
 from planner.forecast.solids import solids_figures, solids_setup
 from planner.forecast.values import Floats, LoopForecast, SolidsBatchForecast
-from planner.forecast.why.formulas import Formula, recomputed
+from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, week_days, worked
 from planner.forecast.why.values import Explanation, Input
 

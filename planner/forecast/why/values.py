@@ -72,6 +72,7 @@ class Origin(Enum):
     FIGURE = "figure of the catalogue"
     ENTERED = "entered by the grower"
     WORKED_OUT = "worked out"
+    COUNTED = "counted"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -110,6 +111,7 @@ class NoteKind(Enum):
     OLD_SEED = "old seed"
     PRIMED_SEED = "primed seed"
     OTHERS = "others left out"
+    FIELD_LIMITS = "field limits"
     NO_FISH = "no fish"
     OFF_FEED = "off feed"
     PURGED = "purged"
@@ -133,6 +135,24 @@ class NoteKind(Enum):
     PERHAPS_NEVER = "perhaps never"
     LATEST = "latest"
     NOT_KNOWN = "not known"
+    INDEPENDENT = "taken as independent"
+    VANISHES = "one figure leaves nothing"
+    MOVED_TOGETHER = "moved together"
+    DRAWS = "draws"
+    ALL_VARY = "others together"
+    NEAR_SURE = "no draw tells"
+    SEARCHED_WITHIN = "searched within"
+    SEARCH_STOPPED = "search stopped"
+    PROVEN = "proven"
+    WEEK_PART = "part of a week"
+    READY_EARLY = "ready early"
+    WORK_DAYS = "days of work"
+    LESS_ROOM = "less room"
+    CAREFUL_END = "careful end"
+    JUDGED_WEEKS = "judged weeks"
+    LIMITED_BY = "limited by"
+    MAKES_WAY = "makes way"
+    ALREADY = "standing already"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,8 +6,8 @@ import pytest
 
 from planner.forecast.water.filters import filter_figures
 from planner.forecast.water.load import load_forecast, week_loads
+from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.ask import why
-from planner.forecast.why.formulas import recomputed
 from planner.forecast.why.values import Origin, Subject, SubjectKind
 from tests.forecast.sample_farms import NAMES, known
 

@@ -12,8 +12,8 @@ from planner.farm.ids import id_from
 from planner.farm.water import Dose, Quantity, Reading
 from planner.forecast.water.limits import LimitWay
 from planner.forecast.water.side import loop_water
+from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.ask import why
-from planner.forecast.why.formulas import recomputed
 from planner.forecast.why.ground import NoSuchFigureError
 from planner.forecast.why.values import NoteKind, Origin, Subject, SubjectKind
 from tests.forecast.sample_farms import NAMES, known

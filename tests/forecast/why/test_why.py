@@ -17,8 +17,9 @@ from planner.forecast.values import STAGES
 from planner.forecast.verdicts import week_verdicts
 from planner.forecast.water.filters import filter_figures
 from planner.forecast.water.load import load_forecast, week_loads
+from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.ask import why
-from planner.forecast.why.formulas import Formula, recomputed
+from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import NoSuchFigureError
 from planner.forecast.why.values import NoteKind, Origin, Subject, SubjectKind
 from tests.farms import farm_of, weekly_batches
