@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import Protocol
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QEvent, QObject, Signal
 from PySide6.QtGui import QAccessible, QAccessibleEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QMessageBox, QPushButton, QToolButton, QWidget
 
@@ -64,12 +64,21 @@ def ask_on_screen(question: Question, answered: Callable[[bool], None], parent: 
 
 
 class MessageBar(QFrame):
-    """One line above the status bar; stays until it is closed or something else is said."""
+    """One line above the status bar; stays until it is closed or something else is said.
+
+    It lies over the foot of its parent. Below what is read and typed in, `room` is kept free for it; a page
+    on which things are moved by hand gives it no room, or they would move under the pointer when it goes.
+    """
 
     undo_wanted = Signal()
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, theme: Theme, parent: QWidget) -> None:
         super().__init__(parent)
+        self.room = QWidget(parent)
+        self.room.hide()
+        self._over = parent
+        self._floats = False
+        parent.installEventFilter(self)
         self.setAutoFillBackground(True)
         self._theme = theme
         self._tone = Tone.NEWS
@@ -111,6 +120,7 @@ class MessageBar(QFrame):
         self.setAccessibleName(words)
         self.paint_in(self._theme)
         self.show()
+        self._settle()
         QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.Alert))
 
     def tell(self, words: str, *, undo: bool = False) -> None:
@@ -125,6 +135,28 @@ class MessageBar(QFrame):
         """Take the message away."""
         self._label.clear()
         self.hide()
+        self._settle()
+
+    def lie_over(self, *, floats: bool) -> None:
+        """Lie over what is in front, or keep room below it."""
+        self._floats = floats
+        self._settle()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if watched is self._over and event.type() is QEvent.Type.Resize:
+            self._settle()
+        return super().eventFilter(watched, event)
+
+    def _settle(self) -> None:
+        """Lie along the foot, as high as the words ask for."""
+        if self.isHidden():
+            self.room.hide()
+            return
+        wide, high = self._over.width(), self.heightForWidth(self._over.width())
+        self.room.setFixedHeight(high)
+        self.room.setHidden(self._floats)
+        self.setGeometry(0, self._over.height() - high, wide, high)
+        self.raise_()
 
     def paint_in(self, theme: Theme) -> None:
         """Wear the colours of a theme."""

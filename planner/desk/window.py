@@ -59,10 +59,10 @@ class MainWindow(FrontWindow):
         """The bar of messages; made when first something may be said, for at the first paint nothing is."""
         from planner.desk.messages import MessageBar
 
-        bar = MessageBar(self.theme, self)
+        bar = MessageBar(self.theme, self._middle)
         column = self._middle.layout()
         assert column is not None
-        column.addWidget(bar)
+        column.addWidget(bar.room)
         bar.undo_wanted.connect(self.conduct.undo)
         return bar
 
@@ -112,6 +112,8 @@ class MainWindow(FrontWindow):
     def _build(self) -> None:
         from PySide6.QtCore import Qt
 
+        from planner.desk.foot import Foot
+
         self._middle = QWidget(self)
         column = QVBoxLayout(self._middle)
         column.setContentsMargins(0, 0, 0, 0)
@@ -121,13 +123,8 @@ class MainWindow(FrontWindow):
         self._held: QWidget = waiting
         column.addWidget(waiting, 1)
         self.setCentralWidget(self._middle)
-        self._name, self._saved, self._mark = QLabel(self), QLabel(self), QLabel(self)
-        bar = self.statusBar()
-        for label in (self._name, self._saved, self._mark):
-            label.setContentsMargins(self.theme.metrics.gap, 0, self.theme.metrics.gap, 0)
-        bar.addWidget(self._name)
-        bar.addWidget(self._saved, 1)
-        bar.addPermanentWidget(self._mark)
+        self.foot = Foot(self.theme.metrics.gap, self)
+        self.setStatusBar(self.foot)
         self.menus.allow_farm(there=False)
         self.menus.show_undo("", "")
         self.menus.show_shade(self.memory.shade)
@@ -211,6 +208,9 @@ class MainWindow(FrontWindow):
         workspace.removed.connect(self._on_removed)
         workspace.chosen_changed.connect(self._show_chosen)
         workspace.panes.changed.connect(self._show_panes)
+        workspace.tabs.currentChanged.connect(self._lay_messages)
+        self.foot.hold(workspace.moves_strip)
+        self._lay_messages()
         workspace.restore(self.memory.get(settings.ARRANGEMENT))
         self._show_panes()
         return workspace
@@ -234,7 +234,7 @@ class MainWindow(FrontWindow):
 
     def _on_acted(self, title: str) -> None:
         self.messages.clear()
-        self._saved.setText(tr("{title} – saved", title=title))
+        self.foot.saved.setText(tr("{title} – saved", title=title))
 
     def _on_closed(self) -> None:
         self.menus.allow_farm(there=False)
@@ -247,18 +247,15 @@ class MainWindow(FrontWindow):
         farm = session.farm
         path = self.rooms.where(session) if self.rooms else None
         self.setWindowTitle(f"{farm.settings.name} – Raftweek")
-        self._name.setText(farm.settings.name)
-        self._name.setToolTip(str(path or ""))
-        self._saved.setText(tr("All saved"))
-        self._mark.setText(self.workspace.plan_words() if self.workspace else "")
-        self._mark.setToolTip(tr("Changes whenever anything in the farm changes; printed on every sheet."))
+        mark = self.workspace.plan_words() if self.workspace else ""
+        self.foot.show_farm(farm.settings.name, str(path or ""), mark)
         self.menus.show_undo(self.conduct.undo_title, self.conduct.redo_title)
 
     def _show_chosen(self) -> None:
         thing = self.workspace.chosen_thing() if self.workspace else None
         many = len(self.workspace.chosen_batches()) if self.workspace else 0
         if many > 1:
-            self._saved.setText(tr("{many} batches chosen", many=many))
+            self.foot.saved.setText(tr("{many} batches chosen", many=many))
         self.menus.show_chosen(thing)
 
     def tell(self, words: str) -> None:
@@ -267,6 +264,10 @@ class MainWindow(FrontWindow):
 
     def _on_removed(self, title: str) -> None:
         self.messages.tell(tr("Done: {title}", title=title), undo=True)
+
+    def _lay_messages(self, _at: int = 0) -> None:
+        if self.workspace is not None:
+            self.messages.lie_over(floats=self.workspace.shelf.by_hand)
 
     def trouble(self, words: str) -> None:
         """Say expected trouble in the message bar."""
@@ -396,4 +397,4 @@ class MainWindow(FrontWindow):
         workspace = self._put_workspace(self.rooms, lambda: moment)
         self._on_opened(self.conduct.session)
         workspace.settle()
-        self._saved.setText(tr("Opening…"))
+        self.foot.saved.setText(tr("Opening…"))

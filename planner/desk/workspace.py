@@ -59,6 +59,7 @@ class Workspace(QWidget):
     troubled = Signal(str)
     told = Signal(str)
     removed = Signal(str)
+    why_wanted = Signal(object, int)
     chosen_changed = Signal()
 
     def __init__(self, needs: WorkspaceNeeds, *, forecaster: Forecaster) -> None:
@@ -103,7 +104,6 @@ class Workspace(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.split, 1)
-        column.addWidget(self.moves_strip)
         self.lanes.set_today(self._today)
 
     def _connect(self) -> None:
@@ -126,6 +126,7 @@ class Workspace(QWidget):
         self.side.alter_wanted.connect(self.wishes.alter_chosen)
         self.side.week_wanted.connect(self.choose_nothing)
         self.side.why_wanted.connect(self.asking.ask_why)
+        self.why_wanted.connect(self.asking.ask_why)
         self.side.sure_wanted.connect(self.asking.ask_sure)
         self.asking.more_known.connect(self._show_chosen)
         self.asking.working.connect(self._show_working)

@@ -53,7 +53,7 @@ def test_that_the_first_start_shows_its_picture_and_then_just_that(qtbot, unopen
     with qtbot.waitSignal(window.ready):
         window.show()
     assert window.doors.strip.isVisible()
-    window._saved.setText("Opening…")
+    window.foot.saved.setText("Opening…")
     QApplication.sendPostedEvents()
     seen = window.grab().toImage()
     put_away(window)

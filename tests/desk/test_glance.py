@@ -205,7 +205,7 @@ def test_that_the_picture_is_what_the_next_start_shows(qtbot, shelved, kept):
     window.workspace.lanes.zoom_in()
     put_away(window)
     again = opened(qtbot, shelved)
-    again._saved.setText("Opening…")
+    again.foot.saved.setText("Opening…")
     assert again.cover is None
     share = other_pixels(kept[TODAY].toImage(), seen(again))
     put_away(again)
@@ -217,7 +217,7 @@ def test_that_the_strip_over_the_sample_is_not_in_the_picture(qtbot, shelved, ke
     window.doors.show_strip()
     put_away(window)
     again = opened(qtbot, shelved)
-    again._saved.setText("Opening…")
+    again.foot.saved.setText("Opening…")
     share = other_pixels(kept[TODAY].toImage(), seen(again))
     put_away(again)
     assert share == 0
@@ -235,7 +235,7 @@ def test_that_there_are_pictures_of_the_days_to_come_too(qtbot, shelved, kept, i
     tomorrow = replace(shelved, now=lambda: NOW + timedelta(days=1))
     taken = kept[TODAY + timedelta(days=1)].toImage()
     window = opened(qtbot, tomorrow)
-    window._saved.setText("Opening…")
+    window.foot.saved.setText("Opening…")
     share = other_pixels(taken, seen(window))
     put_away(window)
     assert share == 0
@@ -269,7 +269,7 @@ def test_that_the_picture_is_all_that_is_painted_until_the_farm_is_there(qtbot, 
         window._load_behind()
     assert window.cover is None
     assert window.updatesEnabled()
-    assert window._saved.text() != "Opening…"
+    assert window.foot.saved.text() != "Opening…"
     put_away(window)
 
 
@@ -306,7 +306,7 @@ def test_that_panes_of_another_width_are_another_picture(qtbot, shelved, kept):
     put_away(window)
     assert kept[TODAY] is not first
     again = opened(qtbot, shelved)
-    again._saved.setText("Opening…")
+    again.foot.saved.setText("Opening…")
     share = other_pixels(kept[TODAY].toImage(), seen(again))
     put_away(again)
     assert share == 0

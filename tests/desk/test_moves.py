@@ -4,7 +4,8 @@ import dataclasses
 from datetime import timedelta
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtWidgets import QApplication, QWidget
 
 from planner.desk.moves import cause_words
 from planner.desk.pages import Fact
@@ -34,7 +35,7 @@ def test_that_an_act_that_moves_one_batch_says_old_and_new_day(window, workspace
     assert workspace.moves_strip.isHidden()
     window.conduct.act(sown_later(batch, 3))
     assert not workspace.moves_strip.isHidden()
-    words = workspace.moves_strip.words.text()
+    words = workspace.moves_strip.said
     assert batch.code in words
     assert "3 days later" in words
     assert "→" in words
@@ -62,7 +63,7 @@ def test_that_undo_says_what_it_moves_back(window, workspace, farm):
     batch = farm.batches[-1]
     window.conduct.act(sown_later(batch, 3))
     window.conduct.undo()
-    assert "3 days earlier" in workspace.moves_strip.words.text()
+    assert "3 days earlier" in workspace.moves_strip.said
 
 
 def test_that_an_act_that_moves_nothing_puts_the_strip_away(window, workspace, farm):
@@ -82,7 +83,7 @@ def test_that_other_months_move_many_batches_and_the_season_is_named_as_the_caus
     site = farm.sites[0]
     bright = dataclasses.replace(site, radiation_mj_per_m2_d=(24.0,) * 12, air_c=(24.0,) * 12)
     window.conduct.act(ChangeSet(title="Change the site", changes=(Change(before=site, after=bright),)))
-    assert "batches have other dates" in workspace.moves_strip.words.text()
+    assert "batches have other dates" in workspace.moves_strip.said
     workspace.moves_strip.list.click()
     listed = facts(workspace)
     assert len(listed) >= 2
@@ -108,7 +109,7 @@ def test_that_a_longer_window_of_picking_says_when_the_places_are_free(window, w
     workspace.choose(batch.id)
     workspace.run("change.shorter")
     assert window.conduct.undo_title == f"Pick {batch.code} 7 days shorter"
-    words = workspace.moves_strip.words.text()
+    words = workspace.moves_strip.said
     assert words.startswith(f"Places of {batch.code} free: ")
     assert words.endswith("7 days earlier")
     workspace.show_moves()
@@ -127,3 +128,63 @@ def test_that_another_farm_begins_with_nothing_moved(window, workspace, farm, se
 def test_that_every_cause_has_words(cause, farm):
     moved = Moved(batch=farm.batches[0].id, old_on=None, new_on=None)
     assert cause_words(MovedBecause(moved=moved, cause=cause, by=("sow_on",))).strip()
+
+
+def laid(workspace):
+    """Where the lanes lie on the screen, and how high each of them is."""
+    QApplication.processEvents()
+    lanes = workspace.lanes
+    parts = [each.geometry() for each in lanes.findChildren(QWidget) if each.isVisible()]
+    return lanes.mapToGlobal(lanes.rect().topLeft()), lanes.size(), parts
+
+
+def test_that_nothing_under_the_pointer_moves_when_it_is_said_what_moved(window, workspace, farm):
+    before, high = laid(workspace), window.foot.height()
+    window.conduct.act(sown_later(farm.batches[-1], 3))
+    assert workspace.moves_strip.isVisible()
+    assert laid(workspace) == before
+    workspace.moves_strip.close_button.click()
+    assert not workspace.moves_strip.isVisible()
+    assert laid(workspace) == before
+    assert window.foot.height() == high
+
+
+def test_that_the_bars_stay_where_they_are_when_a_message_comes_and_when_an_act_clears_it(
+    window, workspace, farm
+):
+    before = laid(workspace)
+    window.trouble("The loop cannot carry that.\nNothing was changed.")
+    assert laid(workspace) == before
+    window.conduct.act(sown_later(farm.batches[-1], 3))
+    assert window.messages.words == ""
+    assert laid(workspace) == before
+
+
+def test_that_a_message_has_room_below_a_page_with_fields(window, workspace):
+    window.trouble("The loop cannot carry that.")
+    workspace.run("view.records")
+    QApplication.processEvents()
+    bar = window.messages
+    assert bar.room.isVisible()
+    assert bar.geometry() == bar.room.geometry()
+    assert workspace.geometry().bottom() < bar.geometry().top()
+    workspace.run("view.weeks")
+    assert not bar.room.isVisible()
+    assert bar.isVisible()
+
+
+def test_that_long_words_of_what_moved_are_cut_and_told_whole_on_hover_and_aloud(window, workspace):
+    words = "First pick of " + "a very long code " * 30
+    workspace.moves_strip.say(words)
+    QApplication.processEvents()
+    line = workspace.moves_strip.list
+    assert line.fontMetrics().horizontalAdvance(line.text()) <= line.width()
+    assert words in line.toolTip()
+    assert words in line.accessibleName()
+
+
+def test_that_another_workspace_brings_its_own_line(window, workspace):
+    window.act_start(window._services.now())
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    held = [each for each in window.foot.children() if each.objectName() == "moves"]
+    assert held == [window.workspace.moves_strip]

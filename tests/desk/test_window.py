@@ -100,10 +100,10 @@ def test_that_undo_and_redo_by_keys_take_an_act_back_and_do_it_again(qtbot, wind
 
 
 def test_that_an_act_shows_another_plan_mark(window):
-    before = window._mark.text()
+    before = window.foot.mark.text()
     window.workspace.choose(window.workspace.outlook.farm.batches[0].id)
     window.menus.actions["change.lock"].trigger()
-    assert window._mark.text() != before
+    assert window.foot.mark.text() != before
 
 
 def test_that_removing_the_chosen_batch_asks_nothing_and_can_be_undone(window, ask, farm):

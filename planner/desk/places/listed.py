@@ -33,3 +33,6 @@ LISTED: Final = (
     ),
     Listed("book", "Catalogue", "Ctrl+9", "Every figure with its source, and your own over it", wide=True),
 )
+
+BY_HAND: Final = frozenset({"weeks", "beds"})
+"""The pages on which things are dragged."""

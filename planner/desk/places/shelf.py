@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 from planner.desk.behind import Behind
 from planner.desk.places.empty_note import EmptyNote
 from planner.desk.places.lacking import lack_of
-from planner.desk.places.listed import LISTED, Listed
+from planner.desk.places.listed import BY_HAND, LISTED, Listed
 from planner.desk.places.makers import MAKERS
 from planner.desk.places.place import Place, PlaceNeeds
 from planner.desk.plan.kit import Scrolling
@@ -67,6 +67,11 @@ class Shelf(QObject):
         }
         self.notes: dict[str, EmptyNote] = {}
         tabs.currentChanged.connect(self.fill)
+
+    @property
+    def by_hand(self) -> bool:
+        """Whether the page in front holds what is dragged, so that nothing may move under the pointer."""
+        return self.listed.key in BY_HAND
 
     @property
     def listed(self) -> Listed:
