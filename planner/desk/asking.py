@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QObject, QTimer, QTimeZone, Signal
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 
 from planner.desk.behind import Behind
 from planner.desk.outlook import Outlook
@@ -164,8 +164,11 @@ class Asking(QObject):
         if behind is None:
             return
         from planner.desk.why.dialog import WhyDialog
+        from planner.desk.why.entered import answer_to
 
-        dialog = WhyDialog(facts, behind.why, behind.outlook.catalogue, self.theme, self._window)
+        over = QApplication.activeModalWidget() or self._window
+        catalogue = behind.outlook.catalogue
+        dialog = WhyDialog(facts, partial(answer_to, behind), catalogue, self.theme, over)
         dialog.show_fact(number)
         dialog.open()
 

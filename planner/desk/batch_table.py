@@ -18,13 +18,17 @@ from PySide6.QtWidgets import (
 )
 
 from planner.desk.outlook import Outlook
+from planner.desk.pages import Ask, Entered
 from planner.desk.places_words import places_by_batch
 from planner.desk.rows import ID_ROLE, SORT_ROLE, Column, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.theme import Theme
+from planner.desk.why.cells import CellAsking
 from planner.desk.words import NONE, day_words, number_words
-from planner.farm.crops import Batch, Phase
+from planner.farm.crops import Batch, Phase, Stage
+from planner.farm.fields import Id
 from planner.forecast.values import Ruler
+from planner.forecast.why.values import Subject, SubjectKind
 
 
 def batch_columns() -> tuple[Column, ...]:
@@ -83,7 +87,23 @@ def _row(outlook: Outlook, batch: Batch, row: int, words: _DayWords, stands: str
         locked,
     )
     sort = (batch.code, crop, *days, batch.plants, seeds, stands, locked)
-    return Row(id=batch.id, texts=texts, sort=sort)
+    return Row(id=batch.id, texts=texts, sort=sort, asks=_asks(batch.id))
+
+
+def _asks(batch: Id) -> tuple[Ask | None, ...]:
+    """Return what each column can be asked, in their order."""
+    return (
+        None,
+        None,
+        Entered(about=batch, field="sow_on"),
+        None,
+        Subject(kind=SubjectKind.FIRST_PICK, about=batch),
+        Subject(kind=SubjectKind.STAGE_DAYS, about=batch, stage=Stage.PICKING),
+        Entered(about=batch, field="plants"),
+        Subject(kind=SubjectKind.SEEDS, about=batch),
+        None,
+        None,
+    )
 
 
 class BatchTable(QWidget):
@@ -129,6 +149,7 @@ class BatchTable(QWidget):
         view.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         view.horizontalHeader().setStretchLastSection(True)
         view.horizontalHeader().setHighlightSections(False)
+        CellAsking(view)
         head = QHBoxLayout()
         head.setContentsMargins(metrics.gap, metrics.gap, metrics.gap, metrics.gap)
         head.setSpacing(metrics.margin)

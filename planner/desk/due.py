@@ -25,6 +25,7 @@ from planner.desk.outlook import Outlook
 from planner.desk.rows import Column, RowsModel
 from planner.desk.say import tr
 from planner.desk.theme import Theme
+from planner.desk.why.cells import CellAsking
 from planner.desk.words import week_span_words
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.planning.late import CarriedOver
@@ -202,6 +203,7 @@ class DuePanel(QWidget):
         self.list.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setAccessibleName(tr("Due this week"))
+        CellAsking(self.list)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)

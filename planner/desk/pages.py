@@ -6,7 +6,8 @@ from dataclasses import dataclass
 
 from planner.catalogue.figure import Figure
 from planner.desk.book import FigureWords
-from planner.forecast.why.values import Subject
+from planner.farm.fields import Id
+from planner.forecast.why.values import Explanation, Subject
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -17,13 +18,25 @@ class Basis:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Entered:
+    """What the grower typed into a field of a thing of the farm; the answer is found when it is asked."""
+
+    about: Id
+    field: str
+
+
+Ask = Subject | Basis | Explanation | Entered
+"""What "why?" can be asked about; a ready explanation is shown as it is."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Fact:
     """One line: what, how much, and what more is to be known; `ask` is what "why?" is asked about."""
 
     label: str
     value: str
     note: str = ""
-    ask: Subject | Basis | None = None
+    ask: Ask | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -7,15 +7,23 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import TYPE_CHECKING, Any, Final
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtGui import QKeySequence
 
+from planner.desk.say import tr
 from planner.desk.terms import meaning_of
+
+if TYPE_CHECKING:
+    from planner.desk.pages import Ask
 
 Index = QModelIndex | QPersistentModelIndex
 ID_ROLE: Final = Qt.ItemDataRole.UserRole
 SORT_ROLE: Final = Qt.ItemDataRole.UserRole + 1
+ASK_ROLE: Final = Qt.ItemDataRole.UserRole + 3
+WHY_KEYS: Final = "Ctrl+I"
+"""Asks why of the number in hand, in every table and in the side panel."""
 _HERE: Final = QModelIndex()
 
 
@@ -32,7 +40,8 @@ class Column:
 class Row:
     """One row: what it is about, the texts shown, and what each column is sorted by.
 
-    `ink` is the colour its texts are written in, None for the usual one.
+    `ink` is the colour its texts are written in, None for the usual one. `asks` holds for each column what
+    "why?" is asked about there, None where there are only words; empty when nothing can be asked.
     """
 
     id: str
@@ -41,6 +50,7 @@ class Row:
     spoken: str = ""
     payload: Any = None
     ink: Any = None
+    asks: tuple[Ask | None, ...] = ()
 
 
 class RowsModel(QAbstractTableModel):
@@ -51,6 +61,7 @@ class RowsModel(QAbstractTableModel):
         self._columns = tuple(columns)
         self._tips = tuple(column.tip or meaning_of(column.title) for column in self._columns)
         self._rows: tuple[Row, ...] = ()
+        self._hint = asking_hint()
 
     @property
     def rows(self) -> tuple[Row, ...]:
@@ -90,8 +101,10 @@ class RowsModel(QAbstractTableModel):
         if not index.isValid():
             return None
         look_up = _LOOK_UP.get(role)
-        column = index.column()
-        return look_up(self._rows[index.row()], column, self._columns[column]) if look_up else None
+        row, column = self._rows[index.row()], index.column()
+        if role in _HINTED:
+            return self._hint if _ask(row, column, self._columns[column]) is not None else None
+        return look_up(row, column, self._columns[column]) if look_up else None
 
     def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
@@ -110,6 +123,12 @@ class RowsModel(QAbstractTableModel):
         return None
 
 
+def asking_hint() -> str:
+    """Return how a number of a table is asked why."""
+    keys = QKeySequence(WHY_KEYS).toString(QKeySequence.SequenceFormat.NativeText)
+    return tr("Why? {keys} or the right button tells", keys=keys)
+
+
 def _text(row: Row, at: int, _: Column) -> str:
     return row.texts[at]
 
@@ -126,6 +145,10 @@ def _alignment(_: Row, __: int, column: Column) -> Qt.AlignmentFlag:
     return _side(column)
 
 
+def _ask(row: Row, at: int, _: Column) -> Ask | None:
+    return row.asks[at] if at < len(row.asks) else None
+
+
 def _ink(row: Row, _: int, __: Column) -> Any:
     return row.ink
 
@@ -139,6 +162,7 @@ def _side(column: Column) -> Qt.AlignmentFlag:
     return side | Qt.AlignmentFlag.AlignVCenter
 
 
+_HINTED: Final = frozenset({Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleDescriptionRole})
 _LOOK_UP: Final[dict[int, Callable[[Row, int, Column], Any]]] = {
     Qt.ItemDataRole.DisplayRole: _text,
     Qt.ItemDataRole.TextAlignmentRole: _alignment,
@@ -146,4 +170,5 @@ _LOOK_UP: Final[dict[int, Callable[[Row, int, Column], Any]]] = {
     Qt.ItemDataRole.ForegroundRole: _ink,
     SORT_ROLE: _sort,
     ID_ROLE: _id,
+    ASK_ROLE: _ask,
 }

@@ -60,6 +60,7 @@ class Workspace(QWidget):
     told = Signal(str)
     removed = Signal(str)
     why_wanted = Signal(object, int)
+    why_wanted = Signal(object, int)
     chosen_changed = Signal()
 
     def __init__(self, needs: WorkspaceNeeds, *, forecaster: Forecaster) -> None:
@@ -126,6 +127,7 @@ class Workspace(QWidget):
         self.side.alter_wanted.connect(self.wishes.alter_chosen)
         self.side.week_wanted.connect(self.choose_nothing)
         self.side.why_wanted.connect(self.asking.ask_why)
+        self.why_wanted.connect(self.asking.ask_why)
         self.why_wanted.connect(self.asking.ask_why)
         self.side.sure_wanted.connect(self.asking.ask_sure)
         self.asking.more_known.connect(self._show_chosen)

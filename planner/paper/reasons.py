@@ -68,6 +68,7 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     Formula.LEAST: "the least of its parts",
     Formula.AS_ENTERED: "as entered",
     Formula.NOTHING: "nothing",
+    Formula.COUNT: "how many there are of what is listed",
     Formula.SEEDS: "plants wanted, over the share that comes up and lives in the nursery, rounded up",
     Formula.LOT_SHARE: "what packet or book says, taken for so many seeds, and what came up of those counted",
     Formula.LOT_SHARE_CAREFUL: "the likely share, less some standard deviations, for seed to be careful with",
@@ -147,6 +148,7 @@ _NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
     NoteKind.OLD_SEED: "old lot: test it; until then the careful end of what is likely is taken",
     NoteKind.PRIMED_SEED: "primed seed keeps less long: test it; the careful end of what is likely is taken",
     NoteKind.OTHERS: "{many} smaller parts are summed as others",
+    NoteKind.FIELD_LIMITS: "this field takes {low} to {high}{unit}",
     NoteKind.NO_FISH: "no fish on that day",
     NoteKind.OFF_FEED: "off feed since {from}",
     NoteKind.PURGED: "purged for {days} days before the harvest on {harvest}",
@@ -223,6 +225,8 @@ def input_line(one: Input) -> str:
             return f"{head} (worked out)"
         case Origin.ENTERED:
             return f"{head} (entered for {one.about})"
+        case Origin.COUNTED:
+            return f"{head} (counted)"
         case Origin.FIGURE:
             spread = (
                 "" if one.low is None or one.high is None else f"{_number(one.low)} to {_number(one.high)}; "

@@ -28,6 +28,7 @@ from PySide6.QtWidgets import (
 from planner.desk.rows import SORT_ROLE, Column, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.theme import Theme
+from planner.desk.why.cells import CellAsking
 
 _LARGER: Final = 1.25
 _WIDEST_SHARE: Final = 1.5
@@ -231,6 +232,7 @@ class Table(QTableView):
         self.setMinimumHeight(theme.metrics.row * 5)
         self._widest = round(theme.metrics.field_width * _WIDEST_SHARE)
         self._empty = ""
+        CellAsking(self)
         show_headings(self)
 
     def say_when_empty(self, words: str) -> None:

@@ -28,7 +28,7 @@ _UNIT_IN_NAME: Final = re.compile(
     r"_(g_per_m2_d|mol_per_m2_d|g_per_day|g_per_plant|mg_per_l|kg_per_m3|per_m2|per_day|m2|mol|kg|g|l|c)\b"
 )
 _NO_SYMBOLS: Final = frozenset(
-    {Formula.SUM, Formula.MEAN, Formula.LEAST, Formula.AS_ENTERED, Formula.NOTHING}
+    {Formula.SUM, Formula.MEAN, Formula.LEAST, Formula.AS_ENTERED, Formula.NOTHING, Formula.COUNT}
 )
 """Formulas whose symbols say no more than their words."""
 
@@ -59,7 +59,7 @@ def answer_of(explanation: Explanation, catalogue: Catalogue) -> Answer:
     formula = explanation.formula
     return Answer(
         title=title_words(explanation),
-        value=amount_words(explanation.value, explanation.unit),
+        value=_value_words(explanation),
         formula=tr(FORMULA_WORDS[formula]),
         symbols="" if formula in _NO_SYMBOLS else _readable(formula.value),
         notes=tuple(note_sentence(note) for note in explanation.notes),
@@ -81,6 +81,18 @@ def answer_of_basis(fact: Fact, basis: Basis, catalogue: Catalogue) -> Answer:
     )
 
 
+def no_answer(fact: Fact, reason: str) -> Answer:
+    """Return that nothing can be told of a fact, and why."""
+    return Answer(
+        title=fact.label or fact.value,
+        value=fact.value,
+        formula=tr("nothing is known of this number"),
+        symbols="",
+        notes=(reason,),
+        rows=(),
+    )
+
+
 def title_words(explanation: Explanation) -> str:
     """Return what an explanation is about, such as "Seeds · LET-12 · Tue 12 Jan 2027"."""
     title = tr(explanation.title)
@@ -88,6 +100,13 @@ def title_words(explanation: Explanation) -> str:
     if explanation.on is not None:
         parts.append(day_words(explanation.on))
     return " · ".join(part for part in parts if part)
+
+
+def _value_words(explanation: Explanation) -> str:
+    """Return the value, or the day of an answer that is one."""
+    if explanation.value is None and explanation.formula is Formula.AS_ENTERED and explanation.on:
+        return day_words(explanation.on)
+    return amount_words(explanation.value, explanation.unit)
 
 
 def amount_words(value: float | None, unit: str) -> str:
@@ -155,6 +174,8 @@ def _origin_words(one: Input, figure: Figure | None, catalogue: Catalogue) -> st
         return source_words(figure, catalogue)
     if one.origin is Origin.ENTERED:
         return tr("entered for {about}", about=one.about) if one.about else tr("entered")
+    if one.origin is Origin.COUNTED:
+        return tr("counted")
     return tr("worked out")
 
 

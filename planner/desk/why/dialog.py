@@ -26,11 +26,12 @@ from PySide6.QtWidgets import (
 
 from planner.catalogue.catalogue import Catalogue
 from planner.desk.help import close_box
-from planner.desk.pages import Basis, Fact
+from planner.desk.pages import Basis, Entered, Fact
 from planner.desk.rows import RowsModel
 from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.desk.why.answers import Answer, answer_columns, answer_of, answer_of_basis
+from planner.desk.why.answers import Answer, answer_columns, answer_of, answer_of_basis, no_answer
+from planner.forecast.why.ground import NoSuchFigureError
 from planner.forecast.why.values import Explanation, Subject
 
 _SHARE_OF_SCREEN: Final = 0.92
@@ -43,7 +44,7 @@ class WhyDialog(QDialog):
     def __init__(
         self,
         facts: Sequence[Fact],
-        ask: Callable[[Subject], Explanation],
+        ask: Callable[[Subject | Entered], Explanation],
         catalogue: Catalogue,
         theme: Theme,
         parent: QWidget | None = None,
@@ -129,8 +130,19 @@ class WhyDialog(QDialog):
         self._trail = []
         if isinstance(fact.ask, Basis):
             self._show(answer_of_basis(fact, fact.ask, self._catalogue))
+        elif isinstance(fact.ask, Explanation):
+            self.go_into(fact.ask)
         elif fact.ask is not None:
-            self.go_into(self._ask(fact.ask))
+            self._answer(fact, fact.ask)
+
+    def _answer(self, fact: Fact, ask: Subject | Entered) -> None:
+        """Look an answer up; what is not there any more is said so."""
+        try:
+            found = self._ask(ask)
+        except NoSuchFigureError as no_figure:
+            self._show(no_answer(fact, str(no_figure)))
+            return
+        self.go_into(found)
 
     def go_into(self, explanation: Explanation) -> None:
         """Show an explanation; back leads to the one before."""
