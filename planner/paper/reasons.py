@@ -25,18 +25,19 @@ def reason_sentence(reason: Reason, *, beside: date | None = None) -> str:
     words |= {
         "about": reason.about,
         "on": day_words(reason.on, beside=beside) if reason.on else "",
-        "span": f"until {day_words(reason.until_on, beside=beside)}" if reason.until_on else _TO_THE_END,
+        "span": UNTIL.format(on=day_words(reason.until_on, beside=beside)) if reason.until_on else TO_THE_END,
     }
-    return _REASONS[reason.kind].format(**words)
+    return REASON_WORDS[reason.kind].format(**words)
 
 
 def _short(value: float | str) -> str:
     return value if isinstance(value, str) else f"{value:,.0f}"
 
 
-_TO_THE_END: Final = "for the rest of the plan"
+UNTIL: Final = "until {on}"
+TO_THE_END: Final = "for the rest of the plan"
 
-_REASONS: Final[Mapping[ReasonKind, str]] = {
+REASON_WORDS: Final[Mapping[ReasonKind, str]] = {
     ReasonKind.FISH_HARVESTED: "{fish} fish harvested on {on}: feed falls {fall_share} {span}",
     ReasonKind.OFF_FEED: "{about} off feed for {days} d of the week",
     ReasonKind.DOSE_ENDED: "the dose of {about} runs out: it was last given on {on}",
@@ -133,7 +134,7 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     Formula.GROUP_MASS: "fish, times their mean weight",
 }
 
-_NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
+NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
     NoteKind.CAPPED_SPLIT: "more is asked for than the feed holds; {capped_g} g are left out",
     NoteKind.ASSUMED_TEMPERATURE: "the water temperature is not known; {assumed_c} °C, the best, is assumed",
     NoteKind.BOOK_DURATIONS: "the climate is not known: durations are those of the book, the same all year",
@@ -182,7 +183,7 @@ _NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
 def note_sentence(note: Note) -> str:
     """Return a note in words."""
     values = {name: _number(value) for name, value in note.values}
-    return _NOTE_WORDS[note.kind].format(**values)
+    return NOTE_WORDS[note.kind].format(**values)
 
 
 def _number(value: float | str) -> str:
