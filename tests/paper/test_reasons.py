@@ -72,6 +72,9 @@ def test_that_every_note_has_words(kind):
     values |= dict.fromkeys(("low", "high", "balance", "cap_g", "step", "weeks", "limit"), 3.0)
     values |= dict.fromkeys(("tests", "batches", "n"), 3.0)
     values |= dict.fromkeys(("latest", "reason", "what"), "x")
+    values |= dict.fromkeys(
+        ("figure", "draws", "seed", "share", "wanted", "sown", "value", "unit", "until"), "x"
+    )
     values |= dict.fromkeys(("cause", "by_light", "by_warmth", "from", "harvest", "band"), "x")
     assert note_sentence(Note(kind=kind, values=tuple(values.items())))
 
