@@ -237,10 +237,10 @@ def _reasons(behind: Behind, verdict: WeekVerdict, loop: Id) -> Iterator[Section
     """Yield why the limiting element is short, the weightiest reason first; nothing when it is not."""
     if verdict.limiting is None or behind.waits:
         return
-    from planner.paper.reasons import reason_sentence
+    from planner.desk.why.words import reason_words
 
     monday = behind.outlook.forecast.ruler.week_start(verdict.week)
-    said = [reason_sentence(reason, beside=monday) for reason in behind.reasons(loop, verdict.week)]
+    said = [reason_words(reason, beside=monday) for reason in behind.reasons(loop, verdict.week)]
     if said:
         yield Section(
             title=tr("Why {element} is short", element=ELEMENTS[verdict.limiting].capitalize()),

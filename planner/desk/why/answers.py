@@ -5,7 +5,6 @@ Pure: an explanation goes in, words come out. Must know nothing of widgets.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
@@ -17,16 +16,14 @@ from planner.desk.book import figure_label, source_words, value_words
 from planner.desk.pages import Basis, Fact
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
+from planner.desk.why.words import name_words, note_words, symbol_words, title_text
 from planner.desk.words import NONE, day_words, number_words, unit_words
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.values import Explanation, Input, Origin
-from planner.paper.reasons import FORMULA_WORDS, note_sentence
+from planner.paper.reasons import FORMULA_WORDS
 
 _FIGURES: Final = 5
 _DEEPER: Final = "▸ "
-_UNIT_IN_NAME: Final = re.compile(
-    r"_(g_per_m2_d|mol_per_m2_d|g_per_day|g_per_plant|mg_per_l|kg_per_m3|per_m2|per_day|m2|mol|kg|g|l|c)\b"
-)
 _NO_SYMBOLS: Final = frozenset(
     {Formula.SUM, Formula.MEAN, Formula.LEAST, Formula.AS_ENTERED, Formula.NOTHING, Formula.COUNT}
 )
@@ -61,8 +58,8 @@ def answer_of(explanation: Explanation, catalogue: Catalogue) -> Answer:
         title=title_words(explanation),
         value=_value_words(explanation),
         formula=tr(FORMULA_WORDS[formula]),
-        symbols="" if formula in _NO_SYMBOLS else _readable(formula.value),
-        notes=tuple(note_sentence(note) for note in explanation.notes),
+        symbols="" if formula in _NO_SYMBOLS else symbol_words(formula),
+        notes=tuple(note_words(note) for note in explanation.notes),
         rows=tuple(_rows(explanation, catalogue)),
     )
 
@@ -95,7 +92,7 @@ def no_answer(fact: Fact, reason: str) -> Answer:
 
 def title_words(explanation: Explanation) -> str:
     """Return what an explanation is about, such as "Seeds · LET-12 · Tue 12 Jan 2027"."""
-    title = tr(explanation.title)
+    title = title_text(explanation.title)
     parts = [title[:1].upper() + title[1:], explanation.about]
     if explanation.on is not None:
         parts.append(day_words(explanation.on))
@@ -114,11 +111,6 @@ def amount_words(value: float | None, unit: str) -> str:
     if value is None:
         return tr("no figure")
     return f"{number_words(float(f'{value:.{_FIGURES}g}'))} {unit_words(unit)}".rstrip()
-
-
-def _readable(text: str) -> str:
-    """Return names of a formula without their units, which stand beside the values."""
-    return _UNIT_IN_NAME.sub("", text).replace("_", " ")
 
 
 def _spoken_path(figure: Figure) -> str:
@@ -150,8 +142,8 @@ def _behind(one: Input, children: list[Explanation]) -> Explanation | None:
 def _input_row(key: str, one: Input, behind: Explanation | None, catalogue: Catalogue) -> Row:
     figure = _figure(one, catalogue)
     if figure is not None and one.value == figure.value:
-        return _figure_row(key, _readable(one.name), figure, catalogue)
-    name = (_DEEPER if behind is not None else "") + _readable(one.name)
+        return _figure_row(key, name_words(one.name), figure, catalogue)
+    name = (_DEEPER if behind is not None else "") + name_words(one.name)
     return _row(
         key,
         (name, amount_words(one.value, one.unit), _origin_words(one, figure, catalogue)),

@@ -12,6 +12,7 @@ from planner.desk.rows import ASK_ROLE, Column, Row, RowsModel
 from planner.desk.why.answers import answer_of
 from planner.desk.why.dialog import WhyDialog
 from planner.desk.why.entered import MOST_LISTED, answer_to, counted, of_figure, typed
+from planner.desk.words import number_words
 from planner.farm.crops import Batch
 from planner.farm.fields import NO_ID, Id, specs_of
 from planner.forecast.why.arithmetic import recomputed
@@ -158,7 +159,7 @@ def test_that_what_was_typed_is_told_with_its_field_its_limits_and_for_whom(behi
     assert answer.title == f"Plants in the bed · {batch.code}"
     assert answer.value == f"{batch.plants} plants"
     assert answer.rows[0].texts[2] == f"entered for {batch.code}"
-    assert any("1 to 1,000,000" in note or "1 to 1e+06" in note for note in answer.notes)
+    assert any(f"1 to {number_words(1e6)}" in note for note in answer.notes)
     assert recomputed(found) == found.value
 
 

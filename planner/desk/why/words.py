@@ -1,0 +1,110 @@
+"""Says in the language of the window what an answer to "why?" is built of: titles, names, formulas, notes.
+
+The texts are those of the forecast and of paper; `.ci/why_texts.py` gathers them, so that none is forgotten.
+Must know nothing of widgets.
+"""
+
+from __future__ import annotations
+
+import re
+from datetime import date
+from typing import Final
+
+from planner.desk.say import tr
+from planner.desk.words import day_words, number_words, short_day_words
+from planner.forecast.why.formulas import Formula
+from planner.forecast.why.reasons import Reason
+from planner.forecast.why.values import Note
+from planner.paper.reasons import NOTE_WORDS, REASON_WORDS, TO_THE_END, UNTIL
+
+_FIGURES: Final = 4
+_PERCENT: Final = 100.0
+_UNIT_IN_NAME: Final = re.compile(
+    r"_(g_per_m2_day|g_per_m2_d|mol_per_m2_d|g_per_day|g_per_plant|g_per_h|mg_per_l|ms_per_cm|kg_per_m3|m2_per_kg"
+    r"|m2_per_m3|eq_per_kg|per_m2|per_day|m2|mol|kg|cm|eq|g|l|c|m)\b"
+)
+_SYMBOL: Final = re.compile(r"[A-Za-z][A-Za-z0-9_]*")
+_PROSE: Final = re.compile(r"[a-z0-9'] [a-z]")
+_DAY: Final = re.compile(r"\d{4}-\d\d-\d\d")
+OPERATIONS: Final = frozenset({"max", "min", "round", "response", "ln"})
+"""Words in formulas that mathematics has in every language."""
+TITLE_FORMS: Final = ("range of {what}", "low end of {what}", "high end of {what}")
+"""Titles that are made of another title."""
+
+
+def readable(text: str) -> str:
+    """Return names of a formula without their units, which stand beside the values.
+
+    >>> readable("litres_per_day × mg_per_l")
+    'litres × mg per l'
+    """
+    return _UNIT_IN_NAME.sub("", text).replace("_", " ")
+
+
+def is_prose(formula: Formula) -> bool:
+    """Tell whether a formula is a sentence, to be translated as one, and not built of symbols."""
+    return _PROSE.search(formula.value) is not None
+
+
+def symbols_in(formula: Formula) -> tuple[str, ...]:
+    """Return the names of a formula as they are read, each once."""
+    found = dict.fromkeys(_SYMBOL.findall(formula.value))
+    return tuple(readable(name) for name in found if name not in OPERATIONS and len(name) > 1)
+
+
+def name_words(name: str) -> str:
+    """Return what an input is called."""
+    return tr(readable(name))
+
+
+def symbol_words(formula: Formula) -> str:
+    """Return a formula in symbols that are words."""
+    if is_prose(formula):
+        return tr(readable(formula.value))
+    return _SYMBOL.sub(_symbol, formula.value)
+
+
+def _symbol(match: re.Match[str]) -> str:
+    return match[0] if match[0] in OPERATIONS else name_words(match[0])
+
+
+def title_text(title: str) -> str:
+    """Return a title; one that is made of another is translated part by part."""
+    for form in TITLE_FORMS:
+        before, _, after = form.partition("{what}")
+        if title.startswith(before) and title.endswith(after):
+            return tr(form, what=title_text(title[len(before) : len(title) - len(after)]))
+    return tr(readable(title))
+
+
+def note_words(note: Note) -> str:
+    """Return what is to be borne in mind."""
+    return tr(NOTE_WORDS[note.kind], **{name: _value_words(value) for name, value in note.values})
+
+
+def _value_words(value: float | str) -> str:
+    if not isinstance(value, str):
+        return number_words(float(f"{value:.{_FIGURES}g}"))
+    return day_words(date.fromisoformat(value)) if _DAY.fullmatch(value) else tr(value)
+
+
+def reason_words(reason: Reason, *, beside: date) -> str:
+    """Return why an element is short, in one sentence; the year is left out of days in that of `beside`."""
+    words = {name: _amount_words(name, value) for name, value in reason.values}
+    until = reason.until_on
+    words["about"] = reason.about
+    words["on"] = _day_beside(reason.on, beside) if reason.on else ""
+    words["span"] = tr(UNTIL, on=_day_beside(until, beside)) if until else tr(TO_THE_END)
+    return tr(REASON_WORDS[reason.kind], **words)
+
+
+def _amount_words(name: str, value: float | str) -> str:
+    if isinstance(value, str):
+        return value
+    if name.endswith("_share"):
+        return f"{number_words(value * _PERCENT, digits=0)}\u00a0%"
+    return number_words(value, digits=0)
+
+
+def _day_beside(on: date, beside: date) -> str:
+    return short_day_words(on) if on.year == beside.year else day_words(on)
