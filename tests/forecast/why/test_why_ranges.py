@@ -11,6 +11,7 @@ from planner.farm.species import ELEMENTS
 from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError
+from planner.forecast.why.pick_span import pick_span, why_pick_span
 from planner.forecast.why.ranges import (
     why_range_of_demand,
     why_range_of_feed,
@@ -97,3 +98,42 @@ def test_that_what_is_not_there_is_refused():
         why_range_of_harvest(ground, ranges, "no-such-crop", 0, grams=True)
     with pytest.raises(NoSuchFigureError, match="no loop"):
         why_range_of_feed(ground, ranges, "nowhere", 0)
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_that_a_batch_says_how_soon_and_how_late_it_may_be_picked(name):
+    ground, _ = asked(name)
+    table = ground.forecast.batches
+    seen = 0
+    for row in range(0, len(ground.farm.batches), 7):
+        answer = why_pick_span(ground, row)
+        likely = int(table.ends[row, 3] - table.sow_day[row])
+        assert answer.value == likely == answer.input("likely").value
+        assert answer.input("low").value <= likely <= answer.input("high").value
+        for one in walk(answer):
+            assert recomputed(one) == pytest.approx(one.value), one.title
+        seen += len(answer.children[1].children)
+    assert seen
+
+
+def test_that_more_days_in_the_bed_by_the_book_are_more_days_to_the_pick():
+    ground, _ = asked("backyard")
+    row = next(
+        row
+        for row, batch in enumerate(ground.farm.batches)
+        if batch.bed_days is None and ground.catalogue.crops[batch.crop].bed_days >= 10
+    )
+    path = f"crop/{ground.farm.batches[row].crop}/bed_days"
+    figure = ground.catalogue.figure(path)
+    moved = next(one for one in pick_span(ground, row).moved if one.paths == (path,))
+    # A season only ever slows a crop, so each day more by the book is at least a day more.
+    assert moved.at_high >= round(figure.high) - round(figure.value)
+    assert moved.at_low <= round(figure.low) - round(figure.value) < 0
+
+
+def test_that_days_which_the_grower_gave_are_not_moved():
+    ground, _ = asked("by-hand")
+    for row, batch in enumerate(ground.farm.batches):
+        if batch.bed_days is not None:
+            paths = {path for one in pick_span(ground, row).moved for path in one.paths}
+            assert f"crop/{batch.crop}/bed_days" not in paths
