@@ -14,7 +14,7 @@ from typing import Final
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.own import laid_over
 from planner.catalogue.schema import FIGURE_SPECS
-from planner.farm.farm import DAYS_PER_WEEK, Farm, OwnEntry
+from planner.farm.farm import DAYS_PER_WEEK, Farm, OwnEntry, by_id
 from planner.farm.fields import Id
 from planner.farm.fish import Feeding, FishEvent, FishGroup
 from planner.farm.site import Loop, WeekStart
@@ -48,7 +48,16 @@ from planner.forecast.supply import (
     top_up_g,
 )
 from planner.forecast.tables import TableKeeper
-from planner.forecast.values import BatchTable, Days, Flag, Floats, Forecast, LoopForecast, Ruler
+from planner.forecast.values import (
+    BatchTable,
+    Days,
+    Flag,
+    Floats,
+    Forecast,
+    GroupForecast,
+    LoopForecast,
+    Ruler,
+)
 from planner.forecast.warmth import Warmth, drawn_series, warmth_read
 
 _SUNDAY_FIRST_SHIFT: Final = 1
@@ -84,6 +93,11 @@ class Forecaster:
         self._own: tuple[OwnEntry, ...] | None = None
         self._catalogue = catalogue
         self._start_over(())
+
+    @property
+    def book(self) -> Catalogue:
+        """The catalogue alone, without anybody's own entries."""
+        return self._book_catalogue
 
     @property
     def catalogue(self) -> Catalogue:
@@ -310,6 +324,17 @@ class Forecaster:
             ruler=ruler,
         )
         return FedGroup(group=found, species=species, feed=self._catalogue.feeds[group.feed])
+
+    def life_of(self, farm: Farm, group: FishGroup) -> GroupForecast:
+        """Return a group of the last farm from the day it is stocked to the end of the plan, in whole weeks.
+
+        Day 0 is the day of stocking: what went before the plan is in it too.
+        """
+        plan, tanks = ruler_of(farm), by_id(farm.tanks)
+        days = max((plan.date_of(plan.days) - group.stocked_on).days, 0)
+        life = Ruler(start_on=group.stocked_on, weeks=-(-days // DAYS_PER_WEEK))
+        loop: Loop = by_id(farm.loops)[tanks[group.tank].loop]
+        return self._fed_anew(group, _events_by_group(farm).get(group.id, []), loop, life).group
 
     def water_c(self, loop: Loop, *, start_on: date, days: int) -> Floats | None:
         """Return the water of a loop of the last farm by day [°C], drawn to readings; None if not known."""

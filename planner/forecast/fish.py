@@ -295,3 +295,14 @@ def _purge_ages(by_age: Mapping[int, Sequence[FishEvent]], days: int) -> frozens
 def total_feed_g(groups: Sequence[GroupForecast], ruler: Ruler) -> Floats:
     """Return the feed of several groups together [g/d]."""
     return sum((group.feed_g for group in groups), start=np.zeros(ruler.days))
+
+
+def ready_day(group: GroupForecast, harvest_weight_g: float) -> int | None:
+    """Return the first day with fish as heavy as they are harvested, None when there is none."""
+    heavy = (group.weight_g >= harvest_weight_g) & (group.count > _FEW_FISH)
+    found = np.flatnonzero(heavy)
+    return int(found[0]) if found.size else None
+
+
+_FEW_FISH: Final = 0.5
+"""Less than this of a fish is what expected deaths leave of none."""

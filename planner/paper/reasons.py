@@ -9,6 +9,9 @@ from typing import Final
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.reasons import Reason, ReasonKind
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind, Origin
+from planner.paper.figure_reasons import FIGURE_NOTES, FIGURE_WORDS
+from planner.paper.plan_reasons import PLAN_NOTES, PLAN_WORDS
+from planner.paper.water_reasons import WATER_NOTES, WATER_WORDS
 from planner.paper.words import day_words, percent_words
 
 _DIGITS: Final = 4
@@ -76,6 +79,11 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     Formula.STAND_LINE: "all come up to the best temperature, none at the ceiling, in a line between",
     Formula.STAND_TABLE: "read from the crop's table of normal seedlings by temperature",
     Formula.STAGE_DAYS: "days by the book or the grower, in whole days, and what warmth and light add",
+    Formula.LAST_DAY: "days before the stage and its own, the first of them counted as well",
+    Formula.DAY_OF: "days since sowing less those before the stage, the first counted as one",
+    Formula.PICKED: "plants that live in the bed, in whole plants, times the share that the day has",
+    Formula.PLACES: "rafts, blocks or trays, times rows, times places along a row",
+    Formula.DAYS_FREE: "days from the first free day to the day shown, both counted",
     Formula.PICKING_DAYS: "days from the first pick to the last, and the last day itself",
     Formula.LATER_DAYS: "days until warmth and light have added up to the days by the book, less those days",
     Formula.BATCH_PLANTS: "plants that live, times the share of their picks that falls in the week",
@@ -132,6 +140,9 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     Formula.SPARE_TO_PH: "alkalinity that goes until pH is at the limit, free carbon dioxide unchanged",
     Formula.DENSITY: "mass of fish over the tank's volume",
     Formula.GROUP_MASS: "fish, times their mean weight",
+    **FIGURE_WORDS,
+    **PLAN_WORDS,
+    **WATER_WORDS,
 }
 
 NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
@@ -177,6 +188,9 @@ NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
     NoteKind.PERHAPS_NEVER: "at the earliest; perhaps it is not reached at all within the plan",
     NoteKind.LATEST: "at the earliest, with the fastest fall; with the slowest on {latest}",
     NoteKind.NOT_KNOWN: "not known: {reason}",
+    **FIGURE_NOTES,
+    **PLAN_NOTES,
+    **WATER_NOTES,
 }
 
 

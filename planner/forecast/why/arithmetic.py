@@ -10,7 +10,9 @@ from collections.abc import Callable, Mapping
 from typing import Final
 
 from planner.farm.farm import DAYS_PER_WEEK
+from planner.forecast.why.arithmetic_figures import FIGURES
 from planner.forecast.why.arithmetic_plan import PLANNED, of_parts
+from planner.forecast.why.arithmetic_water import WATERED
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.values import Explanation
 from planner.science.fish import effective_temperature
@@ -134,6 +136,11 @@ _ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.STAND_LINE: _stand,
     Formula.STAGE_DAYS: lambda of: round(of["days"]) + of["later_days"],
     Formula.PICKING_DAYS: lambda of: float(round(of["days"] + 1.0)),
+    Formula.LAST_DAY: lambda of: of["days_before"] + of["days_of_it"] - 1.0,
+    Formula.DAY_OF: lambda of: of["days_since_sowing"] - of["days_before"] + 1.0,
+    Formula.PICKED: lambda of: round(of["plants"] * of["bed_survival_share"]) * of["share_of_the_day"],
+    Formula.PLACES: lambda of: of["units"] * of["rows"] * of["columns"],
+    Formula.DAYS_FREE: lambda of: of["days_to_the_day"] - of["days_to_the_first"] + 1.0,
     Formula.BATCH_PLANTS: _batch_plants,
     Formula.BATCH_GRAMS: lambda of: _batch_plants(of) * of["yield_g_per_plant"] * of["size_share"],
     Formula.BATCH_SOLD: _batch_sold,
@@ -181,6 +188,13 @@ _ARITHMETIC: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.GROUP_MASS: lambda of: of["count"] * of["weight_g"] / _PER_THOUSAND,
 }
 
+_EVERY: Final[Mapping[Formula, Callable[[_Values], float]]] = {
+    **_ARITHMETIC,
+    **FIGURES,
+    **PLANNED,
+    **WATERED,
+}
+
 
 def recomputed(explanation: Explanation) -> float | None:
     """Return the value that the stated formula gives for the stated inputs.
@@ -198,5 +212,5 @@ def recomputed(explanation: Explanation) -> float | None:
         case Formula.LEAST:
             return min(parts)
     values = {one.name: one.value for one in explanation.inputs}
-    done = _ARITHMETIC.get(explanation.formula) or PLANNED.get(explanation.formula)
+    done = _EVERY.get(explanation.formula)
     return of_parts(explanation.formula, values, parts) if done is None else done(values)

@@ -1,8 +1,7 @@
-"""Why a group of fish is fed so much on a day, and why a tank is so full."""
+"""Why a group of fish is fed so much on a day and in a week."""
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import timedelta
 from typing import Final
 
@@ -11,17 +10,19 @@ import numpy as np
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
-from planner.farm.site import Loop
-from planner.farm.species import FishSpecies
 from planner.forecast.fish import share_of_table
-from planner.forecast.flags import is_small_tank
 from planner.forecast.ration import table_ration
 from planner.forecast.values import GroupForecast, LoopForecast
-from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, week_days, worked
+from planner.forecast.why.growing import (
+    gain_by_growth,
+    stage_input,
+    warmth_that_counts,
+    water_c_on,
+    water_notes,
+)
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind, Origin
-from planner.science.fish import effective_temperature
 
 _CUBE_ROOT: Final = 1.0 / 3.0
 _PER_THOUSAND: Final = 1000.0
@@ -126,110 +127,16 @@ def _on(event: FishEvent) -> int:
     return event.on.toordinal()
 
 
-def stage_of(species: FishSpecies, weight_g: float) -> int:
-    """Return the number of the stage that a weight falls in, from 1."""
-    for number, stage in enumerate(species.stages, start=1):
-        if weight_g <= stage.up_to_g:
-            return number
-    return len(species.stages)
-
-
-def _stage_input(ground: Ground, entry: FishGroup, group: GroupForecast, day: int, name: str) -> Input:
-    number = stage_of(ground.catalogue.fish[entry.species], float(group.weight_g[day]))
-    path = f"fish/{entry.species}/stage/{number}/{name}"
-    return ground.own_or_figure(name, getattr(entry, name), path, about=group.name)
-
-
 def _by_growth(ground: Ground, entry: FishGroup, group: GroupForecast, day: int) -> Explanation:
-    gain = _gain(ground, entry, group, day)
+    gain = gain_by_growth(ground, entry, group, day)
     return _feed(
         ground,
         group,
         day,
         Formula.FEED_BY_GAIN,
-        (worked("gain_g", gain.value or 0.0, "g/d"), _stage_input(ground, entry, group, day, "fcr")),
+        (worked("gain_g", gain.value or 0.0, "g/d"), stage_input(ground, entry, group, day, "fcr")),
         children=(gain,),
-        notes=_water_notes(ground, entry),
-    )
-
-
-def _water_notes(ground: Ground, entry: FishGroup) -> tuple[Note, ...]:
-    if _loop(ground, entry).water_c:
-        return ()
-    optimum = ground.catalogue.fish[entry.species].optimum_c
-    return (Note(kind=NoteKind.ASSUMED_TEMPERATURE, values=(("assumed_c", optimum),)),)
-
-
-def _loop(ground: Ground, entry: FishGroup) -> Loop:
-    found: Loop = ground.loops[ground.tanks[entry.tank].loop]
-    return found
-
-
-def _gain(ground: Ground, entry: FishGroup, group: GroupForecast, day: int) -> Explanation:
-    after = _weight_after(ground, entry, group, day)
-    return Explanation(
-        title="gain",
-        about=group.name,
-        value=float(group.gain_g[day]),
-        unit="g/d",
-        formula=Formula.GAIN,
-        inputs=(
-            worked("count", group.count[day], "fish"),
-            worked("weight_g", group.weight_g[day], "g"),
-            worked("weight_after_g", after.value or 0.0, "g"),
-        ),
-        children=(after,),
-        on=ground.forecast.ruler.date_of(day),
-    )
-
-
-def _weight_after(ground: Ground, entry: FishGroup, group: GroupForecast, day: int) -> Explanation:
-    warmth = _warmth(ground, entry, day)
-    bare = Explanation(
-        title="weight after the day",
-        about=group.name,
-        value=0.0,
-        unit="g",
-        formula=Formula.WEIGHT_AFTER,
-        inputs=(
-            worked("weight_g", group.weight_g[day], "g"),
-            _stage_input(ground, entry, group, day, "tgc"),
-            ground.figure("fry_g", "coefficient/fish/fry_weight_g"),
-            worked("effective_c", warmth.value or 0.0, "°C"),
-        ),
-        children=(warmth,),
-        on=ground.forecast.ruler.date_of(day),
-    )
-    return replace(bare, value=recomputed(bare))
-
-
-def water_c_on(ground: Ground, entry: FishGroup, day: int) -> float:
-    """Return the water temperature a group lives in on a day [°C]; its best where it is not known."""
-    on = ground.forecast.ruler.date_of(day)
-    series = ground.forecaster.water_c(_loop(ground, entry), start_on=on, days=1)
-    return ground.catalogue.fish[entry.species].optimum_c if series is None else float(series[0])
-
-
-def _warmth(ground: Ground, entry: FishGroup, day: int) -> Explanation:
-    path, water_c = f"fish/{entry.species}/", water_c_on(ground, entry, day)
-    names = ("base_c", "optimum_c", "ceiling_c")
-    bounds = tuple(ground.figure(name, f"{path}{name}") for name in names)
-    base, optimum, ceiling = (one.value for one in bounds)
-    known = bool(_loop(ground, entry).water_c)
-    water = (
-        entered("water_c", water_c, "°C", _loop(ground, entry).name)
-        if known
-        else worked("water_c", water_c, "°C")
-    )
-    return Explanation(
-        title="warmth that counts",
-        about=entry.name,
-        value=float(effective_temperature(water_c, base_c=base, optimum_c=optimum, ceiling_c=ceiling)),
-        unit="°C",
-        formula=Formula.EFFECTIVE_TEMPERATURE,
-        inputs=(water, *bounds),
-        notes=_water_notes(ground, entry),
-        on=ground.forecast.ruler.date_of(day),
+        notes=water_notes(ground, entry),
     )
 
 
@@ -240,7 +147,7 @@ def _by_percent(ground: Ground, entry: FishGroup, group: GroupForecast, day: int
         percent = entered("percent", entry.feed_percent or 0.0, "% of body weight a day", group.name)
     else:
         table = ground.catalogue.feeding_tables[entry.feeding_table]
-        warmth = _warmth(ground, entry, day)
+        warmth = warmth_that_counts(ground, entry, day)
         ration, species = table_ration(table), ground.catalogue.fish[entry.species]
         eaten = share_of_table(ration, np.asarray([warmth.value or 0.0]), species)
         if eaten is not None:
@@ -261,7 +168,7 @@ def _by_percent(ground: Ground, entry: FishGroup, group: GroupForecast, day: int
         worked("weight_g", group.weight_g[day], "g"),
         percent,
     )
-    notes = _water_notes(ground, entry) if entry.feeding is Feeding.TABLE else ()
+    notes = water_notes(ground, entry) if entry.feeding is Feeding.TABLE else ()
     if not children:
         return _feed(ground, group, day, Formula.FEED_BY_PERCENT, inputs, notes=notes)
     eats = worked("appetite_share", share, "1")
@@ -294,52 +201,4 @@ def why_group_mean(ground: Ground, group: GroupForecast, week: int) -> Explanati
         formula=Formula.MEAN,
         children=tuple(why_feed(ground, group, day) for day in range(days.start, days.stop)),
         on=ground.forecast.ruler.week_start(week),
-    )
-
-
-def why_density(ground: Ground, tank_id: Id, day: int) -> Explanation:
-    """Return why a tank holds so many kilograms of fish a cubic metre on a day."""
-    tank = ground.tanks.get(tank_id)
-    if tank is None:
-        raise NoSuchFigureError(f"there is no tank {tank_id}.")
-    inside = [group for loop in ground.forecast.loops for group in loop.groups if group.tank == tank_id]
-    masses = tuple(why_mass(ground, group, day) for group in inside)
-    mass_kg = sum(float(group.biomass_g[day]) for group in inside) / _PER_THOUSAND
-    limits = _limits(ground, inside, volume_l=tank.volume_l)
-    value = mass_kg / (tank.volume_l / _PER_THOUSAND)
-    over = bool(limits) and value > min(limit.value for limit in limits)
-    return Explanation(
-        title="density",
-        about=tank.name,
-        value=value,
-        unit="kg/m³",
-        formula=Formula.DENSITY,
-        inputs=(
-            worked("mass_kg", mass_kg, "kg"),
-            entered("volume_l", tank.volume_l, "L", tank.name),
-            *limits,
-        ),
-        children=masses,
-        notes=(Note(kind=NoteKind.OVER_LIMIT),) if over else (),
-        on=ground.forecast.ruler.date_of(day),
-    )
-
-
-def _limits(ground: Ground, inside: list[GroupForecast], *, volume_l: float) -> tuple[Input, ...]:
-    small = is_small_tank(volume_l, ground.catalogue)
-    name = "density_limit_" + ("small_tank_" if small else "") + "kg_per_m3"
-    keys = dict.fromkeys(ground.groups[group.group].species for group in inside)
-    return tuple(ground.figure("limit", f"fish/{key}/{name}") for key in keys)
-
-
-def why_mass(ground: Ground, group: GroupForecast, day: int) -> Explanation:
-    """Return why a group weighs so much on a day: its fish, times what each weighs."""
-    return Explanation(
-        title="mass of a group",
-        about=group.name,
-        value=float(group.biomass_g[day]) / _PER_THOUSAND,
-        unit="kg",
-        formula=Formula.GROUP_MASS,
-        inputs=(worked("count", group.count[day], "fish"), worked("weight_g", group.weight_g[day], "g")),
-        on=ground.forecast.ruler.date_of(day),
     )

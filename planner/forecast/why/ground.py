@@ -13,7 +13,7 @@ from planner.forecast.engine import Forecaster
 from planner.forecast.figures import BandFigures, SupplyFigures, supply_figures
 from planner.forecast.paces import PaceBook
 from planner.forecast.seed_lots import LotShares, lot_shares
-from planner.forecast.values import Forecast, LoopForecast, WeekVerdict
+from planner.forecast.values import Forecast, GroupForecast, LoopForecast, WeekVerdict
 from planner.forecast.verdicts import week_verdicts
 from planner.forecast.why.values import Input, Origin
 
@@ -76,6 +76,17 @@ class Ground:
         return by_id(self.farm.fish_groups)
 
     @cached_property
+    def _lives(self) -> dict[Id, GroupForecast]:
+        return {}
+
+    def life(self, group: Id) -> GroupForecast:
+        """Return a fish group by days from its stocking, also those before the plan."""
+        found = self._lives.get(group)
+        if found is None:
+            found = self._lives[group] = self.forecaster.life_of(self.farm, self.groups[group])
+        return found
+
+    @cached_property
     def lots(self) -> dict[Id, Any]:
         """Seed lots by id."""
         return by_id(self.farm.seed_lots)
@@ -121,6 +132,15 @@ class Ground:
         days = self.forecast.ruler.days
         if not 0 <= day < days:
             raise NoSuchFigureError(f"day is {day}, but must lie within 0 to {days - 1}.")
+
+    def span(self, week: int, weeks: int) -> slice:
+        """Return the days of some weeks, all to the end of the plan with 0; raises `NoSuchFigureError`."""
+        self.check_week(week)
+        last = self.forecast.ruler.weeks if weeks == 0 else week + weeks
+        if not week < last <= self.forecast.ruler.weeks:
+            left = self.forecast.ruler.weeks - week
+            raise NoSuchFigureError(f"weeks is {weeks}, but must lie within 0 to {left} from week {week} on.")
+        return slice(week * DAYS_PER_WEEK, last * DAYS_PER_WEEK)
 
     def figure(self, name: str, path: str) -> Input:
         """Return a figure of the catalogue as an input."""

@@ -17,6 +17,11 @@ class SubjectKind(Enum):
     SEEDS = "seeds"  # batch
     STAGE_DAYS = "stage days"  # batch, stage
     FIRST_PICK = "first pick"  # batch
+    STAGE_FIRST = "first day of a stage"  # batch, stage
+    STAGE_LAST = "last day of a stage"  # batch, stage
+    STAGE_DAY = "day of a stage"  # batch, stage, day
+    FREED = "places free"  # batch
+    PICKED = "picked on a day"  # batch, day
     BATCH_HARVEST = "batch harvest"  # batch
     HARVEST_PLANTS = "harvest plants"  # crop, week
     HARVEST_G = "harvest grams"  # crop, week
@@ -44,6 +49,32 @@ class SubjectKind(Enum):
     SALTS = "salts"  # loop, on
     FREE_AMMONIA = "free ammonia"  # loop, on
     LIMIT = "limit"  # loop, on, part: a way of foretelling
+    STOCK = "stock in the water"  # loop, day, element
+    COVERED = "supply and stock"  # loop, week, element
+    LACKING = "what plants lack"  # loop, week, element
+    SOLIDS_BATCH = "solids batch"  # solids batch, part: a `SolidsPart`
+    ALKALINITY = "alkalinity foreseen"  # loop, on, day
+    ALKALINITY_FALL = "fall of alkalinity"  # loop, week
+    OBSERVED_ACID = "acid by the log"  # loop, on
+    TREND = "trend of readings"  # loop, on, part: a quantity
+    TEST_LATE = "test late"  # loop, on, part: a quantity
+    METER_LATE = "calibration late"  # meter, on
+    SURFACE = "filter surface"  # loop, week
+    GRAVEL = "surface of gravel"  # loop
+    PEAK_OXYGEN = "oxygen after feeding"  # loop, week
+    SATURATION = "oxygen held"  # loop, week
+    DOSE_BRINGS = "what a dose brings"  # dose
+    ADVISED_BRINGS = "what an advised dose brings"  # loop, on, part: a product
+    BASE_LEFT = "base left over"  # loop, on
+    WANTING = "element wanting"  # loop, on, element
+    LOT_SHARE = "germination of a lot"  # seed lot, on
+    GROUP_COUNT = "fish of a group"  # fish group, day
+    GROUP_WEIGHT = "weight of a fish"  # fish group, day
+    GROUP_GAIN = "gain of a group"  # fish group, day
+    GROUP_DEATHS = "deaths expected"  # fish group, week, weeks
+    FISH_HARVEST = "harvest of fish"  # fish group, day
+    FISH_HARVEST_COUNT = "fish harvested"  # fish group, day
+    FISH_READY = "ready to harvest"  # fish group
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,7 +83,8 @@ class Subject:
 
     `about` is the id of a batch, loop, fish group or tank. `week` counts from 0 on the ruler, `day`
     too; `element` indexes `ELEMENTS`. `on` is the day that water is looked at, without it the first of the
-    week; `part` a product by its key, or a `LimitWay` or `AreaRule` by its value.
+    week; `part` a product by its key, or a `LimitWay` or `AreaRule` by its value. A span is `weeks` from
+    `week` on, all up to the end of the plan with 0.
     """
 
     kind: SubjectKind
@@ -64,6 +96,7 @@ class Subject:
     element: int = 0
     on: date | None = None
     part: str = ""
+    weeks: int = 0
 
 
 class Origin(Enum):
@@ -134,7 +167,22 @@ class NoteKind(Enum):
     NOT_IN_PLAN = "not in plan"
     PERHAPS_NEVER = "perhaps never"
     LATEST = "latest"
+    NOT_STOCKED_YET = "not stocked yet"
+    MORE_THAN_LEFT = "more than were left"
+    ALL_HARVESTED = "all harvested"
+    WEIGHED_ON = "weighed on"
+    SINCE_PLAN_BEGAN = "since the plan began"
     NOT_KNOWN = "not known"
+    STOCK_ASSUMED = "stock assumed"
+    STOCK_BEFORE = "tested before the plan"
+    STOCK_TESTED = "counted from a test"
+    DAY_BY_DAY = "day by day"
+    LIKE_FIRST_WEEK = "like the first week"
+    READ_ON = "read on"
+    SPREAD = "spread"
+    SEEN_BETWEEN = "seen between"
+    MIDDLE_HALF = "middle half"
+    LAST_DONE = "last done"
     INDEPENDENT = "taken as independent"
     VANISHES = "one figure leaves nothing"
     MOVED_TOGETHER = "moved together"

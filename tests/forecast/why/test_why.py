@@ -54,7 +54,9 @@ OF_WATER = {
     SubjectKind.FREE_AMMONIA,
     SubjectKind.LIMIT,
 }
-KINDS = tuple(kind for kind in SubjectKind if kind not in OF_WATER)
+ELSEWHERE = frozenset((SubjectKind.PICKED, *list(SubjectKind)[list(SubjectKind).index(SubjectKind.STOCK) :]))
+"""Kinds that came later have tests of their own."""
+KINDS = tuple(kind for kind in SubjectKind if kind not in OF_WATER | ELSEWHERE)
 """Kinds of the water of a day have tests of their own (test_water_day.py)."""
 
 
@@ -78,7 +80,16 @@ def about_of(kind, farm, draw):
     return draw(st.sampled_from(things_of(kind, farm))).id
 
 
-OF_BATCH = (SubjectKind.SEEDS, SubjectKind.STAGE_DAYS, SubjectKind.FIRST_PICK, SubjectKind.BATCH_HARVEST)
+OF_BATCH = (
+    SubjectKind.SEEDS,
+    SubjectKind.STAGE_DAYS,
+    SubjectKind.FIRST_PICK,
+    SubjectKind.BATCH_HARVEST,
+    SubjectKind.STAGE_FIRST,
+    SubjectKind.STAGE_LAST,
+    SubjectKind.STAGE_DAY,
+    SubjectKind.FREED,
+)
 OF_GROUP = (SubjectKind.FEED, SubjectKind.GROUP_FEED, SubjectKind.GROUP_MASS)
 
 
@@ -107,6 +118,10 @@ def figure_of(subject, forecast, forecaster, farm):
         SubjectKind.SEEDS: table.seeds[row],
         SubjectKind.STAGE_DAYS: starts[column + 1] - starts[column],
         SubjectKind.FIRST_PICK: table.ends[row, 3] - table.sow_day[row],
+        SubjectKind.STAGE_FIRST: starts[column] - starts[0],
+        SubjectKind.STAGE_LAST: last_day(table, row, column) - starts[0],
+        SubjectKind.STAGE_DAY: subject.day - starts[column] + 1,
+        SubjectKind.FREED: starts[-1] - starts[0],
         SubjectKind.HARVEST_PLANTS: ruler.weekly_sum(forecast.harvest_plants)[crop, subject.week],
         SubjectKind.HARVEST_G: ruler.weekly_sum(forecast.harvest_g)[crop, subject.week],
         SubjectKind.DEMAND: verdict.demand_g[subject.element],
@@ -124,6 +139,13 @@ def figure_of(subject, forecast, forecaster, farm):
         SubjectKind.DENSITY: grams / farm.tanks[0].volume_l,
         **water_figures(subject.week, loop, farm, forecast, catalogue=shipped_catalogue()),
     }[subject.kind]
+
+
+def last_day(table, row, column):
+    """Return the last day of a stage; a harvest that is picked at once takes its first day."""
+    if STAGES[column] is Stage.PICKING:
+        return table.pick_days(row)[1] - 1
+    return table.ends[row, column] - 1
 
 
 def sold_kg(batch, forecast, row):
