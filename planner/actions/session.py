@@ -15,6 +15,7 @@ from planner.actions.checking import Shelves, ZonesOf, change_faults, clash_faul
 from planner.actions.holding import HoldBook, HoldsOf, book_of, difference, new_clashes, next_book
 from planner.actions.memory import Keeper
 from planner.actions.notices import Listener, Listeners, Notice
+from planner.actions.retracing import Trail, trail_to
 from planner.actions.sharing import ELSEWHERE, acts_after, first_undone, last_done, news_title
 from planner.actions.tidying import tidied
 from planner.farm.changes import Change, ChangeSet, applied, with_places
@@ -123,6 +124,16 @@ class Session:
         return tuple(
             HistoryLine(title=entry.title, at=entry.at, done=entry.state is ActState.DONE, who=entry.who)
             for entry in reversed(self._acts)
+        )
+
+    def trail(self, at: int) -> Trail:
+        """Return the way back to an act by its place in `history`; raises `StoreError`."""
+        return trail_to(
+            self._farm,
+            self._acts,
+            len(self._acts) - 1 - at,
+            change_set=self._store.change_set,
+            shared=self._store.shared,
         )
 
     def subscribe(self, listener: Listener) -> None:

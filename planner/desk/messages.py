@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import Protocol
 
-from PySide6.QtCore import QEvent, QObject, Signal
+from PySide6.QtCore import QEvent, QObject, QPoint, QRect, Signal
 from PySide6.QtGui import QAccessible, QAccessibleEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QMessageBox, QPushButton, QToolButton, QWidget
 
@@ -63,11 +63,14 @@ def ask_on_screen(question: Question, answered: Callable[[bool], None], parent: 
     _Asked(question, answered, parent).open()
 
 
+_LAID_ANEW = (QEvent.Type.Resize, QEvent.Type.Move)
+
+
 class MessageBar(QFrame):
     """One line above the status bar; stays until it is closed or something else is said.
 
-    It lies over the foot of its parent. Below what is read and typed in, `room` is kept free for it; a page
-    on which things are moved by hand gives it no room, or they would move under the pointer when it goes.
+    It lies along the foot of its parent, where `room` is kept free for it. Where things are moved by hand it
+    lies over the foot of those instead, or they would move under the pointer when it comes and goes.
     """
 
     undo_wanted = Signal()
@@ -77,7 +80,7 @@ class MessageBar(QFrame):
         self.room = QWidget(parent)
         self.room.hide()
         self._over = parent
-        self._floats = False
+        self._laid_on: QWidget | None = None
         parent.installEventFilter(self)
         self.setAutoFillBackground(True)
         self._theme = theme
@@ -137,25 +140,29 @@ class MessageBar(QFrame):
         self.hide()
         self._settle()
 
-    def lie_over(self, *, floats: bool) -> None:
-        """Lie over what is in front, or keep room below it."""
-        self._floats = floats
+    def lie_on(self, page: QWidget | None) -> None:
+        """Lie over the foot of a page below the parent, or keep room along the parent's own."""
+        if page is not None and page is not self._laid_on:
+            page.installEventFilter(self)
+        self._laid_on = page
         self._settle()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if watched is self._over and event.type() is QEvent.Type.Resize:
+        if event.type() in _LAID_ANEW and watched in (self._over, self._laid_on):
             self._settle()
         return super().eventFilter(watched, event)
 
     def _settle(self) -> None:
         """Lie along the foot, as high as the words ask for."""
+        self.room.setHidden(self.isHidden() or self._laid_on is not None)
         if self.isHidden():
-            self.room.hide()
             return
-        wide, high = self._over.width(), self.heightForWidth(self._over.width())
+        foot = self._over.rect()
+        if self._laid_on is not None:
+            foot = QRect(self._laid_on.mapTo(self._over, QPoint(0, 0)), self._laid_on.size())
+        high = self.heightForWidth(foot.width())
         self.room.setFixedHeight(high)
-        self.room.setHidden(self._floats)
-        self.setGeometry(0, self._over.height() - high, wide, high)
+        self.setGeometry(foot.left(), foot.bottom() + 1 - high, foot.width(), high)
         self.raise_()
 
     def paint_in(self, theme: Theme) -> None:

@@ -7,18 +7,17 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date
 from typing import Final
 
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.say import tr
-from planner.desk.session import ActLine
 from planner.desk.words import field_words, kind_words, number_words, short_day_words
 from planner.farm.changes import ChangeSet
-from planner.farm.farm import by_id
+from planner.farm.farm import Farm, by_id
 from planner.forecast.why.values import Subject, SubjectKind
-from planner.planning.moved import Cause, Milestone, MovedBecause, moved_because
+from planner.planning.moved import Cause, Dated, Milestone, MovedBecause, moved_because
 
 _MOST_LISTED: Final = 400
 """So many batches are listed one by one; a page of more would take longer than the act itself."""
@@ -42,47 +41,34 @@ class Move:
 
 
 class Moves:
-    """What the acts of this sitting moved, by act."""
+    """What the last act moved."""
 
     def __init__(self) -> None:
         self.latest: tuple[Move, ...] = ()
         self.title = ""
-        self._by_act: dict[tuple[str, datetime], tuple[Move, ...]] = {}
 
     def forget(self) -> None:
         """Begin with another farm."""
         self.latest, self.title = (), ""
-        self._by_act.clear()
 
-    def note(
-        self, before: Outlook | None, after: Outlook, act: ChangeSet, history: Sequence[ActLine]
-    ) -> tuple[Move, ...]:
+    def note(self, before: Outlook | None, after: Outlook, act: ChangeSet) -> tuple[Move, ...]:
         """Keep what an act moved, also when it is taken back or done again, and return it."""
         self.title = act.title
-        self.latest = moves_of(before, after, act) if before is not None else ()
-        line = next((line for line in history if line.done and line.title == act.title), None)
-        if line is not None and self.latest:
-            self._by_act.setdefault((line.title, line.at), self.latest)
+        self.latest = (
+            moves_between(before.forecast, after.forecast, after.farm, act) if before is not None else ()
+        )
         return self.latest
 
-    def words_for(self, line: ActLine) -> str:
-        """Return what an act moved, in a line; empty when it moved nothing or was done another day."""
-        found = self._by_act.get((line.title, line.at), ())
-        if not found:
-            return ""
-        named = [f"{move.code} {change_words(move)}" for move in found[:_MOST_NAMED]]
-        rest = len(found) - len(named)
-        if rest > 0:
-            named.append(tr("and {rest} more", rest=number_words(rest, digits=0)))
-        return tr("Moved: {moves}", moves="; ".join(named))
 
+def moves_between(before: Dated, after: Dated, farm: Farm, act: ChangeSet) -> tuple[Move, ...]:
+    """Return the batches that an act moved, furthest first; what came or went is not one.
 
-def moves_of(before: Outlook, after: Outlook, act: ChangeSet) -> tuple[Move, ...]:
-    """Return the batches that an act moved, furthest first; what came or went is not one."""
-    found = moved_because(before.forecast, after.forecast, act)
+    `farm` is the farm after the act.
+    """
+    found = moved_because(before, after, act)
     if not found:
         return ()
-    known = by_id(after.farm.batches)
+    known = by_id(farm.batches)
     moves = [
         Move(
             because=each,
@@ -94,6 +80,17 @@ def moves_of(before: Outlook, after: Outlook, act: ChangeSet) -> tuple[Move, ...
         if each.moved.old_on is not None and each.moved.new_on is not None and each.moved.batch in known
     ]
     return tuple(sorted(moves, key=_furthest_first))
+
+
+def named_words(moves: Sequence[Move]) -> str:
+    """Return what an act moved and why: the furthest by name, the others by their number."""
+    named = [f"{move.code} {change_words(move)}" for move in moves[:_MOST_NAMED]]
+    rest = len(moves) - len(named)
+    if rest > 0:
+        named.append(tr("and {rest} more", rest=number_words(rest, digits=0)))
+    causes = dict.fromkeys(cause_words(move.because) for move in moves)
+    why = tr("Why: {causes}", causes="; ".join(causes))
+    return "\n".join((tr("Moved: {moves}", moves="; ".join(named)), why))
 
 
 def _furthest_first(move: Move) -> tuple[int, str]:

@@ -44,6 +44,29 @@ class ActLine(Protocol):
         """Who did it; empty on a farm of one's own."""
 
 
+class PastAct(Protocol):
+    """An act of the past with the farm before it and after it."""
+
+    @property
+    def before(self) -> Farm:
+        """The farm just before the act."""
+
+    @property
+    def after(self) -> Farm:
+        """The farm just after it."""
+
+    @property
+    def change_set(self) -> ChangeSet:
+        """What the act changed."""
+
+
+class Trail(Protocol):
+    """The way back to an act of the past; it may be walked beside the window."""
+
+    def walk(self) -> PastAct | None:
+        """Return the act with the farm on both sides of it; None when what others did hides it."""
+
+
 class Session(Protocol):
     """An open farm: every act is kept at once and can be taken back."""
 
@@ -66,6 +89,9 @@ class Session(Protocol):
     @property
     def redo_title(self) -> str | None:
         """Title of the act that redo would do again."""
+
+    def trail(self, at: int) -> Trail:
+        """Return the way back to an act by its place in `history`."""
 
     def act(self, change_set: ChangeSet) -> Any:
         """Keep a set of changes; raises `FarmFaultError` and changes nothing when it cannot be taken."""

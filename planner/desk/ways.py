@@ -18,7 +18,9 @@ from planner.farm.farm import kind_of
 from planner.farm.fields import Id
 
 if TYPE_CHECKING:
+    from planner.catalogue.catalogue import Catalogue
     from planner.desk.outlook import Outlook
+    from planner.desk.past_moves import PastMoves
     from planner.desk.search.index import Find, Index
     from planner.desk.session import Session
     from planner.desk.workspace import Workspace
@@ -35,20 +37,26 @@ _PAGE_OF_KIND: Final = {
 class Ways(QObject):
     """Opens search and history over a workspace, and goes where a find leads."""
 
-    def __init__(self, needs: WorkspaceNeeds, workspace: Workspace) -> None:
+    def __init__(self, needs: WorkspaceNeeds, workspace: Workspace, book: Catalogue) -> None:
         super().__init__(workspace)
-        self._needs, self._workspace = needs, workspace
+        self._needs, self._workspace, self._book = needs, workspace, book
         self._index: tuple[Outlook, Index] | None = None
         self._path = ""
+        self._past: PastMoves | None = None
         needs.conduct.opened.connect(self._on_opened)
         needs.conduct.closed.connect(self._on_closed)
 
     def ask_history(self) -> None:
         """Show the list of acts."""
         from planner.desk.history.dialog import HistoryDialog
+        from planner.desk.past_moves import PastMoves
 
-        workspace = self._workspace
-        HistoryDialog(self._needs.conduct, workspace.theme, workspace, workspace.moves.words_for).open()
+        workspace, conduct = self._workspace, self._needs.conduct
+        if self._past is None:
+            self._past = PastMoves(conduct, self._book, self)
+        dialog = HistoryDialog(conduct, workspace.theme, workspace, self._past)
+        dialog.list_wanted.connect(workspace.show_list_of)
+        dialog.open()
 
     def ask_search(self) -> None:
         """Ask what is searched, and go there."""
@@ -119,6 +127,9 @@ class Ways(QObject):
     # A farm that is open is marked; a mark that is still there at the next opening tells of a bad end.
 
     def _on_opened(self, session: Session) -> None:
+        if self._past is not None:
+            self._past.give_up()
+            self._past = None
         path = getattr(session, "path", None)
         self._path = str(path) if path is not None else ""
         if not self._path:

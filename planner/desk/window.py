@@ -267,7 +267,7 @@ class MainWindow(FrontWindow):
 
     def _lay_messages(self, _at: int = 0) -> None:
         if self.workspace is not None:
-            self.messages.lie_over(floats=self.workspace.shelf.by_hand)
+            self.messages.lie_on(self.workspace.tabs if self.workspace.shelf.by_hand else None)
 
     def trouble(self, words: str) -> None:
         """Say expected trouble in the message bar."""

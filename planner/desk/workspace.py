@@ -26,7 +26,7 @@ from planner.desk.gathering import GATHERED, Gathering
 from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.late import LateWorker
 from planner.desk.mover import DeskMover
-from planner.desk.moves import Moves, moves_page, strip_words
+from planner.desk.moves import Move, Moves, moves_page, strip_words
 from planner.desk.moves_strip import MovesStrip
 from planner.desk.outlook import Outlook, look_out
 from planner.desk.places.listed import LISTED
@@ -60,7 +60,6 @@ class Workspace(QWidget):
     told = Signal(str)
     removed = Signal(str)
     why_wanted = Signal(object, int)
-    why_wanted = Signal(object, int)
     chosen_changed = Signal()
 
     def __init__(self, needs: WorkspaceNeeds, *, forecaster: Forecaster) -> None:
@@ -82,7 +81,7 @@ class Workspace(QWidget):
         self.editing = Editing(needs.conduct, needs.ask, needs.theme, self, noted=partial(noted_by, needs))
         self.gathering = Gathering(needs.conduct, self)
         self.asking = Asking(needs, self)
-        self.ways = Ways(needs, self)
+        self.ways = Ways(needs, self, forecaster.book)
         self.wishes = Wishes(self, self._today)
         self._build()
         self._connect()
@@ -128,7 +127,6 @@ class Workspace(QWidget):
         self.side.week_wanted.connect(self.choose_nothing)
         self.side.why_wanted.connect(self.asking.ask_why)
         self.why_wanted.connect(self.asking.ask_why)
-        self.why_wanted.connect(self.asking.ask_why)
         self.side.sure_wanted.connect(self.asking.ask_sure)
         self.asking.more_known.connect(self._show_chosen)
         self.asking.working.connect(self._show_working)
@@ -166,8 +164,8 @@ class Workspace(QWidget):
         """Show the farm as it is after an act, and say what that moved."""
         before = self.outlook
         self._refresh()
-        if self.outlook is not None and self._session is not None:
-            moves = self.moves.note(before, self.outlook, notice.change_set, self._session.history)
+        if self.outlook is not None:
+            moves = self.moves.note(before, self.outlook, notice.change_set)
             self.moves_strip.say(strip_words(moves) if moves else "")
 
     def show_moves(self) -> None:
@@ -175,9 +173,13 @@ class Workspace(QWidget):
         if not self.moves.latest:
             self.told.emit(tr("The last act moved no dates."))
             return
+        self.show_list_of(self.moves.title, self.moves.latest)
+
+    def show_list_of(self, title: str, moves: tuple[Move, ...]) -> None:
+        """Show in the side panel what an act moved, and why."""
         if not self.side.isVisible():
             self.panes.toggle(SIDE)
-        self.side.show_page(moves_page(self.moves.title, self.moves.latest), of_thing=False, back=True)
+        self.side.show_page(moves_page(title, moves), of_thing=False, back=True)
         self.side.text.setFocus()
 
     def _refresh(self) -> None:

@@ -19,10 +19,13 @@ from planner.farm.fields import Id
 from planner.farm.log import LogEntry
 from planner.farm.site import Bed, Loop, Site
 from planner.farm.water import Reading
-from planner.forecast.values import Floats, Forecast, Ints
+from planner.forecast.values import Days, Floats, Forecast, Ints
 
 _BED = 3
 _CLEARED = 5
+
+Dated = Days | Forecast
+"""What tells the days of every batch: a whole forecast, or its first part alone."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -81,7 +84,7 @@ class InBoth:
     later_days: Ints
 
 
-def in_both(before: Forecast, after: Forecast) -> InBoth:
+def in_both(before: Dated, after: Dated) -> InBoth:
     """Return the batches that are in both of two forecasts, and how far they moved."""
     old, new = before.batches, after.batches
     then = now = np.arange(len(new.ids))
@@ -92,7 +95,7 @@ def in_both(before: Forecast, after: Forecast) -> InBoth:
     return InBoth(old=then, new=now, later_days=new.ends[now] + shift - old.ends[then])
 
 
-def _moved(before: Forecast, after: Forecast, both: InBoth) -> Iterator[Moved]:
+def _moved(before: Dated, after: Dated, both: InBoth) -> Iterator[Moved]:
     """Yield the batches whose first pick is on another day, then those that went, then those that came."""
     yield from _moved_to(both, both.later_days[:, _BED] != 0, Milestone.FIRST_PICK, before, after)
     for row in _others(before, both.old):
@@ -102,7 +105,7 @@ def _moved(before: Forecast, after: Forecast, both: InBoth) -> Iterator[Moved]:
 
 
 def _moved_to(
-    both: InBoth, which: np.ndarray, milestone: Milestone, before: Forecast, after: Forecast
+    both: InBoth, which: np.ndarray, milestone: Milestone, before: Dated, after: Dated
 ) -> Iterator[Moved]:
     stage = _STAGE[milestone]
     for then, now in zip(both.old[which].tolist(), both.new[which].tolist(), strict=True):
@@ -114,14 +117,14 @@ def _moved_to(
         )
 
 
-def _others(forecast: Forecast, rows: Ints) -> list[int]:
+def _others(forecast: Dated, rows: Ints) -> list[int]:
     """Return the rows of a forecast that are not among some."""
     lone = np.ones(len(forecast.batches.ids), dtype=bool)
     lone[rows] = False
     return lone.nonzero()[0].tolist()
 
 
-def _day(forecast: Forecast, row: int, stage: int) -> date:
+def _day(forecast: Dated, row: int, stage: int) -> date:
     return forecast.ruler.date_of(int(forecast.batches.ends[row, stage]))
 
 
@@ -179,7 +182,7 @@ _CAUSES: tuple[tuple[type, Cause], ...] = (
 """What else moves a batch, the nearest cause first."""
 
 
-def moved_because(before: Forecast, after: Forecast, act: ChangeSet) -> tuple[MovedBecause, ...]:
+def moved_because(before: Dated, after: Dated, act: ChangeSet) -> tuple[MovedBecause, ...]:
     """Return every batch that an act moved, with old and new day and the cause.
 
     The day is that of the first pick or, where that stays, the one on which the places are free again.
@@ -189,7 +192,7 @@ def moved_because(before: Forecast, after: Forecast, act: ChangeSet) -> tuple[Mo
     return tuple(_because(one, act) for one in found)
 
 
-def _cleared(before: Forecast, after: Forecast, both: InBoth) -> Iterator[Moved]:
+def _cleared(before: Dated, after: Dated, both: InBoth) -> Iterator[Moved]:
     """Yield the batches whose first pick stays, and whose places are free on another day."""
     later = both.later_days
     only = (later[:, _BED] == 0) & (later[:, _CLEARED] != 0)

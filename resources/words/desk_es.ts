@@ -2848,6 +2848,10 @@
         <translation type="unfinished">No se pudo calcular: {why}</translation>
     </message>
     <message>
+        <source>It moved no dates.</source>
+        <translation type="unfinished">No movió ninguna fecha.</translation>
+    </message>
+    <message>
         <source>January–March</source>
         <translation type="unfinished">Enero–marzo</translation>
     </message>
@@ -6382,6 +6386,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Qué significa</translation>
     </message>
     <message>
+        <source>What it moved can no longer be told.</source>
+        <translation type="unfinished">Ya no se puede saber qué movió.</translation>
+    </message>
+    <message>
         <source>What moved, and why</source>
         <translation type="unfinished">Qué se movió y por qué</translation>
     </message>
@@ -6586,6 +6594,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Por qué falta {element}</translation>
     </message>
     <message>
+        <source>Why: {causes}</source>
+        <translation type="unfinished">Por qué: {causes}</translation>
+    </message>
+    <message>
         <source>Why: {figure}</source>
         <translation type="unfinished">Por qué: {figure}</translation>
     </message>
@@ -6684,6 +6696,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Work published figures out again and see how far the program is from print</source>
         <translation type="unfinished">Calcular de nuevo cifras publicadas y ver cuánto se aparta el programa</translation>
+    </message>
+    <message>
+        <source>Working out what it moved…</source>
+        <translation type="unfinished">Calculando qué movió…</translation>
     </message>
     <message>
         <source>Working…</source>

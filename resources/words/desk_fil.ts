@@ -2848,6 +2848,10 @@
         <translation type="unfinished">Hindi makuwenta: {why}</translation>
     </message>
     <message>
+        <source>It moved no dates.</source>
+        <translation type="unfinished">Walang nalipat na petsa rito.</translation>
+    </message>
+    <message>
         <source>January–March</source>
         <translation type="unfinished">Enero–Marso</translation>
     </message>
@@ -6382,6 +6386,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ibig sabihin</translation>
     </message>
     <message>
+        <source>What it moved can no longer be told.</source>
+        <translation type="unfinished">Hindi na malalaman kung ano ang nalipat nito.</translation>
+    </message>
+    <message>
         <source>What moved, and why</source>
         <translation type="unfinished">Ano ang nalipat, at bakit</translation>
     </message>
@@ -6586,6 +6594,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Bakit kulang ang {element}</translation>
     </message>
     <message>
+        <source>Why: {causes}</source>
+        <translation type="unfinished">Bakit: {causes}</translation>
+    </message>
+    <message>
         <source>Why: {figure}</source>
         <translation type="unfinished">Bakit: {figure}</translation>
     </message>
@@ -6684,6 +6696,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Work published figures out again and see how far the program is from print</source>
         <translation type="unfinished">Kuwentahing muli ang mga nailathalang numero at tingnan ang layo ng programa</translation>
+    </message>
+    <message>
+        <source>Working out what it moved…</source>
+        <translation type="unfinished">Inaalam kung ano ang nalipat…</translation>
     </message>
     <message>
         <source>Working…</source>

@@ -1,18 +1,31 @@
 """After every act that moves dates the window says what moved and why, and the history keeps it."""
 
 import dataclasses
+import itertools
 from datetime import timedelta
 
 import pytest
 from PySide6.QtCore import QEvent, Qt
 from PySide6.QtWidgets import QApplication, QWidget
 
+from planner.actions.memory import MemoryKeeper
+from planner.actions.session import Session
 from planner.desk.moves import cause_words
 from planner.desk.pages import Fact
 from planner.farm.changes import Change, ChangeSet
 from planner.farm.species import HarvestKind
 from planner.planning.moved import Cause, Moved, MovedBecause
+from tests.desk.helpers import NOW
 
+
+def session_on(means, keeper):
+    """A sitting at a farm that is kept."""
+    return Session(
+        keeper, means.catalogue, holds_of=means.holds, faults_of=means.faults, now=lambda: next(MOMENTS)
+    )
+
+
+MOMENTS = (NOW + timedelta(minutes=each) for each in itertools.count())
 CTRL = Qt.KeyboardModifier.ControlModifier
 
 
@@ -92,14 +105,53 @@ def test_that_other_months_move_many_batches_and_the_season_is_named_as_the_caus
     assert days == sorted(days, reverse=True)
 
 
-def test_that_the_history_tells_of_an_act_what_it_moved(qtbot, window, workspace, farm):
+def history_of(qtbot, window):
+    """The history as it is once what the chosen act moved has been worked out."""
     from planner.desk.history.dialog import HistoryDialog
 
+    window.workspace.run("change.history")
+    dialog = window.findChild(HistoryDialog)
+    qtbot.waitUntil(lambda: "Working out" not in dialog.words.text())
+    return dialog
+
+
+def test_that_the_history_tells_of_an_act_what_it_moved_and_why(qtbot, window, workspace, farm):
     batch = farm.batches[-1]
     window.conduct.act(sown_later(batch, 3))
-    workspace.run("change.history")
-    dialog = window.findChild(HistoryDialog)
-    assert f"Moved: {batch.code} " in dialog.words.text()
+    dialog = history_of(qtbot, window)
+    assert dialog.words.text().startswith(f"Moved: {batch.code} ")
+    assert "Why: changed on it: " in dialog.words.text()
+    dialog.moves.click()
+    assert workspace.side.page.title == "What moved, and why"
+    assert workspace.side.page.subtitle == f"Move {batch.code}"
+    assert facts(workspace)[0].label == batch.code
+
+
+def test_that_the_history_tells_what_acts_of_an_earlier_sitting_moved(qtbot, window, farm, means):
+    first, second = farm.batches[-1], farm.batches[-2]
+    keeper = MemoryKeeper(farm)
+    earlier = session_on(means, keeper)
+    for batch, days in ((first, 3), (second, 5)):
+        earlier.act(sown_later(batch, days))
+    window.conduct.take(session_on(means, keeper))
+    dialog = history_of(qtbot, window)
+    assert f"Moved: {second.code} " in dialog.words.text()
+    dialog.table.choose("1")
+    qtbot.waitUntil(lambda: f"Moved: {first.code} " in dialog.words.text())
+    assert second.code not in dialog.words.text().partition("\n")[0]
+    window.conduct.undo()
+    dialog.table.choose("0")
+    qtbot.waitUntil(lambda: f"Moved: {second.code} " in dialog.words.text())
+    dialog.close()
+
+
+def test_that_the_history_says_of_an_act_that_moved_nothing_that_it_did(qtbot, window, farm):
+    batch = farm.batches[0]
+    noted = dataclasses.replace(batch, notes="dry corner")
+    window.conduct.act(ChangeSet(title="Note", changes=(Change(before=batch, after=noted),)))
+    dialog = history_of(qtbot, window)
+    assert dialog.words.text().startswith("It moved no dates.")
+    assert not dialog.moves.isEnabled()
     dialog.close()
 
 

@@ -5,10 +5,10 @@ Must know nothing of how acts are kept.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from typing import TYPE_CHECKING, Any
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Any, Final
 
-from PySide6.QtCore import QModelIndex, QSize, Qt
+from PySide6.QtCore import QModelIndex, QSize, Qt, Signal
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
 from planner.desk.conduct import Conduct
@@ -21,7 +21,12 @@ from planner.desk.theme import Theme
 from planner.desk.words import time_words
 
 if TYPE_CHECKING:
+    from planner.desk.past_moves import PastMoves
     from planner.desk.session import ActLine
+
+
+_LINES: Final = 4
+"""Room is kept for so many lines on an act, so that the list does not grow and shrink under the hand."""
 
 
 def history_rows(lines: Sequence[ActLine]) -> tuple[Row, ...]:
@@ -53,10 +58,10 @@ def steps_to(lines: Sequence[ActLine], at: int) -> int:
 class HistoryDialog(QDialog):
     """The list, kept up to date while it is open."""
 
-    def __init__(
-        self, conduct: Conduct, theme: Theme, parent: QWidget, moved: Callable[[ActLine], str]
-    ) -> None:
-        """List the acts; `moved` tells in words what an act moved, where that is known."""
+    list_wanted = Signal(str, tuple)
+
+    def __init__(self, conduct: Conduct, theme: Theme, parent: QWidget, moved: PastMoves) -> None:
+        """List the acts; `moved` tells what each of them moved, and why."""
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(tr("History"))
@@ -70,11 +75,14 @@ class HistoryDialog(QDialog):
         self.table = Table(columns, tr("Acts, newest first"), theme, self)
         self.table.setSortingEnabled(False)
         self.words = Words("", theme, self, ink="muted")
+        self.words.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self.words.setMinimumHeight(self.words.fontMetrics().lineSpacing() * _LINES)
         self.go = button(tr("Go to the chosen act"), self)
         self.back = button(tr("One step back"), self)
         self.forth = button(tr("One step forth"), self)
+        self.moves = button(tr("What moved, and why"), self)
         foot = QHBoxLayout()
-        for each in (self.go, self.back, self.forth):
+        for each in (self.go, self.back, self.forth, self.moves):
             foot.addWidget(each)
         foot.addStretch(1)
         foot.addWidget(close_box(self))
@@ -89,6 +97,9 @@ class HistoryDialog(QDialog):
         self.go.clicked.connect(self._on_go)
         self.back.clicked.connect(self._on_back)
         self.forth.clicked.connect(self._on_forth)
+        self.moves.clicked.connect(self._on_moves)
+        moved.told.connect(self._tell)
+        self.finished.connect(moved.give_up)
         conduct.changed.connect(self._on_changed)
         conduct.closed.connect(self.reject)
         self._show()
@@ -137,11 +148,23 @@ class HistoryDialog(QDialog):
             said = tr("Every act is saved when it is done, and can be taken back after closing, too.")
         self.words.say("\n".join(part for part in (self._moved_words(), said) if part))
 
-    def _moved_words(self) -> str:
-        """Return what the chosen act moved; empty where it moved nothing or that is not known."""
+    def _chosen(self) -> tuple[int, ActLine] | None:
         row, lines = self.table.current(), self.lines
         at = len(lines) if row is None else int(row.id)
-        return self._moved(lines[at]) if at < len(lines) else ""
+        return (at, lines[at]) if at < len(lines) else None
+
+    def _moved_words(self) -> str:
+        """Return what the chosen act moved; empty where none is chosen."""
+        chosen = self._chosen()
+        self.moves.setEnabled(chosen is not None and bool(self._moved.moves_of(*chosen)))
+        return "" if chosen is None else self._moved.words_for(*chosen)
+
+    def _on_moves(self, _checked: bool) -> None:
+        chosen = self._chosen()
+        if chosen is not None:
+            moves = self._moved.moves_of(*chosen)
+            self.accept()
+            self.list_wanted.emit(chosen[1].title, moves)
 
     def _on_go(self, *_anything: object) -> None:
         steps = self._steps() if self.go.isEnabled() else 0
