@@ -58,7 +58,7 @@ def alkalinity_ahead(
     first = ruler.day_of(start.on)
     last = min(ruler.day_of(today) + weeks * DAYS_PER_WEEK, ruler.days)
     low, likely, high = (
-        _levels(start.value, _change(lift, taken, first=first, last=last))
+        _levels(start.value, change_by_day(lift, taken, first=first, last=last))
         for taken in (fall.high, fall.likely, fall.low)
     )
     return tuple(
@@ -67,7 +67,7 @@ def alkalinity_ahead(
     )
 
 
-def _change(lift: Floats, fall: Floats, *, first: int, last: int) -> Floats:
+def change_by_day(lift: Floats, fall: Floats, *, first: int, last: int) -> Floats:
     """Return by how much a level changes each day; days before the plan go as its first day does."""
     lead = np.full(max(-first, 0), -fall[0])
     return np.concatenate((lead, (lift - fall)[max(first, 0) : max(last, 0)]))

@@ -21,7 +21,8 @@ from planner.science.nitrification import biofilter_area_m2, media_volume_l
 
 _CM_PER_M: Final = 100.0
 _NOTHING_M2: Final = 1e-9
-_BIOLOGICAL: Final = (FilterKind.STATIC, FilterKind.MOVING_BED, FilterKind.TRICKLING)
+BIOLOGICAL: Final = (FilterKind.STATIC, FilterKind.MOVING_BED, FilterKind.TRICKLING)
+"""Kinds of filters whose surface nitrifies."""
 
 _PATHS: Final = {
     "short_below": "coefficient/water_care/filter_short_below",
@@ -85,7 +86,7 @@ def filter_area(
     loop: Id, *, filters: Sequence[Filter], beds: Sequence[Bed], figures: FilterFigures
 ) -> FilterArea:
     """Return the biofilm surface of a loop's filters, and of its gravel as a bonus."""
-    biological = [each for each in filters if each.loop == loop and each.kind in _BIOLOGICAL]
+    biological = [each for each in filters if each.loop == loop and each.kind in BIOLOGICAL]
     known = [each.media_area_m2 for each in biological if each.media_area_m2 is not None]
     media = [bed for bed in beds if bed.loop == loop and bed.kind is BedKind.MEDIA]
     gravel = exactly(0.0)

@@ -9,15 +9,15 @@ from planner.farm.crops import Batch, Stage
 from planner.farm.species import HarvestKind
 from planner.forecast.paces import BEFORE_DAYS
 from planner.forecast.season import emergence_of
-from planner.forecast.seed_lots import PATH, Caution, LotShare, share_for
+from planner.forecast.seed_lots import share_for
 from planner.forecast.values import STAGES
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
+from planner.forecast.why.lots import is_reckoned, lot_answer
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 
 _GROWING: Final = (Stage.GERMINATION, Stage.NURSERY, Stage.SPACING, Stage.BED)
 _FIRST_PICK: Final = 3
-_CAUTIONS: Final = {Caution.OLD: NoteKind.OLD_SEED, Caution.PRIMED: NoteKind.PRIMED_SEED}
 
 
 def why_seeds(ground: Ground, row: int) -> Explanation:
@@ -47,63 +47,18 @@ def germination_input(ground: Ground, batch: Batch) -> Input:
     own, about = batch.germination_share, batch.code
     share = share_for(ground.lot_shares, batch)
     if own is None and share is not None:
-        if _is_reckoned(ground.lot_shares[batch.seed_lot], batch):
+        if is_reckoned(ground.lot_shares[batch.seed_lot], batch.sow_on):
             return worked("germination_share", share, "1")
         own, about = share, ground.lots[batch.seed_lot].code
     return ground.own_or_figure("germination_share", own, f"crop/{batch.crop}/germination_share", about=about)
 
 
-def _is_reckoned(lot: LotShare, batch: Batch) -> bool:
-    """Tell whether a lot's share is more than what its packet says."""
-    return lot.seeds > 0 or bool(lot.cautions(batch.sow_on))
-
-
 def _lot_share(ground: Ground, batch: Batch) -> Explanation | None:
     """Return why seed of a lot is taken to come up so well; None where packet, book or grower say it."""
     lot = ground.lot_shares.get(batch.seed_lot)
-    if lot is None or batch.germination_share is not None or not _is_reckoned(lot, batch):
+    if lot is None or batch.germination_share is not None or not is_reckoned(lot, batch.sow_on):
         return None
-    likely = _likely_share(ground, batch, lot)
-    cautions = lot.cautions(batch.sow_on)
-    if not cautions:
-        return likely
-    return Explanation(
-        title="germination",
-        about=likely.about,
-        value=lot.share(batch.sow_on),
-        unit="1",
-        formula=Formula.LOT_SHARE_CAREFUL,
-        inputs=(
-            worked("mean", lot.mean, "1"),
-            ground.figure("caution_spreads", f"{PATH}lot_caution_spreads"),
-            ground.figure("prior_seeds", f"{PATH}lot_prior_seeds"),
-            entered("seeds_counted", lot.seeds, "seeds", likely.about),
-        ),
-        children=(likely,),
-        notes=tuple(Note(kind=_CAUTIONS[caution]) for caution in cautions),
-        on=batch.sow_on,
-    )
-
-
-def _likely_share(ground: Ground, batch: Batch, lot: LotShare) -> Explanation:
-    code = ground.lots[lot.lot].code
-    book = f"crop/{ground.lots[lot.lot].crop}/germination_share"
-    counted = (("tests", float(lot.tests)), ("batches", float(lot.batches)), ("n", float(lot.seeds)))
-    return Explanation(
-        title="likely germination",
-        about=code,
-        value=lot.mean,
-        unit="1",
-        formula=Formula.LOT_SHARE,
-        inputs=(
-            ground.own_or_figure("prior_share", lot.prior_share if lot.by_packet else None, book, about=code),
-            ground.figure("prior_seeds", f"{PATH}lot_prior_seeds"),
-            entered("came_up", lot.came_up, "seeds", code),
-            entered("seeds_counted", lot.seeds, "seeds", code),
-        ),
-        notes=(Note(kind=NoteKind.LOT_COUNTS, values=counted),),
-        on=batch.sow_on,
-    )
+    return lot_answer(ground, lot, batch.sow_on)
 
 
 def batch_input(ground: Ground, batch: Batch, name: str, *, as_name: str = "") -> Input:

@@ -80,7 +80,7 @@ def why_liquor(ground: Ground, loop: LoopForecast, week: int, element: int) -> E
     """Return why solids batches bring so much of an element in a week: those that go back in it."""
     days, entries = week_days(week), by_id(ground.farm.solids_batches)
     parts = [
-        _batch(ground, entries[one.batch], one, element)
+        liquor_of_batch(ground, entries[one.batch], one, element)
         for one in loop.solids.batches
         if _goes_back(ground, entries[one.batch], days)
     ]
@@ -100,7 +100,10 @@ def _goes_back(ground: Ground, batch: SolidsBatch, days: slice) -> bool:
     return on is not None and days.start <= ground.forecast.ruler.day_of(on) < days.stop
 
 
-def _batch(ground: Ground, batch: SolidsBatch, found: SolidsBatchForecast, element: int) -> Explanation:
+def liquor_of_batch(
+    ground: Ground, batch: SolidsBatch, found: SolidsBatchForecast, element: int
+) -> Explanation:
+    """Return why a solids batch that goes back brings so much of an element."""
     assert batch.returned_on is not None
     symbol = ELEMENTS[element]
     limit = f"element/{symbol}/mineral_limit_share" if batch.aerated else f"{_STILL_LIMIT}{symbol}"

@@ -23,7 +23,7 @@ def why_ammonia(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
     return Explanation(
         title="ammonia nitrogen a day",
         about=loop.name,
-        value=_load(ground, loop, week).tan_g_per_day.likely,
+        value=load_of_week(ground, loop, week).tan_g_per_day.likely,
         unit="g/d",
         formula=Formula.AMMONIA,
         inputs=(
@@ -38,7 +38,7 @@ def why_ammonia(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
 
 def why_filter_need(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
     """Return why so much biofilm surface is needed in a week; the rate is that at the week's water."""
-    need, ammonia = _load(ground, loop, week).need_m2.likely, why_ammonia(ground, loop, week)
+    need, ammonia = load_of_week(ground, loop, week).need_m2.likely, why_ammonia(ground, loop, week)
     tan = ammonia.value or 0.0
     printed = ground.figure("printed_rate", f"{_NITRIFICATION}biofilm_rate_n_g_per_m2_day")
     return Explanation(
@@ -66,7 +66,7 @@ def why_oxygen(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
     return Explanation(
         title="oxygen taken an hour",
         about=loop.name,
-        value=_load(ground, loop, week).hourly_oxygen_g.likely,
+        value=load_of_week(ground, loop, week).hourly_oxygen_g.likely,
         unit="g/h",
         formula=Formula.OXYGEN,
         inputs=(
@@ -80,7 +80,8 @@ def why_oxygen(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
     )
 
 
-def _load(ground: Ground, loop: LoopForecast, week: int) -> WeekLoad:
+def load_of_week(ground: Ground, loop: LoopForecast, week: int) -> WeekLoad:
+    """Return what the fish of a loop ask of filter and air in a week, as the page of the week has it."""
     entry, ruler, catalogue = ground.loops[loop.loop], ground.forecast.ruler, ground.catalogue
     load = load_forecast(
         loop,
