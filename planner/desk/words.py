@@ -22,6 +22,7 @@ from planner.farm.fields import FieldKind, FieldSpec, specs_of
 
 NONE: Final = "–"
 _SIGNIFICANT: Final = 6
+_TEN: Final = 10.0
 _MOST_NAMED: Final = 4
 
 STAGE_LETTERS: Final = {
@@ -76,6 +77,11 @@ def number_words(value: float, *, digits: int | None = None) -> str:
         return locale.toString(float(value), "f", digits)
     shortest = QLocale.FloatingPointPrecisionOption.FloatingPointShortest.value
     return locale.toString(float(f"{value:.{_SIGNIFICANT}g}"), "f", shortest)
+
+
+def gram_words(value: float) -> str:
+    """Return a mass or a level with as many figures as mean something."""
+    return number_words(value, digits=0 if value >= _TEN else 2)
 
 
 def unit_words(unit: str) -> str:

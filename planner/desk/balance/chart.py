@@ -13,12 +13,12 @@ from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResize
 from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QWidget
 
 from planner.desk.balance.drawing import Painting
-from planner.desk.balance.weeks import LoopWeeks, gram_words, ranged_words, share_words
+from planner.desk.balance.weeks import LoopWeeks, ranged_words, share_words
 from planner.desk.lanes.kit import Face, Kit
 from planner.desk.lanes.words import element_full, element_symbol
 from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.desk.words import choice_words, week_span_words
+from planner.desk.words import choice_words, gram_words, week_span_words
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.species import ELEMENTS
 from planner.forecast.values import AreaRule

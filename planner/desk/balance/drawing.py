@@ -13,13 +13,14 @@ from typing import TYPE_CHECKING, Final
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 
-from planner.desk.balance.weeks import ElementCourse, LoopWeeks, gram_words
+from planner.desk.balance.weeks import ElementCourse, LoopWeeks
 from planner.desk.lanes.fish_lane import nice_top
 from planner.desk.lanes.kit import Face, Kit
 from planner.desk.lanes.scene import BandMark
 from planner.desk.lanes.words import band_letter, element_full, element_symbol, month_short
 from planner.desk.say import tr
 from planner.desk.theme import mixed
+from planner.desk.words import gram_words
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.forecast.values import AreaRule
 
@@ -205,13 +206,13 @@ class Painting:
             box,
             high,
             [v.uvi_band for v in verdicts],
-            ("mg", "germination", self._ruled(tr("UVI band"), AreaRule.UVI)),
+            ("p", "spacing", self._ruled(tr("UVI band"), AreaRule.UVI)),
         )
         self._stripe(
             box,
             high,
             [v.fao_band for v in verdicts],
-            ("p", "spacing", self._ruled(tr("FAO band"), AreaRule.FAO)),
+            ("mg", "germination", self._ruled(tr("FAO band"), AreaRule.FAO)),
         )
         self._steps(box, ratios, high, QPen(theme.text, 2))
         self._painter.restore()

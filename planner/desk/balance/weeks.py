@@ -13,7 +13,15 @@ from typing import TYPE_CHECKING
 from planner.desk.outlook import Outlook
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
-from planner.desk.words import NONE, choice_words, middle_of_week, number_words, short_day_words, week_words
+from planner.desk.words import (
+    NONE,
+    choice_words,
+    gram_words,
+    middle_of_week,
+    number_words,
+    short_day_words,
+    week_words,
+)
 from planner.farm.fields import Id
 from planner.farm.species import ELEMENTS
 from planner.forecast.values import Floats, WeekVerdict
@@ -23,7 +31,6 @@ if TYPE_CHECKING:
     from planner.forecast.ranges.values import LoopRanges, Range
 
 _PERCENT = 100.0
-_TEN = 10.0
 _MOST_TIMES = 20.0
 
 
@@ -150,11 +157,6 @@ def share_words(ratio: float | None) -> str:
     if ratio > _MOST_TIMES:
         return tr("over {percent}", percent=number_words(_MOST_TIMES * _PERCENT, digits=0))
     return number_words(ratio * _PERCENT, digits=0)
-
-
-def gram_words(value: float) -> str:
-    """Return a mass or a level with as many figures as mean something."""
-    return number_words(value, digits=0 if value >= _TEN else 2)
 
 
 def ranged_words(course: Course, week: int) -> str:

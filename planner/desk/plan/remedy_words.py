@@ -13,6 +13,7 @@ from planner.catalogue.catalogue import Catalogue
 from planner.desk.say import tr
 from planner.desk.words import day_words, number_words
 from planner.farm.changes import ChangeSet
+from planner.farm.farm import DAYS_PER_WEEK
 from planner.forecast.values import FlagKind
 from planner.planning.remedies.values import Remedy, RemedyKind, SideEffect
 
@@ -51,7 +52,7 @@ class _Details(dict[str, Any]):
         return ""
 
     def weeks(self) -> str:
-        """Return how many weeks, such as "2 weeks"."""
+        """Return how long, such as "2 weeks" or "4 days"."""
         return weeks_words(abs(float(self["weeks"] or 0.0)))
 
     def whole(self, name: str) -> str:
@@ -71,8 +72,11 @@ class _Details(dict[str, Any]):
 
 
 def weeks_words(weeks: float) -> str:
-    """Return a number of weeks."""
-    return tr("1 week") if weeks == 1 else tr("{weeks} weeks", weeks=number_words(round(weeks, 1)))
+    """Return a time that is given in weeks: weeks where they are whole, else days."""
+    days = round(weeks * DAYS_PER_WEEK)
+    if days % DAYS_PER_WEEK:
+        return tr("1 day") if days == 1 else tr("{days} days", days=days)
+    return tr("1 week") if days == DAYS_PER_WEEK else tr("{weeks} weeks", weeks=days // DAYS_PER_WEEK)
 
 
 def remedy_words(remedy: Remedy, catalogue: Catalogue) -> str:
