@@ -254,7 +254,7 @@ def _fall_flags(loop: LoopForecast, ruler: Ruler) -> Iterator[Flag]:
     """Yield a flag for every harvest of fish with the share by which the loop's feed falls."""
     for group in loop.groups:
         for day in group.harvest_count.nonzero()[0]:
-            before, after = _feed_around(loop.feed_g, int(day))
+            before, after = feed_around(loop.feed_g, int(day))
             if before > after:
                 yield Flag(
                     kind=FlagKind.FEED_FALLS,
@@ -274,7 +274,7 @@ _WEEK: Final = 7
 _MONTH: Final = 28
 
 
-def _feed_around(feed_g: np.ndarray, day: int) -> tuple[float, float]:
+def feed_around(feed_g: np.ndarray, day: int) -> tuple[float, float]:
     """Return mean feed in the four weeks before a day and in the week from it [g/d]."""
     before = feed_g[max(day - _MONTH, 0) : day]
     after = feed_g[day : day + _WEEK]

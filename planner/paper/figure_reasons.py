@@ -17,6 +17,9 @@ FIGURE_WORDS: Final[Mapping[Formula, str]] = {
     Formula.WEIGHT: "as last weighed or stocked, and grown since; fish that were added change the mean",
     Formula.GROWTH_OF_DAYS: "days, times the growth of a day",
     Formula.READY: "the first day on which the fish are as heavy as for the harvest",
+    Formula.FEED_FALL: "one less feed now over feed before, in percent",
+    Formula.MEAN_OF_DAYS: "what some days take, over the days",
+    Formula.KG_OF_DAYS: "feed a day, times days",
 }
 
 FIGURE_NOTES: Final[Mapping[NoteKind, str]] = {
@@ -25,4 +28,9 @@ FIGURE_NOTES: Final[Mapping[NoteKind, str]] = {
     NoteKind.ALL_HARVESTED: "the harvest takes all that are left",
     NoteKind.WEIGHED_ON: "counted from {on} on",
     NoteKind.SINCE_PLAN_BEGAN: "they are that heavy when the plan begins; what went before is not looked at",
+    NoteKind.FEED_BACK: "feed is back where it was on {on}, after {weeks} weeks",
+    NoteKind.FEED_NOT_BACK: "feed does not come back to where it was within the plan",
+    NoteKind.FISH_TAKEN: "{fish} fish are harvested on {on}",
+    NoteKind.OPENED_BY_HARVEST: "{fish} fish of {about} harvested on {on}: the feed has not got over it yet",
+    NoteKind.NOTHING_BEFORE: "there is no feed in the weeks before to compare with",
 }

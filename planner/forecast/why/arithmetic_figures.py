@@ -32,5 +32,8 @@ FIGURES: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.GAIN_BY_APPETITE: _gain_by_appetite,
     Formula.WEIGHT: lambda of: of["weight_then_g"] + of["grown_g"] + of["by_fish_added_g"],
     Formula.GROWTH_OF_DAYS: lambda of: of["days"] * of["growth_a_day_g"],
+    Formula.FEED_FALL: lambda of: (1.0 - of["after_g_per_day"] / of["before_g_per_day"]) * _PERCENT,
+    Formula.MEAN_OF_DAYS: lambda of: of["sum_g"] / of["days"],
+    Formula.KG_OF_DAYS: lambda of: of["feed_g_per_day"] * of["days"] / _PER_THOUSAND,
 }
 """What each formula does with its inputs by name."""

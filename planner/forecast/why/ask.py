@@ -19,6 +19,7 @@ from planner.forecast.why import (
     crowding,
     dissolved,
     doses,
+    feed_holes,
     fish,
     fish_count,
     growth,
@@ -108,6 +109,11 @@ def _group_span(answer: Callable[[Ground, GroupForecast, slice], Explanation]) -
         return answer(ground, fish.group_named(ground, subject.about), days)
 
     return asked
+
+
+def _feed_amount(ground: Ground, subject: Subject) -> Explanation:
+    days = ground.span(subject.week, subject.weeks)
+    return feed_holes.why_feed_amount(ground, subject.about, subject.part, days)
 
 
 def _ready(ground: Ground, subject: Subject) -> Explanation:
@@ -301,6 +307,9 @@ ANSWERS: Final[Mapping[SubjectKind, _Answer]] = {
     SubjectKind.GROUP_DEATHS: _group_span(fish_count.why_deaths),
     SubjectKind.FISH_HARVEST: _group_on(fish_count.why_harvested),
     SubjectKind.FISH_HARVEST_COUNT: _group_on(fish_count.why_harvested_fish),
+    SubjectKind.FEED_FALL: _group_on(feed_holes.why_fall),
+    SubjectKind.FEED_HOLE: _loop_in(feed_holes.why_hole),
+    SubjectKind.FEED_AMOUNT: _feed_amount,
     SubjectKind.FISH_READY: _ready,
 }
 """Who answers for each kind of figure; one that is not here cannot be asked."""

@@ -171,3 +171,6 @@ class Formula(Enum):
     WEIGHT = "weight_then_g + grown_g + by_fish_added_g"
     GROWTH_OF_DAYS = "days × growth_a_day_g"
     READY = "first day with weight_g ≥ harvest_weight_g"
+    FEED_FALL = "(1 - after_g_per_day / before_g_per_day) × 100"
+    MEAN_OF_DAYS = "sum_g / days"
+    KG_OF_DAYS = "feed_g_per_day × days / 1000"

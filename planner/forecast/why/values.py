@@ -74,6 +74,9 @@ class SubjectKind(Enum):
     GROUP_DEATHS = "deaths expected"  # fish group, week, weeks
     FISH_HARVEST = "harvest of fish"  # fish group, day
     FISH_HARVEST_COUNT = "fish harvested"  # fish group, day
+    FEED_FALL = "fall of the feed at a harvest"  # fish group, day
+    FEED_HOLE = "fall of the feed in a week"  # loop, week
+    FEED_AMOUNT = "feed of some weeks"  # fish group, loop or none, week, weeks, perhaps part: a feed
     FISH_READY = "ready to harvest"  # fish group
 
 
@@ -172,6 +175,11 @@ class NoteKind(Enum):
     ALL_HARVESTED = "all harvested"
     WEIGHED_ON = "weighed on"
     SINCE_PLAN_BEGAN = "since the plan began"
+    FEED_BACK = "feed back"
+    FEED_NOT_BACK = "feed not back"
+    FISH_TAKEN = "fish taken"
+    OPENED_BY_HARVEST = "opened by a harvest"
+    NOTHING_BEFORE = "nothing before"
     NOT_KNOWN = "not known"
     STOCK_ASSUMED = "stock assumed"
     STOCK_BEFORE = "tested before the plan"
