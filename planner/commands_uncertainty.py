@@ -21,11 +21,15 @@ def add_uncertainty_options(parser: argparse.ArgumentParser) -> None:
         "--chances", action="store_true", help="add how likely harvest, feed and targets are, by draws"
     )
     parser.add_argument(
-        "--seed", type=_seed, metavar="N", help="with --chances: which draws (default: the same ones always)"
+        "--seed",
+        type=seed_number,
+        metavar="N",
+        help="with --chances: which draws (default: the same ones always)",
     )
 
 
-def _seed(word: str) -> int:
+def seed_number(word: str) -> int:
+    """Read the number that says which draws."""
     if not word.isdigit():
         raise argparse.ArgumentTypeError(f'"{word}" is not a whole number, 0 or more')
     return int(word)

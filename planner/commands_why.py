@@ -3,15 +3,22 @@
 from __future__ import annotations
 
 import argparse
-import json
-import sys
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 from difflib import get_close_matches
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
 from planner.bootstrap import Means
+from planner.commands_answers import DEPTH, print_answer
+from planner.commands_uncertainty import seed_number
+from planner.commands_why_sure import (
+    SURE_SUBJECTS,
+    figure_words,
+    is_sure,
+    sure_answer,
+    sure_subject,
+)
 from planner.farm.farm import DAYS_PER_WEEK
 
 if TYPE_CHECKING:
@@ -23,8 +30,7 @@ if TYPE_CHECKING:
     from planner.forecast.why.values import Explanation, Subject
 
 _GOOD: Final = 0
-_DEPTH: Final = 2
-_SUBJECTS: Final = """\
+_SUBJECTS: Final = f"""\
 subjects, in words:
   batch CODE seeds                      seeds to sow
   batch CODE first-pick                 days from sowing to the first pick
@@ -45,11 +51,14 @@ subjects, in words:
   fish NAME WEEK                        feed of a fish group a day in a week, such as 2027-W18
   tank NAME DATE                        density of a tank on a day
 
+{SURE_SUBJECTS}
+
 WEEK is 2027-W18 or a day of it, DATE such as 2027-05-03. Names that hold a blank stand in quotes.
 
 examples:
   raftweek why school.toml batch LTB-27W14-A seeds
   raftweek why school.toml week 2027-W18 N
+  raftweek why school.toml week 2027-W19 crop lettuce-leaf chance 40
   raftweek why school.toml fish "Winter fish" 2027-05-03 --depth 4"""
 
 
@@ -69,8 +78,9 @@ def add_why(commands: Any) -> None:
     parser.add_argument("subject", nargs="+", metavar="SUBJECT", help="which figure; see below")
     parser.add_argument("--loop", metavar="NAME", help="which loop of water (default: the first)")
     parser.add_argument(
-        "--depth", type=_depth, default=_DEPTH, metavar="N", help=f"how far to go down (default: {_DEPTH})"
+        "--depth", type=_depth, default=DEPTH, metavar="N", help=f"how far to go down (default: {DEPTH})"
     )
+    parser.add_argument("--seed", type=seed_number, metavar="N", help="which draws, for draws and chances")
     parser.add_argument("--json", action="store_true", help="as JSON, all the way down (docs/why.md)")
     parser.set_defaults(run=run_why)
 
@@ -83,53 +93,31 @@ def _depth(word: str) -> int:
 
 def run_why(parsed: argparse.Namespace) -> int:
     """Print the explanation of the figure asked for."""
-    from planner.forecast.why.ask import why
     from planner.forecast.why.ground import NoSuchFigureError
 
     means = Means()
     farm = means.read(parsed.file).farm
     forecast = means.forecaster.forecast(farm)
     try:
-        subject = subject_of(parsed.subject, farm, forecast, loop=parsed.loop)
-        found = why(subject, farm, forecast, means.forecaster)
+        found, reasons = _answer(parsed, means, farm, forecast)
     except NoSuchFigureError as error:
         raise _wrong(str(error)) from None
-    reasons = _reasons(subject, farm, forecast, means.forecaster)
-    if parsed.json:
-        from planner.forecast.why.plain import why_data
-
-        data = why_data(found, reasons) | {"publications": _publications(found, means, depth=None)}
-        json.dump(data, sys.stdout, indent=2, ensure_ascii=False)
-        print()
-    else:
-        from planner.paper.reasons import explanation_lines, reason_sentence
-
-        start = forecast.ruler.start_on
-        for reason in reasons:
-            print(f"because: {reason_sentence(reason, beside=start)}")
-        print("\n".join(explanation_lines(found, depth=parsed.depth)))
-        sources = _publications(found, means, depth=parsed.depth)
-        if sources:
-            print("\n".join(("sources:", *(f"  {key}: {line}" for key, line in sources.items()))))
+    print_answer(found, means, reasons=reasons, depth=parsed.depth, as_json=parsed.json)
     return _GOOD
 
 
-def _publications(found: Explanation, means: Means, *, depth: int | None) -> dict[str, str]:
-    """Return the publications behind the figures of an explanation by key, each on one line, sorted.
+def _answer(
+    parsed: argparse.Namespace, means: Means, farm: Farm, forecast: Forecast
+) -> tuple[Explanation, tuple[Reason, ...]]:
+    from planner.forecast.why.ask import why
 
-    `depth` is how many levels below the top are looked at, None for all.
-    """
-    from planner.forecast.verify.run import publication_line
-
-    keys = sorted(set(_sources(found, depth)) & set(means.catalogue.publications))
-    return {key: publication_line(means.catalogue, key) for key in keys}
-
-
-def _sources(found: Explanation, depth: int | None) -> Iterator[str]:
-    yield from (one.source for one in found.inputs)
-    if depth != 0:
-        for child in found.children:
-            yield from _sources(child, None if depth is None else depth - 1)
+    words = parsed.subject
+    if is_sure(words):
+        of = subject_of(figure_words(words), farm, forecast, loop=parsed.loop)
+        return sure_answer(sure_subject(words, of), means, farm, forecast, seed=parsed.seed), ()
+    subject = subject_of(words, farm, forecast, loop=parsed.loop)
+    found = why(subject, farm, forecast, means.forecaster)
+    return found, _reasons(subject, farm, forecast, means.forecaster)
 
 
 def _reasons(subject: Subject, farm: Farm, forecast: Forecast, forecaster: Forecaster) -> tuple[Reason, ...]:

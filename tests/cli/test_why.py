@@ -152,3 +152,61 @@ def test_that_the_data_hold_every_publication_of_the_figures(run, kitchen):
 
     assert set(data["publications"]) == sources(data)
     assert "fao589" in data["publications"]
+
+
+@pytest.mark.parametrize(
+    ("words", "title"),
+    [
+        (("week", "2027-W18", "N", "range"), "range of ratio"),
+        (("week", "2027-W18", "N", "supply", "range"), "range of supply"),
+        (("week", "2027-W18", "N", "demand", "range"), "range of demand"),
+        (("week", "2027-W18", "feed", "range"), "range of mean feed"),
+        (("week", "2027-W18", "crop", "lettuce-leaf", "kg", "range"), "range of harvest"),
+        (("batch", "LTB-27W14-A", "first-pick", "range"), "range of days to the first pick"),
+        (("week", "2027-W18", "N", "draws"), "likely ratio by draws"),
+        (("week", "2027-W18", "feed", "draws"), "likely feed by draws"),
+        (("week", "2027-W18", "crop", "lettuce-leaf", "draws"), "likely harvest by draws"),
+        (("week", "2027-W18", "crop", "lettuce-leaf", "chance", "20"), "chance"),
+        (("week", "2027-W18", "crop", "lettuce-leaf", "kg", "chance", "2.5"), "chance"),
+    ],
+)
+def test_that_how_sure_a_figure_is_can_be_asked(run, kitchen, words, title):
+    data = json.loads(run("why", kitchen, *words, "--json").out)
+    assert data["title"] == title
+    assert data["value"] is not None
+    assert data["parts"]
+
+
+def test_that_a_range_is_the_one_that_the_forecast_prints(run, kitchen):
+    ranges = json.loads(run("forecast", kitchen, "--ranges", "--json").out)["ranges"]["loops"][0]
+    week = next(week for week in ranges["weeks"] if week["week"] == "2027-W18")
+    data = json.loads(run("why", kitchen, "week", "2027-W18", "N", "range", "--json").out)
+    told = [one["value"] for one in data["inputs"]]
+    assert told == pytest.approx(week["elements"]["N"]["ratio"], abs=1e-6)
+
+
+def test_that_a_chance_is_the_one_that_the_forecast_prints_and_hangs_on_the_seed(run, kitchen):
+    chances = json.loads(run("forecast", kitchen, "--chances", "--seed", "3", "--json").out)["chances"]
+    target = next(one for one in chances["targets"] if one["unit"] == "heads")
+    week = max(target["weeks"], key=lambda one: one["chance"] * (1 - one["chance"]))
+    words = ("week", week["week"], "crop", target["crop"], "chance", f"{target['amount_per_week']:g}")
+    data = json.loads(run("why", kitchen, *words, "--seed", "3", "--json").out)
+    assert data["value"] == pytest.approx(week["chance"], abs=1e-6)
+    assert {"kind": "draws", "draws": "1,000", "seed": "3"} in data["notes"]
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (("week", "2027-W18", "crop", "lettuce-leaf", "chance"), "one amount of 0 or more"),
+        (("week", "2027-W18", "crop", "lettuce-leaf", "chance", "many"), "one amount of 0 or more"),
+        (("week", "2027-W18", "acid", "range"), "nothing tells how sure"),
+        (("week", "2027-W18", "N", "chance", "4"), "a chance is one of a harvest"),
+        (("range",), "is no subject"),
+    ],
+)
+def test_that_what_has_no_range_and_no_chance_is_told_so(run, kitchen, words, said):
+    found = run("why", kitchen, *words)
+    assert found.code == 2
+    assert said in found.err
+    assert found.out == ""

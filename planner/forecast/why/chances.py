@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
+from typing import Final
 
 import numpy as np
 
@@ -25,6 +26,8 @@ from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, work
 from planner.forecast.why.spreads import LUCK, PATH, spreads_of_crops, spreads_of_fish, spreads_of_week
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 from planner.science.chances import percentiles
+
+_NEXT_TO_NOTHING: Final = 1e-9
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,7 +65,7 @@ def why_chance(ground: Ground, chances: Chances, asked: Asked) -> Explanation:
         inputs=(
             worked("draws_that_met", met, "draws"),
             worked("draws", chances.draws, "draws"),
-            entered("at_least", asked.amount, asked.unit.value, ""),
+            entered("at_least", asked.amount, asked.unit.value, ground.catalogue.crops[asked.crop].name),
             *_levels(drawn, asked.unit.value),
         ),
         children=(_error(chance, chances.draws), *_causes(ground, chances, asked)),
@@ -184,7 +187,8 @@ def _causes(ground: Ground, chances: Chances, asked: Asked) -> tuple[Explanation
             farm, forecast, forecaster, seed=chances.seed, draws=chances.draws, spreads=_alone(whole, name)
         )
         drawn = alone.harvest(asked.crop, asked.unit)[:, asked.week]
-        found.append((float(drawn.std()), name))
+        if drawn.std() > _NEXT_TO_NOTHING:
+            found.append((float(drawn.std()), name))
     found.sort(key=lambda one: (-one[0], one[1]))
     return tuple(_cause(ground, chances, asked, name, wide) for wide, name in found)
 

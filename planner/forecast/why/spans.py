@@ -100,7 +100,8 @@ class Span:
         gone = [one for factor, one in factors if factor < _GONE]
         if self.likely <= 0.0 or gone:
             notes = tuple(
-                Note(kind=NoteKind.VANISHES, values=(("figure", one.paths[0]),)) for one in gone[:1]
+                Note(kind=NoteKind.VANISHES, values=(("figure", figure_name(ground, one.paths[0])),))
+                for one in gone[:1]
             )
             return self.nothing(notes)
         kept, rest = _split(factors, nothing=1.0)
@@ -176,7 +177,7 @@ class Span:
         together = (Note(kind=NoteKind.MOVED_TOGETHER, values=(("many", float(many)),)),)
         part = Explanation(
             title="moved figure",
-            about=moved.paths[0],
+            about=figure_name(ground, moved.paths[0]),
             value=value,
             unit=self.unit,
             formula=formula,
@@ -230,3 +231,16 @@ def _others(rest: Sequence[Sized]) -> tuple[Input, ...]:
 
 def _logs(factors: Sequence[Sized]) -> float:
     return math.sqrt(sum(math.log(factor) ** 2 for factor, _ in factors))
+
+
+_SHELVES: Final = {"crop": "crops", "fish": "fish", "feed": "feeds", "supplement": "supplements"}
+
+
+def figure_name(ground: Ground, path: str) -> str:
+    """Return how a figure is told: the entry by its name, and the field, as in "Nile tilapia: tgc"."""
+    shelf, *rest = path.split("/")
+    field = rest[-1].replace("_", " ")
+    if shelf not in _SHELVES:
+        return f"{rest[0].capitalize()}: {field}" if len(rest) > 1 and shelf == "element" else field
+    entry = getattr(ground.catalogue, _SHELVES[shelf]).get(rest[0])
+    return f"{entry.name if entry is not None else rest[0]}: {field}"

@@ -89,7 +89,7 @@ def test_that_the_first_figure_is_the_one_that_the_swings_say_matters_most():
         for swing in ranges.swings
     ]
     most = ranges.swings[int(np.argmax(raised))]
-    assert answer.children[1].children[0].about == most.paths[0]
+    assert answer.children[1].children[0].inputs[0].path == most.paths[0]
 
 
 def test_that_what_is_not_there_is_refused():
