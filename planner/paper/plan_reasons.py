@@ -65,6 +65,11 @@ PLAN_WORDS: Final[Mapping[Formula, str]] = {
     Formula.LACK: "how far the ratio lies below the bound of short",
     Formula.ABOVE: "how far it lies above the limit",
     Formula.FORECAST: "as the forecast of the changed farm has it",
+    Formula.FEED_OF_DAYS: "days, times what is fed a day",
+    Formula.GIVEN: "grams of a dose, times how often it is given",
+    Formula.LEFT: "what was counted, less what is used before",
+    Formula.SOLD: "what is harvested, times the share that can be sold",
+    Formula.SOLD_KG: "what is harvested, times the share that can be sold",
 }
 
 PLAN_NOTES: Final[Mapping[NoteKind, str]] = {

@@ -97,6 +97,11 @@ PLANNED: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.TO_BUY: lambda of: max(0.0, of["amount"] - of["in_stock"]),
     Formula.PRICED: lambda of: of["amount"] * of["price"],
     Formula.LACK: lambda of: max(0.0, of["short_below"] - of["ratio"]),
+    Formula.FEED_OF_DAYS: lambda of: of["days"] * of["g_per_day"] / _PER_THOUSAND,
+    Formula.GIVEN: lambda of: of["grams"] * of["times"],
+    Formula.LEFT: lambda of: max(0.0, of["counted"] - of["used_before"]),
+    Formula.SOLD: lambda of: of["harvest"] * of["marketable_share"],
+    Formula.SOLD_KG: lambda of: of["harvest_g"] * of["marketable_share"] / _PER_THOUSAND,
     Formula.ABOVE: lambda of: max(0.0, of["highest"] - of["limit"]),
 }
 """Formulas of inputs alone."""
