@@ -1,8 +1,8 @@
 """Collects every text of the desk into the files that Qt Linguist opens: python .ci/collect_words.py
 
 The usual collector looks for calls of a method of each class; ours are calls of one function, `tr`, and
-tables of texts that are translated when they are shown, among them the cautions and the help in resources
-and the titles of what can be printed.
+tables of texts that are translated when they are shown, among them the cautions and the help in resources,
+the titles of what can be printed and what answers to "why?" say.
 Translations that are there stay, with their mark of whether a person reviewed them; a text that is new is
 marked unfinished, one that is gone is dropped.
 """
@@ -20,6 +20,8 @@ from xml.sax.saxutils import escape, quoteattr
 
 ROOT: Final = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
+
+from why_texts import why_texts  # noqa: E402 - beside this file
 
 from planner.desk.languages import LANGUAGES  # noqa: E402 - found from the root only
 from planner.desk.say import CONTEXT  # noqa: E402
@@ -109,6 +111,7 @@ def collected() -> tuple[str, ...]:
         tree = ast.parse(path.read_text(encoding="utf-8"))
         found.update(said_in(tree, tables=path.name not in _NO_TABLES))
     found.update(said_in_resources())
+    found.update(why_texts())
     return tuple(sorted(text for text in found if text.strip()))
 
 

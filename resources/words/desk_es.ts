@@ -6594,6 +6594,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Por qué falta {element}</translation>
     </message>
     <message>
+        <source>Why {value}?</source>
+        <translation type="unfinished">¿Por qué {value}?</translation>
+    </message>
+    <message>
         <source>Why: {causes}</source>
         <translation type="unfinished">Por qué: {causes}</translation>
     </message>
@@ -6604,6 +6608,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Why?</source>
         <translation type="unfinished">¿Por qué?</translation>
+    </message>
+    <message>
+        <source>Why? {keys} or the right button tells</source>
+        <translation type="unfinished">¿Por qué? Lo dice {keys} o el botón derecho</translation>
     </message>
     <message>
         <source>Width</source>
@@ -6834,6 +6842,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">una hoja de etiquetas</translation>
     </message>
     <message>
+        <source>a unit</source>
+        <translation type="unfinished">por unidad</translation>
+    </message>
+    <message>
+        <source>a week that is wanted in part wants part of its amount</source>
+        <translation type="unfinished">una semana que se quiere en parte pide parte de su cantidad</translation>
+    </message>
+    <message>
         <source>a week, beyond what is supplied; nothing the plan has doses of fills it</source>
         <translation type="unfinished">por semana, más allá de lo aportado; nada que el plan dosifique lo cubre</translation>
     </message>
@@ -6846,8 +6862,36 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">unos {kg} kg</translation>
     </message>
     <message>
+        <source>acid</source>
+        <translation type="unfinished">ácido</translation>
+    </message>
+    <message>
+        <source>acid by the log</source>
+        <translation type="unfinished">ácido según el registro</translation>
+    </message>
+    <message>
+        <source>acid eq per kg feed</source>
+        <translation type="unfinished">ácido por kg de alimento</translation>
+    </message>
+    <message>
+        <source>acid made in a week</source>
+        <translation type="unfinished">ácido producido en una semana</translation>
+    </message>
+    <message>
+        <source>acid of the week, as the alkalinity it takes, over the water of the loop</source>
+        <translation type="unfinished">ácido de la semana, como la alcalinidad que quita, entre el agua del circuito</translation>
+    </message>
+    <message>
+        <source>acid that takes as much alkalinity as was seen to go, and the base given meanwhile</source>
+        <translation type="unfinished">ácido que quita tanta alcalinidad como se vio bajar, y la base dada entre tanto</translation>
+    </message>
+    <message>
         <source>act</source>
         <translation type="unfinished">actuar</translation>
+    </message>
+    <message>
+        <source>actual days</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>added</source>
@@ -6856,6 +6900,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>aerated</source>
         <translation type="unfinished">con aire</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation type="unfinished">después</translation>
     </message>
     <message>
         <source>after feeding {peak}</source>
@@ -6868,6 +6916,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>against the four weeks before; {back}</source>
         <translation type="unfinished">contra las cuatro semanas antes; {back}</translation>
+    </message>
+    <message>
+        <source>age days</source>
+        <translation type="unfinished">edad</translation>
     </message>
     <message>
         <source>aim of the check</source>
@@ -6902,12 +6954,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">la alcalinidad baja {fall} si no se da base; {agreement}</translation>
     </message>
     <message>
+        <source>alkalinity foreseen</source>
+        <translation type="unfinished">alcalinidad prevista</translation>
+    </message>
+    <message>
+        <source>alkalinity that goes until pH is at the limit, free carbon dioxide unchanged</source>
+        <translation type="unfinished">alcalinidad que se va hasta que el pH llega al límite, sin cambio del dióxido de carbono libre</translation>
+    </message>
+    <message>
+        <source>alkalinity to spare</source>
+        <translation type="unfinished">alcalinidad de margen</translation>
+    </message>
+    <message>
         <source>all at once</source>
         <translation type="unfinished">todo de una vez</translation>
     </message>
     <message>
         <source>all batches of the weeks below</source>
         <translation type="unfinished">todos los lotes de las semanas de abajo</translation>
+    </message>
+    <message>
+        <source>all come up to the best temperature, none at the ceiling, in a line between</source>
+        <translation type="unfinished">todas nacen hasta la temperatura óptima, ninguna en la máxima, y en línea recta entre ambas</translation>
     </message>
     <message>
         <source>all fish</source>
@@ -6918,12 +6986,48 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">todas las siembras, el balance y la cosecha semana a semana, con supuestos y fuentes</translation>
     </message>
     <message>
+        <source>all that are left from the day before, and what changed that morning</source>
+        <translation type="unfinished">todos los que quedan del día anterior, y lo que cambió esa mañana</translation>
+    </message>
+    <message>
+        <source>allowance</source>
+        <translation type="unfinished">reserva por pérdidas</translation>
+    </message>
+    <message>
         <source>along with what was changed: {kinds}</source>
         <translation type="unfinished">junto con lo que se cambió: {kinds}</translation>
     </message>
     <message>
+        <source>altitude</source>
+        <translation type="unfinished">altitud</translation>
+    </message>
+    <message>
+        <source>ammonia</source>
+        <translation type="unfinished">amoniaco</translation>
+    </message>
+    <message>
         <source>ammonia (TAN)</source>
         <translation type="unfinished">amoníaco (TAN)</translation>
+    </message>
+    <message>
+        <source>ammonia nitrogen a day</source>
+        <translation type="unfinished">nitrógeno amoniacal por día</translation>
+    </message>
+    <message>
+        <source>ammonia nitrogen over what a square metre of biofilm takes at the water's warmth</source>
+        <translation type="unfinished">nitrógeno amoniacal entre lo que procesa un metro cuadrado de biopelícula a la temperatura del agua</translation>
+    </message>
+    <message>
+        <source>ammonia per protein</source>
+        <translation type="unfinished">amoniaco por proteína</translation>
+    </message>
+    <message>
+        <source>amount</source>
+        <translation type="unfinished">cantidad</translation>
+    </message>
+    <message>
+        <source>amount, times its price</source>
+        <translation type="unfinished">cantidad por su precio</translation>
     </message>
     <message>
         <source>ample</source>
@@ -6942,12 +7046,64 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cualquier día de la semana</translation>
     </message>
     <message>
+        <source>appetite share</source>
+        <translation type="unfinished">apetito</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation type="unfinished">área</translation>
+    </message>
+    <message>
+        <source>area fed</source>
+        <translation type="unfinished">área que alimentan</translation>
+    </message>
+    <message>
+        <source>area of a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area of a batch in the week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area of a crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area of a plant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area of places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area, times what a square metre asks for, for the protein that is fed</source>
+        <translation type="unfinished">área por lo que pide un metro cuadrado, para la proteína que se da</translation>
+    </message>
+    <message>
         <source>as CaCO3</source>
         <translation type="unfinished">como CaCO3</translation>
     </message>
     <message>
+        <source>as entered</source>
+        <translation type="unfinished">como se anotó</translation>
+    </message>
+    <message>
+        <source>as last weighed or stocked, and grown since; fish that were added change the mean</source>
+        <translation type="unfinished">como se pesó o sembró la última vez, y lo crecido desde entonces; los peces añadidos cambian la media</translation>
+    </message>
+    <message>
         <source>as manure: below the leaf, not on a harvest day, own tools</source>
         <translation type="unfinished">como estiércol: por debajo de la hoja, no en día de cosecha, con útiles propios</translation>
+    </message>
+    <message>
+        <source>as many plants as cover their weeks, less what later sowings make needless</source>
+        <translation type="unfinished">tantas plantas como cubren sus semanas, menos las que siembras posteriores hacen innecesarias</translation>
+    </message>
+    <message>
+        <source>as much base as acid is made</source>
+        <translation type="unfinished">tanta base como ácido se produce</translation>
     </message>
     <message>
         <source>as nitrogen, for the filter to take up</source>
@@ -6956,6 +7112,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>as nitrogen; from {tan} mg/L ammonia, pH {ph}, {warmth} °C; at most {limit} for these fish</source>
         <translation type="unfinished">como nitrógeno; de {tan} mg/L de amoníaco, pH {ph}, {warmth} °C; máximo {limit} para estos peces</translation>
+    </message>
+    <message>
+        <source>as the forecast of the changed farm has it</source>
+        <translation type="unfinished">como lo dice el pronóstico de la granja cambiada</translation>
+    </message>
+    <message>
+        <source>as the log shows it from {first} to {last}</source>
+        <translation type="unfinished">como lo muestra el registro del {first} al {last}</translation>
     </message>
     <message>
         <source>as the packet says</source>
@@ -6986,8 +7150,32 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">supuesto</translation>
     </message>
     <message>
+        <source>at least</source>
+        <translation type="unfinished">al menos</translation>
+    </message>
+    <message>
         <source>at least {amount} {unit}; of {draws} draws</source>
         <translation type="unfinished">al menos {amount} {unit}; de {draws} sorteos</translation>
+    </message>
+    <message>
+        <source>at most {cap_g} g at once, so that pH rises by no more than {step} in a day</source>
+        <translation type="unfinished">como máximo {cap_g} g de una vez, para que el pH no suba más de {step} en un día</translation>
+    </message>
+    <message>
+        <source>at most {limit} mg/L for these fish</source>
+        <translation type="unfinished">como máximo {limit} mg/L para estos peces</translation>
+    </message>
+    <message>
+        <source>at one end of {figure} alone nothing is left</source>
+        <translation type="unfinished">en un extremo de {figure} por sí solo no queda nada</translation>
+    </message>
+    <message>
+        <source>at the earliest, with the fastest fall; with the slowest on {latest}</source>
+        <translation type="unfinished">lo más pronto, con la baja más rápida; con la más lenta el {latest}</translation>
+    </message>
+    <message>
+        <source>at the earliest; perhaps it is not reached at all within the plan</source>
+        <translation type="unfinished">lo más pronto; quizá no se alcance dentro del plan</translation>
     </message>
     <message>
         <source>back on {day}</source>
@@ -7002,6 +7190,34 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">franja, bajo</translation>
     </message>
     <message>
+        <source>bands of leafy and fruiting crops mixed by area, for the protein that is fed</source>
+        <translation type="unfinished">franjas de cultivos de hoja y de fruto mezcladas por área, para la proteína que se da</translation>
+    </message>
+    <message>
+        <source>base</source>
+        <translation type="unfinished">base</translation>
+    </message>
+    <message>
+        <source>base eq</source>
+        <translation type="unfinished">base</translation>
+    </message>
+    <message>
+        <source>base in a dose</source>
+        <translation type="unfinished">base en una dosis</translation>
+    </message>
+    <message>
+        <source>base that does not fit</source>
+        <translation type="unfinished">base que no cabe</translation>
+    </message>
+    <message>
+        <source>base wanted in a week</source>
+        <translation type="unfinished">base necesaria en una semana</translation>
+    </message>
+    <message>
+        <source>base wanted, less what fits into the doses of a week without moving pH too far</source>
+        <translation type="unfinished">base necesaria, menos la que cabe en las dosis de una semana sin mover demasiado el pH</translation>
+    </message>
+    <message>
         <source>base {eq}</source>
         <translation type="unfinished">base {eq}</translation>
     </message>
@@ -7014,6 +7230,22 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cama</translation>
     </message>
     <message>
+        <source>bed days</source>
+        <translation type="unfinished">días en la cama</translation>
+    </message>
+    <message>
+        <source>bed density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bed places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bed survival share</source>
+        <translation type="unfinished">parte que vive en la cama</translation>
+    </message>
+    <message>
         <source>beds</source>
         <translation type="unfinished">camas</translation>
     </message>
@@ -7022,8 +7254,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">camas según las escriba</translation>
     </message>
     <message>
+        <source>before</source>
+        <translation type="unfinished">antes</translation>
+    </message>
+    <message>
+        <source>before your own value it was {value} ({source})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>begins with the last test before the plan, and is counted on from {day}</source>
+        <translation type="unfinished">empieza con la última prueba antes del plan y se cuenta desde el {day}</translation>
+    </message>
+    <message>
         <source>below 0 for earlier</source>
         <translation type="unfinished">menos de 0 para antes</translation>
+    </message>
+    <message>
+        <source>best found by trying, all else as it is</source>
+        <translation type="unfinished">lo mejor hallado probando, lo demás como está</translation>
     </message>
     <message>
         <source>between {first} and {last}</source>
@@ -7038,12 +7286,52 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">bicarbonato, suave</translation>
     </message>
     <message>
+        <source>biofilm surface needed</source>
+        <translation type="unfinished">superficie de biopelícula necesaria</translation>
+    </message>
+    <message>
+        <source>biofilm surface of gravel</source>
+        <translation type="unfinished">superficie de biopelícula de la grava</translation>
+    </message>
+    <message>
+        <source>biofilm surface there is</source>
+        <translation type="unfinished">superficie de biopelícula que hay</translation>
+    </message>
+    <message>
         <source>block</source>
         <translation type="unfinished">bloque</translation>
     </message>
     <message>
+        <source>body content</source>
+        <translation type="unfinished">contenido del cuerpo</translation>
+    </message>
+    <message>
+        <source>book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>book days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>book days to first pick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>book days, no climate entered</source>
         <translation type="unfinished">días del catálogo, sin clima anotado</translation>
+    </message>
+    <message>
+        <source>book weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>book yield</source>
+        <translation type="unfinished">rendimiento según el libro</translation>
+    </message>
+    <message>
+        <source>bound</source>
+        <translation type="unfinished">cota</translation>
     </message>
     <message>
         <source>bright</source>
@@ -7052,6 +7340,22 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>brings sodium: only as a last resort</source>
         <translation type="unfinished">trae sodio: solo como último recurso</translation>
+    </message>
+    <message>
+        <source>brought by others</source>
+        <translation type="unfinished">aportado por otros</translation>
+    </message>
+    <message>
+        <source>by fish added</source>
+        <translation type="unfinished">por peces añadidos</translation>
+    </message>
+    <message>
+        <source>by the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the careful end of the band {value} {unit}</source>
+        <translation type="unfinished">por el extremo prudente de la franja {value} {unit}</translation>
     </message>
     <message>
         <source>by {rule} this feed carries {low} to {high} m², by {other} {other_low} to {other_high} m²</source>
@@ -7066,6 +7370,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">ca</translation>
     </message>
     <message>
+        <source>caco3 g per</source>
+        <translation type="unfinished">CaCO₃ por eq</translation>
+    </message>
+    <message>
         <source>calcium</source>
         <translation type="unfinished">calcio</translation>
     </message>
@@ -7074,8 +7382,60 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">calibrado</translation>
     </message>
     <message>
+        <source>came up</source>
+        <translation type="unfinished">nacidas</translation>
+    </message>
+    <message>
+        <source>capped</source>
+        <translation type="unfinished">recortado</translation>
+    </message>
+    <message>
+        <source>captured share</source>
+        <translation type="unfinished">parte retenida</translation>
+    </message>
+    <message>
         <source>carbonate</source>
         <translation type="unfinished">carbonato</translation>
+    </message>
+    <message>
+        <source>caught before</source>
+        <translation type="unfinished">retenido antes</translation>
+    </message>
+    <message>
+        <source>caught in plan</source>
+        <translation type="unfinished">retenido en el plan</translation>
+    </message>
+    <message>
+        <source>caution spreads</source>
+        <translation type="unfinished">desviaciones de cautela</translation>
+    </message>
+    <message>
+        <source>ceiling</source>
+        <translation type="unfinished">máximo</translation>
+    </message>
+    <message>
+        <source>chance</source>
+        <translation type="unfinished">probabilidad</translation>
+    </message>
+    <message>
+        <source>change at high</source>
+        <translation type="unfinished">cambio en el valor alto</translation>
+    </message>
+    <message>
+        <source>change at low</source>
+        <translation type="unfinished">cambio en el valor bajo</translation>
+    </message>
+    <message>
+        <source>change of a reading in a week</source>
+        <translation type="unfinished">cambio de una lectura en una semana</translation>
+    </message>
+    <message>
+        <source>change per</source>
+        <translation type="unfinished">cambio por grado</translation>
+    </message>
+    <message>
+        <source>change per week</source>
+        <translation type="unfinished">cambio por semana</translation>
     </message>
     <message>
         <source>change the feed at {grams} g</source>
@@ -7084,6 +7444,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>changed on it: {fields}</source>
         <translation type="unfinished">cambiado en él: {fields}</translation>
+    </message>
+    <message>
+        <source>changed that morning</source>
+        <translation type="unfinished">cambiados esa mañana</translation>
     </message>
     <message>
         <source>changes</source>
@@ -7102,12 +7466,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">despeje</translation>
     </message>
     <message>
+        <source>clearing days</source>
+        <translation type="unfinished">días de limpieza</translation>
+    </message>
+    <message>
+        <source>closure</source>
+        <translation type="unfinished">cierre del follaje</translation>
+    </message>
+    <message>
         <source>cold</source>
         <translation type="unfinished">frío</translation>
     </message>
     <message>
         <source>cold store {warmth} °C</source>
         <translation type="unfinished">cámara fría {warmth} °C</translation>
+    </message>
+    <message>
+        <source>cold water: at {water_c} °C {about} grow at {growth_share} of what they would at {optimum_c} °C</source>
+        <translation type="unfinished">agua fría: a {water_c} °C {about} crecen al {growth_share} de lo que crecerían a {optimum_c} °C</translation>
+    </message>
+    <message>
+        <source>columns</source>
+        <translation type="unfinished">columnas</translation>
     </message>
     <message>
         <source>comes back: {elements}</source>
@@ -7118,8 +7498,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">práctica común</translation>
     </message>
     <message>
+        <source>conductivity</source>
+        <translation type="unfinished">conductividad</translation>
+    </message>
+    <message>
         <source>conductivity (EC)</source>
         <translation type="unfinished">conductividad (CE)</translation>
+    </message>
+    <message>
+        <source>conductivity times the factor of the meter</source>
+        <translation type="unfinished">conductividad por el factor del medidor</translation>
+    </message>
+    <message>
+        <source>content</source>
+        <translation type="unfinished">contenido</translation>
     </message>
     <message>
         <source>cool</source>
@@ -7130,8 +7522,40 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">corrige {code}</translation>
     </message>
     <message>
+        <source>count</source>
+        <translation type="unfinished">número</translation>
+    </message>
+    <message>
+        <source>count the day before</source>
+        <translation type="unfinished">número el día anterior</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation type="unfinished">contado</translation>
+    </message>
+    <message>
+        <source>counted dead</source>
+        <translation type="unfinished">muertos contados</translation>
+    </message>
+    <message>
+        <source>counted from the day of the reading, with no base given</source>
+        <translation type="unfinished">contado desde el día de la lectura, sin dar base</translation>
+    </message>
+    <message>
+        <source>counted from {on} on</source>
+        <translation type="unfinished">contado desde el {on}</translation>
+    </message>
+    <message>
+        <source>counted on from the test of {day}; {expected} mg/L were expected there</source>
+        <translation type="unfinished">contado desde la prueba del {day}; allí se esperaban {expected} mg/L</translation>
+    </message>
+    <message>
         <source>country, or any words</source>
         <translation type="unfinished">país, o cualquier palabra</translation>
+    </message>
+    <message>
+        <source>counts as {weight} of a batch: the farther from the others, the less</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>crop of the book: sow it</source>
@@ -7142,8 +7566,36 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cultivos</translation>
     </message>
     <message>
+        <source>daily death share</source>
+        <translation type="unfinished">muertes por día</translation>
+    </message>
+    <message>
+        <source>day at the middle spacing</source>
+        <translation type="unfinished">día en el espaciado intermedio</translation>
+    </message>
+    <message>
         <source>day first</source>
         <translation type="unfinished">primero el día</translation>
+    </message>
+    <message>
+        <source>day in the bed</source>
+        <translation type="unfinished">día en la cama</translation>
+    </message>
+    <message>
+        <source>day in the nursery</source>
+        <translation type="unfinished">día en el vivero</translation>
+    </message>
+    <message>
+        <source>day of clearing</source>
+        <translation type="unfinished">día de limpieza</translation>
+    </message>
+    <message>
+        <source>day of germination</source>
+        <translation type="unfinished">día de germinación</translation>
+    </message>
+    <message>
+        <source>day of picking</source>
+        <translation type="unfinished">día de cosecha</translation>
     </message>
     <message>
         <source>day on which it was filled</source>
@@ -7154,12 +7606,208 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">día en que vuelve el líquido</translation>
     </message>
     <message>
+        <source>days</source>
+        <translation type="unfinished">días</translation>
+    </message>
+    <message>
+        <source>days a calibration is late</source>
+        <translation type="unfinished">días de atraso de una calibración</translation>
+    </message>
+    <message>
+        <source>days a test is late</source>
+        <translation type="unfinished">días de atraso de una prueba</translation>
+    </message>
+    <message>
+        <source>days before</source>
+        <translation type="unfinished">días antes</translation>
+    </message>
+    <message>
+        <source>days before the stage and its own, the first of them counted as well</source>
+        <translation type="unfinished">días antes de la etapa y los suyos, contando también el primero</translation>
+    </message>
+    <message>
+        <source>days between doses, less days since the last</source>
+        <translation type="unfinished">días entre dosis, menos días desde la última</translation>
+    </message>
+    <message>
+        <source>days by the book or the grower, in whole days, and what warmth and light add</source>
+        <translation type="unfinished">días según el libro o quien cultiva, en días enteros, y lo que añaden calor y luz</translation>
+    </message>
+    <message>
+        <source>days from sowing to the first pick, and days it is ready early</source>
+        <translation type="unfinished">días de la siembra a la primera cosecha, y días que está lista antes</translation>
+    </message>
+    <message>
+        <source>days from the day on which it was due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days from the day on which it was due until today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days from the first free day to the day shown, both counted</source>
+        <translation type="unfinished">días desde el primer día libre hasta el mostrado, ambos contados</translation>
+    </message>
+    <message>
+        <source>days from the first pick to the last, and the last day itself</source>
+        <translation type="unfinished">días de la primera a la última cosecha, y el último día</translation>
+    </message>
+    <message>
+        <source>days late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days of it</source>
+        <translation type="unfinished">días de eso</translation>
+    </message>
+    <message>
+        <source>days of rotting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days ready early</source>
+        <translation type="unfinished">días lista antes</translation>
+    </message>
+    <message>
+        <source>days since it was last done, less days between</source>
+        <translation type="unfinished">días desde la última vez, menos los días entre veces</translation>
+    </message>
+    <message>
+        <source>days since last</source>
+        <translation type="unfinished">días desde la última vez</translation>
+    </message>
+    <message>
+        <source>days since last dose</source>
+        <translation type="unfinished">días desde la última dosis</translation>
+    </message>
+    <message>
+        <source>days since sowing</source>
+        <translation type="unfinished">días desde la siembra</translation>
+    </message>
+    <message>
+        <source>days since sowing less those before the stage, the first counted as one</source>
+        <translation type="unfinished">días desde la siembra menos los de antes de la etapa, el primero contado como uno</translation>
+    </message>
+    <message>
+        <source>days that it took, less days planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days the grower gave, times the usual spread of such days</source>
+        <translation type="unfinished">días que dio quien cultiva, por la dispersión habitual de tales días</translation>
+    </message>
+    <message>
+        <source>days to clearing</source>
+        <translation type="unfinished">días hasta la limpieza</translation>
+    </message>
+    <message>
+        <source>days to first pick</source>
+        <translation type="unfinished">días hasta la primera cosecha</translation>
+    </message>
+    <message>
+        <source>days to germination</source>
+        <translation type="unfinished">días hasta la germinación</translation>
+    </message>
+    <message>
+        <source>days to the bed</source>
+        <translation type="unfinished">días hasta la cama</translation>
+    </message>
+    <message>
+        <source>days to the day</source>
+        <translation type="unfinished">días hasta ese día</translation>
+    </message>
+    <message>
+        <source>days to the first</source>
+        <translation type="unfinished">días hasta el primero</translation>
+    </message>
+    <message>
+        <source>days to the first pick</source>
+        <translation type="unfinished">días hasta la primera cosecha</translation>
+    </message>
+    <message>
+        <source>days to the last at the middle spacing</source>
+        <translation type="unfinished">días hasta el último en el espaciado intermedio</translation>
+    </message>
+    <message>
+        <source>days to the last in the bed before picking</source>
+        <translation type="unfinished">días hasta el último en la cama antes de cosechar</translation>
+    </message>
+    <message>
+        <source>days to the last in the nursery</source>
+        <translation type="unfinished">días hasta el último en el vivero</translation>
+    </message>
+    <message>
+        <source>days to the last of clearing</source>
+        <translation type="unfinished">días hasta el último de limpieza</translation>
+    </message>
+    <message>
+        <source>days to the last of germination</source>
+        <translation type="unfinished">días hasta el último de germinación</translation>
+    </message>
+    <message>
+        <source>days to the last pick</source>
+        <translation type="unfinished">días hasta la última cosecha</translation>
+    </message>
+    <message>
+        <source>days to the middle spacing</source>
+        <translation type="unfinished">días hasta el espaciado intermedio</translation>
+    </message>
+    <message>
+        <source>days to the nursery</source>
+        <translation type="unfinished">días hasta el vivero</translation>
+    </message>
+    <message>
+        <source>days until places are free</source>
+        <translation type="unfinished">días hasta que haya lugares libres</translation>
+    </message>
+    <message>
+        <source>days until the fall of alkalinity adds up to what is to spare</source>
+        <translation type="unfinished">días hasta que la baja de alcalinidad suma el margen</translation>
+    </message>
+    <message>
+        <source>days until warmth and light have added up to the days by the book, less those days</source>
+        <translation type="unfinished">días hasta que calor y luz suman los días del libro, menos esos días</translation>
+    </message>
+    <message>
+        <source>days within farm share</source>
+        <translation type="unfinished">parte de la variación dentro de una granja</translation>
+    </message>
+    <message>
         <source>days without work, parted by commas, such as 24 Dec 2027, 25 Dec 2027</source>
         <translation type="unfinished">días sin trabajo, separados por comas, como 24 Dec 2027, 25 Dec 2027</translation>
     </message>
     <message>
+        <source>days, in weeks</source>
+        <translation type="unfinished">días, en semanas</translation>
+    </message>
+    <message>
+        <source>days, times the growth of a day</source>
+        <translation type="unfinished">días por el crecimiento de un día</translation>
+    </message>
+    <message>
+        <source>days, times the mean fall of a day at its quickest</source>
+        <translation type="unfinished">días por la baja media de un día, en su momento más rápido</translation>
+    </message>
+    <message>
+        <source>days, times what is fed a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>demand</source>
         <translation type="unfinished">demanda</translation>
+    </message>
+    <message>
+        <source>demand of a batch</source>
+        <translation type="unfinished">demanda de un lote</translation>
+    </message>
+    <message>
+        <source>demand times</source>
+        <translation type="unfinished">demanda, veces</translation>
     </message>
     <message>
         <source>demand, proposal</source>
@@ -7170,12 +7818,44 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">demanda, hoy</translation>
     </message>
     <message>
+        <source>density</source>
+        <translation type="unfinished">densidad</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation type="unfinished">profundidad</translation>
+    </message>
+    <message>
+        <source>depth of water, times its weight</source>
+        <translation type="unfinished">profundidad del agua por su peso</translation>
+    </message>
+    <message>
+        <source>dissolved from feed</source>
+        <translation type="unfinished">disuelto del alimento</translation>
+    </message>
+    <message>
+        <source>dissolved from feed of a group</source>
+        <translation type="unfinished">disuelto del alimento de un grupo</translation>
+    </message>
+    <message>
         <source>dissolved oxygen</source>
         <translation type="unfinished">oxígeno disuelto</translation>
     </message>
     <message>
+        <source>dissolved solids</source>
+        <translation type="unfinished">sólidos disueltos</translation>
+    </message>
+    <message>
         <source>dissolved solids (TDS)</source>
         <translation type="unfinished">sólidos disueltos (TDS)</translation>
+    </message>
+    <message>
+        <source>dissolved solids over the factor of the meter</source>
+        <translation type="unfinished">sólidos disueltos entre el factor del medidor</translation>
+    </message>
+    <message>
+        <source>dissolving share</source>
+        <translation type="unfinished">parte que se disuelve</translation>
     </message>
     <message>
         <source>does not fit into the doses of one week</source>
@@ -7190,12 +7870,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">hecho hoy, {weeks}</translation>
     </message>
     <message>
+        <source>dose</source>
+        <translation type="unfinished">dosis</translation>
+    </message>
+    <message>
+        <source>doses a week</source>
+        <translation type="unfinished">dosis por semana</translation>
+    </message>
+    <message>
+        <source>doses in week</source>
+        <translation type="unfinished">dosis en la semana</translation>
+    </message>
+    <message>
         <source>doubtful at this pH</source>
         <translation type="unfinished">dudoso con este pH</translation>
     </message>
     <message>
         <source>doubtful: its meter was overdue for calibration</source>
         <translation type="unfinished">dudosa: a su medidor ya le tocaba calibrarse</translation>
+    </message>
+    <message>
+        <source>doubtful: the meter of the {what} reading was overdue for calibration</source>
+        <translation type="unfinished">dudoso: el medidor de la lectura de {what} tenía la calibración vencida</translation>
     </message>
     <message>
         <source>doubtful: {meter} was overdue</source>
@@ -7206,8 +7902,44 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">tomado de esta publicación; muestra cuidado, no verdad</translation>
     </message>
     <message>
+        <source>draws</source>
+        <translation type="unfinished">sorteos</translation>
+    </message>
+    <message>
+        <source>draws that met</source>
+        <translation type="unfinished">sorteos que cumplieron</translation>
+    </message>
+    <message>
+        <source>draws that met it, over all draws</source>
+        <translation type="unfinished">sorteos que lo cumplieron, entre todos los sorteos</translation>
+    </message>
+    <message>
+        <source>dry mass</source>
+        <translation type="unfinished">masa seca</translation>
+    </message>
+    <message>
+        <source>dry mass formed in the week</source>
+        <translation type="unfinished">masa seca formada en la semana</translation>
+    </message>
+    <message>
+        <source>dry mass of a whole plant</source>
+        <translation type="unfinished">masa seca de una planta entera</translation>
+    </message>
+    <message>
+        <source>dry mass of a whole plant, times the share of its growth in the week</source>
+        <translation type="unfinished">masa seca de una planta entera por la parte de su crecimiento en la semana</translation>
+    </message>
+    <message>
+        <source>dry matter share</source>
+        <translation type="unfinished">parte de materia seca</translation>
+    </message>
+    <message>
         <source>due in {days} d</source>
         <translation type="unfinished">toca en {days} d</translation>
+    </message>
+    <message>
+        <source>due on {day}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>dull</source>
@@ -7220,6 +7952,38 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>eases it</source>
         <translation type="unfinished">lo alivia</translation>
+    </message>
+    <message>
+        <source>effective</source>
+        <translation type="unfinished">calor que cuenta</translation>
+    </message>
+    <message>
+        <source>element in a dose</source>
+        <translation type="unfinished">elemento en una dosis</translation>
+    </message>
+    <message>
+        <source>element in solids</source>
+        <translation type="unfinished">elemento en los sólidos</translation>
+    </message>
+    <message>
+        <source>element in the feed</source>
+        <translation type="unfinished">elemento en el alimento</translation>
+    </message>
+    <message>
+        <source>element kept in fish</source>
+        <translation type="unfinished">elemento que queda en los peces</translation>
+    </message>
+    <message>
+        <source>element lost as gas</source>
+        <translation type="unfinished">elemento perdido como gas</translation>
+    </message>
+    <message>
+        <source>element share</source>
+        <translation type="unfinished">parte del elemento</translation>
+    </message>
+    <message>
+        <source>element still wanting in a week</source>
+        <translation type="unfinished">elemento que aún falta en una semana</translation>
     </message>
     <message>
         <source>empty: the limit of the species</source>
@@ -7254,6 +8018,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">eq por semana</translation>
     </message>
     <message>
+        <source>every days</source>
+        <translation type="unfinished">cada cuántos días</translation>
+    </message>
+    <message>
         <source>every hole of every bed: what stands there, comes, goes, and what is free</source>
         <translation type="unfinished">cada hueco de cada cama: qué hay, qué llega, qué sale y qué está libre</translation>
     </message>
@@ -7266,8 +8034,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">aritmética exacta</translation>
     </message>
     <message>
+        <source>expected dead</source>
+        <translation type="unfinished">muertos esperados</translation>
+    </message>
+    <message>
         <source>expected growth × feed conversion</source>
         <translation type="unfinished">crecimiento esperado × conversión alimenticia</translation>
+    </message>
+    <message>
+        <source>factor</source>
+        <translation type="unfinished">factor</translation>
     </message>
     <message>
         <source>factor not noted, {factor} taken</source>
@@ -7282,12 +8058,84 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">factor del medidor {factor}</translation>
     </message>
     <message>
+        <source>fall a day</source>
+        <translation type="unfinished">baja por día</translation>
+    </message>
+    <message>
+        <source>fall of alkalinity before the day</source>
+        <translation type="unfinished">baja de la alcalinidad antes del día</translation>
+    </message>
+    <message>
+        <source>fall of alkalinity in a week</source>
+        <translation type="unfinished">baja de la alcalinidad en una semana</translation>
+    </message>
+    <message>
+        <source>fall of alkalinity in some days</source>
+        <translation type="unfinished">baja de la alcalinidad en unos días</translation>
+    </message>
+    <message>
+        <source>fall of the feed at a harvest</source>
+        <translation type="unfinished">baja del alimento en una cosecha</translation>
+    </message>
+    <message>
+        <source>fall of the feed in a week</source>
+        <translation type="unfinished">baja del alimento en una semana</translation>
+    </message>
+    <message>
+        <source>fall per week</source>
+        <translation type="unfinished">baja por semana</translation>
+    </message>
+    <message>
+        <source>fall that day</source>
+        <translation type="unfinished">baja de ese día</translation>
+    </message>
+    <message>
+        <source>fallen before</source>
+        <translation type="unfinished">bajado antes</translation>
+    </message>
+    <message>
+        <source>fallen by acid</source>
+        <translation type="unfinished">bajado por el ácido</translation>
+    </message>
+    <message>
         <source>falling</source>
         <translation type="unfinished">baja</translation>
     </message>
     <message>
+        <source>fcr</source>
+        <translation type="unfinished">conversión alimenticia</translation>
+    </message>
+    <message>
         <source>fe</source>
         <translation type="unfinished">fe</translation>
+    </message>
+    <message>
+        <source>feed</source>
+        <translation type="unfinished">alimento</translation>
+    </message>
+    <message>
+        <source>feed a day before the harvest</source>
+        <translation type="unfinished">alimento por día antes de la cosecha</translation>
+    </message>
+    <message>
+        <source>feed a day in the week</source>
+        <translation type="unfinished">alimento por día en la semana</translation>
+    </message>
+    <message>
+        <source>feed a day in the week from the harvest</source>
+        <translation type="unfinished">alimento por día en la semana desde la cosecha</translation>
+    </message>
+    <message>
+        <source>feed a day in the weeks before</source>
+        <translation type="unfinished">alimento por día en las semanas anteriores</translation>
+    </message>
+    <message>
+        <source>feed a day, times days</source>
+        <translation type="unfinished">alimento por día por los días</translation>
+    </message>
+    <message>
+        <source>feed beyond what stands asks for, over what a square metre asks for</source>
+        <translation type="unfinished">alimento más allá de lo que pide lo plantado, entre lo que pide un metro cuadrado</translation>
     </message>
     <message>
         <source>feed by day for each tank, planned and given</source>
@@ -7298,6 +8146,54 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">conversión alimenticia</translation>
     </message>
     <message>
+        <source>feed does not come back to where it was within the plan</source>
+        <translation type="unfinished">el alimento no vuelve a donde estaba dentro del plan</translation>
+    </message>
+    <message>
+        <source>feed is back where it was on {on}, after {weeks} weeks</source>
+        <translation type="unfinished">el alimento vuelve a donde estaba el {on}, tras {weeks} semanas</translation>
+    </message>
+    <message>
+        <source>feed made for fish of the weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of a day over the meals of a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of a group a day</source>
+        <translation type="unfinished">alimento de un grupo por día</translation>
+    </message>
+    <message>
+        <source>feed of a group in the month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of a group in the week</source>
+        <translation type="unfinished">alimento de un grupo en la semana</translation>
+    </message>
+    <message>
+        <source>feed of a meal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of a meal over what a level scoop holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of a week</source>
+        <translation type="unfinished">alimento de una semana</translation>
+    </message>
+    <message>
+        <source>feed of a week, times the acid that comes of a kilogram of feed in a loop with plants</source>
+        <translation type="unfinished">alimento de una semana por el ácido que sale de un kilo de alimento en un circuito con plantas</translation>
+    </message>
+    <message>
+        <source>feed of some weeks</source>
+        <translation type="unfinished">alimento de unas semanas</translation>
+    </message>
+    <message>
         <source>feed of the fish</source>
         <translation type="unfinished">alimento de los peces</translation>
     </message>
@@ -7306,16 +8202,60 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">el alimento del circuito baja {share} %</translation>
     </message>
     <message>
+        <source>feed over feed conversion</source>
+        <translation type="unfinished">alimento entre conversión alimenticia</translation>
+    </message>
+    <message>
+        <source>feed over feed conversion, at most what the fish can eat for their growth</source>
+        <translation type="unfinished">alimento entre conversión alimenticia, como máximo lo que los peces pueden comer para crecer</translation>
+    </message>
+    <message>
+        <source>feed over planted area</source>
+        <translation type="unfinished">alimento entre el área plantada</translation>
+    </message>
+    <message>
+        <source>feed over the feed-rate ratio of the band's end</source>
+        <translation type="unfinished">alimento entre la razón de alimento del extremo de la franja</translation>
+    </message>
+    <message>
+        <source>feed really given, entered from {from} on</source>
+        <translation type="unfinished">alimento dado de verdad, anotado desde el {from}</translation>
+    </message>
+    <message>
+        <source>feed to order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>feed {before} → {after} g/m²/d</source>
         <translation type="unfinished">alimento {before} → {after} g/m²/d</translation>
+    </message>
+    <message>
+        <source>feed, times its content</source>
+        <translation type="unfinished">alimento por su contenido</translation>
+    </message>
+    <message>
+        <source>feed, times its protein, times the ammonia nitrogen that comes of protein</source>
+        <translation type="unfinished">alimento por su proteína por el nitrógeno amoniacal que sale de la proteína</translation>
+    </message>
+    <message>
+        <source>feed, times protein, over protein per nitrogen</source>
+        <translation type="unfinished">alimento por proteína, entre la proteína por nitrógeno</translation>
     </message>
     <message>
         <source>feed, to {mass}/day</source>
         <translation type="unfinished">alim. ≤ {mass}/día</translation>
     </message>
     <message>
+        <source>feed-rate ratio</source>
+        <translation type="unfinished">razón de alimento por área</translation>
+    </message>
+    <message>
         <source>feeds</source>
         <translation type="unfinished">alimentos</translation>
+    </message>
+    <message>
+        <source>fewest</source>
+        <translation type="unfinished">lo mínimo</translation>
     </message>
     <message>
         <source>field conditions</source>
@@ -7342,6 +8282,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">primer día de uso, calibrado de nuevo</translation>
     </message>
     <message>
+        <source>first day with weight ≥ harvest weight</source>
+        <translation type="unfinished">primer día con peso ≥ peso de cosecha</translation>
+    </message>
+    <message>
+        <source>first pick</source>
+        <translation type="unfinished">primera cosecha</translation>
+    </message>
+    <message>
+        <source>first pick {days} d late because of {cause} (light alone {by_light} d, warmth alone {by_warmth} d)</source>
+        <translation type="unfinished">primera cosecha {days} d tarde por {cause} (solo luz {by_light} d, solo calor {by_warmth} d)</translation>
+    </message>
+    <message>
         <source>fish</source>
         <translation type="unfinished">peces</translation>
     </message>
@@ -7350,12 +8302,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">los peces pesan menos al cosecharlos</translation>
     </message>
     <message>
+        <source>fish on an average day, times the share that dies in a day, times days</source>
+        <translation type="unfinished">peces de un día medio por la parte que muere en un día por los días</translation>
+    </message>
+    <message>
+        <source>fish, times their mean weight</source>
+        <translation type="unfinished">peces por su peso medio</translation>
+    </message>
+    <message>
+        <source>fish, times what each gains in the day</source>
+        <translation type="unfinished">peces por lo que gana cada uno en el día</translation>
+    </message>
+    <message>
         <source>fish, to {mass}</source>
         <translation type="unfinished">peces ≤ {mass}</translation>
     </message>
     <message>
         <source>fit not known: no pH reading</source>
         <translation type="unfinished">no se sabe si es apto: sin lectura de pH</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation type="unfinished">base que cabe</translation>
     </message>
     <message>
         <source>fixed grams a day</source>
@@ -7374,8 +8342,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">por el ácido de la semana{planned}</translation>
     </message>
     <message>
+        <source>for the rest of the plan</source>
+        <translation type="unfinished">por el resto del plan</translation>
+    </message>
+    <message>
         <source>for {element}</source>
         <translation type="unfinished">para {element}</translation>
+    </message>
+    <message>
+        <source>forecast of the changed farm</source>
+        <translation type="unfinished">pronóstico de la granja cambiada</translation>
     </message>
     <message>
         <source>foreseen</source>
@@ -7390,6 +8366,30 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">armazón, lona y balsas sin agua</translation>
     </message>
     <message>
+        <source>fresh yield, times dry matter, over the part of the plant that is harvested</source>
+        <translation type="unfinished">rendimiento fresco por materia seca, entre la parte de la planta que se cosecha</translation>
+    </message>
+    <message>
+        <source>friction</source>
+        <translation type="unfinished">pérdida por fricción</translation>
+    </message>
+    <message>
+        <source>from doses</source>
+        <translation type="unfinished">de las dosis</translation>
+    </message>
+    <message>
+        <source>from low to high of the figure as standard deviations, over its value</source>
+        <translation type="unfinished">del valor bajo al alto de la cifra como desviaciones estándar, entre su valor</translation>
+    </message>
+    <message>
+        <source>from low to high of the figure, taken as so many standard deviations</source>
+        <translation type="unfinished">del valor bajo al alto de la cifra, tomado como tantas desviaciones estándar</translation>
+    </message>
+    <message>
+        <source>from make-up water</source>
+        <translation type="unfinished">del agua de reposición</translation>
+    </message>
+    <message>
         <source>from memory</source>
         <translation type="unfinished">de memoria</translation>
     </message>
@@ -7402,12 +8402,36 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">de memoria: se muestra, pero no decide nada</translation>
     </message>
     <message>
+        <source>from solids batches</source>
+        <translation type="unfinished">de los lotes de sólidos</translation>
+    </message>
+    <message>
+        <source>from solids in beds</source>
+        <translation type="unfinished">de los sólidos en las camas</translation>
+    </message>
+    <message>
+        <source>from {from} to {until}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from {low} to {high} must be reckoned with</source>
+        <translation type="unfinished">hay que contar con {low} a {high}</translation>
+    </message>
+    <message>
         <source>fruiting</source>
         <translation type="unfinished">de fruto</translation>
     </message>
     <message>
+        <source>fry</source>
+        <translation type="unfinished">peso de alevín</translation>
+    </message>
+    <message>
         <source>fullest tank {before} → {after} kg/m³</source>
         <translation type="unfinished">tanque más lleno {before} → {after} kg/m³</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>g a day</source>
@@ -7426,8 +8450,52 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">g, K o Ca</translation>
     </message>
     <message>
+        <source>gain</source>
+        <translation type="unfinished">aumento de peso</translation>
+    </message>
+    <message>
+        <source>gain, times body content, less what this feed cannot give</source>
+        <translation type="unfinished">aumento por contenido del cuerpo, menos lo que este alimento no puede dar</translation>
+    </message>
+    <message>
+        <source>gain, times feed conversion</source>
+        <translation type="unfinished">aumento por conversión alimenticia</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation type="unfinished">faltante</translation>
+    </message>
+    <message>
+        <source>gap of an element</source>
+        <translation type="unfinished">faltante de un elemento</translation>
+    </message>
+    <message>
+        <source>gaps of potassium and calcium are filled first; the gentlest bases share what is left</source>
+        <translation type="unfinished">primero se llenan los faltantes de potasio y calcio; las bases más suaves se reparten el resto</translation>
+    </message>
+    <message>
+        <source>gas loss share</source>
+        <translation type="unfinished">parte perdida como gas</translation>
+    </message>
+    <message>
+        <source>gathered</source>
+        <translation type="unfinished">recogido</translation>
+    </message>
+    <message>
+        <source>gathered in a solids batch</source>
+        <translation type="unfinished">recogido en un lote de sólidos</translation>
+    </message>
+    <message>
         <source>germination</source>
         <translation type="unfinished">germinación</translation>
+    </message>
+    <message>
+        <source>germination days</source>
+        <translation type="unfinished">días de germinación</translation>
+    </message>
+    <message>
+        <source>germination share</source>
+        <translation type="unfinished">parte que germina</translation>
     </message>
     <message>
         <source>given</source>
@@ -7446,12 +8514,80 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">good</translation>
     </message>
     <message>
+        <source>grams</source>
+        <translation type="unfinished">gramos</translation>
+    </message>
+    <message>
+        <source>grams in the water</source>
+        <translation type="unfinished">gramos en el agua</translation>
+    </message>
+    <message>
+        <source>grams of a base for a week</source>
+        <translation type="unfinished">gramos de una base para una semana</translation>
+    </message>
+    <message>
+        <source>grams of a dose, times how often it is given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grams of a dose, times the share of the element, times doses that count in the week</source>
+        <translation type="unfinished">gramos de una dosis por la parte del elemento por las dosis que cuentan en la semana</translation>
+    </message>
+    <message>
+        <source>grams of a salt for a week</source>
+        <translation type="unfinished">gramos de una sal para una semana</translation>
+    </message>
+    <message>
+        <source>grams of iron product</source>
+        <translation type="unfinished">gramos de producto de hierro</translation>
+    </message>
+    <message>
+        <source>grams of the product, times the base in a kilogram of it</source>
+        <translation type="unfinished">gramos del producto por la base que hay en un kilo</translation>
+    </message>
+    <message>
+        <source>grams of the product, times the share of the element in it</source>
+        <translation type="unfinished">gramos del producto por la parte del elemento</translation>
+    </message>
+    <message>
+        <source>grams over the water of the loop</source>
+        <translation type="unfinished">gramos entre el agua del circuito</translation>
+    </message>
+    <message>
+        <source>groups</source>
+        <translation type="unfinished">grupos</translation>
+    </message>
+    <message>
+        <source>grown</source>
+        <translation type="unfinished">crecido</translation>
+    </message>
+    <message>
+        <source>growth a day</source>
+        <translation type="unfinished">crecimiento por día</translation>
+    </message>
+    <message>
         <source>growth by your own figure</source>
         <translation type="unfinished">crecimiento según su propia cifra</translation>
     </message>
     <message>
         <source>growth coefficient</source>
         <translation type="unfinished">coeficiente de crecimiento</translation>
+    </message>
+    <message>
+        <source>growth of a fish in some days</source>
+        <translation type="unfinished">crecimiento de un pez en unos días</translation>
+    </message>
+    <message>
+        <source>growth of a fish since it was weighed</source>
+        <translation type="unfinished">crecimiento de un pez desde que se pesó</translation>
+    </message>
+    <message>
+        <source>growth share</source>
+        <translation type="unfinished">parte del crecimiento</translation>
+    </message>
+    <message>
+        <source>half rate</source>
+        <translation type="unfinished">luz de media velocidad</translation>
     </message>
     <message>
         <source>hands and tools clean</source>
@@ -7462,8 +8598,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">manos o herramientas NO limpias</translation>
     </message>
     <message>
+        <source>hardly any would come up; the least share is taken</source>
+        <translation type="unfinished">casi ninguna nacería; se toma la parte mínima</translation>
+    </message>
+    <message>
         <source>harvest</source>
         <translation type="unfinished">cosecha</translation>
+    </message>
+    <message>
+        <source>harvest of a batch</source>
+        <translation type="unfinished">cosecha de un lote</translation>
+    </message>
+    <message>
+        <source>harvest of a week</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>harvest of crops</source>
@@ -7474,12 +8622,32 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cosecha de cultivos sin cambio</translation>
     </message>
     <message>
+        <source>harvest of fish</source>
+        <translation type="unfinished">cosecha de peces</translation>
+    </message>
+    <message>
+        <source>harvest of some weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>harvest share</source>
+        <translation type="unfinished">parte que se cosecha</translation>
+    </message>
+    <message>
+        <source>harvest weight</source>
+        <translation type="unfinished">peso de cosecha</translation>
+    </message>
+    <message>
         <source>harvest, fish and water of the month, in plain sentences with three charts</source>
         <translation type="unfinished">cosecha, peces y agua del mes, en frases llanas con tres gráficos</translation>
     </message>
     <message>
         <source>harvested</source>
         <translation type="unfinished">cosechados</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation type="unfinished">altura de bombeo</translation>
     </message>
     <message>
         <source>head in m and flow in L/h off its sheet, such as 0:3000; 1:2400; 2:1500</source>
@@ -7506,8 +8674,72 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">altura a la que se sube el agua a las camas nuevas</translation>
     </message>
     <message>
+        <source>height the water is lifted, and what pipes take</source>
+        <translation type="unfinished">altura a la que sube el agua, y lo que quitan los tubos</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation type="unfinished">retenido</translation>
+    </message>
+    <message>
+        <source>held twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation type="unfinished">alto</translation>
+    </message>
+    <message>
+        <source>high end of the band</source>
+        <translation type="unfinished">extremo alto de la franja</translation>
+    </message>
+    <message>
+        <source>high end of {what}</source>
+        <translation type="unfinished">extremo alto de {what}</translation>
+    </message>
+    <message>
+        <source>highest</source>
+        <translation type="unfinished">el más alto</translation>
+    </message>
+    <message>
         <source>hot</source>
         <translation type="unfinished">caluroso</translation>
+    </message>
+    <message>
+        <source>how far draws spread in which this alone is left to chance</source>
+        <translation type="unfinished">cuánto se dispersan los sorteos en que solo esto queda al azar</translation>
+    </message>
+    <message>
+        <source>how far it lies above the limit</source>
+        <translation type="unfinished">cuánto pasa del límite</translation>
+    </message>
+    <message>
+        <source>how far ratios lie apart by their median distance, at least the rule's least, times the book's value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how far the ratio lies below the bound of short</source>
+        <translation type="unfinished">cuánto queda la razón bajo el borde de falta</translation>
+    </message>
+    <message>
+        <source>how many are listed</source>
+        <translation type="unfinished">cuántos hay en la lista</translation>
+    </message>
+    <message>
+        <source>how many there are</source>
+        <translation type="unfinished">cuántos hay</translation>
+    </message>
+    <message>
+        <source>how many there are of what is listed</source>
+        <translation type="unfinished">cuántos hay de lo que está en la lista</translation>
+    </message>
+    <message>
+        <source>how many whole ones they fill, rounded up</source>
+        <translation type="unfinished">cuántas enteras llenan, redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>how much it weighs, times the amount, over the usual amount of a week</source>
+        <translation type="unfinished">cuánto pesa, por la cantidad, entre la cantidad habitual de una semana</translation>
     </message>
     <message>
         <source>how much the solids give is not sure</source>
@@ -7518,12 +8750,60 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">hidróxido, fuerte</translation>
     </message>
     <message>
+        <source>idle</source>
+        <translation type="unfinished">sin usar</translation>
+    </message>
+    <message>
+        <source>in feed</source>
+        <translation type="unfinished">en el alimento</translation>
+    </message>
+    <message>
+        <source>in place of batches that make way</source>
+        <translation type="unfinished">en lugar de lotes que ceden su sitio</translation>
+    </message>
+    <message>
+        <source>in solids</source>
+        <translation type="unfinished">en los sólidos</translation>
+    </message>
+    <message>
+        <source>in stock</source>
+        <translation type="unfinished">en existencia</translation>
+    </message>
+    <message>
+        <source>in these days</source>
+        <translation type="unfinished">en estos días</translation>
+    </message>
+    <message>
+        <source>inside share</source>
+        <translation type="unfinished">parte dentro de la franja</translation>
+    </message>
+    <message>
+        <source>interval days</source>
+        <translation type="unfinished">días entre dosis</translation>
+    </message>
+    <message>
         <source>iron</source>
         <translation type="unfinished">hierro</translation>
     </message>
     <message>
+        <source>iron share</source>
+        <translation type="unfinished">parte de hierro</translation>
+    </message>
+    <message>
+        <source>iron was never given: it is due at once</source>
+        <translation type="unfinished">nunca se dio hierro: toca de inmediato</translation>
+    </message>
+    <message>
+        <source>iron was not tested lately: none is taken to be there</source>
+        <translation type="unfinished">el hierro no se midió hace poco: se supone que no hay</translation>
+    </message>
+    <message>
         <source>it is new</source>
         <translation type="unfinished">es nuevo</translation>
+    </message>
+    <message>
+        <source>it is not reached within the plan</source>
+        <translation type="unfinished">no se alcanza dentro del plan</translation>
     </message>
     <message>
         <source>it is taken out</source>
@@ -7538,8 +8818,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">está en otros sitios, con otra luz u otro espacio</translation>
     </message>
     <message>
+        <source>judged over the weeks from {from} to {until}</source>
+        <translation type="unfinished">juzgado en las semanas del {from} al {until}</translation>
+    </message>
+    <message>
+        <source>kept above 0</source>
+        <translation type="unfinished">mantenido sobre 0</translation>
+    </message>
+    <message>
+        <source>kept by the act “{act}”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept in fish</source>
+        <translation type="unfinished">queda en los peces</translation>
+    </message>
+    <message>
         <source>kg</source>
         <translation type="unfinished">kg</translation>
+    </message>
+    <message>
+        <source>kg per m3</source>
+        <translation type="unfinished">kg por m³</translation>
     </message>
     <message>
         <source>kg/m³</source>
@@ -7550,8 +8850,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">kg/m³, y el límite</translation>
     </message>
     <message>
+        <source>lacking</source>
+        <translation type="unfinished">lo que falta</translation>
+    </message>
+    <message>
+        <source>laid down</source>
+        <translation type="unfinished">depositado</translation>
+    </message>
+    <message>
         <source>lamps for the light that is missing</source>
         <translation type="unfinished">lámparas para la luz que falta</translation>
+    </message>
+    <message>
+        <source>largest of the parts</source>
+        <translation type="unfinished">la mayor de las partes</translation>
+    </message>
+    <message>
+        <source>last changed on {on}: {act}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last done on {day}</source>
+        <translation type="unfinished">hecho por última vez el {day}</translation>
     </message>
     <message>
         <source>last given {day}</source>
@@ -7562,8 +8882,44 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">después</translation>
     </message>
     <message>
+        <source>later days</source>
+        <translation type="unfinished">días de más</translation>
+    </message>
+    <message>
+        <source>later than by the book</source>
+        <translation type="unfinished">más tarde que en el libro</translation>
+    </message>
+    <message>
         <source>leafy</source>
         <translation type="unfinished">de hoja</translation>
+    </message>
+    <message>
+        <source>leafy and fruiting crops in their final places</source>
+        <translation type="unfinished">cultivos de hoja y de fruto en su lugar final</translation>
+    </message>
+    <message>
+        <source>leafy share</source>
+        <translation type="unfinished">parte de hoja</translation>
+    </message>
+    <message>
+        <source>least cost at the prices of the linear program, taken from worth of targets</source>
+        <translation type="unfinished">costo mínimo a los precios del programa lineal, restado del valor de los objetivos</translation>
+    </message>
+    <message>
+        <source>least n with Σ rate(day) ≥ days, less days</source>
+        <translation type="unfinished">menor n con Σ velocidad(día) ≥ días, menos días</translation>
+    </message>
+    <message>
+        <source>least of the parts</source>
+        <translation type="unfinished">la menor de las partes</translation>
+    </message>
+    <message>
+        <source>least share</source>
+        <translation type="unfinished">parte mínima</translation>
+    </message>
+    <message>
+        <source>least spread share</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>least supply {before} of {was} → {after} of {now}</source>
@@ -7574,6 +8930,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">dejar fuera</translation>
     </message>
     <message>
+        <source>left</source>
+        <translation type="unfinished">lo que queda</translation>
+    </message>
+    <message>
+        <source>left of the lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>less feed, so less food for the plants</source>
         <translation type="unfinished">menos alimento, así que menos comida para las plantas</translation>
     </message>
@@ -7582,12 +8946,72 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">se cosecha menos</translation>
     </message>
     <message>
+        <source>level</source>
+        <translation type="unfinished">nivel</translation>
+    </message>
+    <message>
+        <source>lifted by base</source>
+        <translation type="unfinished">subido por la base</translation>
+    </message>
+    <message>
         <source>light not known: it slows nothing</source>
         <translation type="unfinished">luz desconocida: no retrasa nada</translation>
     </message>
     <message>
         <source>light that lamps add</source>
         <translation type="unfinished">luz que añaden las lámparas</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <translation type="unfinished">probable</translation>
+    </message>
+    <message>
+        <source>likely by the book's figures; low and high by the ranges of these figures</source>
+        <translation type="unfinished">lo probable, por las cifras del libro; bajo y alto, por los rangos de esas cifras</translation>
+    </message>
+    <message>
+        <source>likely germination</source>
+        <translation type="unfinished">germinación probable</translation>
+    </message>
+    <message>
+        <source>likely, and the root of the sum of squares of what each figure can add</source>
+        <translation type="unfinished">lo probable, más la raíz de la suma de los cuadrados de lo que cada cifra puede añadir</translation>
+    </message>
+    <message>
+        <source>likely, over the factors of less supply and more demand put together</source>
+        <translation type="unfinished">lo probable entre los factores de menos aporte y más demanda juntos</translation>
+    </message>
+    <message>
+        <source>likely, times the factors of more supply and less demand put together</source>
+        <translation type="unfinished">lo probable por los factores de más aporte y menos demanda juntos</translation>
+    </message>
+    <message>
+        <source>likely, times the factors that figures can lower it by, their logarithms in squares</source>
+        <translation type="unfinished">lo probable por los factores con que las cifras pueden bajarlo, sus logaritmos en cuadrados</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation type="unfinished">límite</translation>
+    </message>
+    <message>
+        <source>limit in gravel</source>
+        <translation type="unfinished">límite en grava</translation>
+    </message>
+    <message>
+        <source>limit of alkalinity by balance</source>
+        <translation type="unfinished">límite de alcalinidad por balance</translation>
+    </message>
+    <message>
+        <source>limit of pH by balance</source>
+        <translation type="unfinished">límite de pH por balance</translation>
+    </message>
+    <message>
+        <source>limit of pH by trend</source>
+        <translation type="unfinished">límite de pH por tendencia</translation>
+    </message>
+    <message>
+        <source>limit under rafts</source>
+        <translation type="unfinished">límite bajo las balsas</translation>
     </message>
     <message>
         <source>limit {limit}</source>
@@ -7602,8 +9026,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">límite {limit} kg/m³, rebasado desde {week}: coseche, mueva o quite algunos peces antes</translation>
     </message>
     <message>
+        <source>limiting element</source>
+        <translation type="unfinished">elemento limitante</translation>
+    </message>
+    <message>
         <source>liquor goes back: {day}</source>
         <translation type="unfinished">el líquido regresa: {day}</translation>
+    </message>
+    <message>
+        <source>liquor of a solids batch</source>
+        <translation type="unfinished">licor de un lote de sólidos</translation>
+    </message>
+    <message>
+        <source>liquor that goes back</source>
+        <translation type="unfinished">licor que vuelve</translation>
+    </message>
+    <message>
+        <source>litres</source>
+        <translation type="unfinished">litros</translation>
+    </message>
+    <message>
+        <source>litres, times how often they go round in an hour</source>
+        <translation type="unfinished">litros por las veces que dan la vuelta en una hora</translation>
     </message>
     <message>
         <source>little light</source>
@@ -7622,8 +9066,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">circuito</translation>
     </message>
     <message>
+        <source>lost as gas</source>
+        <translation type="unfinished">perdido como gas</translation>
+    </message>
+    <message>
+        <source>lost as gas from the batch</source>
+        <translation type="unfinished">perdido como gas del lote</translation>
+    </message>
+    <message>
         <source>lost as gas: {elements}</source>
         <translation type="unfinished">perdido como gas: {elements}</translation>
+    </message>
+    <message>
+        <source>lost share</source>
+        <translation type="unfinished">parte perdida</translation>
     </message>
     <message>
         <source>lot 1 day old</source>
@@ -7638,12 +9094,132 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lote de {years} años</translation>
     </message>
     <message>
+        <source>low</source>
+        <translation type="unfinished">bajo</translation>
+    </message>
+    <message>
+        <source>low end of the band</source>
+        <translation type="unfinished">extremo bajo de la franja</translation>
+    </message>
+    <message>
+        <source>low end of {what}</source>
+        <translation type="unfinished">extremo bajo de {what}</translation>
+    </message>
+    <message>
+        <source>low to high of the figure as standard deviations, as much as one farm leaves</source>
+        <translation type="unfinished">del valor bajo al alto de la cifra como desviaciones estándar, lo que queda en una sola granja</translation>
+    </message>
+    <message>
+        <source>lowest</source>
+        <translation type="unfinished">el más bajo</translation>
+    </message>
+    <message>
+        <source>lying</source>
+        <translation type="unfinished">lo que yace</translation>
+    </message>
+    <message>
+        <source>m2 a plant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>made for fish of {a} to {b} g, eaten by fish of {c} to {d} g</source>
         <translation type="unfinished">para peces de {a} a {b} g, lo comen peces de {c} a {d} g</translation>
     </message>
     <message>
         <source>magnesium</source>
         <translation type="unfinished">magnesio</translation>
+    </message>
+    <message>
+        <source>make up water</source>
+        <translation type="unfinished">agua de reposición</translation>
+    </message>
+    <message>
+        <source>make-up water a day</source>
+        <translation type="unfinished">agua de reposición por día</translation>
+    </message>
+    <message>
+        <source>make-up water, times what a litre brings, times days</source>
+        <translation type="unfinished">agua de reposición por lo que trae un litro por los días</translation>
+    </message>
+    <message>
+        <source>many</source>
+        <translation type="unfinished">cuántos</translation>
+    </message>
+    <message>
+        <source>many plants near harvest ({plants}): the plants want {rise_share} more than in the four weeks before</source>
+        <translation type="unfinished">muchas plantas cerca de la cosecha ({plants}): las plantas piden {rise_share} más que en las cuatro semanas anteriores</translation>
+    </message>
+    <message>
+        <source>marketable share</source>
+        <translation type="unfinished">parte vendible</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation type="unfinished">masa</translation>
+    </message>
+    <message>
+        <source>mass of a group</source>
+        <translation type="unfinished">masa de un grupo</translation>
+    </message>
+    <message>
+        <source>mass of fish over the tank's volume</source>
+        <translation type="unfinished">masa de peces entre el volumen del tanque</translation>
+    </message>
+    <message>
+        <source>mass of the fish, times percent of body weight</source>
+        <translation type="unfinished">masa de los peces por el porcentaje del peso corporal</translation>
+    </message>
+    <message>
+        <source>mass of the fish, times percent of it, times their appetite at this warmth</source>
+        <translation type="unfinished">masa de los peces por el porcentaje por su apetito a esta temperatura</translation>
+    </message>
+    <message>
+        <source>may day</source>
+        <translation type="unfinished">día en que se puede</translation>
+    </message>
+    <message>
+        <source>meal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>meals</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation type="unfinished">media</translation>
+    </message>
+    <message>
+        <source>mean air</source>
+        <translation type="unfinished">temperatura media del aire</translation>
+    </message>
+    <message>
+        <source>mean count</source>
+        <translation type="unfinished">número medio</translation>
+    </message>
+    <message>
+        <source>mean distance</source>
+        <translation type="unfinished">distancia media</translation>
+    </message>
+    <message>
+        <source>mean feed</source>
+        <translation type="unfinished">alimento medio</translation>
+    </message>
+    <message>
+        <source>mean light</source>
+        <translation type="unfinished">luz media</translation>
+    </message>
+    <message>
+        <source>mean of the parts</source>
+        <translation type="unfinished">media de las partes</translation>
+    </message>
+    <message>
+        <source>mean water</source>
+        <translation type="unfinished">temperatura media del agua</translation>
+    </message>
+    <message>
+        <source>median of (later - earlier) / days × 7 over all pairs of readings</source>
+        <translation type="unfinished">mediana de (posterior - anterior) / días × 7 de todos los pares de lecturas</translation>
     </message>
     <message>
         <source>menu {title}</source>
@@ -7654,8 +9230,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">bien</translation>
     </message>
     <message>
+        <source>meter factor</source>
+        <translation type="unfinished">factor del medidor</translation>
+    </message>
+    <message>
         <source>mg</source>
         <translation type="unfinished">mg</translation>
+    </message>
+    <message>
+        <source>mg per</source>
+        <translation type="unfinished">mg por litro</translation>
+    </message>
+    <message>
+        <source>midpoint</source>
+        <translation type="unfinished">punto medio</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <translation type="unfinished">lo no cumplido</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation type="unfinished">lo que falta</translation>
     </message>
     <message>
         <source>month first</source>
@@ -7666,12 +9262,36 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">se usa más alimento</translation>
     </message>
     <message>
+        <source>more is asked for than the feed holds; {capped_g} g are left out</source>
+        <translation type="unfinished">se pide más de lo que tiene el alimento; {capped_g} g quedan fuera</translation>
+    </message>
+    <message>
+        <source>more is planted than the fish feed: {fed} g/m²/d are fed, where {low} to {high} are usual</source>
+        <translation type="unfinished">hay más plantado de lo que alimentan los peces: se dan {fed} g/m²/d donde lo habitual es {low} a {high}</translation>
+    </message>
+    <message>
+        <source>most area fed</source>
+        <translation type="unfinished">área máxima que alimentan</translation>
+    </message>
+    <message>
+        <source>most eaten share</source>
+        <translation type="unfinished">mayor parte comida</translation>
+    </message>
+    <message>
+        <source>moved figure</source>
+        <translation type="unfinished">cifra movida</translation>
+    </message>
+    <message>
         <source>muted</source>
         <translation type="unfinished">muted</translation>
     </message>
     <message>
         <source>nearest town, region or country, as the grower says it</source>
         <translation type="unfinished">ciudad, región o país más cercano, como lo dice el productor</translation>
+    </message>
+    <message>
+        <source>net pots to order</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>never</source>
@@ -7692,6 +9312,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>new</source>
         <translation type="unfinished">nuevo</translation>
+    </message>
+    <message>
+        <source>next dose of iron</source>
+        <translation type="unfinished">próxima dosis de hierro</translation>
     </message>
     <message>
         <source>no</source>
@@ -7722,6 +9346,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin demanda</translation>
     </message>
     <message>
+        <source>no draw fell on the other side: {draws} draws tell nothing finer than 1 in {draws}</source>
+        <translation type="unfinished">ningún sorteo cayó al otro lado: {draws} sorteos no dicen nada más fino que 1 en {draws}</translation>
+    </message>
+    <message>
         <source>no fall seen</source>
         <translation type="unfinished">no se ve baja</translation>
     </message>
@@ -7736,6 +9364,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>no figure</source>
         <translation type="unfinished">sin cifra</translation>
+    </message>
+    <message>
+        <source>no fish are fed in {about}</source>
+        <translation type="unfinished">no se alimentan peces en {about}</translation>
+    </message>
+    <message>
+        <source>no fish on that day</source>
+        <translation type="unfinished">no hay peces ese día</translation>
     </message>
     <message>
         <source>no fish within the plan</source>
@@ -7764,6 +9400,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>no places yet</source>
         <translation type="unfinished">aún sin lugares</translation>
+    </message>
+    <message>
+        <source>no plan can be better: this is proven</source>
+        <translation type="unfinished">ningún plan puede ser mejor: está probado</translation>
     </message>
     <message>
         <source>no reading yet</source>
@@ -7838,6 +9478,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">no se sabe: ningún filtro tiene superficie anotada</translation>
     </message>
     <message>
+        <source>not known: {reason}</source>
+        <translation type="unfinished">no se sabe: {reason}</translation>
+    </message>
+    <message>
         <source>not known: {why}</source>
         <translation type="unfinished">no se sabe: {why}</translation>
     </message>
@@ -7852,6 +9496,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>not on your shelf yet: it has to be bought</source>
         <translation type="unfinished">aún no lo tiene: hay que comprarlo</translation>
+    </message>
+    <message>
+        <source>not over yet: it says only that it lasts longer than so far</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>not planned</source>
@@ -7870,6 +9518,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">aún sin probar</translation>
     </message>
     <message>
+        <source>not tested: the least that leafy crops are grown with is taken to be there when the plan begins</source>
+        <translation type="unfinished">sin prueba: al empezar el plan se supone que hay lo mínimo con que se cultivan hojas</translation>
+    </message>
+    <message>
         <source>not to be moved by any plan</source>
         <translation type="unfinished">ningún plan puede moverlo</translation>
     </message>
@@ -7886,8 +9538,32 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">no dentro del plan</translation>
     </message>
     <message>
+        <source>noted by {who}, {when}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>noted {when}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished">nada</translation>
+    </message>
+    <message>
         <source>nothing is fed</source>
         <translation type="unfinished">no se alimenta</translation>
+    </message>
+    <message>
+        <source>nothing is known of this number</source>
+        <translation type="unfinished">de este número no se sabe nada</translation>
+    </message>
+    <message>
+        <source>nothing is planted</source>
+        <translation type="unfinished">no hay nada plantado</translation>
+    </message>
+    <message>
+        <source>nothing is wanted</source>
+        <translation type="unfinished">no se pide nada</translation>
     </message>
     <message>
         <source>nothing that is sown before is touched</source>
@@ -7906,12 +9582,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">nada: doy todas las cifras</translation>
     </message>
     <message>
+        <source>number of the parts</source>
+        <translation type="unfinished">número de partes</translation>
+    </message>
+    <message>
         <source>nursery</source>
         <translation type="unfinished">vivero</translation>
     </message>
     <message>
         <source>nursery cells are held longer</source>
         <translation type="unfinished">las celdas del vivero se ocupan más tiempo</translation>
+    </message>
+    <message>
+        <source>nursery days</source>
+        <translation type="unfinished">días en el vivero</translation>
+    </message>
+    <message>
+        <source>nursery places held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nursery survival share</source>
+        <translation type="unfinished">parte que vive en el vivero</translation>
     </message>
     <message>
         <source>of </source>
@@ -7924,6 +9616,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>of sowing, moving and picking; empty: as much as it takes</source>
         <translation type="unfinished">de sembrar, trasladar y recoger; vacío: lo que haga falta</translation>
+    </message>
+    <message>
+        <source>of the catalogue</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>of the light under the roof, what the layers above let through</source>
@@ -7950,8 +9646,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">de agua o grava</translation>
     </message>
     <message>
+        <source>of {wanted} plants, {sown} have room</source>
+        <translation type="unfinished">de {wanted} plantas, {sown} tienen lugar</translation>
+    </message>
+    <message>
         <source>off feed</source>
         <translation type="unfinished">sin alimento</translation>
+    </message>
+    <message>
+        <source>off feed since {from}</source>
+        <translation type="unfinished">sin comer desde el {from}</translation>
+    </message>
+    <message>
+        <source>old lot: test it; until then the careful end of what is likely is taken</source>
+        <translation type="unfinished">lote viejo: pruébelo; hasta entonces se toma el extremo prudente de lo probable</translation>
     </message>
     <message>
         <source>on plain paper, to be cut along the lines; for sheets of labels see Paper, Labels and tags</source>
@@ -7970,6 +9678,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">una vez</translation>
     </message>
     <message>
+        <source>one less feed now over feed before, in percent</source>
+        <translation type="unfinished">uno menos el alimento de ahora entre el de antes, en por ciento</translation>
+    </message>
+    <message>
+        <source>one less the lowest week over what was usual before</source>
+        <translation type="unfinished">uno menos la semana más baja entre lo habitual de antes</translation>
+    </message>
+    <message>
+        <source>optimum</source>
+        <translation type="unfinished">óptimo</translation>
+    </message>
+    <message>
         <source>or {tds} dissolved solids; {how} (mg/L per µS/cm); read on {day}</source>
         <translation type="unfinished">o {tds} de sólidos disueltos; {how} (mg/L por µS/cm); leído el {day}</translation>
     </message>
@@ -7982,6 +9702,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">a cambio faltan otras semanas</translation>
     </message>
     <message>
+        <source>others</source>
+        <translation type="unfinished">otros</translation>
+    </message>
+    <message>
         <source>ours {ours}, published {published}</source>
         <translation type="unfinished">nuestro {ours}, publicado {published}</translation>
     </message>
@@ -7992,6 +9716,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>over</source>
         <translation type="unfinished">terminada</translation>
+    </message>
+    <message>
+        <source>over the limit of the species</source>
+        <translation type="unfinished">sobre el límite de la especie</translation>
     </message>
     <message>
         <source>over what is assumed, {likely} in between; agreement anywhere counts</source>
@@ -8010,8 +9738,48 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">atrasado {days} d: lo que lee es dudoso</translation>
     </message>
     <message>
+        <source>own days cv</source>
+        <translation type="unfinished">variación de días propios</translation>
+    </message>
+    <message>
+        <source>own density</source>
+        <translation type="unfinished">densidad propia</translation>
+    </message>
+    <message>
         <source>own source</source>
         <translation type="unfinished">fuente propia</translation>
+    </message>
+    <message>
+        <source>oxygen</source>
+        <translation type="unfinished">oxígeno</translation>
+    </message>
+    <message>
+        <source>oxygen an hour after feeding</source>
+        <translation type="unfinished">oxígeno por hora tras alimentar</translation>
+    </message>
+    <message>
+        <source>oxygen in balance with air at the water's warmth and the height of the place, as the mean over the days of the week</source>
+        <translation type="unfinished">oxígeno en equilibrio con el aire a la temperatura del agua y la altitud del lugar, como media de los días de la semana</translation>
+    </message>
+    <message>
+        <source>oxygen per feed</source>
+        <translation type="unfinished">oxígeno por alimento</translation>
+    </message>
+    <message>
+        <source>oxygen per nitrogen</source>
+        <translation type="unfinished">oxígeno por nitrógeno</translation>
+    </message>
+    <message>
+        <source>oxygen saturation at the water's temperature and the air pressure of altitude</source>
+        <translation type="unfinished">saturación de oxígeno a la temperatura del agua y la presión del aire de la altitud</translation>
+    </message>
+    <message>
+        <source>oxygen taken an hour</source>
+        <translation type="unfinished">oxígeno consumido por hora</translation>
+    </message>
+    <message>
+        <source>oxygen that water can hold</source>
+        <translation type="unfinished">oxígeno que cabe en el agua</translation>
     </message>
     <message>
         <source>oxygen would be short for the most that may be asked</source>
@@ -8034,6 +9802,22 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">pH, por el ácido producido</translation>
     </message>
     <message>
+        <source>part</source>
+        <translation type="unfinished">parte</translation>
+    </message>
+    <message>
+        <source>part of the climate is not known and slows nothing</source>
+        <translation type="unfinished">parte del clima no se conoce y no retrasa nada</translation>
+    </message>
+    <message>
+        <source>parts are standard deviations: all together are less than their sum</source>
+        <translation type="unfinished">las partes son desviaciones estándar: todas juntas son menos que su suma</translation>
+    </message>
+    <message>
+        <source>peak factor</source>
+        <translation type="unfinished">factor de punta</translation>
+    </message>
+    <message>
         <source>pellet {size} mm</source>
         <translation type="unfinished">pellet de {size} mm</translation>
     </message>
@@ -8042,8 +9826,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">peletizada</translation>
     </message>
     <message>
+        <source>per plant</source>
+        <translation type="unfinished">por planta</translation>
+    </message>
+    <message>
+        <source>percent</source>
+        <translation type="unfinished">por ciento</translation>
+    </message>
+    <message>
         <source>pests and disease, bed by bed</source>
         <translation type="unfinished">plagas y enfermedades, cama por cama</translation>
+    </message>
+    <message>
+        <source>ph</source>
+        <translation type="unfinished">pH</translation>
+    </message>
+    <message>
+        <source>ph step</source>
+        <translation type="unfinished">paso de pH</translation>
+    </message>
+    <message>
+        <source>ph target</source>
+        <translation type="unfinished">pH buscado</translation>
     </message>
     <message>
         <source>phosphorus</source>
@@ -8054,12 +9858,64 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">física</translation>
     </message>
     <message>
+        <source>pick share</source>
+        <translation type="unfinished">parte de la cosecha</translation>
+    </message>
+    <message>
         <source>picking</source>
         <translation type="unfinished">recolección</translation>
     </message>
     <message>
+        <source>picking days</source>
+        <translation type="unfinished">días de cosecha</translation>
+    </message>
+    <message>
+        <source>picking factor</source>
+        <translation type="unfinished">factor de cosecha</translation>
+    </message>
+    <message>
+        <source>picks factor</source>
+        <translation type="unfinished">factor de cortes</translation>
+    </message>
+    <message>
         <source>pieces</source>
         <translation type="unfinished">piezas</translation>
+    </message>
+    <message>
+        <source>pka intercept</source>
+        <translation type="unfinished">ordenada del pKa</translation>
+    </message>
+    <message>
+        <source>pka slope k</source>
+        <translation type="unfinished">pendiente del pKa</translation>
+    </message>
+    <message>
+        <source>placed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>places free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>places held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>places held by a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>places of a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>places of a bed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>plain</source>
@@ -8070,8 +9926,32 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">papel común, para cortar</translation>
     </message>
     <message>
+        <source>planned day</source>
+        <translation type="unfinished">día previsto</translation>
+    </message>
+    <message>
+        <source>planned days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planted</source>
+        <translation type="unfinished">plantado</translation>
+    </message>
+    <message>
+        <source>planted area</source>
+        <translation type="unfinished">área plantada</translation>
+    </message>
+    <message>
         <source>planted area this feed carries by {rule}; by {other} {area}</source>
         <translation type="unfinished">área plantada que este alimento sostiene según {rule}; según {other}, {area}</translation>
+    </message>
+    <message>
+        <source>planted areas, times the low end of their bands, for the protein that is fed</source>
+        <translation type="unfinished">áreas plantadas por el extremo bajo de sus franjas, para la proteína que se da</translation>
+    </message>
+    <message>
+        <source>plants</source>
+        <translation type="unfinished">plantas</translation>
     </message>
     <message>
         <source>plants are short of food</source>
@@ -8082,12 +9962,80 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">a las plantas les faltan {grams} g</translation>
     </message>
     <message>
+        <source>plants of a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants so that no week lacks and later ones are not over, evened by least squares</source>
+        <translation type="unfinished">plantas para que a ninguna semana le falte ni sobre después, igualadas por mínimos cuadrados</translation>
+    </message>
+    <message>
+        <source>plants sown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants that live</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants that live in the bed, in whole plants, times the share that the day has</source>
+        <translation type="unfinished">plantas que viven en la cama, en plantas enteras, por la parte del día</translation>
+    </message>
+    <message>
+        <source>plants that live, times the share of their picks that falls in the week</source>
+        <translation type="unfinished">plantas que viven por la parte de sus cortes que cae en la semana</translation>
+    </message>
+    <message>
+        <source>plants that live, times the share of their picks, times what a plant gives</source>
+        <translation type="unfinished">plantas que viven por la parte de sus cortes por lo que da una planta</translation>
+    </message>
+    <message>
+        <source>plants that live, times what a plant gives, times the share of it that can be sold</source>
+        <translation type="unfinished">plantas que viven por lo que da una planta por la parte que se puede vender</translation>
+    </message>
+    <message>
+        <source>plants to pick</source>
+        <translation type="unfinished">plantas por cosechar</translation>
+    </message>
+    <message>
+        <source>plants wanted with an allowance for losses, over the share that comes up</source>
+        <translation type="unfinished">plantas deseadas con una reserva por pérdidas, entre la parte que nace</translation>
+    </message>
+    <message>
+        <source>plants wanted, over the share that comes up and lives in the nursery, rounded up</source>
+        <translation type="unfinished">plantas deseadas entre la parte que nace y vive en el vivero, redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>plants wanted, over the share that comes up and the share that lives, rounded up</source>
+        <translation type="unfinished">plantas deseadas entre la parte que nace y la que vive, redondeado hacia arriba</translation>
+    </message>
+    <message>
         <source>plants without a place {before} → {after}</source>
         <translation type="unfinished">plantas sin lugar {before} → {after}</translation>
     </message>
     <message>
+        <source>plants without place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants, times dry mass formed in the week, times content</source>
+        <translation type="unfinished">plantas por la masa seca formada en la semana por el contenido</translation>
+    </message>
+    <message>
+        <source>plants, times the share of their picks in the week, times what a plant gives</source>
+        <translation type="unfinished">plantas por la parte de sus cortes en la semana por lo que da una planta</translation>
+    </message>
+    <message>
+        <source>plugs to order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>potassium</source>
         <translation type="unfinished">potasio</translation>
+    </message>
+    <message>
+        <source>pots</source>
+        <translation type="unfinished">macetas</translation>
     </message>
     <message>
         <source>ppm need a meter with its factor: choose one above, or add it first.</source>
@@ -8098,24 +10046,132 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">ppm por µS/cm, 0.3 a 1</translation>
     </message>
     <message>
+        <source>present</source>
+        <translation type="unfinished">presente</translation>
+    </message>
+    <message>
+        <source>price</source>
+        <translation type="unfinished">precio</translation>
+    </message>
+    <message>
         <source>primed</source>
         <translation type="unfinished">preacondicionada</translation>
+    </message>
+    <message>
+        <source>primed seed keeps less long: test it; the careful end of what is likely is taken</source>
+        <translation type="unfinished">la semilla preacondicionada dura menos: pruébela; se toma el extremo prudente de lo probable</translation>
+    </message>
+    <message>
+        <source>printed rate</source>
+        <translation type="unfinished">velocidad publicada</translation>
+    </message>
+    <message>
+        <source>printed rate at</source>
+        <translation type="unfinished">temperatura de la velocidad publicada</translation>
+    </message>
+    <message>
+        <source>prior seeds</source>
+        <translation type="unfinished">semillas de partida</translation>
+    </message>
+    <message>
+        <source>prior share</source>
+        <translation type="unfinished">parte de partida</translation>
     </message>
     <message>
         <source>proposal</source>
         <translation type="unfinished">propuesta</translation>
     </message>
     <message>
+        <source>protein per nitrogen</source>
+        <translation type="unfinished">proteína por nitrógeno</translation>
+    </message>
+    <message>
+        <source>protein share</source>
+        <translation type="unfinished">parte de proteína</translation>
+    </message>
+    <message>
+        <source>purged for {days} days before the harvest on {harvest}</source>
+        <translation type="unfinished">purgados {days} días antes de la cosecha del {harvest}</translation>
+    </message>
+    <message>
         <source>raft</source>
         <translation type="unfinished">balsa</translation>
+    </message>
+    <message>
+        <source>rafts, blocks or trays, times rows, times places along a row</source>
+        <translation type="unfinished">balsas, bloques o bandejas por filas por lugares de una fila</translation>
+    </message>
+    <message>
+        <source>raised</source>
+        <translation type="unfinished">aumento</translation>
+    </message>
+    <message>
+        <source>range deviations</source>
+        <translation type="unfinished">desviaciones del rango</translation>
+    </message>
+    <message>
+        <source>range of ratio</source>
+        <translation type="unfinished">rango de la razón</translation>
+    </message>
+    <message>
+        <source>range of {what}</source>
+        <translation type="unfinished">rango de {what}</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <translation type="unfinished">velocidad</translation>
+    </message>
+    <message>
+        <source>rate share under rafts</source>
+        <translation type="unfinished">parte de la velocidad bajo balsas</translation>
+    </message>
+    <message>
+        <source>ratio</source>
+        <translation type="unfinished">razón</translation>
     </message>
     <message>
         <source>reached already</source>
         <translation type="unfinished">ya se llegó</translation>
     </message>
     <message>
+        <source>read from the crop's table of normal seedlings by temperature</source>
+        <translation type="unfinished">leído de la tabla del cultivo de plántulas normales por temperatura</translation>
+    </message>
+    <message>
         <source>read in the source</source>
         <translation type="unfinished">leído en la fuente</translation>
+    </message>
+    <message>
+        <source>read off the pump's curve, straight between its points</source>
+        <translation type="unfinished">leído de la curva de la bomba, recto entre sus puntos</translation>
+    </message>
+    <message>
+        <source>read on {day}</source>
+        <translation type="unfinished">leído el {day}</translation>
+    </message>
+    <message>
+        <source>read straight between the points of the curve</source>
+        <translation type="unfinished">leído en línea recta entre los puntos de la curva</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation type="unfinished">lectura</translation>
+    </message>
+    <message>
+        <source>ready to harvest</source>
+        <translation type="unfinished">listo para cosechar</translation>
+    </message>
+    <message>
+        <source>ready {days} days before it is wanted</source>
+        <translation type="unfinished">listo {days} días antes de lo que se quiere</translation>
+    </message>
+    <message>
+        <source>reckoned day by day: plants cannot take today what is only supplied tomorrow</source>
+        <translation type="unfinished">calculado día a día: las plantas no pueden tomar hoy lo que se aporta mañana</translation>
+    </message>
+    <message>
+        <source>reference protein</source>
+        <translation type="unfinished">proteína de referencia</translation>
     </message>
     <message>
         <source>repairs it</source>
@@ -8126,12 +10182,36 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">reemplazado por {code}</translation>
     </message>
     <message>
+        <source>reserve share</source>
+        <translation type="unfinished">parte de reserva</translation>
+    </message>
+    <message>
+        <source>returned share</source>
+        <translation type="unfinished">parte devuelta</translation>
+    </message>
+    <message>
+        <source>rise of an element by a dose</source>
+        <translation type="unfinished">subida de un elemento por una dosis</translation>
+    </message>
+    <message>
         <source>rising</source>
         <translation type="unfinished">sube</translation>
     </message>
     <message>
+        <source>robust spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room share</source>
+        <translation type="unfinished">parte del espacio</translation>
+    </message>
+    <message>
         <source>rounding of the print</source>
         <translation type="unfinished">redondeo de lo impreso</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation type="unfinished">filas</translation>
     </message>
     <message>
         <source>safe</source>
@@ -8142,12 +10222,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">se acumula sal en el agua</translation>
     </message>
     <message>
+        <source>salts</source>
+        <translation type="unfinished">sales</translation>
+    </message>
+    <message>
+        <source>sampling error of the chance</source>
+        <translation type="unfinished">error de muestreo de la probabilidad</translation>
+    </message>
+    <message>
         <source>saturation not known: no water temperature by month</source>
         <translation type="unfinished">saturación desconocida: falta la temperatura del agua por mes</translation>
     </message>
     <message>
         <source>says which light is wanted</source>
         <translation type="unfinished">dice qué luz se quiere</translation>
+    </message>
+    <message>
+        <source>scoop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scoops of a meal</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>seed lot</source>
@@ -8166,6 +10262,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">semillas</translation>
     </message>
     <message>
+        <source>seeds a pot</source>
+        <translation type="unfinished">semillas por maceta</translation>
+    </message>
+    <message>
+        <source>seeds counted</source>
+        <translation type="unfinished">semillas contadas</translation>
+    </message>
+    <message>
         <source>seeds in a coat, one to a plug</source>
         <translation type="unfinished">semillas recubiertas, una por taco</translation>
     </message>
@@ -8178,12 +10282,48 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">semillas preparadas para brotar; duran menos</translation>
     </message>
     <message>
+        <source>seeds of some weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seeds to order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>share of base</source>
+        <translation type="unfinished">parte de la base</translation>
+    </message>
+    <message>
         <source>share of light let through</source>
         <translation type="unfinished">parte de la luz que deja pasar</translation>
     </message>
     <message>
+        <source>share of normal seedlings at temperature, over the table's best</source>
+        <translation type="unfinished">parte de plántulas normales a la temperatura, entre lo mejor de la tabla</translation>
+    </message>
+    <message>
+        <source>share of the day</source>
+        <translation type="unfinished">parte del día</translation>
+    </message>
+    <message>
+        <source>share of weeks outside the band, and how far they lie from it on average</source>
+        <translation type="unfinished">parte de semanas fuera de la franja, y cuánto se alejan de ella en promedio</translation>
+    </message>
+    <message>
+        <source>shared variance share</source>
+        <translation type="unfinished">parte de la variación común</translation>
+    </message>
+    <message>
         <source>short</source>
         <translation type="unfinished">falta</translation>
+    </message>
+    <message>
+        <source>short below</source>
+        <translation type="unfinished">falta por debajo de</translation>
     </message>
     <message>
         <source>since {since}, 1 day</source>
@@ -8198,8 +10338,40 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sitio</translation>
     </message>
     <message>
+        <source>size share</source>
+        <translation type="unfinished">parte del tamaño</translation>
+    </message>
+    <message>
+        <source>so many of all draws lie below it</source>
+        <translation type="unfinished">tantos de todos los sorteos quedan por debajo</translation>
+    </message>
+    <message>
+        <source>solids</source>
+        <translation type="unfinished">sólidos</translation>
+    </message>
+    <message>
+        <source>solids gathered</source>
+        <translation type="unfinished">sólidos recogidos</translation>
+    </message>
+    <message>
         <source>solids of so many days before go in</source>
         <translation type="unfinished">entran los sólidos de tantos días antes</translation>
+    </message>
+    <message>
+        <source>solids of the days before it was filled, those before the plan among them</source>
+        <translation type="unfinished">sólidos de los días antes de llenarlo, también los de antes del plan</translation>
+    </message>
+    <message>
+        <source>solids of the fish, less what the filters take out</source>
+        <translation type="unfinished">sólidos de los peces menos lo que retiran los filtros</translation>
+    </message>
+    <message>
+        <source>solids share</source>
+        <translation type="unfinished">parte en sólidos</translation>
+    </message>
+    <message>
+        <source>solids that pass the filters</source>
+        <translation type="unfinished">sólidos que pasan los filtros</translation>
     </message>
     <message>
         <source>sow {plants} plants</source>
@@ -8218,12 +10390,52 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">espaciado</translation>
     </message>
     <message>
+        <source>spacing days</source>
+        <translation type="unfinished">días de espaciado</translation>
+    </message>
+    <message>
+        <source>spare</source>
+        <translation type="unfinished">de margen</translation>
+    </message>
+    <message>
+        <source>spread of days to the first pick</source>
+        <translation type="unfinished">dispersión de los días hasta la primera cosecha</translation>
+    </message>
+    <message>
         <source>spread the source gives</source>
         <translation type="unfinished">variación que da la fuente</translation>
     </message>
     <message>
+        <source>stand</source>
+        <translation type="unfinished">nacencia</translation>
+    </message>
+    <message>
+        <source>stand share</source>
+        <translation type="unfinished">parte que nace</translation>
+    </message>
+    <message>
+        <source>standard deviation</source>
+        <translation type="unfinished">desviación estándar</translation>
+    </message>
+    <message>
+        <source>standard deviation of the weeks over their mean</source>
+        <translation type="unfinished">desviación estándar de las semanas entre su media</translation>
+    </message>
+    <message>
+        <source>standard deviation over draws in which nothing else varies</source>
+        <translation type="unfinished">desviación estándar de los sorteos en que nada más varía</translation>
+    </message>
+    <message>
+        <source>standard error of a share that was counted in so many draws</source>
+        <translation type="unfinished">error estándar de una parte contada en tantos sorteos</translation>
+    </message>
+    <message>
         <source>stands alone: repeat the test before acting on it</source>
         <translation type="unfinished">está solo: repita el análisis antes de actuar</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation type="unfinished">inicio</translation>
     </message>
     <message>
         <source>stated by the source</source>
@@ -8232,6 +10444,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>steady</source>
         <translation type="unfinished">estable</translation>
+    </message>
+    <message>
+        <source>steepness</source>
+        <translation type="unfinished">pendiente</translation>
+    </message>
+    <message>
+        <source>stock</source>
+        <translation type="unfinished">reserva</translation>
+    </message>
+    <message>
+        <source>stock in the water</source>
+        <translation type="unfinished">reserva en el agua</translation>
     </message>
     <message>
         <source>stock to {top} mg/L</source>
@@ -8250,8 +10474,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">puestos</translation>
     </message>
     <message>
+        <source>stocked and added, less the dead that were counted, those expected, and harvests</source>
+        <translation type="unfinished">sembrados y añadidos, menos los muertos contados, los esperados y las cosechas</translation>
+    </message>
+    <message>
+        <source>stocked on {on} only</source>
+        <translation type="unfinished">sembrados apenas el {on}</translation>
+    </message>
+    <message>
         <source>suited to this pH</source>
         <translation type="unfinished">apto para este pH</translation>
+    </message>
+    <message>
+        <source>sum</source>
+        <translation type="unfinished">suma</translation>
+    </message>
+    <message>
+        <source>sum of the parts</source>
+        <translation type="unfinished">suma de las partes</translation>
     </message>
     <message>
         <source>sunshine outside</source>
@@ -8262,6 +10502,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">suplementos</translation>
     </message>
     <message>
+        <source>supplied</source>
+        <translation type="unfinished">aportado</translation>
+    </message>
+    <message>
+        <source>supplied since then</source>
+        <translation type="unfinished">aportado desde entonces</translation>
+    </message>
+    <message>
         <source>supplied {span}</source>
         <translation type="unfinished">aportado {span}</translation>
     </message>
@@ -8270,8 +10518,40 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">aporte</translation>
     </message>
     <message>
+        <source>supply and stock for the demand</source>
+        <translation type="unfinished">aporte y reserva para la demanda</translation>
+    </message>
+    <message>
+        <source>supply and what is dissolved when the week begins, over demand</source>
+        <translation type="unfinished">aporte y lo disuelto al empezar la semana, entre la demanda</translation>
+    </message>
+    <message>
+        <source>supply over demand</source>
+        <translation type="unfinished">aporte entre demanda</translation>
+    </message>
+    <message>
+        <source>supply times</source>
+        <translation type="unfinished">aporte, veces</translation>
+    </message>
+    <message>
+        <source>surface</source>
+        <translation type="unfinished">superficie</translation>
+    </message>
+    <message>
+        <source>survival share</source>
+        <translation type="unfinished">parte que vive</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation type="unfinished">tomado</translation>
+    </message>
+    <message>
         <source>taken back</source>
         <translation type="unfinished">deshecho</translation>
+    </message>
+    <message>
+        <source>taken by plants since then</source>
+        <translation type="unfinished">tomado por las plantas desde entonces</translation>
     </message>
     <message>
         <source>takes away {share} of it</source>
@@ -8294,6 +10574,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">los tanques se llenan más tarde</translation>
     </message>
     <message>
+        <source>target</source>
+        <translation type="unfinished">objetivo</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation type="unfinished">temperatura</translation>
+    </message>
+    <message>
         <source>test again</source>
         <translation type="unfinished">analice de nuevo</translation>
     </message>
@@ -8308,6 +10596,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>text</source>
         <translation type="unfinished">text</translation>
+    </message>
+    <message>
+        <source>tgc</source>
+        <translation type="unfinished">coeficiente de crecimiento</translation>
     </message>
     <message>
         <source>that air pumps give the whole loop</source>
@@ -8326,6 +10618,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">que llega a las camas nuevas</translation>
     </message>
     <message>
+        <source>the act changed nothing in the plan besides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the amount with a share in reserve</source>
+        <translation type="unfinished">la cantidad con una parte de reserva</translation>
+    </message>
+    <message>
         <source>the area that is planted</source>
         <translation type="unfinished">el área que está plantada</translation>
     </message>
@@ -8342,8 +10642,40 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">el balance queda por debajo de lo publicado</translation>
     </message>
     <message>
+        <source>the bed's area, times depth, times the surface of gravel, as much of it as works</source>
+        <translation type="unfinished">área de la cama por profundidad por la superficie de la grava, la parte que trabaja</translation>
+    </message>
+    <message>
+        <source>the best temperature, times how well the fish grow at this one</source>
+        <translation type="unfinished">la temperatura óptima por lo bien que crecen los peces a esta</translation>
+    </message>
+    <message>
+        <source>the best that was found by trying</source>
+        <translation type="unfinished">lo mejor que se halló probando</translation>
+    </message>
+    <message>
+        <source>the book's share, times the ratio of seen to book, drawn toward 1 by the book's weight; at most all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the book's value, times the ratio of seen to planned, drawn to 1 by the book's weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the circuit has too little to spare</source>
         <translation type="unfinished">al circuito eléctrico le queda muy poca potencia</translation>
+    </message>
+    <message>
+        <source>the climate is not known: durations are those of the book, the same all year</source>
+        <translation type="unfinished">no se conoce el clima: las duraciones son las del libro, iguales todo el año</translation>
+    </message>
+    <message>
+        <source>the cube root of weight grows by the coefficient times warmth</source>
+        <translation type="unfinished">la raíz cúbica del peso crece en el coeficiente por el calor</translation>
+    </message>
+    <message>
+        <source>the day it may go, less the day it is meant to go</source>
+        <translation type="unfinished">el día en que puede ir, menos el día en que debería ir</translation>
     </message>
     <message>
         <source>the depth of the gravel is assumed</source>
@@ -8354,8 +10686,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">falta anotar la profundidad del agua, o es grava, cuyo peso hay que preguntar</translation>
     </message>
     <message>
+        <source>the dose of {about} runs out: it was last given on {on}</source>
+        <translation type="unfinished">la dosis de {about} se acaba: se dio por última vez el {on}</translation>
+    </message>
+    <message>
         <source>the entry that this one replaces</source>
         <translation type="unfinished">la entrada que esta reemplaza</translation>
+    </message>
+    <message>
+        <source>the factor of the meter was not noted; the usual one is taken</source>
+        <translation type="unfinished">no se anotó el factor del medidor; se toma el habitual</translation>
+    </message>
+    <message>
+        <source>the factor that the figure lowers it by, at its low or at its high value</source>
+        <translation type="unfinished">el factor con que la cifra lo baja, en su valor bajo o alto</translation>
+    </message>
+    <message>
+        <source>the factors that figures can change it by, put together by their logarithms in squares</source>
+        <translation type="unfinished">los factores con que las cifras pueden cambiarlo, reunidos por sus logaritmos en cuadrados</translation>
     </message>
     <message>
         <source>the farm as a whole</source>
@@ -8374,8 +10722,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">el alimento baja {before} → {after}</translation>
     </message>
     <message>
+        <source>the feed holds too little of it: even {high} g/m²/d would not be enough</source>
+        <translation type="unfinished">el alimento tiene muy poco: ni {high} g/m²/d bastarían</translation>
+    </message>
+    <message>
         <source>the feed lies at the low end of the band then</source>
         <translation type="unfinished">el alimento queda entonces en lo bajo de la franja</translation>
+    </message>
+    <message>
+        <source>the feed that is made for fish of this weight</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the filter has too little surface</source>
@@ -8394,6 +10750,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">falta anotar la superficie del filtro</translation>
     </message>
     <message>
+        <source>the first day on which the fish are as heavy as for the harvest</source>
+        <translation type="unfinished">el primer día en que los peces pesan lo de la cosecha</translation>
+    </message>
+    <message>
         <source>the fish are not fed enough for it in any month</source>
         <translation type="unfinished">en ningún mes se alimenta bastante a los peces para ello</translation>
     </message>
@@ -8406,16 +10766,52 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">el caudal alcanza, pero sin reserva</translation>
     </message>
     <message>
+        <source>the gap, over the share of the element in the product</source>
+        <translation type="unfinished">el faltante entre la parte del elemento en el producto</translation>
+    </message>
+    <message>
         <source>the harvest comes later</source>
         <translation type="unfinished">la cosecha llega más tarde</translation>
+    </message>
+    <message>
+        <source>the harvest takes all that are left</source>
+        <translation type="unfinished">la cosecha toma todos los que quedan</translation>
     </message>
     <message>
         <source>the height of the lift is not entered</source>
         <translation type="unfinished">falta anotar la altura de bombeo</translation>
     </message>
     <message>
+        <source>the high end over the likely value</source>
+        <translation type="unfinished">el extremo alto entre el valor probable</translation>
+    </message>
+    <message>
+        <source>the largest of its parts</source>
+        <translation type="unfinished">la mayor de sus partes</translation>
+    </message>
+    <message>
+        <source>the last reading, less the limit</source>
+        <translation type="unfinished">la última lectura menos el límite</translation>
+    </message>
+    <message>
+        <source>the last reading, raised by base of doses and make-up water, lowered by acid</source>
+        <translation type="unfinished">la última lectura, subida por la base de dosis y agua de reposición, bajada por el ácido</translation>
+    </message>
+    <message>
+        <source>the least of its parts</source>
+        <translation type="unfinished">la menor de sus partes</translation>
+    </message>
+    <message>
+        <source>the level, times the water of the loop</source>
+        <translation type="unfinished">el nivel por el agua del circuito</translation>
+    </message>
+    <message>
         <source>the light there, or the crop that wants it, is not entered</source>
         <translation type="unfinished">falta anotar la luz de ahí, o el cultivo que la pide</translation>
+    </message>
+    <message>
+        <source>the likely share, less some standard deviations, for seed to be careful with</source>
+        <translation type="unfinished">la parte probable menos unas desviaciones estándar, para semilla con la que hay que tener cautela</translation>
     </message>
     <message>
         <source>the load is more than the structure may carry</source>
@@ -8434,8 +10830,40 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">el circuito no tiene tanque</translation>
     </message>
     <message>
+        <source>the mean of its parts</source>
+        <translation type="unfinished">la media de sus partes</translation>
+    </message>
+    <message>
+        <source>the mean of the day, times how much more is asked for after feeding</source>
+        <translation type="unfinished">la media del día por cuánto más se pide tras alimentar</translation>
+    </message>
+    <message>
+        <source>the mean of {weeks} weeks from this one on</source>
+        <translation type="unfinished">la media de {weeks} semanas desde esta</translation>
+    </message>
+    <message>
+        <source>the median of the slopes between all pairs of readings of the last weeks</source>
+        <translation type="unfinished">la mediana de las pendientes entre todos los pares de lecturas de las últimas semanas</translation>
+    </message>
+    <message>
+        <source>the middle half of all slopes lies between {low} and {high}</source>
+        <translation type="unfinished">la mitad central de las pendientes está entre {low} y {high}</translation>
+    </message>
+    <message>
+        <source>the most that the figure adds, at its low or at its high value</source>
+        <translation type="unfinished">lo más que añade la cifra, en su valor bajo o alto</translation>
+    </message>
+    <message>
         <source>the nitrogen that crops take up</source>
         <translation type="unfinished">el nitrógeno que toman los cultivos</translation>
+    </message>
+    <message>
+        <source>the part over the whole</source>
+        <translation type="unfinished">la parte entre el todo</translation>
+    </message>
+    <message>
+        <source>the plants have grown: they want {rise_share} more than in the four weeks before</source>
+        <translation type="unfinished">las plantas han crecido: piden {rise_share} más que en las cuatro semanas anteriores</translation>
     </message>
     <message>
         <source>the points of the pump do not reach that head</source>
@@ -8458,24 +10886,96 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">la lectura es muy vieja</translation>
     </message>
     <message>
+        <source>the root of the sum of squares of its parts</source>
+        <translation type="unfinished">la raíz de la suma de los cuadrados de sus partes</translation>
+    </message>
+    <message>
+        <source>the same act changed: {things}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the search ended within {share} % of what no plan can go beyond</source>
+        <translation type="unfinished">la búsqueda terminó a menos de {share} % de lo que ningún plan puede pasar</translation>
+    </message>
+    <message>
+        <source>the search was stopped; this is the best so far</source>
+        <translation type="unfinished">la búsqueda se detuvo; esto es lo mejor hasta ahora</translation>
+    </message>
+    <message>
+        <source>the season is too slow: the crop is given up at {size_share} of its size</source>
+        <translation type="unfinished">la temporada es muy lenta: el cultivo se deja a {size_share} de su tamaño</translation>
+    </message>
+    <message>
         <source>the season, water or bed it stands in was changed</source>
         <translation type="unfinished">se cambió la estación, el agua o el bancal donde está</translation>
+    </message>
+    <message>
+        <source>the share of ammonia that is un-ionised at this pH and temperature</source>
+        <translation type="unfinished">la parte del amoniaco no ionizada a este pH y temperatura</translation>
+    </message>
+    <message>
+        <source>the stage is cut off at {times} times its days by the book</source>
+        <translation type="unfinished">la etapa se corta a {times} veces sus días del libro</translation>
+    </message>
+    <message>
+        <source>the sum of its parts</source>
+        <translation type="unfinished">la suma de sus partes</translation>
     </message>
     <message>
         <source>the value read</source>
         <translation type="unfinished">el valor leído</translation>
     </message>
     <message>
+        <source>the value that a share of all draws lies below</source>
+        <translation type="unfinished">el valor bajo el que queda una parte de todos los sorteos</translation>
+    </message>
+    <message>
         <source>the warmth that was read</source>
         <translation type="unfinished">la temperatura que se midió</translation>
+    </message>
+    <message>
+        <source>the water has {water_c} °C; these fish feed between {base_c} and {ceiling_c} °C</source>
+        <translation type="unfinished">el agua está a {water_c} °C; estos peces comen entre {base_c} y {ceiling_c} °C</translation>
+    </message>
+    <message>
+        <source>the water temperature is not known; {assumed_c} °C, the best, is assumed</source>
+        <translation type="unfinished">no se conoce la temperatura del agua; se supone {assumed_c} °C, la óptima</translation>
     </message>
     <message>
         <source>the week that holds this day comes first</source>
         <translation type="unfinished">primero va la semana de este día</translation>
     </message>
     <message>
+        <source>there is no feed in the weeks before to compare with</source>
+        <translation type="unfinished">no hay alimento en las semanas anteriores para comparar</translation>
+    </message>
+    <message>
+        <source>they are that heavy when the plan begins; what went before is not looked at</source>
+        <translation type="unfinished">ya pesan eso al empezar el plan; lo anterior no se mira</translation>
+    </message>
+    <message>
         <source>thin</source>
         <translation type="unfinished">justo</translation>
+    </message>
+    <message>
+        <source>thin below</source>
+        <translation type="unfinished">justo por debajo de</translation>
+    </message>
+    <message>
+        <source>this counts as: {band}</source>
+        <translation type="unfinished">esto cuenta como: {band}</translation>
+    </message>
+    <message>
+        <source>this field takes {low} to {high}{unit}</source>
+        <translation type="unfinished">este campo acepta de {low} a {high}{unit}</translation>
+    </message>
+    <message>
+        <source>this is what limits: {what}</source>
+        <translation type="unfinished">esto es lo que limita: {what}</translation>
+    </message>
+    <message>
+        <source>this product's share of the base wanted, over the base in a kilogram of it</source>
+        <translation type="unfinished">la parte de la base necesaria que da este producto, entre la base de un kilo</translation>
     </message>
     <message>
         <source>this way</source>
@@ -8492,6 +10992,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>time of day, as 07:30</source>
         <translation type="unfinished">hora del día, como 07:30</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>times an hour</source>
+        <translation type="unfinished">veces por hora</translation>
+    </message>
+    <message>
+        <source>to buy</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>to come</source>
@@ -8542,12 +11054,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">muy lento para la temporada</translation>
     </message>
     <message>
+        <source>top up share</source>
+        <translation type="unfinished">parte de reposición</translation>
+    </message>
+    <message>
         <source>tray</source>
         <translation type="unfinished">bandeja</translation>
     </message>
     <message>
         <source>trend only since the calibration of {day}</source>
         <translation type="unfinished">tendencia solo desde la calibración del {day}</translation>
+    </message>
+    <message>
+        <source>trend window days</source>
+        <translation type="unfinished">días de la tendencia</translation>
+    </message>
+    <message>
+        <source>un-ionised ammonia as nitrogen</source>
+        <translation type="unfinished">amoniaco no ionizado como nitrógeno</translation>
     </message>
     <message>
         <source>under the rafts; what settles stays there when not said</source>
@@ -8562,6 +11086,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">¿unidad?</translation>
     </message>
     <message>
+        <source>units</source>
+        <translation type="unfinished">unidades</translation>
+    </message>
+    <message>
         <source>unknown: 1 price missing</source>
         <translation type="unfinished">no se sabe: falta 1 precio</translation>
     </message>
@@ -8570,16 +11098,56 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">no se sabe: faltan {count} precios</translation>
     </message>
     <message>
+        <source>until {on}</source>
+        <translation type="unfinished">hasta el {on}</translation>
+    </message>
+    <message>
+        <source>used before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usual</source>
+        <translation type="unfinished">habitual</translation>
+    </message>
+    <message>
+        <source>uvi raft</source>
+        <translation type="unfinished">UVI, balsas</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation type="unfinished">valor</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation type="unfinished">volumen</translation>
+    </message>
+    <message>
         <source>wanted</source>
         <translation type="unfinished">se quiere</translation>
+    </message>
+    <message>
+        <source>wanted beyond supply</source>
+        <translation type="unfinished">pedido más allá del aporte</translation>
     </message>
     <message>
         <source>wanted {span}</source>
         <translation type="unfinished">pedido {span}</translation>
     </message>
     <message>
+        <source>warm water: at {water_c} °C {about} grow at {growth_share} of what they would at {optimum_c} °C</source>
+        <translation type="unfinished">agua caliente: a {water_c} °C {about} crecen al {growth_share} de lo que crecerían a {optimum_c} °C</translation>
+    </message>
+    <message>
+        <source>warmth that counts</source>
+        <translation type="unfinished">calor que cuenta</translation>
+    </message>
+    <message>
         <source>waste {many}</source>
         <translation type="unfinished">desecho {many}</translation>
+    </message>
+    <message>
+        <source>wasted</source>
+        <translation type="unfinished">sobrante</translation>
     </message>
     <message>
         <source>watch</source>
@@ -8588,6 +11156,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>water</source>
         <translation type="unfinished">agua</translation>
+    </message>
+    <message>
+        <source>water of the loop, times the usual share a day</source>
+        <translation type="unfinished">agua del circuito por la parte habitual por día</translation>
     </message>
     <message>
         <source>water of {warmth} holds {most}</source>
@@ -8618,24 +11190,84 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">semanas con falta {before} → {after}</translation>
     </message>
     <message>
+        <source>weeks that a group takes to grow, over the groups</source>
+        <translation type="unfinished">semanas que tarda un grupo en crecer, entre los grupos</translation>
+    </message>
+    <message>
+        <source>weeks to grow</source>
+        <translation type="unfinished">semanas de crecimiento</translation>
+    </message>
+    <message>
+        <source>weighed ratios</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>weighing fish, beside what the plan says they weigh</source>
         <translation type="unfinished">pesar peces, junto a lo que el plan dice que pesan</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation type="unfinished">peso</translation>
+    </message>
+    <message>
+        <source>weight after</source>
+        <translation type="unfinished">peso después</translation>
+    </message>
+    <message>
+        <source>weight after the day</source>
+        <translation type="unfinished">peso después del día</translation>
     </message>
     <message>
         <source>weight at harvest, {weight}</source>
         <translation type="unfinished">peso a la cosecha, {weight}</translation>
     </message>
     <message>
+        <source>weight of a fish</source>
+        <translation type="unfinished">peso de un pez</translation>
+    </message>
+    <message>
+        <source>weight of a fish that the feed is for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>weight of one fish when it is stocked</source>
         <translation type="unfinished">peso de un pez al ponerlo</translation>
+    </message>
+    <message>
+        <source>weight the day before</source>
+        <translation type="unfinished">peso el día anterior</translation>
+    </message>
+    <message>
+        <source>weight then</source>
+        <translation type="unfinished">peso entonces</translation>
+    </message>
+    <message>
+        <source>weights</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>went in: {elements}</source>
         <translation type="unfinished">entró: {elements}</translation>
     </message>
     <message>
+        <source>what a dose brings</source>
+        <translation type="unfinished">lo que aporta una dosis</translation>
+    </message>
+    <message>
         <source>what alkalinity and base given show from {first} to {last}</source>
         <translation type="unfinished">lo que muestran la alcalinidad y la base dada de {first} a {last}</translation>
+    </message>
+    <message>
+        <source>what all targets are worth, less what is missed, too much and out of balance</source>
+        <translation type="unfinished">lo que valen todos los objetivos, menos lo que falta, sobra y queda fuera de balance</translation>
+    </message>
+    <message>
+        <source>what crops want beyond supply, less what bases and other salts bring</source>
+        <translation type="unfinished">lo que piden los cultivos más allá del aporte, menos lo que traen bases y otras sales</translation>
+    </message>
+    <message>
+        <source>what fish take by their feed and nitrifiers by the ammonia, over the hours of a day</source>
+        <translation type="unfinished">lo que toman los peces por su alimento y las bacterias por el amoniaco, entre las horas de un día</translation>
     </message>
     <message>
         <source>what is due day by day, with box, initials and time</source>
@@ -8646,20 +11278,96 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lo que toca recoger, y lo que se recogió, para quién</translation>
     </message>
     <message>
+        <source>what is harvested, times the share that can be sold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>what is looked after every how many weeks, for the wall</source>
         <translation type="unfinished">qué se cuida cada cuántas semanas, para la pared</translation>
+    </message>
+    <message>
+        <source>what is missing over what a plant gives, in whole plants</source>
+        <translation type="unfinished">lo que falta entre lo que da una planta, en plantas enteras</translation>
     </message>
     <message>
         <source>what is sown and picked in each week of the year, by codes, for the wall (A3)</source>
         <translation type="unfinished">lo que se siembra y recoge en cada semana del año, por códigos, para la pared (A3)</translation>
     </message>
     <message>
+        <source>what is to spare over its fastest fall in the last weeks, in whole days</source>
+        <translation type="unfinished">el margen entre su baja más rápida de las últimas semanas, en días enteros</translation>
+    </message>
+    <message>
+        <source>what is used, less what is left in stock</source>
+        <translation type="unfinished">lo que se usa menos lo que queda en existencia</translation>
+    </message>
+    <message>
+        <source>what it is after the change, less what it was before</source>
+        <translation type="unfinished">lo que es después del cambio menos lo que era antes</translation>
+    </message>
+    <message>
         <source>what leaves and water show, what to note, what to do first</source>
         <translation type="unfinished">qué muestran hojas y agua, qué anotar, qué hacer primero</translation>
     </message>
     <message>
+        <source>what lives in the bed, times what can be sold, times picks and weight of a plant</source>
+        <translation type="unfinished">lo que vive en la cama por lo vendible por los cortes y el peso de una planta</translation>
+    </message>
+    <message>
+        <source>what lives in the bed, times what can be sold, times the picks that count</source>
+        <translation type="unfinished">lo que vive en la cama por lo vendible por los cortes que cuentan</translation>
+    </message>
+    <message>
+        <source>what neither solids nor fish keep, times the share lost as gas over the share that dissolved where it was found, less what is not there to lose</source>
+        <translation type="unfinished">lo que no guardan ni sólidos ni peces, por la parte perdida como gas entre la parte disuelta donde se halló, menos lo que no hay que perder</translation>
+    </message>
+    <message>
+        <source>what no plan can go beyond, proven from the prices of what is scarce</source>
+        <translation type="unfinished">lo que ningún plan puede pasar, probado por los precios de lo escaso</translation>
+    </message>
+    <message>
+        <source>what packet or book says, taken for so many seeds, and what came up of those counted</source>
+        <translation type="unfinished">lo que dice el sobre o el libro, tomado como tantas semillas, y lo que nació de las contadas</translation>
+    </message>
+    <message>
+        <source>what plants lack</source>
+        <translation type="unfinished">lo que falta a las plantas</translation>
+    </message>
+    <message>
+        <source>what some days take, over the days</source>
+        <translation type="unfinished">lo que toman unos días, entre los días</translation>
+    </message>
+    <message>
         <source>what the air pumps give is not entered</source>
         <translation type="unfinished">falta anotar lo que dan las bombas de aire</translation>
+    </message>
+    <message>
+        <source>what the feed holds, less solids, fish and gas</source>
+        <translation type="unfinished">lo que tiene el alimento, menos sólidos, peces y gas</translation>
+    </message>
+    <message>
+        <source>what the feed holds, times the share that leaves as solids</source>
+        <translation type="unfinished">lo que tiene el alimento por la parte que sale como sólidos</translation>
+    </message>
+    <message>
+        <source>what the plan may fall short of the most that any can be worth, as a share</source>
+        <translation type="unfinished">lo que puede faltarle al plan frente a lo máximo que alguno puede valer, como parte</translation>
+    </message>
+    <message>
+        <source>what the plants want, less what is not there to be taken</source>
+        <translation type="unfinished">lo que piden las plantas menos lo que no hay para tomar</translation>
+    </message>
+    <message>
+        <source>what the plants want, less what they can take</source>
+        <translation type="unfinished">lo que piden las plantas menos lo que pueden tomar</translation>
+    </message>
+    <message>
+        <source>what the solids laid down so far give back day by day, slower as they get old</source>
+        <translation type="unfinished">lo que devuelven día a día los sólidos depositados hasta ahora, más lento al envejecer</translation>
+    </message>
+    <message>
+        <source>what the water lacks of the target, times its volume, over the iron in the product</source>
+        <translation type="unfinished">lo que le falta al agua para el objetivo por su volumen, entre el hierro del producto</translation>
     </message>
     <message>
         <source>what to do in a power cut; numbers, places, photos</source>
@@ -8674,12 +11382,32 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">qué se construyó, las primeras doce semanas, a quién llamar; para el dueño</translation>
     </message>
     <message>
+        <source>what was counted, less what is used before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was gathered, times what rots free by then, less gas, as much as goes back</source>
+        <translation type="unfinished">lo recogido por lo que se libera hasta entonces, menos gas, lo que se devuelve</translation>
+    </message>
+    <message>
+        <source>what was gathered, times what rots free by then, times the share lost as gas</source>
+        <translation type="unfinished">lo recogido por lo que se libera hasta entonces por la parte perdida como gas</translation>
+    </message>
+    <message>
         <source>what was read</source>
         <translation type="unfinished">lo que se leyó</translation>
     </message>
     <message>
+        <source>what was seen, over what the book says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>what was taken out, how it is kept, when and where it goes back</source>
         <translation type="unfinished">qué se sacó, cómo se guarda, cuándo y adónde vuelve</translation>
+    </message>
+    <message>
+        <source>what was there, and what was supplied since, less what plants took and what left</source>
+        <translation type="unfinished">lo que había y lo aportado desde entonces, menos lo que tomaron las plantas y lo que salió</translation>
     </message>
     <message>
         <source>when it falls to {limit}, no base given{start}</source>
@@ -8694,12 +11422,36 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">quién lo hizo o lo vio</translation>
     </message>
     <message>
+        <source>whole</source>
+        <translation type="unfinished">todo</translation>
+    </message>
+    <message>
+        <source>whole dry mass</source>
+        <translation type="unfinished">masa seca entera</translation>
+    </message>
+    <message>
+        <source>whole pots, times the seeds in each</source>
+        <translation type="unfinished">macetas enteras por las semillas de cada una</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation type="unfinished">ancho</translation>
+    </message>
+    <message>
+        <source>window days</source>
+        <translation type="unfinished">días de ventana</translation>
+    </message>
+    <message>
         <source>with gravel ({gravel}): {verdict}</source>
         <translation type="unfinished">con la grava ({gravel}): {verdict}</translation>
     </message>
     <message>
         <source>with it {share}</source>
         <translation type="unfinished">con ello {share}</translation>
+    </message>
+    <message>
+        <source>with what stands already</source>
+        <translation type="unfinished">con lo que ya hay</translation>
     </message>
     <message>
         <source>within</source>
@@ -8718,6 +11470,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">calculado con lo leído en la fuente</translation>
     </message>
     <message>
+        <source>working share</source>
+        <translation type="unfinished">parte activa</translation>
+    </message>
+    <message>
+        <source>worth</source>
+        <translation type="unfinished">valor del plan</translation>
+    </message>
+    <message>
+        <source>worth of targets</source>
+        <translation type="unfinished">valor de los objetivos</translation>
+    </message>
+    <message>
         <source>wrong</source>
         <translation type="unfinished">wrong</translation>
     </message>
@@ -8734,6 +11498,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">ayer</translation>
     </message>
     <message>
+        <source>yield</source>
+        <translation type="unfinished">rendimiento</translation>
+    </message>
+    <message>
+        <source>yield by the book, for the picks and the room that these plants have</source>
+        <translation type="unfinished">rendimiento según el libro, para los cortes y el espacio que tienen estas plantas</translation>
+    </message>
+    <message>
+        <source>yield of a plant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>your own rule as calendars write it, such as FREQ=MONTHLY;BYDAY=1TH</source>
         <translation type="unfinished">su propia regla como la escriben los calendarios, p. ej. FREQ=MONTHLY;BYDAY=1TH</translation>
     </message>
@@ -8744,6 +11520,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>your own value, for this batch</source>
         <translation type="unfinished">su propio valor, para este lote</translation>
+    </message>
+    <message>
+        <source>{about} off feed for {days} d of the week</source>
+        <translation type="unfinished">{about} sin comer {days} d de la semana</translation>
+    </message>
+    <message>
+        <source>{about}: the fish are young, {weight_g} g each against {harvest_weight_g} g at harvest</source>
+        <translation type="unfinished">{about}: los peces son jóvenes, {weight_g} g cada uno frente a {harvest_weight_g} g en la cosecha</translation>
     </message>
     <message>
         <source>{added} new sowings, {changed} changed, {removed} go, {same} stay as they are.</source>
@@ -9054,6 +11838,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">hace {days} días</translation>
     </message>
     <message>
+        <source>{days} days earlier, to fall on a day of work</source>
+        <translation type="unfinished">{days} días antes, para caer en un día de trabajo</translation>
+    </message>
+    <message>
         <source>{days} so far</source>
         <translation type="unfinished">{days} hasta ahora</translation>
     </message>
@@ -9064,6 +11852,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{direction}, {change} a week</source>
         <translation type="unfinished">{direction}, {change} por semana</translation>
+    </message>
+    <message>
+        <source>{draws} draws from seed {seed}: the same seed gives the same draws</source>
+        <translation type="unfinished">{draws} sorteos con el número inicial {seed}: el mismo número da los mismos sorteos</translation>
     </message>
     <message>
         <source>{element} in {loop}</source>
@@ -9094,6 +11886,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{fish} peces</translation>
     </message>
     <message>
+        <source>{fish} fish are harvested on {on}</source>
+        <translation type="unfinished">se cosechan {fish} peces el {on}</translation>
+    </message>
+    <message>
+        <source>{fish} fish harvested on {on}: feed falls {fall_share} {span}</source>
+        <translation type="unfinished">{fish} peces cosechados el {on}: el alimento baja {fall_share} {span}</translation>
+    </message>
+    <message>
+        <source>{fish} fish of {about} harvested on {on}: the feed has not got over it yet</source>
+        <translation type="unfinished">{fish} peces de {about} cosechados el {on}: el alimento aún no se recupera</translation>
+    </message>
+    <message>
         <source>{fish}, on {day}</source>
         <translation type="unfinished">{fish}, el {day}</translation>
     </message>
@@ -9104,6 +11908,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{grams} g a day</source>
         <translation type="unfinished">{grams} g al día</translation>
+    </message>
+    <message>
+        <source>{grams} g are of days before the plan, taken to be like its first week</source>
+        <translation type="unfinished">{grams} g son de días antes del plan, tomados como su primera semana</translation>
     </message>
     <message>
         <source>{grams} g each</source>
@@ -9230,6 +12038,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{low} a {high}</translation>
     </message>
     <message>
+        <source>{low} to {high} eq must be reckoned with; the balance of nitrogen gives {balance} eq</source>
+        <translation type="unfinished">hay que contar con {low} a {high} eq; el balance de nitrógeno da {balance} eq</translation>
+    </message>
+    <message>
         <source>{low} to {high} m²</source>
         <translation type="unfinished">{low} a {high} m²</translation>
     </message>
@@ -9254,8 +12066,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{many} días</translation>
     </message>
     <message>
+        <source>{many} dead are entered, more than were left</source>
+        <translation type="unfinished">se anotaron {many} muertos, más de los que quedaban</translation>
+    </message>
+    <message>
         <source>{many} earlier</source>
         <translation type="unfinished">{many} antes</translation>
+    </message>
+    <message>
+        <source>{many} figures are moved together, for they go together</source>
+        <translation type="unfinished">{many} cifras se mueven juntas, porque van juntas</translation>
+    </message>
+    <message>
+        <source>{many} figures with a range were moved one at a time, as if none hung on another</source>
+        <translation type="unfinished">{many} cifras con rango se movieron una por una, como si ninguna dependiera de otra</translation>
     </message>
     <message>
         <source>{many} fish</source>
@@ -9296,6 +12120,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{many} shorter</source>
         <translation type="unfinished">{many} menos</translation>
+    </message>
+    <message>
+        <source>{many} smaller parts are summed as others</source>
+        <translation type="unfinished">{many} partes menores se suman como otras</translation>
     </message>
     <message>
         <source>{many} tasks are late. {first}</source>
@@ -9588,6 +12416,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{tank}, {fish}; filtro; biofiltro; {beds}</translation>
     </message>
     <message>
+        <source>{tests} tests and {batches} batches of the lot were counted, {n} seeds in all</source>
+        <translation type="unfinished">se contaron {tests} pruebas y {batches} lotes de cultivo de esta semilla, {n} semillas en total</translation>
+    </message>
+    <message>
         <source>{title} ({count})</source>
         <translation type="unfinished">{title} ({count})</translation>
     </message>
@@ -9694,6 +12526,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>± spread</source>
         <translation type="unfinished">± variación</translation>
+    </message>
+    <message>
+        <source>Σ days: what lies × limit × rate, each day's by its age</source>
+        <translation type="unfinished">Σ días: lo que yace × límite × velocidad, cada día según su edad</translation>
     </message>
     <message>
         <source>– (letter of the band no demand)</source>

@@ -6594,6 +6594,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Bakit kulang ang {element}</translation>
     </message>
     <message>
+        <source>Why {value}?</source>
+        <translation type="unfinished">Bakit {value}?</translation>
+    </message>
+    <message>
         <source>Why: {causes}</source>
         <translation type="unfinished">Bakit: {causes}</translation>
     </message>
@@ -6604,6 +6608,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Why?</source>
         <translation type="unfinished">Bakit?</translation>
+    </message>
+    <message>
+        <source>Why? {keys} or the right button tells</source>
+        <translation type="unfinished">Bakit? Sinasabi ng {keys} o ng kanang pindutan</translation>
     </message>
     <message>
         <source>Width</source>
@@ -6834,6 +6842,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">papel na label</translation>
     </message>
     <message>
+        <source>a unit</source>
+        <translation type="unfinished">bawat yunit</translation>
+    </message>
+    <message>
+        <source>a week that is wanted in part wants part of its amount</source>
+        <translation type="unfinished">ang linggong bahagi lang ang kailangan ay bahagi lang ng dami ang hinihingi</translation>
+    </message>
+    <message>
         <source>a week, beyond what is supplied; nothing the plan has doses of fills it</source>
         <translation type="unfinished">bawat linggo, higit sa supply; walang dosis sa plano na pupuno nito</translation>
     </message>
@@ -6846,8 +6862,36 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mga {kg} kg</translation>
     </message>
     <message>
+        <source>acid</source>
+        <translation type="unfinished">asido</translation>
+    </message>
+    <message>
+        <source>acid by the log</source>
+        <translation type="unfinished">asido ayon sa talaan</translation>
+    </message>
+    <message>
+        <source>acid eq per kg feed</source>
+        <translation type="unfinished">asido bawat kg ng pakain</translation>
+    </message>
+    <message>
+        <source>acid made in a week</source>
+        <translation type="unfinished">asidong nagagawa sa isang linggo</translation>
+    </message>
+    <message>
+        <source>acid of the week, as the alkalinity it takes, over the water of the loop</source>
+        <translation type="unfinished">asido ng linggo, bilang alkalinity na inaalis nito, hinati sa tubig ng loop</translation>
+    </message>
+    <message>
+        <source>acid that takes as much alkalinity as was seen to go, and the base given meanwhile</source>
+        <translation type="unfinished">asidong nag-aalis ng kasindami ng nakitang nawalang alkalinity, at ang base na ibinigay noon</translation>
+    </message>
+    <message>
         <source>act</source>
         <translation type="unfinished">act</translation>
+    </message>
+    <message>
+        <source>actual days</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>added</source>
@@ -6856,6 +6900,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>aerated</source>
         <translation type="unfinished">may hangin</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation type="unfinished">pagkatapos</translation>
     </message>
     <message>
         <source>after feeding {peak}</source>
@@ -6868,6 +6916,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>against the four weeks before; {back}</source>
         <translation type="unfinished">kumpara sa apat na linggong nauna; {back}</translation>
+    </message>
+    <message>
+        <source>age days</source>
+        <translation type="unfinished">edad</translation>
     </message>
     <message>
         <source>aim of the check</source>
@@ -6902,12 +6954,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bababa ng {fall} ang alkalinity kung walang base; {agreement}</translation>
     </message>
     <message>
+        <source>alkalinity foreseen</source>
+        <translation type="unfinished">inaasahang alkalinity</translation>
+    </message>
+    <message>
+        <source>alkalinity that goes until pH is at the limit, free carbon dioxide unchanged</source>
+        <translation type="unfinished">alkalinity na nawawala hanggang umabot ang pH sa limit, walang bago sa malayang carbon dioxide</translation>
+    </message>
+    <message>
+        <source>alkalinity to spare</source>
+        <translation type="unfinished">palugit na alkalinity</translation>
+    </message>
+    <message>
         <source>all at once</source>
         <translation type="unfinished">lahat nang sabay</translation>
     </message>
     <message>
         <source>all batches of the weeks below</source>
         <translation type="unfinished">lahat ng batch ng mga linggo sa ibaba</translation>
+    </message>
+    <message>
+        <source>all come up to the best temperature, none at the ceiling, in a line between</source>
+        <translation type="unfinished">tumutubo lahat hanggang sa pinakamainam na init, wala sa pinakamataas, tuwid na guhit sa pagitan</translation>
     </message>
     <message>
         <source>all fish</source>
@@ -6918,12 +6986,48 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">lahat ng paghahasik, balanse at ani linggo-linggo, may mga palagay at pinagmulan</translation>
     </message>
     <message>
+        <source>all that are left from the day before, and what changed that morning</source>
+        <translation type="unfinished">lahat ng natira mula kahapon, at ang nabago nang umagang iyon</translation>
+    </message>
+    <message>
+        <source>allowance</source>
+        <translation type="unfinished">palugit sa pagkawala</translation>
+    </message>
+    <message>
         <source>along with what was changed: {kinds}</source>
         <translation type="unfinished">kasama ng binago: {kinds}</translation>
     </message>
     <message>
+        <source>altitude</source>
+        <translation type="unfinished">taas mula dagat</translation>
+    </message>
+    <message>
+        <source>ammonia</source>
+        <translation type="unfinished">ammonia</translation>
+    </message>
+    <message>
         <source>ammonia (TAN)</source>
         <translation type="unfinished">amonya (TAN)</translation>
+    </message>
+    <message>
+        <source>ammonia nitrogen a day</source>
+        <translation type="unfinished">nitrogen ng ammonia bawat araw</translation>
+    </message>
+    <message>
+        <source>ammonia nitrogen over what a square metre of biofilm takes at the water's warmth</source>
+        <translation type="unfinished">nitrogen ng ammonia na hinati sa kaya ng isang metro kuwadrado ng biofilm sa init ng tubig</translation>
+    </message>
+    <message>
+        <source>ammonia per protein</source>
+        <translation type="unfinished">ammonia bawat protina</translation>
+    </message>
+    <message>
+        <source>amount</source>
+        <translation type="unfinished">dami</translation>
+    </message>
+    <message>
+        <source>amount, times its price</source>
+        <translation type="unfinished">dami na minultiplika sa presyo nito</translation>
     </message>
     <message>
         <source>ample</source>
@@ -6942,12 +7046,64 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">anumang araw ng linggo</translation>
     </message>
     <message>
+        <source>appetite share</source>
+        <translation type="unfinished">gana sa pagkain</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation type="unfinished">lawak</translation>
+    </message>
+    <message>
+        <source>area fed</source>
+        <translation type="unfinished">lawak na napapakain</translation>
+    </message>
+    <message>
+        <source>area of a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area of a batch in the week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area of a crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area of a plant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area of places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area, times what a square metre asks for, for the protein that is fed</source>
+        <translation type="unfinished">lawak na minultiplika sa hinihingi ng isang metro kuwadrado, para sa protinang ipinapakain</translation>
+    </message>
+    <message>
         <source>as CaCO3</source>
         <translation type="unfinished">bilang CaCO3</translation>
     </message>
     <message>
+        <source>as entered</source>
+        <translation type="unfinished">gaya ng inilagay</translation>
+    </message>
+    <message>
+        <source>as last weighed or stocked, and grown since; fish that were added change the mean</source>
+        <translation type="unfinished">ayon sa huling timbang o paglagay, at inilaki mula noon; nababago ng idinagdag na isda ang mean</translation>
+    </message>
+    <message>
         <source>as manure: below the leaf, not on a harvest day, own tools</source>
         <translation type="unfinished">gaya ng dumi ng hayop: sa ilalim ng dahon, hindi sa araw ng ani, sariling gamit</translation>
+    </message>
+    <message>
+        <source>as many plants as cover their weeks, less what later sowings make needless</source>
+        <translation type="unfinished">kasindaming halaman na sapat sa mga linggo nila, bawas ang hindi na kailangan dahil sa mga susunod na hasik</translation>
+    </message>
+    <message>
+        <source>as much base as acid is made</source>
+        <translation type="unfinished">kasindami ng asidong nagagawa</translation>
     </message>
     <message>
         <source>as nitrogen, for the filter to take up</source>
@@ -6956,6 +7112,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>as nitrogen; from {tan} mg/L ammonia, pH {ph}, {warmth} °C; at most {limit} for these fish</source>
         <translation type="unfinished">bilang nitrogen; mula sa {tan} mg/L ammonia, pH {ph}, {warmth} °C; hanggang {limit} para sa isdang ito</translation>
+    </message>
+    <message>
+        <source>as the forecast of the changed farm has it</source>
+        <translation type="unfinished">ayon sa pagtaya sa binagong farm</translation>
+    </message>
+    <message>
+        <source>as the log shows it from {first} to {last}</source>
+        <translation type="unfinished">ayon sa talaan mula {first} hanggang {last}</translation>
     </message>
     <message>
         <source>as the packet says</source>
@@ -6986,8 +7150,32 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ipinalagay</translation>
     </message>
     <message>
+        <source>at least</source>
+        <translation type="unfinished">hindi bababa sa</translation>
+    </message>
+    <message>
         <source>at least {amount} {unit}; of {draws} draws</source>
         <translation type="unfinished">kahit {amount} {unit}; sa {draws} subok</translation>
+    </message>
+    <message>
+        <source>at most {cap_g} g at once, so that pH rises by no more than {step} in a day</source>
+        <translation type="unfinished">hanggang {cap_g} g lang sa isang bigay, para hindi tumaas ang pH nang higit sa {step} sa isang araw</translation>
+    </message>
+    <message>
+        <source>at most {limit} mg/L for these fish</source>
+        <translation type="unfinished">hanggang {limit} mg/L lang para sa mga isdang ito</translation>
+    </message>
+    <message>
+        <source>at one end of {figure} alone nothing is left</source>
+        <translation type="unfinished">sa isang dulo pa lang ng {figure} ay wala nang natitira</translation>
+    </message>
+    <message>
+        <source>at the earliest, with the fastest fall; with the slowest on {latest}</source>
+        <translation type="unfinished">pinakamaaga, sa pinakamabilis na bagsak; sa pinakamabagal ay sa {latest}</translation>
+    </message>
+    <message>
+        <source>at the earliest; perhaps it is not reached at all within the plan</source>
+        <translation type="unfinished">pinakamaaga; baka hindi ito maabot sa loob ng plano</translation>
     </message>
     <message>
         <source>back on {day}</source>
@@ -7002,6 +7190,34 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">saklaw, mababa</translation>
     </message>
     <message>
+        <source>bands of leafy and fruiting crops mixed by area, for the protein that is fed</source>
+        <translation type="unfinished">saklaw ng pananim na dahon at bunga, pinaghalo ayon sa lawak, para sa protinang ipinapakain</translation>
+    </message>
+    <message>
+        <source>base</source>
+        <translation type="unfinished">base</translation>
+    </message>
+    <message>
+        <source>base eq</source>
+        <translation type="unfinished">base</translation>
+    </message>
+    <message>
+        <source>base in a dose</source>
+        <translation type="unfinished">base sa isang dosis</translation>
+    </message>
+    <message>
+        <source>base that does not fit</source>
+        <translation type="unfinished">base na hindi kasya</translation>
+    </message>
+    <message>
+        <source>base wanted in a week</source>
+        <translation type="unfinished">base na kailangan sa isang linggo</translation>
+    </message>
+    <message>
+        <source>base wanted, less what fits into the doses of a week without moving pH too far</source>
+        <translation type="unfinished">base na kailangan, bawas ang kasya sa mga dosis ng linggo nang hindi labis na ginagalaw ang pH</translation>
+    </message>
+    <message>
         <source>base {eq}</source>
         <translation type="unfinished">base {eq}</translation>
     </message>
@@ -7014,6 +7230,22 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kama</translation>
     </message>
     <message>
+        <source>bed days</source>
+        <translation type="unfinished">mga araw sa kama</translation>
+    </message>
+    <message>
+        <source>bed density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bed places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bed survival share</source>
+        <translation type="unfinished">bahaging nabubuhay sa kama</translation>
+    </message>
+    <message>
         <source>beds</source>
         <translation type="unfinished">mga kama</translation>
     </message>
@@ -7022,8 +7254,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mga kama habang itina-type mo</translation>
     </message>
     <message>
+        <source>before</source>
+        <translation type="unfinished">bago</translation>
+    </message>
+    <message>
+        <source>before your own value it was {value} ({source})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>begins with the last test before the plan, and is counted on from {day}</source>
+        <translation type="unfinished">nagsisimula sa huling suri bago ang plano, at binibilang mula {day}</translation>
+    </message>
+    <message>
         <source>below 0 for earlier</source>
         <translation type="unfinished">mas mababa sa 0 kung mas maaga</translation>
+    </message>
+    <message>
+        <source>best found by trying, all else as it is</source>
+        <translation type="unfinished">pinakamahusay na natagpuan sa pagsubok, walang ibang binago</translation>
     </message>
     <message>
         <source>between {first} and {last}</source>
@@ -7038,12 +7286,52 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bicarbonate, banayad</translation>
     </message>
     <message>
+        <source>biofilm surface needed</source>
+        <translation type="unfinished">lawak ng biofilm na kailangan</translation>
+    </message>
+    <message>
+        <source>biofilm surface of gravel</source>
+        <translation type="unfinished">lawak ng biofilm ng graba</translation>
+    </message>
+    <message>
+        <source>biofilm surface there is</source>
+        <translation type="unfinished">lawak ng biofilm na mayroon</translation>
+    </message>
+    <message>
         <source>block</source>
         <translation type="unfinished">bloke</translation>
     </message>
     <message>
+        <source>body content</source>
+        <translation type="unfinished">laman ng katawan</translation>
+    </message>
+    <message>
+        <source>book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>book days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>book days to first pick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>book days, no climate entered</source>
         <translation type="unfinished">araw ng libro, walang klimang nailagay</translation>
+    </message>
+    <message>
+        <source>book weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>book yield</source>
+        <translation type="unfinished">ani ayon sa aklat</translation>
+    </message>
+    <message>
+        <source>bound</source>
+        <translation type="unfinished">hangganan</translation>
     </message>
     <message>
         <source>bright</source>
@@ -7052,6 +7340,22 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>brings sodium: only as a last resort</source>
         <translation type="unfinished">may dalang sodium: kung wala nang iba</translation>
+    </message>
+    <message>
+        <source>brought by others</source>
+        <translation type="unfinished">dala ng iba</translation>
+    </message>
+    <message>
+        <source>by fish added</source>
+        <translation type="unfinished">dahil sa idinagdag na isda</translation>
+    </message>
+    <message>
+        <source>by the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the careful end of the band {value} {unit}</source>
+        <translation type="unfinished">ayon sa maingat na dulo ng saklaw {value} {unit}</translation>
     </message>
     <message>
         <source>by {rule} this feed carries {low} to {high} m², by {other} {other_low} to {other_high} m²</source>
@@ -7066,6 +7370,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ca</translation>
     </message>
     <message>
+        <source>caco3 g per</source>
+        <translation type="unfinished">CaCO₃ bawat eq</translation>
+    </message>
+    <message>
         <source>calcium</source>
         <translation type="unfinished">kalsyo</translation>
     </message>
@@ -7074,8 +7382,60 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">na-calibrate</translation>
     </message>
     <message>
+        <source>came up</source>
+        <translation type="unfinished">tumubo</translation>
+    </message>
+    <message>
+        <source>capped</source>
+        <translation type="unfinished">tinabas</translation>
+    </message>
+    <message>
+        <source>captured share</source>
+        <translation type="unfinished">bahaging nahuhuli</translation>
+    </message>
+    <message>
         <source>carbonate</source>
         <translation type="unfinished">carbonate</translation>
+    </message>
+    <message>
+        <source>caught before</source>
+        <translation type="unfinished">nahuli dati</translation>
+    </message>
+    <message>
+        <source>caught in plan</source>
+        <translation type="unfinished">nahuli sa plano</translation>
+    </message>
+    <message>
+        <source>caution spreads</source>
+        <translation type="unfinished">deviation para sa ingat</translation>
+    </message>
+    <message>
+        <source>ceiling</source>
+        <translation type="unfinished">pinakamataas</translation>
+    </message>
+    <message>
+        <source>chance</source>
+        <translation type="unfinished">tsansa</translation>
+    </message>
+    <message>
+        <source>change at high</source>
+        <translation type="unfinished">pagbabago sa mataas</translation>
+    </message>
+    <message>
+        <source>change at low</source>
+        <translation type="unfinished">pagbabago sa mababa</translation>
+    </message>
+    <message>
+        <source>change of a reading in a week</source>
+        <translation type="unfinished">pagbabago ng sukat sa isang linggo</translation>
+    </message>
+    <message>
+        <source>change per</source>
+        <translation type="unfinished">pagbabago bawat grado</translation>
+    </message>
+    <message>
+        <source>change per week</source>
+        <translation type="unfinished">pagbabago bawat linggo</translation>
     </message>
     <message>
         <source>change the feed at {grams} g</source>
@@ -7084,6 +7444,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>changed on it: {fields}</source>
         <translation type="unfinished">binago rito: {fields}</translation>
+    </message>
+    <message>
+        <source>changed that morning</source>
+        <translation type="unfinished">nabago nang umagang iyon</translation>
     </message>
     <message>
         <source>changes</source>
@@ -7102,12 +7466,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">paghawan</translation>
     </message>
     <message>
+        <source>clearing days</source>
+        <translation type="unfinished">mga araw ng paglilinis</translation>
+    </message>
+    <message>
+        <source>closure</source>
+        <translation type="unfinished">pagsara ng dahon</translation>
+    </message>
+    <message>
         <source>cold</source>
         <translation type="unfinished">lamig</translation>
     </message>
     <message>
         <source>cold store {warmth} °C</source>
         <translation type="unfinished">malamig na imbakan {warmth} °C</translation>
+    </message>
+    <message>
+        <source>cold water: at {water_c} °C {about} grow at {growth_share} of what they would at {optimum_c} °C</source>
+        <translation type="unfinished">malamig ang tubig: sa {water_c} °C, {growth_share} lang ang paglaki ng {about} kumpara sa {optimum_c} °C</translation>
+    </message>
+    <message>
+        <source>columns</source>
+        <translation type="unfinished">hanay pahaba</translation>
     </message>
     <message>
         <source>comes back: {elements}</source>
@@ -7118,8 +7498,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">karaniwang gawi</translation>
     </message>
     <message>
+        <source>conductivity</source>
+        <translation type="unfinished">conductivity</translation>
+    </message>
+    <message>
         <source>conductivity (EC)</source>
         <translation type="unfinished">konduktibidad (EC)</translation>
+    </message>
+    <message>
+        <source>conductivity times the factor of the meter</source>
+        <translation type="unfinished">conductivity na minultiplika sa factor ng panukat</translation>
+    </message>
+    <message>
+        <source>content</source>
+        <translation type="unfinished">laman</translation>
     </message>
     <message>
         <source>cool</source>
@@ -7130,8 +7522,40 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">iwinawasto ang {code}</translation>
     </message>
     <message>
+        <source>count</source>
+        <translation type="unfinished">bilang</translation>
+    </message>
+    <message>
+        <source>count the day before</source>
+        <translation type="unfinished">bilang noong nakaraang araw</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation type="unfinished">binilang</translation>
+    </message>
+    <message>
+        <source>counted dead</source>
+        <translation type="unfinished">nabilang na patay</translation>
+    </message>
+    <message>
+        <source>counted from the day of the reading, with no base given</source>
+        <translation type="unfinished">binilang mula sa araw ng suri, na walang ibinigay na base</translation>
+    </message>
+    <message>
+        <source>counted from {on} on</source>
+        <translation type="unfinished">binilang mula {on}</translation>
+    </message>
+    <message>
+        <source>counted on from the test of {day}; {expected} mg/L were expected there</source>
+        <translation type="unfinished">binilang mula sa suri noong {day}; {expected} mg/L ang inaasahan doon</translation>
+    </message>
+    <message>
         <source>country, or any words</source>
         <translation type="unfinished">bansa, o anumang salita</translation>
+    </message>
+    <message>
+        <source>counts as {weight} of a batch: the farther from the others, the less</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>crop of the book: sow it</source>
@@ -7142,8 +7566,36 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mga pananim</translation>
     </message>
     <message>
+        <source>daily death share</source>
+        <translation type="unfinished">bahaging namamatay bawat araw</translation>
+    </message>
+    <message>
+        <source>day at the middle spacing</source>
+        <translation type="unfinished">araw sa gitnang pagitan</translation>
+    </message>
+    <message>
         <source>day first</source>
         <translation type="unfinished">araw muna</translation>
+    </message>
+    <message>
+        <source>day in the bed</source>
+        <translation type="unfinished">araw sa kama</translation>
+    </message>
+    <message>
+        <source>day in the nursery</source>
+        <translation type="unfinished">araw sa punlaan</translation>
+    </message>
+    <message>
+        <source>day of clearing</source>
+        <translation type="unfinished">araw ng paglilinis</translation>
+    </message>
+    <message>
+        <source>day of germination</source>
+        <translation type="unfinished">araw ng pagtubo</translation>
+    </message>
+    <message>
+        <source>day of picking</source>
+        <translation type="unfinished">araw ng pag-ani</translation>
     </message>
     <message>
         <source>day on which it was filled</source>
@@ -7154,12 +7606,208 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">araw na ibinabalik ang katas</translation>
     </message>
     <message>
+        <source>days</source>
+        <translation type="unfinished">araw</translation>
+    </message>
+    <message>
+        <source>days a calibration is late</source>
+        <translation type="unfinished">araw na huli ang calibration</translation>
+    </message>
+    <message>
+        <source>days a test is late</source>
+        <translation type="unfinished">araw na huli ang pagsusuri</translation>
+    </message>
+    <message>
+        <source>days before</source>
+        <translation type="unfinished">araw bago nito</translation>
+    </message>
+    <message>
+        <source>days before the stage and its own, the first of them counted as well</source>
+        <translation type="unfinished">mga araw bago ang yugto at ang sa kaniya, bilang pati ang una</translation>
+    </message>
+    <message>
+        <source>days between doses, less days since the last</source>
+        <translation type="unfinished">araw sa pagitan ng dosis, bawas ang araw mula noong huli</translation>
+    </message>
+    <message>
+        <source>days by the book or the grower, in whole days, and what warmth and light add</source>
+        <translation type="unfinished">mga araw ayon sa aklat o nagtatanim, buong araw, at ang dagdag ng init at liwanag</translation>
+    </message>
+    <message>
+        <source>days from sowing to the first pick, and days it is ready early</source>
+        <translation type="unfinished">araw mula hasik hanggang unang ani, at araw na maagang handa</translation>
+    </message>
+    <message>
+        <source>days from the day on which it was due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days from the day on which it was due until today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days from the first free day to the day shown, both counted</source>
+        <translation type="unfinished">araw mula unang bakanteng araw hanggang ipinapakita, parehong bilang</translation>
+    </message>
+    <message>
+        <source>days from the first pick to the last, and the last day itself</source>
+        <translation type="unfinished">araw mula unang ani hanggang huli, at ang huling araw mismo</translation>
+    </message>
+    <message>
+        <source>days late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days of it</source>
+        <translation type="unfinished">mga araw nito</translation>
+    </message>
+    <message>
+        <source>days of rotting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days ready early</source>
+        <translation type="unfinished">araw na maagang handa</translation>
+    </message>
+    <message>
+        <source>days since it was last done, less days between</source>
+        <translation type="unfinished">araw mula nang huling gawin, bawas ang araw sa pagitan</translation>
+    </message>
+    <message>
+        <source>days since last</source>
+        <translation type="unfinished">araw mula noong huli</translation>
+    </message>
+    <message>
+        <source>days since last dose</source>
+        <translation type="unfinished">araw mula noong huling dosis</translation>
+    </message>
+    <message>
+        <source>days since sowing</source>
+        <translation type="unfinished">araw mula sa paghahasik</translation>
+    </message>
+    <message>
+        <source>days since sowing less those before the stage, the first counted as one</source>
+        <translation type="unfinished">araw mula hasik bawas ang bago ang yugto, isa ang bilang ng una</translation>
+    </message>
+    <message>
+        <source>days that it took, less days planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days the grower gave, times the usual spread of such days</source>
+        <translation type="unfinished">mga araw na ibinigay ng nagtatanim, minultiplika sa karaniwang kalat ng ganoong araw</translation>
+    </message>
+    <message>
+        <source>days to clearing</source>
+        <translation type="unfinished">araw bago ang paglilinis</translation>
+    </message>
+    <message>
+        <source>days to first pick</source>
+        <translation type="unfinished">araw bago ang unang ani</translation>
+    </message>
+    <message>
+        <source>days to germination</source>
+        <translation type="unfinished">araw bago ang pagtubo</translation>
+    </message>
+    <message>
+        <source>days to the bed</source>
+        <translation type="unfinished">araw bago ilipat sa kama</translation>
+    </message>
+    <message>
+        <source>days to the day</source>
+        <translation type="unfinished">araw hanggang sa araw na iyon</translation>
+    </message>
+    <message>
+        <source>days to the first</source>
+        <translation type="unfinished">araw hanggang sa una</translation>
+    </message>
+    <message>
+        <source>days to the first pick</source>
+        <translation type="unfinished">araw bago ang unang ani</translation>
+    </message>
+    <message>
+        <source>days to the last at the middle spacing</source>
+        <translation type="unfinished">araw hanggang huli sa gitnang pagitan</translation>
+    </message>
+    <message>
+        <source>days to the last in the bed before picking</source>
+        <translation type="unfinished">araw hanggang huli sa kama bago mag-ani</translation>
+    </message>
+    <message>
+        <source>days to the last in the nursery</source>
+        <translation type="unfinished">araw hanggang huli sa punlaan</translation>
+    </message>
+    <message>
+        <source>days to the last of clearing</source>
+        <translation type="unfinished">araw hanggang huli ng paglilinis</translation>
+    </message>
+    <message>
+        <source>days to the last of germination</source>
+        <translation type="unfinished">araw hanggang huli ng pagtubo</translation>
+    </message>
+    <message>
+        <source>days to the last pick</source>
+        <translation type="unfinished">araw hanggang huling ani</translation>
+    </message>
+    <message>
+        <source>days to the middle spacing</source>
+        <translation type="unfinished">araw bago ang gitnang pagitan</translation>
+    </message>
+    <message>
+        <source>days to the nursery</source>
+        <translation type="unfinished">araw bago sa punlaan</translation>
+    </message>
+    <message>
+        <source>days until places are free</source>
+        <translation type="unfinished">araw bago may bakanteng lugar</translation>
+    </message>
+    <message>
+        <source>days until the fall of alkalinity adds up to what is to spare</source>
+        <translation type="unfinished">araw hanggang maubos ng bagsak ng alkalinity ang palugit</translation>
+    </message>
+    <message>
+        <source>days until warmth and light have added up to the days by the book, less those days</source>
+        <translation type="unfinished">araw hanggang mabuo ng init at liwanag ang mga araw ng aklat, bawas ang mga araw na iyon</translation>
+    </message>
+    <message>
+        <source>days within farm share</source>
+        <translation type="unfinished">bahagi ng pag-iiba sa loob ng isang farm</translation>
+    </message>
+    <message>
         <source>days without work, parted by commas, such as 24 Dec 2027, 25 Dec 2027</source>
         <translation type="unfinished">mga araw na walang trabaho, pinaghihiwalay ng kuwit, gaya ng 24 Dec 2027, 25 Dec 2027</translation>
     </message>
     <message>
+        <source>days, in weeks</source>
+        <translation type="unfinished">araw, sa linggo</translation>
+    </message>
+    <message>
+        <source>days, times the growth of a day</source>
+        <translation type="unfinished">araw na minultiplika sa paglaki sa isang araw</translation>
+    </message>
+    <message>
+        <source>days, times the mean fall of a day at its quickest</source>
+        <translation type="unfinished">araw na minultiplika sa karaniwang bagsak ng isang araw sa pinakamabilis nito</translation>
+    </message>
+    <message>
+        <source>days, times what is fed a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>demand</source>
         <translation type="unfinished">kailangan</translation>
+    </message>
+    <message>
+        <source>demand of a batch</source>
+        <translation type="unfinished">kailangan ng isang batch</translation>
+    </message>
+    <message>
+        <source>demand times</source>
+        <translation type="unfinished">kailangan, ilang beses</translation>
     </message>
     <message>
         <source>demand, proposal</source>
@@ -7170,12 +7818,44 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kailangan, ngayon</translation>
     </message>
     <message>
+        <source>density</source>
+        <translation type="unfinished">siksik</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation type="unfinished">lalim</translation>
+    </message>
+    <message>
+        <source>depth of water, times its weight</source>
+        <translation type="unfinished">lalim ng tubig na minultiplika sa bigat nito</translation>
+    </message>
+    <message>
+        <source>dissolved from feed</source>
+        <translation type="unfinished">natunaw mula sa pakain</translation>
+    </message>
+    <message>
+        <source>dissolved from feed of a group</source>
+        <translation type="unfinished">natunaw mula sa pakain ng isang grupo</translation>
+    </message>
+    <message>
         <source>dissolved oxygen</source>
         <translation type="unfinished">natunaw na oksiheno</translation>
     </message>
     <message>
+        <source>dissolved solids</source>
+        <translation type="unfinished">natunaw na solido</translation>
+    </message>
+    <message>
         <source>dissolved solids (TDS)</source>
         <translation type="unfinished">natunaw na solido (TDS)</translation>
+    </message>
+    <message>
+        <source>dissolved solids over the factor of the meter</source>
+        <translation type="unfinished">natunaw na solido na hinati sa factor ng panukat</translation>
+    </message>
+    <message>
+        <source>dissolving share</source>
+        <translation type="unfinished">bahaging natutunaw</translation>
     </message>
     <message>
         <source>does not fit into the doses of one week</source>
@@ -7190,12 +7870,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kung gagawin ngayon, {weeks}</translation>
     </message>
     <message>
+        <source>dose</source>
+        <translation type="unfinished">dosis</translation>
+    </message>
+    <message>
+        <source>doses a week</source>
+        <translation type="unfinished">dosis bawat linggo</translation>
+    </message>
+    <message>
+        <source>doses in week</source>
+        <translation type="unfinished">dosis sa linggo</translation>
+    </message>
+    <message>
         <source>doubtful at this pH</source>
         <translation type="unfinished">alanganin sa pH na ito</translation>
     </message>
     <message>
         <source>doubtful: its meter was overdue for calibration</source>
         <translation type="unfinished">alanganin: lampas na sa calibration ang panukat nito</translation>
+    </message>
+    <message>
+        <source>doubtful: the meter of the {what} reading was overdue for calibration</source>
+        <translation type="unfinished">alanganin: lampas na sa takdang calibration ang panukat ng {what}</translation>
     </message>
     <message>
         <source>doubtful: {meter} was overdue</source>
@@ -7206,8 +7902,44 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kinuha sa lathalaing ito; pag-iingat ang ipinapakita, hindi katotohanan</translation>
     </message>
     <message>
+        <source>draws</source>
+        <translation type="unfinished">mga bunot</translation>
+    </message>
+    <message>
+        <source>draws that met</source>
+        <translation type="unfinished">mga bunot na umabot</translation>
+    </message>
+    <message>
+        <source>draws that met it, over all draws</source>
+        <translation type="unfinished">mga bunot na umabot, hinati sa lahat ng bunot</translation>
+    </message>
+    <message>
+        <source>dry mass</source>
+        <translation type="unfinished">tuyong bigat</translation>
+    </message>
+    <message>
+        <source>dry mass formed in the week</source>
+        <translation type="unfinished">tuyong bigat na nabuo sa linggo</translation>
+    </message>
+    <message>
+        <source>dry mass of a whole plant</source>
+        <translation type="unfinished">tuyong bigat ng buong halaman</translation>
+    </message>
+    <message>
+        <source>dry mass of a whole plant, times the share of its growth in the week</source>
+        <translation type="unfinished">tuyong bigat ng buong halaman na minultiplika sa bahagi ng paglaki nito sa linggo</translation>
+    </message>
+    <message>
+        <source>dry matter share</source>
+        <translation type="unfinished">bahagi ng tuyong bagay</translation>
+    </message>
+    <message>
         <source>due in {days} d</source>
         <translation type="unfinished">dapat sa loob ng {days} araw</translation>
+    </message>
+    <message>
+        <source>due on {day}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>dull</source>
@@ -7220,6 +7952,38 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>eases it</source>
         <translation type="unfinished">napapagaan ito</translation>
+    </message>
+    <message>
+        <source>effective</source>
+        <translation type="unfinished">init na may bisa</translation>
+    </message>
+    <message>
+        <source>element in a dose</source>
+        <translation type="unfinished">elemento sa isang dosis</translation>
+    </message>
+    <message>
+        <source>element in solids</source>
+        <translation type="unfinished">elemento sa solido</translation>
+    </message>
+    <message>
+        <source>element in the feed</source>
+        <translation type="unfinished">elemento sa pakain</translation>
+    </message>
+    <message>
+        <source>element kept in fish</source>
+        <translation type="unfinished">elementong naiiwan sa isda</translation>
+    </message>
+    <message>
+        <source>element lost as gas</source>
+        <translation type="unfinished">elementong nawawala bilang gas</translation>
+    </message>
+    <message>
+        <source>element share</source>
+        <translation type="unfinished">bahagi ng elemento</translation>
+    </message>
+    <message>
+        <source>element still wanting in a week</source>
+        <translation type="unfinished">elementong kulang pa sa isang linggo</translation>
     </message>
     <message>
         <source>empty: the limit of the species</source>
@@ -7254,6 +8018,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">eq bawat linggo</translation>
     </message>
     <message>
+        <source>every days</source>
+        <translation type="unfinished">tuwing ilang araw</translation>
+    </message>
+    <message>
         <source>every hole of every bed: what stands there, comes, goes, and what is free</source>
         <translation type="unfinished">bawat butas ng bawat kama: ano ang naroon, darating, aalis, at alin ang bakante</translation>
     </message>
@@ -7266,8 +8034,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">eksaktong kuwenta</translation>
     </message>
     <message>
+        <source>expected dead</source>
+        <translation type="unfinished">inaasahang patay</translation>
+    </message>
+    <message>
         <source>expected growth × feed conversion</source>
         <translation type="unfinished">inaasahang laki × feed conversion</translation>
+    </message>
+    <message>
+        <source>factor</source>
+        <translation type="unfinished">factor</translation>
     </message>
     <message>
         <source>factor not noted, {factor} taken</source>
@@ -7282,12 +8058,84 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">factor ng metro {factor}</translation>
     </message>
     <message>
+        <source>fall a day</source>
+        <translation type="unfinished">bagsak bawat araw</translation>
+    </message>
+    <message>
+        <source>fall of alkalinity before the day</source>
+        <translation type="unfinished">bagsak ng alkalinity bago ang araw</translation>
+    </message>
+    <message>
+        <source>fall of alkalinity in a week</source>
+        <translation type="unfinished">bagsak ng alkalinity sa isang linggo</translation>
+    </message>
+    <message>
+        <source>fall of alkalinity in some days</source>
+        <translation type="unfinished">bagsak ng alkalinity sa ilang araw</translation>
+    </message>
+    <message>
+        <source>fall of the feed at a harvest</source>
+        <translation type="unfinished">bagsak ng pakain sa isang ani</translation>
+    </message>
+    <message>
+        <source>fall of the feed in a week</source>
+        <translation type="unfinished">bagsak ng pakain sa isang linggo</translation>
+    </message>
+    <message>
+        <source>fall per week</source>
+        <translation type="unfinished">bagsak bawat linggo</translation>
+    </message>
+    <message>
+        <source>fall that day</source>
+        <translation type="unfinished">bagsak sa araw na iyon</translation>
+    </message>
+    <message>
+        <source>fallen before</source>
+        <translation type="unfinished">bumagsak bago nito</translation>
+    </message>
+    <message>
+        <source>fallen by acid</source>
+        <translation type="unfinished">bumagsak dahil sa asido</translation>
+    </message>
+    <message>
         <source>falling</source>
         <translation type="unfinished">bumababa</translation>
     </message>
     <message>
+        <source>fcr</source>
+        <translation type="unfinished">feed conversion</translation>
+    </message>
+    <message>
         <source>fe</source>
         <translation type="unfinished">fe</translation>
+    </message>
+    <message>
+        <source>feed</source>
+        <translation type="unfinished">pakain</translation>
+    </message>
+    <message>
+        <source>feed a day before the harvest</source>
+        <translation type="unfinished">pakain bawat araw bago ang ani</translation>
+    </message>
+    <message>
+        <source>feed a day in the week</source>
+        <translation type="unfinished">pakain bawat araw sa linggo</translation>
+    </message>
+    <message>
+        <source>feed a day in the week from the harvest</source>
+        <translation type="unfinished">pakain bawat araw sa linggo mula sa ani</translation>
+    </message>
+    <message>
+        <source>feed a day in the weeks before</source>
+        <translation type="unfinished">pakain bawat araw sa mga nakaraang linggo</translation>
+    </message>
+    <message>
+        <source>feed a day, times days</source>
+        <translation type="unfinished">pakain bawat araw na minultiplika sa mga araw</translation>
+    </message>
+    <message>
+        <source>feed beyond what stands asks for, over what a square metre asks for</source>
+        <translation type="unfinished">pakain na lampas sa hinihingi ng nakatanim, hinati sa hinihingi ng isang metro kuwadrado</translation>
     </message>
     <message>
         <source>feed by day for each tank, planned and given</source>
@@ -7298,6 +8146,54 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">feed conversion</translation>
     </message>
     <message>
+        <source>feed does not come back to where it was within the plan</source>
+        <translation type="unfinished">hindi na bumabalik ang pakain sa dati sa loob ng plano</translation>
+    </message>
+    <message>
+        <source>feed is back where it was on {on}, after {weeks} weeks</source>
+        <translation type="unfinished">balik sa dati ang pakain sa {on}, makalipas ang {weeks} linggo</translation>
+    </message>
+    <message>
+        <source>feed made for fish of the weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of a day over the meals of a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of a group a day</source>
+        <translation type="unfinished">pakain ng isang grupo bawat araw</translation>
+    </message>
+    <message>
+        <source>feed of a group in the month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of a group in the week</source>
+        <translation type="unfinished">pakain ng isang grupo sa linggo</translation>
+    </message>
+    <message>
+        <source>feed of a meal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of a meal over what a level scoop holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>feed of a week</source>
+        <translation type="unfinished">pakain ng isang linggo</translation>
+    </message>
+    <message>
+        <source>feed of a week, times the acid that comes of a kilogram of feed in a loop with plants</source>
+        <translation type="unfinished">pakain ng isang linggo na minultiplika sa asido mula sa isang kilo ng pakain sa loop na may halaman</translation>
+    </message>
+    <message>
+        <source>feed of some weeks</source>
+        <translation type="unfinished">pakain ng ilang linggo</translation>
+    </message>
+    <message>
         <source>feed of the fish</source>
         <translation type="unfinished">pakain ng isda</translation>
     </message>
@@ -7306,16 +8202,60 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bababa ng {share} % ang pakain ng loop</translation>
     </message>
     <message>
+        <source>feed over feed conversion</source>
+        <translation type="unfinished">pakain na hinati sa feed conversion</translation>
+    </message>
+    <message>
+        <source>feed over feed conversion, at most what the fish can eat for their growth</source>
+        <translation type="unfinished">pakain na hinati sa feed conversion, hanggang sa kayang kainin ng isda para lumaki</translation>
+    </message>
+    <message>
+        <source>feed over planted area</source>
+        <translation type="unfinished">pakain na hinati sa lawak na may tanim</translation>
+    </message>
+    <message>
+        <source>feed over the feed-rate ratio of the band's end</source>
+        <translation type="unfinished">pakain na hinati sa feed-rate ratio ng dulo ng saklaw</translation>
+    </message>
+    <message>
+        <source>feed really given, entered from {from} on</source>
+        <translation type="unfinished">pakaing talagang ibinigay, inilagay mula {from}</translation>
+    </message>
+    <message>
+        <source>feed to order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>feed {before} → {after} g/m²/d</source>
         <translation type="unfinished">pakain {before} → {after} g/m²/d</translation>
+    </message>
+    <message>
+        <source>feed, times its content</source>
+        <translation type="unfinished">pakain na minultiplika sa laman nito</translation>
+    </message>
+    <message>
+        <source>feed, times its protein, times the ammonia nitrogen that comes of protein</source>
+        <translation type="unfinished">pakain, minultiplika sa protina nito, minultiplika sa nitrogen ng ammonia mula sa protina</translation>
+    </message>
+    <message>
+        <source>feed, times protein, over protein per nitrogen</source>
+        <translation type="unfinished">pakain na minultiplika sa protina, hinati sa protina bawat nitrogen</translation>
     </message>
     <message>
         <source>feed, to {mass}/day</source>
         <translation type="unfinished">pakain, max {mass}/d</translation>
     </message>
     <message>
+        <source>feed-rate ratio</source>
+        <translation type="unfinished">feed-rate ratio</translation>
+    </message>
+    <message>
         <source>feeds</source>
         <translation type="unfinished">mga pakain</translation>
+    </message>
+    <message>
+        <source>fewest</source>
+        <translation type="unfinished">pinakakaunti</translation>
     </message>
     <message>
         <source>field conditions</source>
@@ -7342,6 +8282,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">unang araw ng paggamit, na-calibrate nang bago</translation>
     </message>
     <message>
+        <source>first day with weight ≥ harvest weight</source>
+        <translation type="unfinished">unang araw na ang bigat ≥ bigat sa pag-ani</translation>
+    </message>
+    <message>
+        <source>first pick</source>
+        <translation type="unfinished">unang ani</translation>
+    </message>
+    <message>
+        <source>first pick {days} d late because of {cause} (light alone {by_light} d, warmth alone {by_warmth} d)</source>
+        <translation type="unfinished">huli nang {days} araw ang unang ani dahil sa {cause} (liwanag lang {by_light} araw, init lang {by_warmth} araw)</translation>
+    </message>
+    <message>
         <source>fish</source>
         <translation type="unfinished">isda</translation>
     </message>
@@ -7350,12 +8302,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mas magaan ang isda sa ani</translation>
     </message>
     <message>
+        <source>fish on an average day, times the share that dies in a day, times days</source>
+        <translation type="unfinished">isda sa karaniwang araw, minultiplika sa bahaging namamatay sa isang araw, minultiplika sa mga araw</translation>
+    </message>
+    <message>
+        <source>fish, times their mean weight</source>
+        <translation type="unfinished">isda na minultiplika sa karaniwang bigat nila</translation>
+    </message>
+    <message>
+        <source>fish, times what each gains in the day</source>
+        <translation type="unfinished">isda na minultiplika sa dagdag ng bawat isa sa araw</translation>
+    </message>
+    <message>
         <source>fish, to {mass}</source>
         <translation type="unfinished">isda, max {mass}</translation>
     </message>
     <message>
         <source>fit not known: no pH reading</source>
         <translation type="unfinished">hindi alam kung bagay: walang suri ng pH</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation type="unfinished">base na kasya</translation>
     </message>
     <message>
         <source>fixed grams a day</source>
@@ -7374,8 +8342,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">para sa asido ng linggo{planned}</translation>
     </message>
     <message>
+        <source>for the rest of the plan</source>
+        <translation type="unfinished">hanggang dulo ng plano</translation>
+    </message>
+    <message>
         <source>for {element}</source>
         <translation type="unfinished">para sa {element}</translation>
+    </message>
+    <message>
+        <source>forecast of the changed farm</source>
+        <translation type="unfinished">pagtaya sa binagong farm</translation>
     </message>
     <message>
         <source>foreseen</source>
@@ -7390,6 +8366,30 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">balangkas, sapin at raft na walang tubig</translation>
     </message>
     <message>
+        <source>fresh yield, times dry matter, over the part of the plant that is harvested</source>
+        <translation type="unfinished">sariwang ani na minultiplika sa tuyong bagay, hinati sa bahagi ng halaman na inaani</translation>
+    </message>
+    <message>
+        <source>friction</source>
+        <translation type="unfinished">kaltas ng alitan</translation>
+    </message>
+    <message>
+        <source>from doses</source>
+        <translation type="unfinished">mula sa mga dosis</translation>
+    </message>
+    <message>
+        <source>from low to high of the figure as standard deviations, over its value</source>
+        <translation type="unfinished">mula mababa hanggang mataas ng bilang bilang standard deviation, hinati sa halaga nito</translation>
+    </message>
+    <message>
+        <source>from low to high of the figure, taken as so many standard deviations</source>
+        <translation type="unfinished">mula mababa hanggang mataas ng bilang, itinuring na ganito karaming standard deviation</translation>
+    </message>
+    <message>
+        <source>from make-up water</source>
+        <translation type="unfinished">mula sa dagdag na tubig</translation>
+    </message>
+    <message>
         <source>from memory</source>
         <translation type="unfinished">mula sa alaala</translation>
     </message>
@@ -7402,12 +8402,36 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mula sa alaala: ipinapakita, pero walang hinahatulan</translation>
     </message>
     <message>
+        <source>from solids batches</source>
+        <translation type="unfinished">mula sa mga batch ng solido</translation>
+    </message>
+    <message>
+        <source>from solids in beds</source>
+        <translation type="unfinished">mula sa solido sa mga kama</translation>
+    </message>
+    <message>
+        <source>from {from} to {until}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from {low} to {high} must be reckoned with</source>
+        <translation type="unfinished">dapat paghandaan ang {low} hanggang {high}</translation>
+    </message>
+    <message>
         <source>fruiting</source>
         <translation type="unfinished">namumunga</translation>
     </message>
     <message>
+        <source>fry</source>
+        <translation type="unfinished">bigat ng semilya</translation>
+    </message>
+    <message>
         <source>fullest tank {before} → {after} kg/m³</source>
         <translation type="unfinished">pinakapunong tangke {before} → {after} kg/m³</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>g a day</source>
@@ -7426,8 +8450,52 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">g, K o Ca</translation>
     </message>
     <message>
+        <source>gain</source>
+        <translation type="unfinished">dagdag na bigat</translation>
+    </message>
+    <message>
+        <source>gain, times body content, less what this feed cannot give</source>
+        <translation type="unfinished">dagdag na bigat na minultiplika sa laman ng katawan, bawas ang hindi kayang ibigay ng pakaing ito</translation>
+    </message>
+    <message>
+        <source>gain, times feed conversion</source>
+        <translation type="unfinished">dagdag na bigat na minultiplika sa feed conversion</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation type="unfinished">kulang</translation>
+    </message>
+    <message>
+        <source>gap of an element</source>
+        <translation type="unfinished">kulang sa isang elemento</translation>
+    </message>
+    <message>
+        <source>gaps of potassium and calcium are filled first; the gentlest bases share what is left</source>
+        <translation type="unfinished">pinupunan muna ang kulang sa potassium at calcium; pinaghahatian ng pinakabanayad na base ang natitira</translation>
+    </message>
+    <message>
+        <source>gas loss share</source>
+        <translation type="unfinished">bahaging nawawala bilang gas</translation>
+    </message>
+    <message>
+        <source>gathered</source>
+        <translation type="unfinished">naipon</translation>
+    </message>
+    <message>
+        <source>gathered in a solids batch</source>
+        <translation type="unfinished">naipon sa isang batch ng solido</translation>
+    </message>
+    <message>
         <source>germination</source>
         <translation type="unfinished">pagtubo</translation>
+    </message>
+    <message>
+        <source>germination days</source>
+        <translation type="unfinished">mga araw ng pagtubo</translation>
+    </message>
+    <message>
+        <source>germination share</source>
+        <translation type="unfinished">bahaging tumutubo</translation>
     </message>
     <message>
         <source>given</source>
@@ -7446,12 +8514,80 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mabuti</translation>
     </message>
     <message>
+        <source>grams</source>
+        <translation type="unfinished">gramo</translation>
+    </message>
+    <message>
+        <source>grams in the water</source>
+        <translation type="unfinished">gramo sa tubig</translation>
+    </message>
+    <message>
+        <source>grams of a base for a week</source>
+        <translation type="unfinished">gramo ng base para sa isang linggo</translation>
+    </message>
+    <message>
+        <source>grams of a dose, times how often it is given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grams of a dose, times the share of the element, times doses that count in the week</source>
+        <translation type="unfinished">gramo ng dosis, minultiplika sa bahagi ng elemento, minultiplika sa mga dosis na bilang sa linggo</translation>
+    </message>
+    <message>
+        <source>grams of a salt for a week</source>
+        <translation type="unfinished">gramo ng asin para sa isang linggo</translation>
+    </message>
+    <message>
+        <source>grams of iron product</source>
+        <translation type="unfinished">gramo ng produktong iron</translation>
+    </message>
+    <message>
+        <source>grams of the product, times the base in a kilogram of it</source>
+        <translation type="unfinished">gramo ng produkto na minultiplika sa base sa isang kilo nito</translation>
+    </message>
+    <message>
+        <source>grams of the product, times the share of the element in it</source>
+        <translation type="unfinished">gramo ng produkto na minultiplika sa bahagi ng elemento rito</translation>
+    </message>
+    <message>
+        <source>grams over the water of the loop</source>
+        <translation type="unfinished">gramo na hinati sa tubig ng loop</translation>
+    </message>
+    <message>
+        <source>groups</source>
+        <translation type="unfinished">mga grupo</translation>
+    </message>
+    <message>
+        <source>grown</source>
+        <translation type="unfinished">inilaki</translation>
+    </message>
+    <message>
+        <source>growth a day</source>
+        <translation type="unfinished">paglaki bawat araw</translation>
+    </message>
+    <message>
         <source>growth by your own figure</source>
         <translation type="unfinished">paglaki ayon sa sarili mong numero</translation>
     </message>
     <message>
         <source>growth coefficient</source>
         <translation type="unfinished">growth coefficient</translation>
+    </message>
+    <message>
+        <source>growth of a fish in some days</source>
+        <translation type="unfinished">paglaki ng isang isda sa ilang araw</translation>
+    </message>
+    <message>
+        <source>growth of a fish since it was weighed</source>
+        <translation type="unfinished">paglaki ng isang isda mula nang timbangin</translation>
+    </message>
+    <message>
+        <source>growth share</source>
+        <translation type="unfinished">bahagi ng paglaki</translation>
+    </message>
+    <message>
+        <source>half rate</source>
+        <translation type="unfinished">liwanag sa kalahating bilis</translation>
     </message>
     <message>
         <source>hands and tools clean</source>
@@ -7462,8 +8598,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">HINDI malinis ang kamay o gamit</translation>
     </message>
     <message>
+        <source>hardly any would come up; the least share is taken</source>
+        <translation type="unfinished">halos walang tutubo; ang pinakamababang bahagi ang ginamit</translation>
+    </message>
+    <message>
         <source>harvest</source>
         <translation type="unfinished">ani</translation>
+    </message>
+    <message>
+        <source>harvest of a batch</source>
+        <translation type="unfinished">ani ng isang batch</translation>
+    </message>
+    <message>
+        <source>harvest of a week</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>harvest of crops</source>
@@ -7474,12 +8622,32 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang bago sa ani ng pananim</translation>
     </message>
     <message>
+        <source>harvest of fish</source>
+        <translation type="unfinished">ani ng isda</translation>
+    </message>
+    <message>
+        <source>harvest of some weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>harvest share</source>
+        <translation type="unfinished">bahaging inaani</translation>
+    </message>
+    <message>
+        <source>harvest weight</source>
+        <translation type="unfinished">bigat sa pag-ani</translation>
+    </message>
+    <message>
         <source>harvest, fish and water of the month, in plain sentences with three charts</source>
         <translation type="unfinished">ani, isda at tubig ng buwan, sa simpleng pangungusap na may tatlong tsart</translation>
     </message>
     <message>
         <source>harvested</source>
         <translation type="unfinished">inani</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation type="unfinished">taas ng pag-angat</translation>
     </message>
     <message>
         <source>head in m and flow in L/h off its sheet, such as 0:3000; 1:2400; 2:1500</source>
@@ -7506,8 +8674,72 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">taas na iaangat ang tubig sa mga bagong kama</translation>
     </message>
     <message>
+        <source>height the water is lifted, and what pipes take</source>
+        <translation type="unfinished">taas ng pag-angat ng tubig, at ang kaltas ng mga tubo</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation type="unfinished">hawak</translation>
+    </message>
+    <message>
+        <source>held twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation type="unfinished">mataas</translation>
+    </message>
+    <message>
+        <source>high end of the band</source>
+        <translation type="unfinished">mataas na dulo ng saklaw</translation>
+    </message>
+    <message>
+        <source>high end of {what}</source>
+        <translation type="unfinished">mataas na dulo ng {what}</translation>
+    </message>
+    <message>
+        <source>highest</source>
+        <translation type="unfinished">pinakamataas</translation>
+    </message>
+    <message>
         <source>hot</source>
         <translation type="unfinished">mainit</translation>
+    </message>
+    <message>
+        <source>how far draws spread in which this alone is left to chance</source>
+        <translation type="unfinished">gaano kakalat ang mga bunot na ito lang ang iniiwan sa tsansa</translation>
+    </message>
+    <message>
+        <source>how far it lies above the limit</source>
+        <translation type="unfinished">gaano kalayo sa ibabaw ng limit</translation>
+    </message>
+    <message>
+        <source>how far ratios lie apart by their median distance, at least the rule's least, times the book's value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how far the ratio lies below the bound of short</source>
+        <translation type="unfinished">gaano kababa ang ratio sa hangganan ng kulang</translation>
+    </message>
+    <message>
+        <source>how many are listed</source>
+        <translation type="unfinished">ilan ang nakalista</translation>
+    </message>
+    <message>
+        <source>how many there are</source>
+        <translation type="unfinished">ilan ang mga ito</translation>
+    </message>
+    <message>
+        <source>how many there are of what is listed</source>
+        <translation type="unfinished">ilan ang mga nakalista</translation>
+    </message>
+    <message>
+        <source>how many whole ones they fill, rounded up</source>
+        <translation type="unfinished">ilang buo ang napupuno, pataas ang pagbuo</translation>
+    </message>
+    <message>
+        <source>how much it weighs, times the amount, over the usual amount of a week</source>
+        <translation type="unfinished">gaano kahalaga, minultiplika sa dami, hinati sa karaniwang dami ng isang linggo</translation>
     </message>
     <message>
         <source>how much the solids give is not sure</source>
@@ -7518,12 +8750,60 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hydroxide, matapang</translation>
     </message>
     <message>
+        <source>idle</source>
+        <translation type="unfinished">hindi nagagamit</translation>
+    </message>
+    <message>
+        <source>in feed</source>
+        <translation type="unfinished">sa pakain</translation>
+    </message>
+    <message>
+        <source>in place of batches that make way</source>
+        <translation type="unfinished">kapalit ng mga batch na nagbibigay-daan</translation>
+    </message>
+    <message>
+        <source>in solids</source>
+        <translation type="unfinished">sa solido</translation>
+    </message>
+    <message>
+        <source>in stock</source>
+        <translation type="unfinished">nasa imbak</translation>
+    </message>
+    <message>
+        <source>in these days</source>
+        <translation type="unfinished">sa mga araw na ito</translation>
+    </message>
+    <message>
+        <source>inside share</source>
+        <translation type="unfinished">bahaging nasa loob</translation>
+    </message>
+    <message>
+        <source>interval days</source>
+        <translation type="unfinished">araw sa pagitan</translation>
+    </message>
+    <message>
         <source>iron</source>
         <translation type="unfinished">bakal</translation>
     </message>
     <message>
+        <source>iron share</source>
+        <translation type="unfinished">bahagi ng iron</translation>
+    </message>
+    <message>
+        <source>iron was never given: it is due at once</source>
+        <translation type="unfinished">hindi pa nabibigyan ng iron: dapat na agad</translation>
+    </message>
+    <message>
+        <source>iron was not tested lately: none is taken to be there</source>
+        <translation type="unfinished">hindi nasuri ang iron kamakailan: itinuturing na wala</translation>
+    </message>
+    <message>
         <source>it is new</source>
         <translation type="unfinished">bago ito</translation>
+    </message>
+    <message>
+        <source>it is not reached within the plan</source>
+        <translation type="unfinished">hindi naaabot sa loob ng plano</translation>
     </message>
     <message>
         <source>it is taken out</source>
@@ -7538,8 +8818,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">nasa ibang puwesto ito, iba ang liwanag o luwang</translation>
     </message>
     <message>
+        <source>judged over the weeks from {from} to {until}</source>
+        <translation type="unfinished">hinusgahan sa mga linggo mula {from} hanggang {until}</translation>
+    </message>
+    <message>
+        <source>kept above 0</source>
+        <translation type="unfinished">pinanatili sa ibabaw ng 0</translation>
+    </message>
+    <message>
+        <source>kept by the act “{act}”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept in fish</source>
+        <translation type="unfinished">naiiwan sa isda</translation>
+    </message>
+    <message>
         <source>kg</source>
         <translation type="unfinished">kg</translation>
+    </message>
+    <message>
+        <source>kg per m3</source>
+        <translation type="unfinished">kg bawat m³</translation>
     </message>
     <message>
         <source>kg/m³</source>
@@ -7550,8 +8850,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kg/m³, at ang limit</translation>
     </message>
     <message>
+        <source>lacking</source>
+        <translation type="unfinished">kulang</translation>
+    </message>
+    <message>
+        <source>laid down</source>
+        <translation type="unfinished">naiwang latak</translation>
+    </message>
+    <message>
         <source>lamps for the light that is missing</source>
         <translation type="unfinished">ilaw para sa kulang na liwanag</translation>
+    </message>
+    <message>
+        <source>largest of the parts</source>
+        <translation type="unfinished">pinakamalaki sa mga bahagi</translation>
+    </message>
+    <message>
+        <source>last changed on {on}: {act}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last done on {day}</source>
+        <translation type="unfinished">huling ginawa noong {day}</translation>
     </message>
     <message>
         <source>last given {day}</source>
@@ -7562,8 +8882,44 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mas huli</translation>
     </message>
     <message>
+        <source>later days</source>
+        <translation type="unfinished">araw na dagdag</translation>
+    </message>
+    <message>
+        <source>later than by the book</source>
+        <translation type="unfinished">mas huli kaysa sa aklat</translation>
+    </message>
+    <message>
         <source>leafy</source>
         <translation type="unfinished">madahon</translation>
+    </message>
+    <message>
+        <source>leafy and fruiting crops in their final places</source>
+        <translation type="unfinished">pananim na dahon at bunga sa huling lugar nila</translation>
+    </message>
+    <message>
+        <source>leafy share</source>
+        <translation type="unfinished">bahagi ng dahon</translation>
+    </message>
+    <message>
+        <source>least cost at the prices of the linear program, taken from worth of targets</source>
+        <translation type="unfinished">pinakamaliit na halaga sa presyo ng linear program, ibinawas sa halaga ng mga target</translation>
+    </message>
+    <message>
+        <source>least n with Σ rate(day) ≥ days, less days</source>
+        <translation type="unfinished">pinakamaliit na n na Σ bilis(araw) ≥ mga araw, bawas ang mga araw</translation>
+    </message>
+    <message>
+        <source>least of the parts</source>
+        <translation type="unfinished">pinakamaliit sa mga bahagi</translation>
+    </message>
+    <message>
+        <source>least share</source>
+        <translation type="unfinished">pinakamababang bahagi</translation>
+    </message>
+    <message>
+        <source>least spread share</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>least supply {before} of {was} → {after} of {now}</source>
@@ -7574,6 +8930,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">iwan</translation>
     </message>
     <message>
+        <source>left</source>
+        <translation type="unfinished">natitira</translation>
+    </message>
+    <message>
+        <source>left of the lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>less feed, so less food for the plants</source>
         <translation type="unfinished">mas kaunting pakain, kaya kulang ang pagkain ng halaman</translation>
     </message>
@@ -7582,12 +8946,72 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mas kaunti ang ani</translation>
     </message>
     <message>
+        <source>level</source>
+        <translation type="unfinished">antas</translation>
+    </message>
+    <message>
+        <source>lifted by base</source>
+        <translation type="unfinished">itinaas ng base</translation>
+    </message>
+    <message>
         <source>light not known: it slows nothing</source>
         <translation type="unfinished">hindi alam ang liwanag: walang binabagalan</translation>
     </message>
     <message>
         <source>light that lamps add</source>
         <translation type="unfinished">liwanag na dagdag ng ilaw</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <translation type="unfinished">malamang</translation>
+    </message>
+    <message>
+        <source>likely by the book's figures; low and high by the ranges of these figures</source>
+        <translation type="unfinished">malamang ayon sa mga bilang ng aklat; mababa at mataas ayon sa saklaw ng mga bilang na ito</translation>
+    </message>
+    <message>
+        <source>likely germination</source>
+        <translation type="unfinished">malamang na pagtubo</translation>
+    </message>
+    <message>
+        <source>likely, and the root of the sum of squares of what each figure can add</source>
+        <translation type="unfinished">malamang, dagdag ang ugat ng kabuuan ng mga kuwadrado ng maidadagdag ng bawat bilang</translation>
+    </message>
+    <message>
+        <source>likely, over the factors of less supply and more demand put together</source>
+        <translation type="unfinished">malamang na hinati sa pinagsamang factor ng mas kaunting supply at mas malaking kailangan</translation>
+    </message>
+    <message>
+        <source>likely, times the factors of more supply and less demand put together</source>
+        <translation type="unfinished">malamang na minultiplika sa pinagsamang factor ng mas maraming supply at mas maliit na kailangan</translation>
+    </message>
+    <message>
+        <source>likely, times the factors that figures can lower it by, their logarithms in squares</source>
+        <translation type="unfinished">malamang na minultiplika sa mga factor na makapagpapababa rito, kuwadrado ang mga logaritmo</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation type="unfinished">limit</translation>
+    </message>
+    <message>
+        <source>limit in gravel</source>
+        <translation type="unfinished">limit sa graba</translation>
+    </message>
+    <message>
+        <source>limit of alkalinity by balance</source>
+        <translation type="unfinished">limit ng alkalinity ayon sa balanse</translation>
+    </message>
+    <message>
+        <source>limit of pH by balance</source>
+        <translation type="unfinished">limit ng pH ayon sa balanse</translation>
+    </message>
+    <message>
+        <source>limit of pH by trend</source>
+        <translation type="unfinished">limit ng pH ayon sa takbo</translation>
+    </message>
+    <message>
+        <source>limit under rafts</source>
+        <translation type="unfinished">limit sa ilalim ng raft</translation>
     </message>
     <message>
         <source>limit {limit}</source>
@@ -7602,8 +9026,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">limit na {limit} kg/m³, lalampas mula {week}: mag-ani, maglipat o magbawas ng isda bago noon</translation>
     </message>
     <message>
+        <source>limiting element</source>
+        <translation type="unfinished">elementong pinakakapos</translation>
+    </message>
+    <message>
         <source>liquor goes back: {day}</source>
         <translation type="unfinished">babalik ang katas: {day}</translation>
+    </message>
+    <message>
+        <source>liquor of a solids batch</source>
+        <translation type="unfinished">katas ng isang batch ng solido</translation>
+    </message>
+    <message>
+        <source>liquor that goes back</source>
+        <translation type="unfinished">katas na ibinabalik</translation>
+    </message>
+    <message>
+        <source>litres</source>
+        <translation type="unfinished">litro</translation>
+    </message>
+    <message>
+        <source>litres, times how often they go round in an hour</source>
+        <translation type="unfinished">litro na minultiplika sa dami ng ikot sa isang oras</translation>
     </message>
     <message>
         <source>little light</source>
@@ -7622,8 +9066,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">loop</translation>
     </message>
     <message>
+        <source>lost as gas</source>
+        <translation type="unfinished">nawala bilang gas</translation>
+    </message>
+    <message>
+        <source>lost as gas from the batch</source>
+        <translation type="unfinished">nawala bilang gas mula sa batch</translation>
+    </message>
+    <message>
         <source>lost as gas: {elements}</source>
         <translation type="unfinished">nawala bilang gas: {elements}</translation>
+    </message>
+    <message>
+        <source>lost share</source>
+        <translation type="unfinished">bahaging nawawala</translation>
     </message>
     <message>
         <source>lot 1 day old</source>
@@ -7638,12 +9094,132 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">lot na {years} taon na</translation>
     </message>
     <message>
+        <source>low</source>
+        <translation type="unfinished">mababa</translation>
+    </message>
+    <message>
+        <source>low end of the band</source>
+        <translation type="unfinished">mababang dulo ng saklaw</translation>
+    </message>
+    <message>
+        <source>low end of {what}</source>
+        <translation type="unfinished">mababang dulo ng {what}</translation>
+    </message>
+    <message>
+        <source>low to high of the figure as standard deviations, as much as one farm leaves</source>
+        <translation type="unfinished">mababa hanggang mataas ng bilang bilang standard deviation, ang natitira sa isang farm</translation>
+    </message>
+    <message>
+        <source>lowest</source>
+        <translation type="unfinished">pinakamababa</translation>
+    </message>
+    <message>
+        <source>lying</source>
+        <translation type="unfinished">nakalatag</translation>
+    </message>
+    <message>
+        <source>m2 a plant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>made for fish of {a} to {b} g, eaten by fish of {c} to {d} g</source>
         <translation type="unfinished">para sa isdang {a} hanggang {b} g, kinakain ng isdang {c} hanggang {d} g</translation>
     </message>
     <message>
         <source>magnesium</source>
         <translation type="unfinished">magnesyo</translation>
+    </message>
+    <message>
+        <source>make up water</source>
+        <translation type="unfinished">dagdag na tubig</translation>
+    </message>
+    <message>
+        <source>make-up water a day</source>
+        <translation type="unfinished">dagdag na tubig bawat araw</translation>
+    </message>
+    <message>
+        <source>make-up water, times what a litre brings, times days</source>
+        <translation type="unfinished">dagdag na tubig, minultiplika sa dala ng isang litro, minultiplika sa mga araw</translation>
+    </message>
+    <message>
+        <source>many</source>
+        <translation type="unfinished">ilan</translation>
+    </message>
+    <message>
+        <source>many plants near harvest ({plants}): the plants want {rise_share} more than in the four weeks before</source>
+        <translation type="unfinished">maraming halaman ang malapit nang anihin ({plants}): {rise_share} ang dagdag na kailangan ng halaman kumpara sa nakaraang apat na linggo</translation>
+    </message>
+    <message>
+        <source>marketable share</source>
+        <translation type="unfinished">bahaging maibebenta</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation type="unfinished">bigat</translation>
+    </message>
+    <message>
+        <source>mass of a group</source>
+        <translation type="unfinished">bigat ng isang grupo</translation>
+    </message>
+    <message>
+        <source>mass of fish over the tank's volume</source>
+        <translation type="unfinished">bigat ng isda na hinati sa laman ng tangke</translation>
+    </message>
+    <message>
+        <source>mass of the fish, times percent of body weight</source>
+        <translation type="unfinished">bigat ng isda na minultiplika sa porsiyento ng bigat ng katawan</translation>
+    </message>
+    <message>
+        <source>mass of the fish, times percent of it, times their appetite at this warmth</source>
+        <translation type="unfinished">bigat ng isda, minultiplika sa porsiyento nito, minultiplika sa gana nila sa init na ito</translation>
+    </message>
+    <message>
+        <source>may day</source>
+        <translation type="unfinished">araw na maaari</translation>
+    </message>
+    <message>
+        <source>meal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>meals</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation type="unfinished">mean</translation>
+    </message>
+    <message>
+        <source>mean air</source>
+        <translation type="unfinished">karaniwang init ng hangin</translation>
+    </message>
+    <message>
+        <source>mean count</source>
+        <translation type="unfinished">karaniwang bilang</translation>
+    </message>
+    <message>
+        <source>mean distance</source>
+        <translation type="unfinished">karaniwang layo</translation>
+    </message>
+    <message>
+        <source>mean feed</source>
+        <translation type="unfinished">karaniwang pakain</translation>
+    </message>
+    <message>
+        <source>mean light</source>
+        <translation type="unfinished">karaniwang liwanag</translation>
+    </message>
+    <message>
+        <source>mean of the parts</source>
+        <translation type="unfinished">mean ng mga bahagi</translation>
+    </message>
+    <message>
+        <source>mean water</source>
+        <translation type="unfinished">karaniwang init ng tubig</translation>
+    </message>
+    <message>
+        <source>median of (later - earlier) / days × 7 over all pairs of readings</source>
+        <translation type="unfinished">median ng (huli - una) / araw × 7 sa lahat ng pares ng suri</translation>
     </message>
     <message>
         <source>menu {title}</source>
@@ -7654,8 +9230,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">sapat</translation>
     </message>
     <message>
+        <source>meter factor</source>
+        <translation type="unfinished">factor ng panukat</translation>
+    </message>
+    <message>
         <source>mg</source>
         <translation type="unfinished">mg</translation>
+    </message>
+    <message>
+        <source>mg per</source>
+        <translation type="unfinished">mg bawat litro</translation>
+    </message>
+    <message>
+        <source>midpoint</source>
+        <translation type="unfinished">gitna</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <translation type="unfinished">hindi naabot</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation type="unfinished">kulang</translation>
     </message>
     <message>
         <source>month first</source>
@@ -7666,12 +9262,36 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mas maraming pakain ang gamit</translation>
     </message>
     <message>
+        <source>more is asked for than the feed holds; {capped_g} g are left out</source>
+        <translation type="unfinished">higit ang hinihingi kaysa sa laman ng pakain; {capped_g} g ang iniwan</translation>
+    </message>
+    <message>
+        <source>more is planted than the fish feed: {fed} g/m²/d are fed, where {low} to {high} are usual</source>
+        <translation type="unfinished">higit ang nakatanim kaysa sa kaya ng isda: {fed} g/m²/araw ang pinapakain, {low} hanggang {high} ang karaniwan</translation>
+    </message>
+    <message>
+        <source>most area fed</source>
+        <translation type="unfinished">pinakamalawak na napapakain</translation>
+    </message>
+    <message>
+        <source>most eaten share</source>
+        <translation type="unfinished">pinakamalaking bahaging kinain</translation>
+    </message>
+    <message>
+        <source>moved figure</source>
+        <translation type="unfinished">ginalaw na bilang</translation>
+    </message>
+    <message>
         <source>muted</source>
         <translation type="unfinished">muted</translation>
     </message>
     <message>
         <source>nearest town, region or country, as the grower says it</source>
         <translation type="unfinished">pinakamalapit na bayan, rehiyon o bansa, ayon sa tawag ng nagtatanim</translation>
+    </message>
+    <message>
+        <source>net pots to order</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>never</source>
@@ -7692,6 +9312,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>new</source>
         <translation type="unfinished">bago</translation>
+    </message>
+    <message>
+        <source>next dose of iron</source>
+        <translation type="unfinished">susunod na dosis ng iron</translation>
     </message>
     <message>
         <source>no</source>
@@ -7722,6 +9346,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang kailangan</translation>
     </message>
     <message>
+        <source>no draw fell on the other side: {draws} draws tell nothing finer than 1 in {draws}</source>
+        <translation type="unfinished">walang bunot na tumapat sa kabila: walang mas pino sa 1 sa {draws} ang masasabi ng {draws} bunot</translation>
+    </message>
+    <message>
         <source>no fall seen</source>
         <translation type="unfinished">walang nakitang pagbaba</translation>
     </message>
@@ -7736,6 +9364,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>no figure</source>
         <translation type="unfinished">walang numero</translation>
+    </message>
+    <message>
+        <source>no fish are fed in {about}</source>
+        <translation type="unfinished">walang pinapakaing isda sa {about}</translation>
+    </message>
+    <message>
+        <source>no fish on that day</source>
+        <translation type="unfinished">walang isda sa araw na iyon</translation>
     </message>
     <message>
         <source>no fish within the plan</source>
@@ -7764,6 +9400,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>no places yet</source>
         <translation type="unfinished">wala pang puwesto</translation>
+    </message>
+    <message>
+        <source>no plan can be better: this is proven</source>
+        <translation type="unfinished">walang planong mas mahusay: napatunayan ito</translation>
     </message>
     <message>
         <source>no reading yet</source>
@@ -7838,6 +9478,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi alam: walang filter na may nailagay na ibabaw</translation>
     </message>
     <message>
+        <source>not known: {reason}</source>
+        <translation type="unfinished">hindi alam: {reason}</translation>
+    </message>
+    <message>
         <source>not known: {why}</source>
         <translation type="unfinished">hindi alam: {why}</translation>
     </message>
@@ -7852,6 +9496,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>not on your shelf yet: it has to be bought</source>
         <translation type="unfinished">wala ka pa nito: kailangang bilhin</translation>
+    </message>
+    <message>
+        <source>not over yet: it says only that it lasts longer than so far</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>not planned</source>
@@ -7870,6 +9518,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi pa nasubok</translation>
     </message>
     <message>
+        <source>not tested: the least that leafy crops are grown with is taken to be there when the plan begins</source>
+        <translation type="unfinished">hindi nasuri: sa simula ng plano ay itinuturing na naroon ang pinakakaunting ginagamit sa pananim na dahon</translation>
+    </message>
+    <message>
         <source>not to be moved by any plan</source>
         <translation type="unfinished">hindi puwedeng ilipat ng anumang plano</translation>
     </message>
@@ -7886,8 +9538,32 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">wala sa loob ng plano</translation>
     </message>
     <message>
+        <source>noted by {who}, {when}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>noted {when}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished">wala</translation>
+    </message>
+    <message>
         <source>nothing is fed</source>
         <translation type="unfinished">walang pinapakain</translation>
+    </message>
+    <message>
+        <source>nothing is known of this number</source>
+        <translation type="unfinished">walang nalalaman sa bilang na ito</translation>
+    </message>
+    <message>
+        <source>nothing is planted</source>
+        <translation type="unfinished">walang nakatanim</translation>
+    </message>
+    <message>
+        <source>nothing is wanted</source>
+        <translation type="unfinished">walang kailangan</translation>
     </message>
     <message>
         <source>nothing that is sown before is touched</source>
@@ -7906,12 +9582,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">wala: ibibigay ko ang lahat ng bilang</translation>
     </message>
     <message>
+        <source>number of the parts</source>
+        <translation type="unfinished">bilang ng mga bahagi</translation>
+    </message>
+    <message>
         <source>nursery</source>
         <translation type="unfinished">punlaan</translation>
     </message>
     <message>
         <source>nursery cells are held longer</source>
         <translation type="unfinished">mas matagal hawak ang selda ng punlaan</translation>
+    </message>
+    <message>
+        <source>nursery days</source>
+        <translation type="unfinished">mga araw sa punlaan</translation>
+    </message>
+    <message>
+        <source>nursery places held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nursery survival share</source>
+        <translation type="unfinished">bahaging nabubuhay sa punlaan</translation>
     </message>
     <message>
         <source>of </source>
@@ -7924,6 +9616,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>of sowing, moving and picking; empty: as much as it takes</source>
         <translation type="unfinished">ng paghahasik, paglilipat at pag-ani; kung walang laman: kung gaano katagal kailangan</translation>
+    </message>
+    <message>
+        <source>of the catalogue</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>of the light under the roof, what the layers above let through</source>
@@ -7950,8 +9646,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ng tubig o graba</translation>
     </message>
     <message>
+        <source>of {wanted} plants, {sown} have room</source>
+        <translation type="unfinished">sa {wanted} halaman, {sown} ang may lugar</translation>
+    </message>
+    <message>
         <source>off feed</source>
         <translation type="unfinished">walang pakain</translation>
+    </message>
+    <message>
+        <source>off feed since {from}</source>
+        <translation type="unfinished">hindi kumakain mula {from}</translation>
+    </message>
+    <message>
+        <source>old lot: test it; until then the careful end of what is likely is taken</source>
+        <translation type="unfinished">lumang lote: subukin; hangga't hindi pa, ang maingat na dulo ng malamang ang ginagamit</translation>
     </message>
     <message>
         <source>on plain paper, to be cut along the lines; for sheets of labels see Paper, Labels and tags</source>
@@ -7970,6 +9678,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">isang beses</translation>
     </message>
     <message>
+        <source>one less feed now over feed before, in percent</source>
+        <translation type="unfinished">isa, bawas ang pakain ngayon na hinati sa pakain dati, sa porsiyento</translation>
+    </message>
+    <message>
+        <source>one less the lowest week over what was usual before</source>
+        <translation type="unfinished">isa, bawas ang pinakamababang linggo na hinati sa dati</translation>
+    </message>
+    <message>
+        <source>optimum</source>
+        <translation type="unfinished">pinakamainam</translation>
+    </message>
+    <message>
         <source>or {tds} dissolved solids; {how} (mg/L per µS/cm); read on {day}</source>
         <translation type="unfinished">o {tds} dissolved solids; {how} (mg/L bawat µS/cm); binasa noong {day}</translation>
     </message>
@@ -7982,6 +9702,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ibang linggo naman ang kukulangin</translation>
     </message>
     <message>
+        <source>others</source>
+        <translation type="unfinished">iba pa</translation>
+    </message>
+    <message>
         <source>ours {ours}, published {published}</source>
         <translation type="unfinished">sa amin {ours}, nailathala {published}</translation>
     </message>
@@ -7992,6 +9716,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>over</source>
         <translation type="unfinished">tapos na</translation>
+    </message>
+    <message>
+        <source>over the limit of the species</source>
+        <translation type="unfinished">lampas sa limit ng uri</translation>
     </message>
     <message>
         <source>over what is assumed, {likely} in between; agreement anywhere counts</source>
@@ -8010,8 +9738,48 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">huli nang {days} araw: alanganin ang basa</translation>
     </message>
     <message>
+        <source>own days cv</source>
+        <translation type="unfinished">pag-iiba ng sariling araw</translation>
+    </message>
+    <message>
+        <source>own density</source>
+        <translation type="unfinished">sariling siksik</translation>
+    </message>
+    <message>
         <source>own source</source>
         <translation type="unfinished">sariling pinagkunan</translation>
+    </message>
+    <message>
+        <source>oxygen</source>
+        <translation type="unfinished">oxygen</translation>
+    </message>
+    <message>
+        <source>oxygen an hour after feeding</source>
+        <translation type="unfinished">oxygen bawat oras matapos magpakain</translation>
+    </message>
+    <message>
+        <source>oxygen in balance with air at the water's warmth and the height of the place, as the mean over the days of the week</source>
+        <translation type="unfinished">oxygen na balanse sa hangin sa init ng tubig at taas ng lugar, mean ng mga araw ng linggo</translation>
+    </message>
+    <message>
+        <source>oxygen per feed</source>
+        <translation type="unfinished">oxygen bawat pakain</translation>
+    </message>
+    <message>
+        <source>oxygen per nitrogen</source>
+        <translation type="unfinished">oxygen bawat nitrogen</translation>
+    </message>
+    <message>
+        <source>oxygen saturation at the water's temperature and the air pressure of altitude</source>
+        <translation type="unfinished">oxygen saturation sa temperatura ng tubig at presyon ng hangin sa taas na ito</translation>
+    </message>
+    <message>
+        <source>oxygen taken an hour</source>
+        <translation type="unfinished">oxygen na nagagamit bawat oras</translation>
+    </message>
+    <message>
+        <source>oxygen that water can hold</source>
+        <translation type="unfinished">oxygen na kayang hawakan ng tubig</translation>
     </message>
     <message>
         <source>oxygen would be short for the most that may be asked</source>
@@ -8034,6 +9802,22 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pH, ayon sa asidong nagawa</translation>
     </message>
     <message>
+        <source>part</source>
+        <translation type="unfinished">bahagi</translation>
+    </message>
+    <message>
+        <source>part of the climate is not known and slows nothing</source>
+        <translation type="unfinished">may bahagi ng klima na hindi alam at hindi ito nagpapabagal</translation>
+    </message>
+    <message>
+        <source>parts are standard deviations: all together are less than their sum</source>
+        <translation type="unfinished">standard deviation ang mga bahagi: mas maliit ang lahat nang sama-sama kaysa sa kabuuan nila</translation>
+    </message>
+    <message>
+        <source>peak factor</source>
+        <translation type="unfinished">factor ng pinakamataas</translation>
+    </message>
+    <message>
         <source>pellet {size} mm</source>
         <translation type="unfinished">pellet na {size} mm</translation>
     </message>
@@ -8042,8 +9826,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pelleted</translation>
     </message>
     <message>
+        <source>per plant</source>
+        <translation type="unfinished">bawat halaman</translation>
+    </message>
+    <message>
+        <source>percent</source>
+        <translation type="unfinished">porsiyento</translation>
+    </message>
+    <message>
         <source>pests and disease, bed by bed</source>
         <translation type="unfinished">peste at sakit, bawat kama</translation>
+    </message>
+    <message>
+        <source>ph</source>
+        <translation type="unfinished">pH</translation>
+    </message>
+    <message>
+        <source>ph step</source>
+        <translation type="unfinished">hakbang ng pH</translation>
+    </message>
+    <message>
+        <source>ph target</source>
+        <translation type="unfinished">pH na target</translation>
     </message>
     <message>
         <source>phosphorus</source>
@@ -8054,12 +9858,64 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pisika</translation>
     </message>
     <message>
+        <source>pick share</source>
+        <translation type="unfinished">bahagi ng ani</translation>
+    </message>
+    <message>
         <source>picking</source>
         <translation type="unfinished">pag-ani</translation>
     </message>
     <message>
+        <source>picking days</source>
+        <translation type="unfinished">mga araw ng pag-ani</translation>
+    </message>
+    <message>
+        <source>picking factor</source>
+        <translation type="unfinished">factor ng pag-ani</translation>
+    </message>
+    <message>
+        <source>picks factor</source>
+        <translation type="unfinished">factor ng mga pitas</translation>
+    </message>
+    <message>
         <source>pieces</source>
         <translation type="unfinished">piraso</translation>
+    </message>
+    <message>
+        <source>pka intercept</source>
+        <translation type="unfinished">intercept ng pKa</translation>
+    </message>
+    <message>
+        <source>pka slope k</source>
+        <translation type="unfinished">slope ng pKa</translation>
+    </message>
+    <message>
+        <source>placed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>places free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>places held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>places held by a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>places of a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>places of a bed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>plain</source>
@@ -8070,8 +9926,32 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">karaniwang papel, gugupitin</translation>
     </message>
     <message>
+        <source>planned day</source>
+        <translation type="unfinished">araw sa plano</translation>
+    </message>
+    <message>
+        <source>planned days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planted</source>
+        <translation type="unfinished">may tanim</translation>
+    </message>
+    <message>
+        <source>planted area</source>
+        <translation type="unfinished">lawak na may tanim</translation>
+    </message>
+    <message>
         <source>planted area this feed carries by {rule}; by {other} {area}</source>
         <translation type="unfinished">taniman na natutustusan ng pagkaing ito ayon sa {rule}; ayon sa {other}, {area}</translation>
+    </message>
+    <message>
+        <source>planted areas, times the low end of their bands, for the protein that is fed</source>
+        <translation type="unfinished">lawak na may tanim na minultiplika sa mababang dulo ng saklaw nila, para sa protinang ipinapakain</translation>
+    </message>
+    <message>
+        <source>plants</source>
+        <translation type="unfinished">halaman</translation>
     </message>
     <message>
         <source>plants are short of food</source>
@@ -8082,12 +9962,80 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kulang ng {grams} g ang halaman</translation>
     </message>
     <message>
+        <source>plants of a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants so that no week lacks and later ones are not over, evened by least squares</source>
+        <translation type="unfinished">halaman na sapat sa bawat linggo at hindi labis sa mga susunod, pinantay sa least squares</translation>
+    </message>
+    <message>
+        <source>plants sown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants that live</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants that live in the bed, in whole plants, times the share that the day has</source>
+        <translation type="unfinished">halamang nabubuhay sa kama, buong halaman, minultiplika sa bahagi ng araw</translation>
+    </message>
+    <message>
+        <source>plants that live, times the share of their picks that falls in the week</source>
+        <translation type="unfinished">halamang nabubuhay na minultiplika sa bahagi ng mga pitas na tapat sa linggo</translation>
+    </message>
+    <message>
+        <source>plants that live, times the share of their picks, times what a plant gives</source>
+        <translation type="unfinished">halamang nabubuhay, minultiplika sa bahagi ng mga pitas, minultiplika sa bigay ng isang halaman</translation>
+    </message>
+    <message>
+        <source>plants that live, times what a plant gives, times the share of it that can be sold</source>
+        <translation type="unfinished">halamang nabubuhay, minultiplika sa bigay ng isang halaman, minultiplika sa bahaging maibebenta</translation>
+    </message>
+    <message>
+        <source>plants to pick</source>
+        <translation type="unfinished">halamang aanihin</translation>
+    </message>
+    <message>
+        <source>plants wanted with an allowance for losses, over the share that comes up</source>
+        <translation type="unfinished">halamang gusto na may palugit sa pagkawala, hinati sa bahaging tumutubo</translation>
+    </message>
+    <message>
+        <source>plants wanted, over the share that comes up and lives in the nursery, rounded up</source>
+        <translation type="unfinished">halamang gusto na hinati sa bahaging tumutubo at nabubuhay sa punlaan, pataas ang pagbuo</translation>
+    </message>
+    <message>
+        <source>plants wanted, over the share that comes up and the share that lives, rounded up</source>
+        <translation type="unfinished">halamang gusto na hinati sa bahaging tumutubo at bahaging nabubuhay, pataas ang pagbuo</translation>
+    </message>
+    <message>
         <source>plants without a place {before} → {after}</source>
         <translation type="unfinished">halamang walang puwesto {before} → {after}</translation>
     </message>
     <message>
+        <source>plants without place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plants, times dry mass formed in the week, times content</source>
+        <translation type="unfinished">halaman, minultiplika sa tuyong bigat na nabuo sa linggo, minultiplika sa laman</translation>
+    </message>
+    <message>
+        <source>plants, times the share of their picks in the week, times what a plant gives</source>
+        <translation type="unfinished">halaman, minultiplika sa bahagi ng mga pitas sa linggo, minultiplika sa bigay ng isang halaman</translation>
+    </message>
+    <message>
+        <source>plugs to order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>potassium</source>
         <translation type="unfinished">potasyo</translation>
+    </message>
+    <message>
+        <source>pots</source>
+        <translation type="unfinished">paso</translation>
     </message>
     <message>
         <source>ppm need a meter with its factor: choose one above, or add it first.</source>
@@ -8098,24 +10046,132 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ppm bawat µS/cm, 0.3 hanggang 1</translation>
     </message>
     <message>
+        <source>present</source>
+        <translation type="unfinished">naroon</translation>
+    </message>
+    <message>
+        <source>price</source>
+        <translation type="unfinished">presyo</translation>
+    </message>
+    <message>
         <source>primed</source>
         <translation type="unfinished">primed</translation>
+    </message>
+    <message>
+        <source>primed seed keeps less long: test it; the careful end of what is likely is taken</source>
+        <translation type="unfinished">mas maikling tumagal ang primed na binhi: subukin; ang maingat na dulo ng malamang ang ginagamit</translation>
+    </message>
+    <message>
+        <source>printed rate</source>
+        <translation type="unfinished">nakalimbag na bilis</translation>
+    </message>
+    <message>
+        <source>printed rate at</source>
+        <translation type="unfinished">init ng nakalimbag na bilis</translation>
+    </message>
+    <message>
+        <source>prior seeds</source>
+        <translation type="unfinished">binhing panimula</translation>
+    </message>
+    <message>
+        <source>prior share</source>
+        <translation type="unfinished">bahaging panimula</translation>
     </message>
     <message>
         <source>proposal</source>
         <translation type="unfinished">mungkahi</translation>
     </message>
     <message>
+        <source>protein per nitrogen</source>
+        <translation type="unfinished">protina bawat nitrogen</translation>
+    </message>
+    <message>
+        <source>protein share</source>
+        <translation type="unfinished">bahagi ng protina</translation>
+    </message>
+    <message>
+        <source>purged for {days} days before the harvest on {harvest}</source>
+        <translation type="unfinished">nilinis ang bituka nang {days} araw bago ang ani sa {harvest}</translation>
+    </message>
+    <message>
         <source>raft</source>
         <translation type="unfinished">lutang</translation>
+    </message>
+    <message>
+        <source>rafts, blocks or trays, times rows, times places along a row</source>
+        <translation type="unfinished">raft, block o tray, minultiplika sa mga hanay, minultiplika sa mga lugar sa isang hanay</translation>
+    </message>
+    <message>
+        <source>raised</source>
+        <translation type="unfinished">itinaas</translation>
+    </message>
+    <message>
+        <source>range deviations</source>
+        <translation type="unfinished">deviation ng saklaw</translation>
+    </message>
+    <message>
+        <source>range of ratio</source>
+        <translation type="unfinished">saklaw ng ratio</translation>
+    </message>
+    <message>
+        <source>range of {what}</source>
+        <translation type="unfinished">saklaw ng {what}</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <translation type="unfinished">bilis</translation>
+    </message>
+    <message>
+        <source>rate share under rafts</source>
+        <translation type="unfinished">bahagi ng bilis sa ilalim ng raft</translation>
+    </message>
+    <message>
+        <source>ratio</source>
+        <translation type="unfinished">ratio</translation>
     </message>
     <message>
         <source>reached already</source>
         <translation type="unfinished">naabot na</translation>
     </message>
     <message>
+        <source>read from the crop's table of normal seedlings by temperature</source>
+        <translation type="unfinished">binasa sa talahanayan ng pananim ng normal na punla ayon sa temperatura</translation>
+    </message>
+    <message>
         <source>read in the source</source>
         <translation type="unfinished">nabasa sa pinagmulan</translation>
+    </message>
+    <message>
+        <source>read off the pump's curve, straight between its points</source>
+        <translation type="unfinished">binasa sa kurba ng bomba, tuwid sa pagitan ng mga punto</translation>
+    </message>
+    <message>
+        <source>read on {day}</source>
+        <translation type="unfinished">binasa noong {day}</translation>
+    </message>
+    <message>
+        <source>read straight between the points of the curve</source>
+        <translation type="unfinished">binasa nang tuwid sa pagitan ng mga punto ng kurba</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation type="unfinished">sukat</translation>
+    </message>
+    <message>
+        <source>ready to harvest</source>
+        <translation type="unfinished">handa nang anihin</translation>
+    </message>
+    <message>
+        <source>ready {days} days before it is wanted</source>
+        <translation type="unfinished">handa {days} araw bago kailangan</translation>
+    </message>
+    <message>
+        <source>reckoned day by day: plants cannot take today what is only supplied tomorrow</source>
+        <translation type="unfinished">kinuwenta araw-araw: hindi makukuha ng halaman ngayon ang bukas pa ibibigay</translation>
+    </message>
+    <message>
+        <source>reference protein</source>
+        <translation type="unfinished">protinang batayan</translation>
     </message>
     <message>
         <source>repairs it</source>
@@ -8126,12 +10182,36 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pinalitan ng {code}</translation>
     </message>
     <message>
+        <source>reserve share</source>
+        <translation type="unfinished">bahaging reserba</translation>
+    </message>
+    <message>
+        <source>returned share</source>
+        <translation type="unfinished">bahaging ibinabalik</translation>
+    </message>
+    <message>
+        <source>rise of an element by a dose</source>
+        <translation type="unfinished">taas ng elemento dahil sa dosis</translation>
+    </message>
+    <message>
         <source>rising</source>
         <translation type="unfinished">tumataas</translation>
     </message>
     <message>
+        <source>robust spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room share</source>
+        <translation type="unfinished">bahagi ng puwang</translation>
+    </message>
+    <message>
         <source>rounding of the print</source>
         <translation type="unfinished">pag-round sa nailathala</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation type="unfinished">hanay</translation>
     </message>
     <message>
         <source>safe</source>
@@ -8142,12 +10222,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">naiipon ang asin sa tubig</translation>
     </message>
     <message>
+        <source>salts</source>
+        <translation type="unfinished">mga asin</translation>
+    </message>
+    <message>
+        <source>sampling error of the chance</source>
+        <translation type="unfinished">mali ng pagsasampol sa tsansa</translation>
+    </message>
+    <message>
         <source>saturation not known: no water temperature by month</source>
         <translation type="unfinished">hindi alam ang saturation: walang init ng tubig bawat buwan</translation>
     </message>
     <message>
         <source>says which light is wanted</source>
         <translation type="unfinished">nagsasabi kung anong liwanag ang kailangan</translation>
+    </message>
+    <message>
+        <source>scoop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scoops of a meal</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>seed lot</source>
@@ -8166,6 +10262,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">binhi</translation>
     </message>
     <message>
+        <source>seeds a pot</source>
+        <translation type="unfinished">binhi bawat paso</translation>
+    </message>
+    <message>
+        <source>seeds counted</source>
+        <translation type="unfinished">binhing nabilang</translation>
+    </message>
+    <message>
         <source>seeds in a coat, one to a plug</source>
         <translation type="unfinished">binhing may balot, isa bawat plug</translation>
     </message>
@@ -8178,12 +10282,48 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">binhing inihanda sa pagsibol; mas maikli ang buhay</translation>
     </message>
     <message>
+        <source>seeds of some weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seeds to order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>share of base</source>
+        <translation type="unfinished">bahagi ng base</translation>
+    </message>
+    <message>
         <source>share of light let through</source>
         <translation type="unfinished">bahagi ng liwanag na nakalulusot</translation>
     </message>
     <message>
+        <source>share of normal seedlings at temperature, over the table's best</source>
+        <translation type="unfinished">bahagi ng normal na punla sa temperatura, hinati sa pinakamataas sa talahanayan</translation>
+    </message>
+    <message>
+        <source>share of the day</source>
+        <translation type="unfinished">bahagi ng araw</translation>
+    </message>
+    <message>
+        <source>share of weeks outside the band, and how far they lie from it on average</source>
+        <translation type="unfinished">bahagi ng mga linggong labas sa saklaw, at gaano kalayo sa karaniwan</translation>
+    </message>
+    <message>
+        <source>shared variance share</source>
+        <translation type="unfinished">bahagi ng pag-iibang sabay</translation>
+    </message>
+    <message>
         <source>short</source>
         <translation type="unfinished">kulang</translation>
+    </message>
+    <message>
+        <source>short below</source>
+        <translation type="unfinished">kulang kapag mas mababa sa</translation>
     </message>
     <message>
         <source>since {since}, 1 day</source>
@@ -8198,8 +10338,40 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">lugar</translation>
     </message>
     <message>
+        <source>size share</source>
+        <translation type="unfinished">bahagi ng laki</translation>
+    </message>
+    <message>
+        <source>so many of all draws lie below it</source>
+        <translation type="unfinished">ganito karami sa lahat ng bunot ang mas mababa rito</translation>
+    </message>
+    <message>
+        <source>solids</source>
+        <translation type="unfinished">solido</translation>
+    </message>
+    <message>
+        <source>solids gathered</source>
+        <translation type="unfinished">solidong naipon</translation>
+    </message>
+    <message>
         <source>solids of so many days before go in</source>
         <translation type="unfinished">papasok ang solido ng ganito karaming araw bago nito</translation>
+    </message>
+    <message>
+        <source>solids of the days before it was filled, those before the plan among them</source>
+        <translation type="unfinished">solido ng mga araw bago ito napuno, pati ang bago ang plano</translation>
+    </message>
+    <message>
+        <source>solids of the fish, less what the filters take out</source>
+        <translation type="unfinished">solido ng isda, bawas ang inaalis ng mga pansala</translation>
+    </message>
+    <message>
+        <source>solids share</source>
+        <translation type="unfinished">bahaging solido</translation>
+    </message>
+    <message>
+        <source>solids that pass the filters</source>
+        <translation type="unfinished">solidong lumalampas sa pansala</translation>
     </message>
     <message>
         <source>sow {plants} plants</source>
@@ -8218,12 +10390,52 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">gitnang agwat</translation>
     </message>
     <message>
+        <source>spacing days</source>
+        <translation type="unfinished">mga araw na pinaglayo</translation>
+    </message>
+    <message>
+        <source>spare</source>
+        <translation type="unfinished">palugit</translation>
+    </message>
+    <message>
+        <source>spread of days to the first pick</source>
+        <translation type="unfinished">kalat ng mga araw bago ang unang ani</translation>
+    </message>
+    <message>
         <source>spread the source gives</source>
         <translation type="unfinished">saklaw na bigay ng pinagmulan</translation>
     </message>
     <message>
+        <source>stand</source>
+        <translation type="unfinished">tubo sa punlaan</translation>
+    </message>
+    <message>
+        <source>stand share</source>
+        <translation type="unfinished">bahaging lumilitaw</translation>
+    </message>
+    <message>
+        <source>standard deviation</source>
+        <translation type="unfinished">standard deviation</translation>
+    </message>
+    <message>
+        <source>standard deviation of the weeks over their mean</source>
+        <translation type="unfinished">standard deviation ng mga linggo na hinati sa mean nila</translation>
+    </message>
+    <message>
+        <source>standard deviation over draws in which nothing else varies</source>
+        <translation type="unfinished">standard deviation ng mga bunot na wala nang ibang nag-iiba</translation>
+    </message>
+    <message>
+        <source>standard error of a share that was counted in so many draws</source>
+        <translation type="unfinished">standard error ng bahaging binilang sa ganito karaming bunot</translation>
+    </message>
+    <message>
         <source>stands alone: repeat the test before acting on it</source>
         <translation type="unfinished">nag-iisa: ulitin ang suri bago kumilos</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation type="unfinished">simula</translation>
     </message>
     <message>
         <source>stated by the source</source>
@@ -8232,6 +10444,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>steady</source>
         <translation type="unfinished">pantay</translation>
+    </message>
+    <message>
+        <source>steepness</source>
+        <translation type="unfinished">tarik</translation>
+    </message>
+    <message>
+        <source>stock</source>
+        <translation type="unfinished">imbak</translation>
+    </message>
+    <message>
+        <source>stock in the water</source>
+        <translation type="unfinished">imbak sa tubig</translation>
     </message>
     <message>
         <source>stock to {top} mg/L</source>
@@ -8250,8 +10474,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">inilagay</translation>
     </message>
     <message>
+        <source>stocked and added, less the dead that were counted, those expected, and harvests</source>
+        <translation type="unfinished">inilagay at idinagdag, bawas ang nabilang na patay, ang inaasahan, at mga ani</translation>
+    </message>
+    <message>
+        <source>stocked on {on} only</source>
+        <translation type="unfinished">noong {on} pa lang inilagay</translation>
+    </message>
+    <message>
         <source>suited to this pH</source>
         <translation type="unfinished">bagay sa pH na ito</translation>
+    </message>
+    <message>
+        <source>sum</source>
+        <translation type="unfinished">kabuuan</translation>
+    </message>
+    <message>
+        <source>sum of the parts</source>
+        <translation type="unfinished">kabuuan ng mga bahagi</translation>
     </message>
     <message>
         <source>sunshine outside</source>
@@ -8262,6 +10502,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mga suplemento</translation>
     </message>
     <message>
+        <source>supplied</source>
+        <translation type="unfinished">naibigay</translation>
+    </message>
+    <message>
+        <source>supplied since then</source>
+        <translation type="unfinished">naibigay mula noon</translation>
+    </message>
+    <message>
         <source>supplied {span}</source>
         <translation type="unfinished">supply {span}</translation>
     </message>
@@ -8270,8 +10518,40 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">supply</translation>
     </message>
     <message>
+        <source>supply and stock for the demand</source>
+        <translation type="unfinished">supply at imbak para sa kailangan</translation>
+    </message>
+    <message>
+        <source>supply and what is dissolved when the week begins, over demand</source>
+        <translation type="unfinished">supply at ang natunaw sa simula ng linggo, hinati sa kailangan</translation>
+    </message>
+    <message>
+        <source>supply over demand</source>
+        <translation type="unfinished">supply na hinati sa kailangan</translation>
+    </message>
+    <message>
+        <source>supply times</source>
+        <translation type="unfinished">supply, ilang beses</translation>
+    </message>
+    <message>
+        <source>surface</source>
+        <translation type="unfinished">lawak ng ibabaw</translation>
+    </message>
+    <message>
+        <source>survival share</source>
+        <translation type="unfinished">bahaging nabubuhay</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation type="unfinished">nakuha</translation>
+    </message>
+    <message>
         <source>taken back</source>
         <translation type="unfinished">binawi</translation>
+    </message>
+    <message>
+        <source>taken by plants since then</source>
+        <translation type="unfinished">nakuha ng halaman mula noon</translation>
     </message>
     <message>
         <source>takes away {share} of it</source>
@@ -8294,6 +10574,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mas puno ang tangke kinalaunan</translation>
     </message>
     <message>
+        <source>target</source>
+        <translation type="unfinished">target</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation type="unfinished">temperatura</translation>
+    </message>
+    <message>
         <source>test again</source>
         <translation type="unfinished">suriing muli</translation>
     </message>
@@ -8308,6 +10596,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>text</source>
         <translation type="unfinished">text</translation>
+    </message>
+    <message>
+        <source>tgc</source>
+        <translation type="unfinished">coefficient ng paglaki</translation>
     </message>
     <message>
         <source>that air pumps give the whole loop</source>
@@ -8326,6 +10618,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">na umaabot sa mga bagong kama</translation>
     </message>
     <message>
+        <source>the act changed nothing in the plan besides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the amount with a share in reserve</source>
+        <translation type="unfinished">ang dami na may bahaging reserba</translation>
+    </message>
+    <message>
         <source>the area that is planted</source>
         <translation type="unfinished">lawak na may tanim</translation>
     </message>
@@ -8342,8 +10642,40 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mas mababa ang balanse sa nailathala</translation>
     </message>
     <message>
+        <source>the bed's area, times depth, times the surface of gravel, as much of it as works</source>
+        <translation type="unfinished">lawak ng kama, minultiplika sa lalim, minultiplika sa ibabaw ng graba, ang bahaging gumagana</translation>
+    </message>
+    <message>
+        <source>the best temperature, times how well the fish grow at this one</source>
+        <translation type="unfinished">ang pinakamainam na temperatura na minultiplika sa husay ng paglaki ng isda rito</translation>
+    </message>
+    <message>
+        <source>the best that was found by trying</source>
+        <translation type="unfinished">ang pinakamahusay na natagpuan sa pagsubok</translation>
+    </message>
+    <message>
+        <source>the book's share, times the ratio of seen to book, drawn toward 1 by the book's weight; at most all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the book's value, times the ratio of seen to planned, drawn to 1 by the book's weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the circuit has too little to spare</source>
         <translation type="unfinished">kulang ang reserba ng circuit</translation>
+    </message>
+    <message>
+        <source>the climate is not known: durations are those of the book, the same all year</source>
+        <translation type="unfinished">hindi alam ang klima: ang tagal ay ayon sa aklat, pareho buong taon</translation>
+    </message>
+    <message>
+        <source>the cube root of weight grows by the coefficient times warmth</source>
+        <translation type="unfinished">lumalaki ang cube root ng bigat nang coefficient na minultiplika sa init</translation>
+    </message>
+    <message>
+        <source>the day it may go, less the day it is meant to go</source>
+        <translation type="unfinished">ang araw na maaari itong ilipat, bawas ang araw na dapat sana</translation>
     </message>
     <message>
         <source>the depth of the gravel is assumed</source>
@@ -8354,8 +10686,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi nailagay ang lalim ng tubig, o graba ito na dapat itanong ang bigat</translation>
     </message>
     <message>
+        <source>the dose of {about} runs out: it was last given on {on}</source>
+        <translation type="unfinished">nauubos na ang dosis ng {about}: huling ibinigay noong {on}</translation>
+    </message>
+    <message>
         <source>the entry that this one replaces</source>
         <translation type="unfinished">ang entry na pinapalitan nito</translation>
+    </message>
+    <message>
+        <source>the factor of the meter was not noted; the usual one is taken</source>
+        <translation type="unfinished">hindi naitala ang factor ng panukat; ang karaniwan ang ginamit</translation>
+    </message>
+    <message>
+        <source>the factor that the figure lowers it by, at its low or at its high value</source>
+        <translation type="unfinished">ang factor ng pagbaba nito dahil sa bilang, sa mababa o mataas nitong halaga</translation>
+    </message>
+    <message>
+        <source>the factors that figures can change it by, put together by their logarithms in squares</source>
+        <translation type="unfinished">ang mga factor na makapagbabago rito, pinagsama sa kuwadrado ng mga logaritmo</translation>
     </message>
     <message>
         <source>the farm as a whole</source>
@@ -8374,8 +10722,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bagsak ng pakain {before} → {after}</translation>
     </message>
     <message>
+        <source>the feed holds too little of it: even {high} g/m²/d would not be enough</source>
+        <translation type="unfinished">kulang nito ang pakain: kahit {high} g/m²/araw ay hindi sasapat</translation>
+    </message>
+    <message>
         <source>the feed lies at the low end of the band then</source>
         <translation type="unfinished">nasa mababang dulo ng saklaw ang pakain noon</translation>
+    </message>
+    <message>
+        <source>the feed that is made for fish of this weight</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the filter has too little surface</source>
@@ -8394,6 +10750,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi nailagay ang ibabaw ng filter</translation>
     </message>
     <message>
+        <source>the first day on which the fish are as heavy as for the harvest</source>
+        <translation type="unfinished">ang unang araw na kasimbigat na ng para sa ani ang isda</translation>
+    </message>
+    <message>
         <source>the fish are not fed enough for it in any month</source>
         <translation type="unfinished">walang buwan na sapat ang pakain ng isda para rito</translation>
     </message>
@@ -8406,16 +10766,52 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">sapat ang daloy, pero walang reserba</translation>
     </message>
     <message>
+        <source>the gap, over the share of the element in the product</source>
+        <translation type="unfinished">ang kulang na hinati sa bahagi ng elemento sa produkto</translation>
+    </message>
+    <message>
         <source>the harvest comes later</source>
         <translation type="unfinished">mas huli ang ani</translation>
+    </message>
+    <message>
+        <source>the harvest takes all that are left</source>
+        <translation type="unfinished">kinukuha ng ani ang lahat ng natitira</translation>
     </message>
     <message>
         <source>the height of the lift is not entered</source>
         <translation type="unfinished">hindi nailagay ang taas ng angat</translation>
     </message>
     <message>
+        <source>the high end over the likely value</source>
+        <translation type="unfinished">ang mataas na dulo na hinati sa malamang na halaga</translation>
+    </message>
+    <message>
+        <source>the largest of its parts</source>
+        <translation type="unfinished">ang pinakamalaki sa mga bahagi nito</translation>
+    </message>
+    <message>
+        <source>the last reading, less the limit</source>
+        <translation type="unfinished">ang huling suri, bawas ang limit</translation>
+    </message>
+    <message>
+        <source>the last reading, raised by base of doses and make-up water, lowered by acid</source>
+        <translation type="unfinished">ang huling suri, itinaas ng base ng mga dosis at dagdag na tubig, ibinaba ng asido</translation>
+    </message>
+    <message>
+        <source>the least of its parts</source>
+        <translation type="unfinished">ang pinakamaliit sa mga bahagi nito</translation>
+    </message>
+    <message>
+        <source>the level, times the water of the loop</source>
+        <translation type="unfinished">ang antas na minultiplika sa tubig ng loop</translation>
+    </message>
+    <message>
         <source>the light there, or the crop that wants it, is not entered</source>
         <translation type="unfinished">hindi nailagay ang liwanag doon o ang pananim na may kailangan nito</translation>
+    </message>
+    <message>
+        <source>the likely share, less some standard deviations, for seed to be careful with</source>
+        <translation type="unfinished">ang malamang na bahagi, bawas ang ilang standard deviation, para sa binhing dapat ingatan</translation>
     </message>
     <message>
         <source>the load is more than the structure may carry</source>
@@ -8434,8 +10830,40 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang tangke ang loop</translation>
     </message>
     <message>
+        <source>the mean of its parts</source>
+        <translation type="unfinished">ang mean ng mga bahagi nito</translation>
+    </message>
+    <message>
+        <source>the mean of the day, times how much more is asked for after feeding</source>
+        <translation type="unfinished">ang mean ng araw na minultiplika sa dagdag na hinihingi matapos magpakain</translation>
+    </message>
+    <message>
+        <source>the mean of {weeks} weeks from this one on</source>
+        <translation type="unfinished">ang mean ng {weeks} linggo mula rito</translation>
+    </message>
+    <message>
+        <source>the median of the slopes between all pairs of readings of the last weeks</source>
+        <translation type="unfinished">ang median ng mga tarik sa pagitan ng lahat ng pares ng suri sa huling mga linggo</translation>
+    </message>
+    <message>
+        <source>the middle half of all slopes lies between {low} and {high}</source>
+        <translation type="unfinished">nasa pagitan ng {low} at {high} ang gitnang kalahati ng lahat ng tarik</translation>
+    </message>
+    <message>
+        <source>the most that the figure adds, at its low or at its high value</source>
+        <translation type="unfinished">ang pinakamalaking idinadagdag ng bilang, sa mababa o mataas nitong halaga</translation>
+    </message>
+    <message>
         <source>the nitrogen that crops take up</source>
         <translation type="unfinished">nitrogen na kinukuha ng pananim</translation>
+    </message>
+    <message>
+        <source>the part over the whole</source>
+        <translation type="unfinished">ang bahagi na hinati sa kabuuan</translation>
+    </message>
+    <message>
+        <source>the plants have grown: they want {rise_share} more than in the four weeks before</source>
+        <translation type="unfinished">lumaki na ang halaman: {rise_share} ang dagdag na kailangan nila kumpara sa nakaraang apat na linggo</translation>
     </message>
     <message>
         <source>the points of the pump do not reach that head</source>
@@ -8458,24 +10886,96 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">luma na ang suri</translation>
     </message>
     <message>
+        <source>the root of the sum of squares of its parts</source>
+        <translation type="unfinished">ang ugat ng kabuuan ng mga kuwadrado ng mga bahagi nito</translation>
+    </message>
+    <message>
+        <source>the same act changed: {things}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the search ended within {share} % of what no plan can go beyond</source>
+        <translation type="unfinished">natapos ang paghahanap sa loob ng {share} % ng hindi malalampasan ng anumang plano</translation>
+    </message>
+    <message>
+        <source>the search was stopped; this is the best so far</source>
+        <translation type="unfinished">itinigil ang paghahanap; ito ang pinakamahusay sa ngayon</translation>
+    </message>
+    <message>
+        <source>the season is too slow: the crop is given up at {size_share} of its size</source>
+        <translation type="unfinished">masyadong mabagal ang panahon: isinusuko ang pananim sa {size_share} ng laki nito</translation>
+    </message>
+    <message>
         <source>the season, water or bed it stands in was changed</source>
         <translation type="unfinished">binago ang panahon, tubig o kama na kinatatayuan nito</translation>
+    </message>
+    <message>
+        <source>the share of ammonia that is un-ionised at this pH and temperature</source>
+        <translation type="unfinished">ang bahagi ng ammonia na un-ionised sa pH at temperaturang ito</translation>
+    </message>
+    <message>
+        <source>the stage is cut off at {times} times its days by the book</source>
+        <translation type="unfinished">pinuputol ang yugto sa {times} beses ng mga araw nito sa aklat</translation>
+    </message>
+    <message>
+        <source>the sum of its parts</source>
+        <translation type="unfinished">ang kabuuan ng mga bahagi nito</translation>
     </message>
     <message>
         <source>the value read</source>
         <translation type="unfinished">ang nabasang halaga</translation>
     </message>
     <message>
+        <source>the value that a share of all draws lies below</source>
+        <translation type="unfinished">ang halagang mas mababa rito ang isang bahagi ng lahat ng bunot</translation>
+    </message>
+    <message>
         <source>the warmth that was read</source>
         <translation type="unfinished">ang nabasang init</translation>
+    </message>
+    <message>
+        <source>the water has {water_c} °C; these fish feed between {base_c} and {ceiling_c} °C</source>
+        <translation type="unfinished">{water_c} °C ang tubig; kumakain ang mga isdang ito sa pagitan ng {base_c} at {ceiling_c} °C</translation>
+    </message>
+    <message>
+        <source>the water temperature is not known; {assumed_c} °C, the best, is assumed</source>
+        <translation type="unfinished">hindi alam ang temperatura ng tubig; itinuring na {assumed_c} °C, ang pinakamainam</translation>
     </message>
     <message>
         <source>the week that holds this day comes first</source>
         <translation type="unfinished">nauuna ang linggong may araw na ito</translation>
     </message>
     <message>
+        <source>there is no feed in the weeks before to compare with</source>
+        <translation type="unfinished">walang pakain sa mga nakaraang linggo na maihahambing</translation>
+    </message>
+    <message>
+        <source>they are that heavy when the plan begins; what went before is not looked at</source>
+        <translation type="unfinished">ganoon na sila kabigat sa simula ng plano; hindi tinitingnan ang nauna</translation>
+    </message>
+    <message>
         <source>thin</source>
         <translation type="unfinished">manipis</translation>
+    </message>
+    <message>
+        <source>thin below</source>
+        <translation type="unfinished">manipis kapag mas mababa sa</translation>
+    </message>
+    <message>
+        <source>this counts as: {band}</source>
+        <translation type="unfinished">ang turing dito: {band}</translation>
+    </message>
+    <message>
+        <source>this field takes {low} to {high}{unit}</source>
+        <translation type="unfinished">tumatanggap ang field na ito ng {low} hanggang {high}{unit}</translation>
+    </message>
+    <message>
+        <source>this is what limits: {what}</source>
+        <translation type="unfinished">ito ang pumipigil: {what}</translation>
+    </message>
+    <message>
+        <source>this product's share of the base wanted, over the base in a kilogram of it</source>
+        <translation type="unfinished">bahagi ng produktong ito sa kailangang base, hinati sa base sa isang kilo nito</translation>
     </message>
     <message>
         <source>this way</source>
@@ -8492,6 +10992,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>time of day, as 07:30</source>
         <translation type="unfinished">oras ng araw, gaya ng 07:30</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>times an hour</source>
+        <translation type="unfinished">beses bawat oras</translation>
+    </message>
+    <message>
+        <source>to buy</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>to come</source>
@@ -8542,12 +11054,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">masyadong mabagal sa panahon</translation>
     </message>
     <message>
+        <source>top up share</source>
+        <translation type="unfinished">bahagi ng dagdag na tubig</translation>
+    </message>
+    <message>
         <source>tray</source>
         <translation type="unfinished">tray</translation>
     </message>
     <message>
         <source>trend only since the calibration of {day}</source>
         <translation type="unfinished">trend mula lamang sa calibration noong {day}</translation>
+    </message>
+    <message>
+        <source>trend window days</source>
+        <translation type="unfinished">mga araw ng takbo</translation>
+    </message>
+    <message>
+        <source>un-ionised ammonia as nitrogen</source>
+        <translation type="unfinished">un-ionised ammonia bilang nitrogen</translation>
     </message>
     <message>
         <source>under the rafts; what settles stays there when not said</source>
@@ -8562,6 +11086,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">yunit?</translation>
     </message>
     <message>
+        <source>units</source>
+        <translation type="unfinished">mga yunit</translation>
+    </message>
+    <message>
         <source>unknown: 1 price missing</source>
         <translation type="unfinished">hindi alam: 1 presyo ang kulang</translation>
     </message>
@@ -8570,16 +11098,56 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi alam: {count} presyo ang kulang</translation>
     </message>
     <message>
+        <source>until {on}</source>
+        <translation type="unfinished">hanggang {on}</translation>
+    </message>
+    <message>
+        <source>used before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usual</source>
+        <translation type="unfinished">karaniwan</translation>
+    </message>
+    <message>
+        <source>uvi raft</source>
+        <translation type="unfinished">UVI, raft</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation type="unfinished">halaga</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation type="unfinished">laman</translation>
+    </message>
+    <message>
         <source>wanted</source>
         <translation type="unfinished">hinihingi</translation>
+    </message>
+    <message>
+        <source>wanted beyond supply</source>
+        <translation type="unfinished">kailangan na lampas sa supply</translation>
     </message>
     <message>
         <source>wanted {span}</source>
         <translation type="unfinished">kailangan {span}</translation>
     </message>
     <message>
+        <source>warm water: at {water_c} °C {about} grow at {growth_share} of what they would at {optimum_c} °C</source>
+        <translation type="unfinished">mainit ang tubig: sa {water_c} °C, {growth_share} lang ang paglaki ng {about} kumpara sa {optimum_c} °C</translation>
+    </message>
+    <message>
+        <source>warmth that counts</source>
+        <translation type="unfinished">init na may bisa</translation>
+    </message>
+    <message>
         <source>waste {many}</source>
         <translation type="unfinished">tapon {many}</translation>
+    </message>
+    <message>
+        <source>wasted</source>
+        <translation type="unfinished">nasayang</translation>
     </message>
     <message>
         <source>watch</source>
@@ -8588,6 +11156,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>water</source>
         <translation type="unfinished">tubig</translation>
+    </message>
+    <message>
+        <source>water of the loop, times the usual share a day</source>
+        <translation type="unfinished">tubig ng loop na minultiplika sa karaniwang bahagi bawat araw</translation>
     </message>
     <message>
         <source>water of {warmth} holds {most}</source>
@@ -8618,24 +11190,84 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">linggong kulang {before} → {after}</translation>
     </message>
     <message>
+        <source>weeks that a group takes to grow, over the groups</source>
+        <translation type="unfinished">linggo ng paglaki ng isang grupo na hinati sa mga grupo</translation>
+    </message>
+    <message>
+        <source>weeks to grow</source>
+        <translation type="unfinished">linggo ng paglaki</translation>
+    </message>
+    <message>
+        <source>weighed ratios</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>weighing fish, beside what the plan says they weigh</source>
         <translation type="unfinished">pagtimbang ng isda, katabi ng sinasabi ng plano</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation type="unfinished">bigat</translation>
+    </message>
+    <message>
+        <source>weight after</source>
+        <translation type="unfinished">bigat pagkatapos</translation>
+    </message>
+    <message>
+        <source>weight after the day</source>
+        <translation type="unfinished">bigat pagkatapos ng araw</translation>
     </message>
     <message>
         <source>weight at harvest, {weight}</source>
         <translation type="unfinished">bigat sa ani, {weight}</translation>
     </message>
     <message>
+        <source>weight of a fish</source>
+        <translation type="unfinished">bigat ng isang isda</translation>
+    </message>
+    <message>
+        <source>weight of a fish that the feed is for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>weight of one fish when it is stocked</source>
         <translation type="unfinished">bigat ng isang isda nang ilagay</translation>
+    </message>
+    <message>
+        <source>weight the day before</source>
+        <translation type="unfinished">bigat noong nakaraang araw</translation>
+    </message>
+    <message>
+        <source>weight then</source>
+        <translation type="unfinished">bigat noon</translation>
+    </message>
+    <message>
+        <source>weights</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>went in: {elements}</source>
         <translation type="unfinished">pumasok: {elements}</translation>
     </message>
     <message>
+        <source>what a dose brings</source>
+        <translation type="unfinished">dala ng isang dosis</translation>
+    </message>
+    <message>
         <source>what alkalinity and base given show from {first} to {last}</source>
         <translation type="unfinished">ayon sa alkalinity at base na ibinigay mula {first} hanggang {last}</translation>
+    </message>
+    <message>
+        <source>what all targets are worth, less what is missed, too much and out of balance</source>
+        <translation type="unfinished">halaga ng lahat ng target, bawas ang hindi naabot, labis at wala sa balanse</translation>
+    </message>
+    <message>
+        <source>what crops want beyond supply, less what bases and other salts bring</source>
+        <translation type="unfinished">kailangan ng pananim na lampas sa supply, bawas ang dala ng mga base at ibang asin</translation>
+    </message>
+    <message>
+        <source>what fish take by their feed and nitrifiers by the ammonia, over the hours of a day</source>
+        <translation type="unfinished">nagagamit ng isda ayon sa pakain at ng bakterya ayon sa ammonia, hinati sa oras ng isang araw</translation>
     </message>
     <message>
         <source>what is due day by day, with box, initials and time</source>
@@ -8646,20 +11278,96 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ang takdang anihin, at ang naani, para kanino</translation>
     </message>
     <message>
+        <source>what is harvested, times the share that can be sold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>what is looked after every how many weeks, for the wall</source>
         <translation type="unfinished">ang inaalagaan tuwing ilang linggo, para sa dingding</translation>
+    </message>
+    <message>
+        <source>what is missing over what a plant gives, in whole plants</source>
+        <translation type="unfinished">ang kulang na hinati sa bigay ng isang halaman, sa buong halaman</translation>
     </message>
     <message>
         <source>what is sown and picked in each week of the year, by codes, for the wall (A3)</source>
         <translation type="unfinished">ang inihahasik at inaani sa bawat linggo ng taon, ayon sa code, para sa dingding (A3)</translation>
     </message>
     <message>
+        <source>what is to spare over its fastest fall in the last weeks, in whole days</source>
+        <translation type="unfinished">ang palugit na hinati sa pinakamabilis na bagsak sa huling mga linggo, sa buong araw</translation>
+    </message>
+    <message>
+        <source>what is used, less what is left in stock</source>
+        <translation type="unfinished">ang nagagamit, bawas ang natitira sa imbak</translation>
+    </message>
+    <message>
+        <source>what it is after the change, less what it was before</source>
+        <translation type="unfinished">kung ano pagkatapos ng pagbabago, bawas ang dati</translation>
+    </message>
+    <message>
         <source>what leaves and water show, what to note, what to do first</source>
         <translation type="unfinished">ang ipinapakita ng dahon at tubig, ano ang itatala, ano ang uunahin</translation>
     </message>
     <message>
+        <source>what lives in the bed, times what can be sold, times picks and weight of a plant</source>
+        <translation type="unfinished">nabubuhay sa kama, minultiplika sa maibebenta, minultiplika sa mga pitas at bigat ng halaman</translation>
+    </message>
+    <message>
+        <source>what lives in the bed, times what can be sold, times the picks that count</source>
+        <translation type="unfinished">nabubuhay sa kama, minultiplika sa maibebenta, minultiplika sa mga pitas na bilang</translation>
+    </message>
+    <message>
+        <source>what neither solids nor fish keep, times the share lost as gas over the share that dissolved where it was found, less what is not there to lose</source>
+        <translation type="unfinished">hindi naiiwan sa solido o isda, minultiplika sa bahaging nawawala bilang gas na hinati sa bahaging natunaw kung saan ito nakita, bawas ang walang mawawala</translation>
+    </message>
+    <message>
+        <source>what no plan can go beyond, proven from the prices of what is scarce</source>
+        <translation type="unfinished">ang hindi malalampasan ng anumang plano, napatunayan sa presyo ng kapos</translation>
+    </message>
+    <message>
+        <source>what packet or book says, taken for so many seeds, and what came up of those counted</source>
+        <translation type="unfinished">ang sabi ng pakete o aklat, itinuring na ganito karaming binhi, at ang tumubo sa mga nabilang</translation>
+    </message>
+    <message>
+        <source>what plants lack</source>
+        <translation type="unfinished">kulang sa halaman</translation>
+    </message>
+    <message>
+        <source>what some days take, over the days</source>
+        <translation type="unfinished">ang nagagamit ng ilang araw na hinati sa mga araw</translation>
+    </message>
+    <message>
         <source>what the air pumps give is not entered</source>
         <translation type="unfinished">hindi nailagay ang bigay ng air pump</translation>
+    </message>
+    <message>
+        <source>what the feed holds, less solids, fish and gas</source>
+        <translation type="unfinished">laman ng pakain, bawas ang solido, isda at gas</translation>
+    </message>
+    <message>
+        <source>what the feed holds, times the share that leaves as solids</source>
+        <translation type="unfinished">laman ng pakain na minultiplika sa bahaging lumalabas bilang solido</translation>
+    </message>
+    <message>
+        <source>what the plan may fall short of the most that any can be worth, as a share</source>
+        <translation type="unfinished">ang maaaring kulang ng plano sa pinakamataas na halaga ng alinman, bilang bahagi</translation>
+    </message>
+    <message>
+        <source>what the plants want, less what is not there to be taken</source>
+        <translation type="unfinished">kailangan ng halaman, bawas ang walang makukuha</translation>
+    </message>
+    <message>
+        <source>what the plants want, less what they can take</source>
+        <translation type="unfinished">kailangan ng halaman, bawas ang makukuha nila</translation>
+    </message>
+    <message>
+        <source>what the solids laid down so far give back day by day, slower as they get old</source>
+        <translation type="unfinished">ang ibinabalik araw-araw ng mga naiwang latak, bumabagal habang tumatanda</translation>
+    </message>
+    <message>
+        <source>what the water lacks of the target, times its volume, over the iron in the product</source>
+        <translation type="unfinished">kulang ng tubig sa target na minultiplika sa dami nito, hinati sa iron ng produkto</translation>
     </message>
     <message>
         <source>what to do in a power cut; numbers, places, photos</source>
@@ -8674,12 +11382,32 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ano ang itinayo, ang unang labindalawang linggo, sino ang tatawagan; para sa may-ari</translation>
     </message>
     <message>
+        <source>what was counted, less what is used before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was gathered, times what rots free by then, less gas, as much as goes back</source>
+        <translation type="unfinished">ang naipon na minultiplika sa napapalaya hanggang noon, bawas ang gas, ang ibinabalik</translation>
+    </message>
+    <message>
+        <source>what was gathered, times what rots free by then, times the share lost as gas</source>
+        <translation type="unfinished">ang naipon, minultiplika sa napapalaya hanggang noon, minultiplika sa bahaging nawawala bilang gas</translation>
+    </message>
+    <message>
         <source>what was read</source>
         <translation type="unfinished">kung ano ang binasa</translation>
     </message>
     <message>
+        <source>what was seen, over what the book says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>what was taken out, how it is kept, when and where it goes back</source>
         <translation type="unfinished">ano ang inilabas, paano itinatago, kailan at saan ibinabalik</translation>
+    </message>
+    <message>
+        <source>what was there, and what was supplied since, less what plants took and what left</source>
+        <translation type="unfinished">ang naroon at ang naibigay mula noon, bawas ang kinuha ng halaman at ang nawala</translation>
     </message>
     <message>
         <source>when it falls to {limit}, no base given{start}</source>
@@ -8694,12 +11422,36 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">sino ang gumawa o nakakita</translation>
     </message>
     <message>
+        <source>whole</source>
+        <translation type="unfinished">kabuuan</translation>
+    </message>
+    <message>
+        <source>whole dry mass</source>
+        <translation type="unfinished">buong tuyong bigat</translation>
+    </message>
+    <message>
+        <source>whole pots, times the seeds in each</source>
+        <translation type="unfinished">buong paso na minultiplika sa binhi ng bawat isa</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation type="unfinished">lapad</translation>
+    </message>
+    <message>
+        <source>window days</source>
+        <translation type="unfinished">araw ng palugit</translation>
+    </message>
+    <message>
         <source>with gravel ({gravel}): {verdict}</source>
         <translation type="unfinished">kasama ang graba ({gravel}): {verdict}</translation>
     </message>
     <message>
         <source>with it {share}</source>
         <translation type="unfinished">kasama ito {share}</translation>
+    </message>
+    <message>
+        <source>with what stands already</source>
+        <translation type="unfinished">kasama ang naroon na</translation>
     </message>
     <message>
         <source>within</source>
@@ -8718,6 +11470,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kinuwenta mula sa nabasa sa pinagmulan</translation>
     </message>
     <message>
+        <source>working share</source>
+        <translation type="unfinished">bahaging gumagana</translation>
+    </message>
+    <message>
+        <source>worth</source>
+        <translation type="unfinished">halaga ng plano</translation>
+    </message>
+    <message>
+        <source>worth of targets</source>
+        <translation type="unfinished">halaga ng mga target</translation>
+    </message>
+    <message>
         <source>wrong</source>
         <translation type="unfinished">mali</translation>
     </message>
@@ -8734,6 +11498,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kahapon</translation>
     </message>
     <message>
+        <source>yield</source>
+        <translation type="unfinished">ani bawat halaman</translation>
+    </message>
+    <message>
+        <source>yield by the book, for the picks and the room that these plants have</source>
+        <translation type="unfinished">ani ayon sa aklat, para sa mga pitas at puwang ng mga halamang ito</translation>
+    </message>
+    <message>
+        <source>yield of a plant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>your own rule as calendars write it, such as FREQ=MONTHLY;BYDAY=1TH</source>
         <translation type="unfinished">sarili mong tuntunin gaya ng sulat ng kalendaryo, hal. FREQ=MONTHLY;BYDAY=1TH</translation>
     </message>
@@ -8744,6 +11520,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>your own value, for this batch</source>
         <translation type="unfinished">sarili mong halaga, para sa batch na ito</translation>
+    </message>
+    <message>
+        <source>{about} off feed for {days} d of the week</source>
+        <translation type="unfinished">hindi kumain ang {about} nang {days} araw sa linggo</translation>
+    </message>
+    <message>
+        <source>{about}: the fish are young, {weight_g} g each against {harvest_weight_g} g at harvest</source>
+        <translation type="unfinished">{about}: bata pa ang isda, {weight_g} g bawat isa kumpara sa {harvest_weight_g} g sa ani</translation>
     </message>
     <message>
         <source>{added} new sowings, {changed} changed, {removed} go, {same} stay as they are.</source>
@@ -9054,6 +11838,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{days} araw ang nakaraan</translation>
     </message>
     <message>
+        <source>{days} days earlier, to fall on a day of work</source>
+        <translation type="unfinished">{days} araw na mas maaga, para tumapat sa araw ng trabaho</translation>
+    </message>
+    <message>
         <source>{days} so far</source>
         <translation type="unfinished">{days} hanggang ngayon</translation>
     </message>
@@ -9064,6 +11852,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{direction}, {change} a week</source>
         <translation type="unfinished">{direction}, {change} bawat linggo</translation>
+    </message>
+    <message>
+        <source>{draws} draws from seed {seed}: the same seed gives the same draws</source>
+        <translation type="unfinished">{draws} bunot mula sa panimulang bilang {seed}: pareho ang mga bunot sa parehong bilang</translation>
     </message>
     <message>
         <source>{element} in {loop}</source>
@@ -9094,6 +11886,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{fish} isda</translation>
     </message>
     <message>
+        <source>{fish} fish are harvested on {on}</source>
+        <translation type="unfinished">{fish} isda ang aanihin sa {on}</translation>
+    </message>
+    <message>
+        <source>{fish} fish harvested on {on}: feed falls {fall_share} {span}</source>
+        <translation type="unfinished">{fish} isdang inani noong {on}: bumababa ang pakain nang {fall_share} {span}</translation>
+    </message>
+    <message>
+        <source>{fish} fish of {about} harvested on {on}: the feed has not got over it yet</source>
+        <translation type="unfinished">{fish} isda ng {about} ang inani noong {on}: hindi pa nakakabawi ang pakain</translation>
+    </message>
+    <message>
         <source>{fish}, on {day}</source>
         <translation type="unfinished">{fish}, sa {day}</translation>
     </message>
@@ -9104,6 +11908,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{grams} g a day</source>
         <translation type="unfinished">{grams} g/araw</translation>
+    </message>
+    <message>
+        <source>{grams} g are of days before the plan, taken to be like its first week</source>
+        <translation type="unfinished">{grams} g ay mula sa mga araw bago ang plano, itinuring na gaya ng unang linggo nito</translation>
     </message>
     <message>
         <source>{grams} g each</source>
@@ -9230,6 +12038,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{low} hanggang {high}</translation>
     </message>
     <message>
+        <source>{low} to {high} eq must be reckoned with; the balance of nitrogen gives {balance} eq</source>
+        <translation type="unfinished">dapat paghandaan ang {low} hanggang {high} eq; {balance} eq ayon sa balanse ng nitrogen</translation>
+    </message>
+    <message>
         <source>{low} to {high} m²</source>
         <translation type="unfinished">{low} hanggang {high} m²</translation>
     </message>
@@ -9254,8 +12066,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{many} araw</translation>
     </message>
     <message>
+        <source>{many} dead are entered, more than were left</source>
+        <translation type="unfinished">{many} patay ang inilagay, higit sa natitira</translation>
+    </message>
+    <message>
         <source>{many} earlier</source>
         <translation type="unfinished">maaga ng {many}</translation>
+    </message>
+    <message>
+        <source>{many} figures are moved together, for they go together</source>
+        <translation type="unfinished">{many} bilang ang sabay na ginalaw, dahil magkakasama sila</translation>
+    </message>
+    <message>
+        <source>{many} figures with a range were moved one at a time, as if none hung on another</source>
+        <translation type="unfinished">{many} bilang na may saklaw ang ginalaw isa-isa, na parang walang nakasalalay sa iba</translation>
     </message>
     <message>
         <source>{many} fish</source>
@@ -9296,6 +12120,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{many} shorter</source>
         <translation type="unfinished">mas maikli nang {many}</translation>
+    </message>
+    <message>
+        <source>{many} smaller parts are summed as others</source>
+        <translation type="unfinished">{many} maliliit na bahagi ang pinagsama bilang iba pa</translation>
     </message>
     <message>
         <source>{many} tasks are late. {first}</source>
@@ -9588,6 +12416,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{tank}, {fish}; pansala; biofilter; {beds}</translation>
     </message>
     <message>
+        <source>{tests} tests and {batches} batches of the lot were counted, {n} seeds in all</source>
+        <translation type="unfinished">{tests} pagsubok at {batches} batch ng lote ang binilang, {n} binhi sa kabuuan</translation>
+    </message>
+    <message>
         <source>{title} ({count})</source>
         <translation type="unfinished">{title} ({count})</translation>
     </message>
@@ -9694,6 +12526,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>± spread</source>
         <translation type="unfinished">± lawak</translation>
+    </message>
+    <message>
+        <source>Σ days: what lies × limit × rate, each day's by its age</source>
+        <translation type="unfinished">Σ mga araw: nakalatag × limit × bilis, bawat araw ayon sa edad nito</translation>
     </message>
     <message>
         <source>– (letter of the band no demand)</source>

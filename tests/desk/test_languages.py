@@ -1,15 +1,26 @@
 """The desk in other languages: files that can be read, every blank in place, English where a word lacks."""
 
+import contextlib
+import importlib.util
 import re
 import tomllib
+from itertools import product
 
 import pytest
 from PySide6.QtCore import QCoreApplication, QLocale
 
+from planner.desk.behind import Behind
 from planner.desk.languages import LANGUAGES, Words, speak
+from planner.desk.outlook import look_out
 from planner.desk.say import CONTEXT, careful, tr
+from planner.desk.why.answers import answer_of
+from planner.desk.why.words import note_words, readable, title_text
+from planner.farm.crops import Stage
+from planner.farm.water import Quantity
+from planner.forecast.why.values import Note, NoteKind, Subject, SubjectKind
 from planner.paper.linguist import messages, read_ts, ts_path
 from planner.shipped import shipped_path
+from tests.desk.helpers import TODAY
 
 OTHERS = [language for language in LANGUAGES if language != "en"]
 BLANK = re.compile(r"{\w+[^}]*}")
@@ -116,3 +127,61 @@ def test_that_words_which_are_not_ours_are_left_to_the_toolkit(qapp):
     words = Words("es", qapp)
     assert words.translate("QPlatformTheme", "Cancel") is None
     assert words.translate(CONTEXT, "no such text") is None
+
+
+def why_texts():
+    path = shipped_path("resources").parent / ".ci" / "why_texts.py"
+    spec = importlib.util.spec_from_file_location("why_texts", path)
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return set(module.why_texts())
+
+
+def test_that_no_word_of_an_answer_to_why_is_missing(language):
+    said = read_ts(ts_path(language))
+    assert sorted(why_texts() - set(said)) == []
+
+
+def subjects_of(farm):
+    """Every kind of question about the first thing of every sort; many do not fit and have no answer."""
+    sorts = (farm.loops, farm.fish_groups, farm.tanks, farm.batches, farm.seed_lots, farm.doses, farm.meters)
+    products = ("potassium-bicarbonate", "iron-dtpa-11", "pH", Quantity.PH.value, "")
+    for kind, sort, part in product(SubjectKind, sorts, products):
+        if sort:
+            crop, stage = farm.batches[0].crop, Stage.BED
+            yield Subject(kind=kind, about=sort[0].id, crop=crop, stage=stage, week=9, day=63, part=part)
+
+
+def walked(explanation):
+    yield explanation
+    for child in explanation.children:
+        yield from walked(child)
+
+
+def answers(farm, means):
+    behind = Behind(look_out(farm, means.forecaster), means.forecaster, TODAY)
+    for subject in subjects_of(farm):
+        with contextlib.suppress(Exception):
+            yield from walked(behind.why(subject))
+
+
+def test_that_answers_for_the_sample_farm_hold_no_name_or_title_that_is_missing(means, farm):
+    found = tuple(answers(farm, means))
+    names = {readable(one.name) for each in found for one in each.inputs}
+    titles = {readable(each.title) for each in found}
+    assert len(names) > 60
+    assert len(titles) > 40
+    for language in OTHERS:
+        assert sorted((names | titles) - set(read_ts(ts_path(language)))) == []
+
+
+def test_that_an_answer_is_spoken_in_the_language(spanish, means, farm):
+    behind = Behind(look_out(farm, means.forecaster), means.forecaster, TODAY)
+    loop = farm.loops[0].id
+    answer = answer_of(
+        behind.why(Subject(kind=SubjectKind.RATIO, about=loop, week=9)), behind.outlook.catalogue
+    )
+    assert answer.title.startswith("Razón")
+    assert answer.symbols == "aporte / demanda"
+    assert title_text("low end of ratio") == "extremo bajo de razón"
+    assert note_words(Note(kind=NoteKind.OFF_FEED, values=(("from", "2027-01-04"),))).startswith("sin comer")
