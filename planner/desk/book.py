@@ -145,8 +145,15 @@ def value_words(figure: Figure) -> str:
 
 def source_words(figure: Figure, catalogue: Catalogue) -> str:
     """Return where a figure comes from and how sure it is."""
-    sure = tr(_CONFIDENCE[figure.confidence])
-    publication = catalogue.publications.get(figure.source)
+    return told_words(figure.source, figure.confidence.value, catalogue)
+
+
+def told_words(source: str, confidence: str, catalogue: Catalogue) -> str:
+    """Return a source by its key in words, with how sure it is; without both it is just of the catalogue."""
+    if not confidence:
+        return tr("of the catalogue")
+    sure = tr(_CONFIDENCE[Confidence(confidence)])
+    publication = catalogue.publications.get(source)
     if publication is None:
         return sure
     return f"{_authors(publication.authors)} {publication.year}, {sure}"

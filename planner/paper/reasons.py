@@ -11,6 +11,7 @@ from planner.forecast.why.reasons import Reason, ReasonKind
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind, Origin
 from planner.paper.figure_reasons import FIGURE_NOTES, FIGURE_WORDS
 from planner.paper.plan_reasons import PLAN_NOTES, PLAN_WORDS
+from planner.paper.record_reasons import RECORD_NOTES, RECORD_WORDS
 from planner.paper.water_reasons import WATER_NOTES, WATER_WORDS
 from planner.paper.words import day_words, percent_words
 
@@ -143,6 +144,7 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     **FIGURE_WORDS,
     **PLAN_WORDS,
     **WATER_WORDS,
+    **RECORD_WORDS,
 }
 
 NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
@@ -191,6 +193,7 @@ NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
     **FIGURE_NOTES,
     **PLAN_NOTES,
     **WATER_NOTES,
+    **RECORD_NOTES,
 }
 
 

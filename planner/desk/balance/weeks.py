@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from planner.desk.outlook import Outlook
+from planner.desk.pages import Ask
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.words import (
@@ -22,9 +23,11 @@ from planner.desk.words import (
     short_day_words,
     week_words,
 )
+from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
 from planner.farm.species import ELEMENTS
 from planner.forecast.values import Floats, WeekVerdict
+from planner.forecast.why.values import Subject, SubjectKind
 
 if TYPE_CHECKING:
     from planner.desk.sureness import Sureness
@@ -147,7 +150,28 @@ def _row(weeks: LoopWeeks, at: int, week: int, outlook: Outlook) -> Row:
         limiting,
         -1.0 if feed is None else feed,
     )
-    return Row(id=str(week), texts=texts, sort=sort, payload=week)
+    return Row(id=str(week), texts=texts, sort=sort, payload=week, asks=_asks(weeks.loop, at, verdict))
+
+
+def _asks(loop: Id, at: int, verdict: WeekVerdict) -> tuple[Ask | None, ...]:
+    """Return what each column can be asked, in their order; week and day are told by the calendar."""
+
+    def of(kind: SubjectKind) -> Subject:
+        return Subject(kind=kind, about=loop, week=verdict.week, element=at)
+
+    ratio = of(SubjectKind.RATIO)
+    stock = Subject(kind=SubjectKind.STOCK, about=loop, day=verdict.week * DAYS_PER_WEEK, element=at)
+    return (
+        None,
+        None,
+        of(SubjectKind.SUPPLY),
+        of(SubjectKind.DEMAND),
+        ratio,
+        ratio,
+        stock,
+        None if verdict.limiting is None else of(SubjectKind.LIMITING),
+        None if verdict.feed_ratio_g_per_m2_d is None else of(SubjectKind.FEED_RATIO),
+    )
 
 
 def share_words(ratio: float | None) -> str:

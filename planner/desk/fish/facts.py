@@ -11,8 +11,10 @@ from typing import Final
 from planner.catalogue.catalogue import Catalogue
 from planner.desk.behind import Behind
 from planner.desk.facts import week_label
+from planner.desk.fish.asked import pellet_answer
 from planner.desk.fish.course import GroupCourse, harvests
-from planner.desk.fish.ration import suits, week_rations
+from planner.desk.fish.ration import week_rations
+from planner.desk.fish.weeks import suits
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.say import tr
 from planner.desk.water_words import caution_texts
@@ -143,6 +145,10 @@ def _density_note(course: GroupCourse) -> str:
     )
 
 
+def _weight_now(course: GroupCourse) -> float:
+    return float(course.likely.weight_g[course.day])
+
+
 def _pellet(behind: Behind, course: GroupCourse) -> Section:
     facts = [
         Fact(
@@ -153,6 +159,7 @@ def _pellet(behind: Behind, course: GroupCourse) -> Section:
                 low=number_words(course.feed.for_fish_from_g),
                 high=number_words(course.feed.for_fish_to_g),
             ),
+            ask=pellet_answer(course, _weight_now(course), behind.outlook.catalogue.feeds),
         )
     ]
     change = next((each for each in week_rations(course) if not suits(course.feed, each.weight_g)), None)
@@ -166,6 +173,7 @@ def _pellet(behind: Behind, course: GroupCourse) -> Section:
                     tr("{name}: pellet {size} mm", name=feed.name, size=feed.pellet_mm) for feed in others
                 )
                 or tr("no feed of the book is made for fish of this weight"),
+                ask=pellet_answer(course, change.weight_g, behind.outlook.catalogue.feeds),
             )
         )
     return Section(title=tr("Feed and pellet"), facts=tuple(facts))
@@ -193,6 +201,7 @@ def _ready(course: GroupCourse) -> Fact:
         label=tr("Ready at {weight}", weight=weight),
         value=day_words(likely) if likely else tr("not within the plan"),
         note=note,
+        ask=Subject(kind=SubjectKind.FISH_READY, about=course.group.id),
     )
 
 
@@ -213,7 +222,12 @@ def _planned(course: GroupCourse) -> Iterator[Fact]:
             label=day_words(event.on),
             value=with_unit(grams / _G_PER_KG, "kg", digits=1),
             note=", ".join(notes),
+            ask=_harvested(course, day) if fish > 0 else None,
         )
+
+
+def _harvested(course: GroupCourse, day: int) -> Subject:
+    return Subject(kind=SubjectKind.FISH_HARVEST, about=course.group.id, day=day)
 
 
 def _holes(course: GroupCourse) -> Iterator[Section]:

@@ -32,12 +32,11 @@ from planner.desk.fish.ration import (
     LEAST_SCOOP_G,
     MOST_MEALS,
     MOST_SCOOP_G,
-    Scoop,
-    WeekRation,
     ration_columns,
     ration_rows,
 )
 from planner.desk.fish.rows import event_columns, event_rows, group_columns, group_rows
+from planner.desk.fish.weeks import Scoop, WeekRation
 from planner.desk.flow import Flow
 from planner.desk.pages import Page
 from planner.desk.places.place import Place, PlaceNeeds
@@ -262,7 +261,7 @@ class FishPlace(Place):
         self.course = course = course_of_group(self._behind, self.group_id)
         if course is None:
             return
-        self.events.show_rows(event_rows(course.events))
+        self.events.show_rows(event_rows(course.events, course.ruler))
         self.alter_event.setEnabled(self.events.current() is not None)
         self.growth.show_plot(growth_plot(course))
         self.feed.show_plot(feed_plot(course))

@@ -6,13 +6,14 @@ Pure: must know nothing of widgets.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from typing import Final
 
 import numpy as np
 
 from planner.desk.facts import week_label
+from planner.desk.fish.asked import ration_asks
 from planner.desk.fish.course import GroupCourse
+from planner.desk.fish.weeks import Scoop, WeekRation, suits
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.words import NONE, number_words
@@ -24,27 +25,6 @@ LEAST_SCOOP_G, MOST_SCOOP_G = 0.0, 5000.0
 """What a scoop may hold; 0 says that it has not been weighed."""
 MOST_MEALS: Final = 24
 _TEN: Final = 10.0
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Scoop:
-    """How a day's feed is handed out: meals a day, and grams in a level scoop, 0 when not weighed."""
-
-    meals: int
-    grams: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class WeekRation:
-    """What a group is fed in a week; `feed_g` is a day on which it is fed, `span_g` slow to quick growth."""
-
-    week: int
-    feed_g: float
-    span_g: tuple[float, float] | None
-    days_off: int
-    count: float
-    weight_g: float
-    density: float
 
 
 def ration_columns() -> tuple[Column, ...]:
@@ -119,6 +99,7 @@ def _row(course: GroupCourse, each: WeekRation, scoop: Scoop, feeds: Mapping[str
         sort=(each.week, each.feed_g, meal, meal, each.count, each.weight_g, texts[6], each.density),
         spoken=", ".join(f"{title} {text}" for title, text in zip(titles, texts, strict=True)),
         payload=each,
+        asks=ration_asks(course, each, scoop, feeds),
     )
 
 
@@ -134,11 +115,6 @@ def _grams(grams: float) -> str:
     if grams <= 0:
         return NONE
     return number_words(ration_g(grams), digits=0) if grams >= _TEN else number_words(grams, digits=1)
-
-
-def suits(feed: Feed, weight_g: float) -> bool:
-    """Tell whether a feed is made for fish of a weight."""
-    return feed.for_fish_from_g <= weight_g <= feed.for_fish_to_g
 
 
 def pellet_words(feed: Feed, weight_g: float, feeds: Mapping[str, Feed]) -> str:

@@ -5,12 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from planner.desk.behind import Behind
+from planner.desk.pages import Ask, Entered
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
+from planner.desk.why.together import together
 from planner.desk.words import NONE, choice_words, day_words, number_words
 from planner.farm.farm import by_id, label_of
 from planner.farm.fields import Id
-from planner.farm.fish import FishEvent, FishGroup
+from planner.farm.fish import FishEvent, FishEventKind, FishGroup
+from planner.forecast.values import Ruler
+from planner.forecast.why.values import Subject, SubjectKind
 
 _G_PER_KG = 1000.0
 _TEN = 10.0
@@ -58,7 +62,17 @@ def _group_row(behind: Behind, group: FishGroup, tanks: dict[Id, object]) -> Row
         texts=texts,
         sort=(group.name, species, tank, count, weight_g, count * weight_g, feed_g),
         spoken=", ".join(f"{title} {text}" for title, text in zip(titles, texts, strict=True)),
+        asks=_asks(behind, group, there=said[1] != NONE),
     )
+
+
+def _asks(behind: Behind, group: FishGroup, *, there: bool) -> tuple[Ask | None, ...]:
+    """Return what each column can be asked; a group to come or gone tells why there is none of it."""
+    ruler = behind.outlook.forecast.ruler
+    day = min(max(ruler.day_of(behind.shown_on), 0), ruler.days - 1)
+    kinds = (SubjectKind.GROUP_COUNT, SubjectKind.GROUP_WEIGHT, SubjectKind.GROUP_MASS, SubjectKind.FEED)
+    found = [Subject(kind=kind, about=group.id, day=day) for kind in kinds]
+    return (None, None, None, *(found if there else (found[0], None, None, None)))
 
 
 def _today(behind: Behind, group: FishGroup) -> tuple[float, float, float]:
@@ -76,19 +90,31 @@ def event_columns() -> tuple[Column, ...]:
     return (Column(title=tr("Date")), Column(title=tr("What happens")), Column(title=tr("How much")))
 
 
-def event_rows(events: tuple[FishEvent, ...]) -> tuple[Row, ...]:
+def event_rows(events: tuple[FishEvent, ...], ruler: Ruler) -> tuple[Row, ...]:
     """Return one row for each event, the latest first."""
-    return tuple(_event_row(event) for event in reversed(events))
+    return tuple(_event_row(event, ruler) for event in reversed(events))
 
 
-def _event_row(event: FishEvent) -> Row:
+def _event_row(event: FishEvent, ruler: Ruler) -> Row:
     texts = (day_words(event.on), choice_words(event.kind), ", ".join(event_amounts(event)) or tr("all fish"))
     return Row(
         id=event.id,
         texts=texts,
         sort=(event.on.toordinal(), texts[1], texts[2]),
         spoken=", ".join(texts),
+        asks=(Entered(about=event.id, field="on"), None, _amount_ask(event, texts[1], ruler)),
     )
+
+
+_AMOUNTS = ("count", "mean_weight_g", "feed_g_per_day", "days")
+
+
+def _amount_ask(event: FishEvent, what: str, ruler: Ruler) -> Ask | None:
+    """Return what the amounts of an event are asked; all fish of a harvest are those foreseen for the day."""
+    day = ruler.day_of(event.on)
+    if event.kind is FishEventKind.HARVEST and event.count is None and 0 <= day < ruler.days:
+        return Subject(kind=SubjectKind.FISH_HARVEST_COUNT, about=event.group, day=day)
+    return together(event, _AMOUNTS, about=what)
 
 
 def event_amounts(event: FishEvent) -> Iterator[str]:

@@ -12,7 +12,7 @@ from typing import Final
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.errors import UnknownFigureError
 from planner.catalogue.figure import Figure
-from planner.desk.book import figure_label, source_words, value_words
+from planner.desk.book import figure_label, source_words, told_words, value_words
 from planner.desk.pages import Basis, Fact
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
@@ -164,6 +164,8 @@ def _figure(one: Input, catalogue: Catalogue) -> Figure | None:
 def _origin_words(one: Input, figure: Figure | None, catalogue: Catalogue) -> str:
     if figure is not None:
         return source_words(figure, catalogue)
+    if one.origin is Origin.FIGURE:
+        return told_words(one.source, one.confidence, catalogue)
     if one.origin is Origin.ENTERED:
         return tr("entered for {about}", about=one.about) if one.about else tr("entered")
     if one.origin is Origin.COUNTED:

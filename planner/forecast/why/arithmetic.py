@@ -12,6 +12,7 @@ from typing import Final
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.forecast.why.arithmetic_figures import FIGURES
 from planner.forecast.why.arithmetic_plan import PLANNED, of_parts
+from planner.forecast.why.arithmetic_records import RECORDED
 from planner.forecast.why.arithmetic_water import WATERED
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.values import Explanation
@@ -193,6 +194,7 @@ _EVERY: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     **FIGURES,
     **PLANNED,
     **WATERED,
+    **RECORDED,
 }
 
 

@@ -112,7 +112,7 @@ class Formula(Enum):
     SEEN_RATIO = "seen / by_the_book"
     SPREAD_SEEN = "max(robust_spread, least_spread_share) × book"
     LONGER = "actual_days - planned_days"
-    DAYS_SINCE = "days from the day on which it was due"
+    DAYS_OVERDUE = "days from the day on which it was due"
     RANGE = "low ≤ likely ≤ high"
     RANGE_HIGH = "likely + √(Σ raised² + others²)"
     RANGE_LOW = "likely × e^(-√(Σ ln(factor)² + ln(others)²))"

@@ -12,7 +12,8 @@ from planner.desk.fish.asked import week_facts
 from planner.desk.fish.course import course_of_group
 from planner.desk.fish.facts import fish_page
 from planner.desk.fish.plots import density_plot, growth_plot
-from planner.desk.fish.ration import Scoop, pellet_words, ration_rows, week_rations
+from planner.desk.fish.ration import pellet_words, ration_rows, week_rations
+from planner.desk.fish.weeks import Scoop
 from planner.desk.forms.form import FormDialog
 from planner.desk.outlook import look_out
 from planner.desk.why.dialog import WhyDialog
