@@ -188,6 +188,10 @@ def _sowings(settling: Settling, forecast: Forecast) -> Iterator[Sowing]:
             seeding=seeding,
             sown_early_days=need.choice.sown_early_days,
             moved_early_days=need.choice.moved_early_days,
+            wanted_on=None if need.wanted_day is None else ruler.date_of(need.wanted_day),
+            wanted_plants=max(need.asked_plants, need.plants),
+            missing=float(need.missing),
+            per_plant=need.per_plant,
         )
 
 

@@ -17,7 +17,9 @@ class Sowing:
     """One proposed batch with its dates as the forecast has them, its seeds, and what it was shifted by.
 
     `space_on` is None without an intermediate distance, `move_on` without a nursery. `..._early_days` are
-    days by which sowing and moving come before the last day that would do, for days without work.
+    days by which sowing and moving come before the last day that would do, for days without work. What is
+    ready by `wanted_on` (None: sown on a given day) is `wanted_plants`; where these are what is `missing`
+    over what one gives, `per_plant` says that, as fit for sale.
     """
 
     batch: Batch
@@ -30,6 +32,10 @@ class Sowing:
     seeding: Seeding
     sown_early_days: int
     moved_early_days: int
+    wanted_on: date | None = None
+    wanted_plants: int = 0
+    missing: float = 0.0
+    per_plant: float = 0.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

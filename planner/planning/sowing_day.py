@@ -35,12 +35,19 @@ class Choice:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Need:
-    """So many plants, ready by a day of the ruler (None: sown on a given day), how and where to grow them."""
+    """So many plants, ready by a day of the ruler (None: sown on a given day), how and where to grow them.
+
+    Where the plants are what is `missing` over what one gives, `per_plant` says that, both as fit for sale.
+    `asked_plants` are those there was no room for, 0 where there was for all.
+    """
 
     choice: Choice
     ground: Ground
     plants: int
     wanted_day: int | None
+    asked_plants: int = 0
+    missing: float = 0.0
+    per_plant: float = 0.0
 
 
 class DayChooser:

@@ -174,7 +174,7 @@ class _Planning:
             if place not in done and number < len(grounds[crop]):
                 again = self._again(need, crop, grounds[crop][number])
                 if again is not None:
-                    found[place] = replace(again, plants=plants)
+                    found[place] = replace(again, plants=plants, asked_plants=need.plants)
         return found
 
     def _note_less(self, need: Need, less: Need) -> None:
@@ -297,7 +297,12 @@ class _Planning:
                 self._miss(due.crop, wanted_day, amount)
                 continue
             yield Need(
-                choice=choice, ground=ground, plants=whole_up(amount / per_plant), wanted_day=wanted_day
+                choice=choice,
+                ground=ground,
+                plants=whole_up(amount / per_plant),
+                wanted_day=wanted_day,
+                missing=amount,
+                per_plant=per_plant,
             )
 
     def _many_times(self, dues: Sequence[Due], ground: Ground, have: Floats) -> Iterable[Need]:

@@ -1,0 +1,310 @@
+"""Why a succession is sown on its day, with so many plants and seeds, and what comes of it week by week."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from functools import partial
+
+from planner.farm.crops import Stage, TargetUnit
+from planner.farm.farm import DAYS_PER_WEEK, Farm
+from planner.forecast.engine import Forecaster
+from planner.forecast.formed import pick_share
+from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.batches import batch_input, germination_input, why_first_pick, why_seeds, why_stage
+from planner.forecast.why.formulas import Formula
+from planner.forecast.why.ground import Ground, entered, worked
+from planner.forecast.why.milestones import why_stage_first
+from planner.forecast.why.plants import why_harvest
+from planner.forecast.why.values import Explanation, Input, Note, NoteKind
+from planner.planning.answering import Maker, stated, summed
+from planner.planning.proposal import Proposal, Sowing, WeekSupply
+from planner.planning.seeding import LossRule
+from planner.planning.wanted import Due, Rhythm, Steady, Want, dues_of
+
+
+def succession_whys(
+    farm: Farm, forecaster: Forecaster, wants: Sequence[Want], found: Proposal
+) -> dict[str, Maker]:
+    """Return why the sowings of a proposal are what they are, and the weeks it foresees.
+
+    The farm is the one that the proposal was made for; it is foreseen once more with it.
+    """
+    taken = frozenset(found.removed)
+    after = replace(
+        farm,
+        batches=(*(one for one in farm.batches if one.id not in taken), *found.batches),
+        placements=(*(run for run in farm.placements if run.batch not in taken), *found.placements),
+    )
+    ground = Ground(farm=after, forecast=forecaster.preview(after), forecaster=forecaster)
+    why = _Successions(ground, tuple(wants), found)
+    whys: dict[str, Maker] = {}
+    for one in found.sowings:
+        for what, maker in why.of_sowing(one):
+            whys[sowing_name(one, what)] = maker
+    for week in found.weeks:
+        whys[week_name(ground, week, "wanted")] = partial(why.wanted, week)
+        whys[week_name(ground, week, "foreseen")] = partial(why.foreseen, week)
+    return whys
+
+
+def sowing_name(one: Sowing, what: str) -> str:
+    """Return what a figure of a sowing is called: `what` is "sow-on", "plants", "seeds" and so on."""
+    return f"sowing {one.batch.code} {what}"
+
+
+def week_name(ground: Ground, week: WeekSupply, what: str) -> str:
+    """Return what a week's amount is called: `what` is "wanted" or "foreseen"."""
+    return f"week {ground.forecast.ruler.week_name(week.week)} {week.crop} {week.unit.value} {what}"
+
+
+@dataclass(frozen=True)
+class _Successions:
+    """A proposal with the farm as it would be."""
+
+    ground: Ground
+    wants: tuple[Want, ...]
+    found: Proposal
+
+    def of_sowing(self, one: Sowing) -> Iterator[tuple[str, Maker]]:
+        """Yield what can be asked of a sowing."""
+        row = self.ground.row(one.batch.id)
+        yield "sow-on", partial(self.sow_on, one, row)
+        yield "plants", partial(self.plants, one, row)
+        yield "seeds", partial(self.seeds, one, row)
+        if one.seeding.trays:
+            yield "trays", partial(self.trays, one, row)
+        if one.move_on is not None:
+            yield "move-on", partial(why_stage_first, self.ground, row, Stage.BED)
+        yield "first-pick", partial(why_first_pick, self.ground, row)
+        yield "last-pick", partial(why_stage, self.ground, row, Stage.PICKING)
+
+    def sow_on(self, one: Sowing, row: int) -> Explanation:
+        """Return why it is sown so many days before it is wanted."""
+        pick = why_first_pick(self.ground, row)
+        days = pick.value or 0.0
+        if one.wanted_on is None:
+            given = entered("value", 0.0, "d", one.batch.code)
+            return replace(
+                stated("days before the day given", one.batch.code, given, children=(pick,)), on=one.sow_on
+            )
+        early = float((one.wanted_on - one.first_pick_on).days)
+        return Explanation(
+            title="days sown before it is wanted",
+            about=one.batch.code,
+            value=float((one.wanted_on - one.sow_on).days),
+            unit="d",
+            formula=Formula.DAYS_AHEAD,
+            inputs=(worked("days_to_first_pick", days, "d"), worked("days_ready_early", early, "d")),
+            children=(pick,),
+            notes=tuple(_early_notes(one, early)),
+            on=one.sow_on,
+        )
+
+    def plants(self, one: Sowing, row: int) -> Explanation:
+        """Return why so many plants: what is missing over what one gives, or what covers the weeks."""
+        batch = one.batch
+        less = batch.plants < one.wanted_plants
+        values = (("wanted", float(one.wanted_plants)), ("sown", float(batch.plants)))
+        notes = (Note(kind=NoteKind.LESS_ROOM, values=values),) if less else ()
+        if one.wanted_on is None:
+            return stated(
+                "plants", batch.code, entered("value", batch.plants, "plants", batch.code), notes=notes
+            )
+        if not one.per_plant or batch.plants != one.wanted_plants:
+            return self._covering(one, row, notes)
+        return Explanation(
+            title="plants",
+            about=batch.code,
+            value=float(batch.plants),
+            unit="plants",
+            formula=Formula.PLANTS_WANTED,
+            inputs=(
+                worked("missing", one.missing, self._unit(one).value),
+                worked("per_plant", one.per_plant, f"{self._unit(one).value}/plant"),
+            ),
+            children=(self._gives(one, row), *self._weeks_of(one)),
+            notes=notes,
+            on=one.wanted_on,
+        )
+
+    def _covering(self, one: Sowing, row: int, notes: tuple[Note, ...]) -> Explanation:
+        """Return plants that were found by covering weeks, or by the room there was."""
+        return Explanation(
+            title="plants",
+            about=one.batch.code,
+            value=float(one.batch.plants),
+            unit="plants",
+            formula=Formula.PLANTS_COVER,
+            inputs=(
+                worked("wanted_plants", one.wanted_plants, "plants"),
+                *(
+                    self.ground.figure(name, f"coefficient/successions/{name}")
+                    for name in ("headroom_share", "most_over_share", "slack_share")
+                ),
+            ),
+            children=(self._gives(one, row), *self._weeks_of(one)),
+            notes=notes,
+            on=one.wanted_on,
+        )
+
+    def _unit(self, one: Sowing) -> TargetUnit:
+        units = [want.unit for want in self.wants if want.crop == one.batch.crop]
+        return units[0] if units else TargetUnit.HEADS
+
+    def _gives(self, one: Sowing, row: int) -> Explanation:
+        """Return what one plant gives within the plan, as fit for sale."""
+        ground, batch = self.ground, one.batch
+        forecast = ground.forecast
+        profile = forecast.profiles[int(forecast.batches.profile[row])]
+        share = pick_share(forecast, row, first_day=0, last_day=forecast.ruler.days)
+        inputs: list[Input] = [
+            batch_input(ground, batch, "bed_survival_share"),
+            ground.figure("marketable_share", f"crop/{batch.crop}/marketable_share"),
+            worked("pick_share", share, "1"),
+        ]
+        weighed = self._unit(one) is TargetUnit.KG
+        if weighed:
+            inputs += [
+                worked("yield_g_per_plant", profile.yield_g_per_plant, "g"),
+                worked("size_share", float(forecast.batches.ripe[row]), "1"),
+            ]
+        bare = Explanation(
+            title="what one plant gives",
+            about=batch.code,
+            value=0.0,
+            unit=f"{self._unit(one).value}/plant",
+            formula=Formula.GIVES_KG if weighed else Formula.GIVES_HEADS,
+            inputs=tuple(inputs),
+        )
+        return replace(bare, value=recomputed(bare))
+
+    def _weeks_of(self, one: Sowing) -> Iterator[Explanation]:
+        """Yield what is wanted of the crop in the week that a sowing is for."""
+        for week in self.found.weeks:
+            name = self.ground.forecast.ruler.week_name(week.week)
+            if week.crop == one.batch.crop and name == one.harvest_week:
+                yield self.wanted(week)
+                yield self.foreseen(week)
+
+    # --- seeds ---
+
+    def seeds(self, one: Sowing, row: int) -> Explanation:
+        """Return why so many seeds: those needed, in whole pots, in full trays where that is wished."""
+        seeding = one.seeding
+        needed = self._needed(one, row)
+        if seeding.spare_seeds == 0:
+            return needed
+        return Explanation(
+            title="seeds",
+            about=one.batch.code,
+            value=float(seeding.seeds),
+            unit="seeds",
+            formula=Formula.SEEDS_IN_POTS,
+            inputs=(
+                worked("pots", seeding.pots, "pots"),
+                entered("seeds_a_pot", seeding.rule.per_pot, "seeds", one.batch.code),
+            ),
+            children=(needed,),
+            on=one.sow_on,
+        )
+
+    def _needed(self, one: Sowing, row: int) -> Explanation:
+        seeding, rule = one.seeding, one.seeding.rule
+        by_share = rule.rule is LossRule.DIVIDE
+        known = why_seeds(self.ground, row)
+        losses = (
+            self.ground.figure("survival_share", f"crop/{one.batch.crop}/nursery_survival_share")
+            if by_share
+            else entered("allowance", rule.allowance, "1", one.batch.code)
+        )
+        if by_share and losses.value != rule.survival:
+            losses = worked("survival_share", rule.survival, "1")
+        tested = replace(germination_input(self.ground, one.batch), name="tested_share")
+        return Explanation(
+            title="seeds",
+            about=one.batch.code,
+            value=float(seeding.seeds_needed),
+            unit="seeds",
+            formula=Formula.SEEDS_SHARE if by_share else Formula.SEEDS_ADDED,
+            inputs=(
+                worked("plants", seeding.plants, "plants"),
+                worked("germination_share", rule.germination, "1"),
+                losses,
+                tested,
+            ),
+            children=known.children,
+            notes=known.notes,
+            on=one.sow_on,
+        )
+
+    def trays(self, one: Sowing, row: int) -> Explanation:
+        """Return why so many trays: a cell a pot."""
+        seeding = one.seeding
+        return Explanation(
+            title="trays",
+            about=one.batch.code,
+            value=float(seeding.trays),
+            unit="trays",
+            formula=Formula.FULL_UNITS,
+            inputs=(
+                worked("many", seeding.pots, "pots"),
+                entered("a_unit", seeding.rule.per_tray, "cells", one.batch.code),
+            ),
+            children=(self.seeds(one, row),),
+            on=one.sow_on,
+        )
+
+    # --- weeks ---
+
+    def wanted(self, week: WeekSupply) -> Explanation:
+        """Return why so much is wanted of a crop in a week."""
+        ruler = self.ground.forecast.ruler
+        dues = [
+            (want, due)
+            for want in self.wants
+            if want.crop == week.crop and want.unit is week.unit
+            for due in dues_of(want, ruler)
+            if due.week == week.week
+        ]
+        parts = [self._due(want, due) for want, due in dues]
+        about = self.ground.catalogue.crops[week.crop].name
+        found = summed("wanted", about, week.wanted, week.unit.value, parts)
+        return replace(found, on=ruler.week_start(week.week))
+
+    def _due(self, want: Want, due: Due) -> Explanation:
+        ruler = self.ground.forecast.ruler
+        day = ruler.date_of(due.last_day).isoformat()
+        about = self.ground.catalogue.crops[due.crop].name
+        in_part = isinstance(want, Steady) and due.amount < want.amount_per_week
+        notes = (Note(kind=NoteKind.WEEK_PART),) if in_part else ()
+        rule = want.rule if isinstance(want, Rhythm) else day
+        given = entered("value", due.amount, due.unit.value, rule)
+        return replace(stated("wanted by a day", about, given, notes=notes), on=ruler.date_of(due.last_day))
+
+    def foreseen(self, week: WeekSupply) -> Explanation:
+        """Return why so much is foreseen of a crop in a week, as fit for sale."""
+        grams = week.unit is TargetUnit.KG
+        harvest = why_harvest(self.ground, week.crop, week.week, grams=grams)
+        name = "harvest_g" if grams else "harvest"
+        return Explanation(
+            title="foreseen",
+            about=harvest.about,
+            value=week.foreseen,
+            unit=week.unit.value,
+            formula=Formula.SOLD_KG if grams else Formula.SOLD,
+            inputs=(
+                worked(name, harvest.value or 0.0, harvest.unit),
+                self.ground.figure("marketable_share", f"crop/{week.crop}/marketable_share"),
+            ),
+            children=(harvest,),
+            on=self.ground.forecast.ruler.date_of(week.week * DAYS_PER_WEEK),
+        )
+
+
+def _early_notes(one: Sowing, early: float) -> Iterator[Note]:
+    if early > 0:
+        yield Note(kind=NoteKind.READY_EARLY, values=(("days", early),))
+    shifted = one.sown_early_days + one.moved_early_days
+    if shifted:
+        yield Note(kind=NoteKind.WORK_DAYS, values=(("days", float(shifted)),))
