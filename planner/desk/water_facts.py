@@ -6,6 +6,7 @@ Pure: the water side goes in, sections of words come out. Must know nothing of w
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
@@ -70,56 +71,75 @@ def _load(water: LoopWater, load: WeekLoad) -> Iterator[Fact]:
     yield Fact(
         label=tr("Filter"),
         value=water_words(load.verdict),
-        note="\n".join(_filter_notes(water, load)),
+        note="\n".join(_filter_notes(load)),
         ask=_of_week(water, SubjectKind.FILTER_NEED, load.week),
     )
+    if load.area_m2 is not None:
+        yield Fact(
+            label=tr("Filter surface"),
+            value=rough_words(load.area_m2, "m²"),
+            ask=_of_week(water, SubjectKind.SURFACE, load.week),
+        )
+    yield from _gravel(water, load)
     yield Fact(
         label=tr("Oxygen asked for"),
         value=span_words(load.hourly_oxygen_g, "g/h"),
         note="\n".join(_oxygen_notes(load)),
         ask=_of_week(water, SubjectKind.OXYGEN, load.week),
     )
+    yield Fact(
+        label=tr("Oxygen after feeding"),
+        value=span_words(load.peak_oxygen_g_per_h, "g/h"),
+        ask=_of_week(water, SubjectKind.PEAK_OXYGEN, load.week),
+    )
+    if load.saturation_mg_per_l is not None and load.water_c is not None:
+        yield Fact(
+            label=tr("Oxygen it can hold"),
+            value=rough_words(load.saturation_mg_per_l, "mg/L"),
+            note=tr("water of {warmth}", warmth=rough_words(load.water_c, "°C")),
+            ask=_of_week(water, SubjectKind.SATURATION, load.week),
+        )
 
 
-def _filter_notes(water: LoopWater, load: WeekLoad) -> Iterator[str]:
+def _filter_notes(load: WeekLoad) -> Iterator[str]:
     need = span_words(load.need_m2, "m²")
     if load.area_m2 is None:
         yield tr("{need} of filter surface are needed", need=need)
     else:
         yield tr("{area} of {need} needed", area=rough_words(load.area_m2, "m²"), need=need)
+
+
+def _gravel(water: LoopWater, load: WeekLoad) -> Iterator[Fact]:
     gravel = water.load.area.gravel_m2
     if gravel.high > 0:
-        yield tr(
-            "with gravel ({gravel}): {verdict}",
-            gravel=span_words(gravel, "m²"),
-            verdict=water_words(load.with_gravel),
-        )
+        notes = [tr("with it: {verdict}", verdict=water_words(load.with_gravel))]
         if water.load.area.assumed_depth:
-            yield tr("the depth of the gravel is assumed")
+            notes.append(tr("the depth of the gravel is assumed"))
+        yield Fact(
+            label=tr("Gravel besides"),
+            value=span_words(gravel, "m²"),
+            note="\n".join(notes),
+            ask=_of_week(water, SubjectKind.GRAVEL, load.week),
+        )
 
 
 def _oxygen_notes(load: WeekLoad) -> Iterator[str]:
-    yield tr("after feeding {peak}", peak=span_words(load.peak_oxygen_g_per_h, "g/h"))
     if load.saturation_mg_per_l is None or load.water_c is None:
         yield tr("saturation not known: no water temperature by month")
-    else:
-        yield tr(
-            "water of {warmth} holds {most}",
-            warmth=rough_words(load.water_c, "°C"),
-            most=rough_words(load.saturation_mg_per_l, "mg/L"),
-        )
 
 
 def _acid(water: LoopWater, acid: WeekAcid) -> Iterator[Fact]:
     yield Fact(
         label=tr("Acid made"),
         value=span_words(acid.planned_eq, tr("eq a week")),
-        note=tr(
-            "alkalinity falls by {fall} unless base is given; {agreement}",
-            fall=span_words(acid.drift_mg_per_l.times(-1.0), "mg/L"),
-            agreement=water_words(acid.agreement),
-        ),
+        note=water_words(acid.agreement),
         ask=_of_week(water, SubjectKind.ACID, acid.week),
+    )
+    yield Fact(
+        label=tr("Alkalinity falls by"),
+        value=span_words(acid.drift_mg_per_l.times(-1.0), "mg/L"),
+        note=tr("unless base is given"),
+        ask=_of_week(water, SubjectKind.ALKALINITY_FALL, acid.week),
     )
     seen = water.observed
     if seen is not None:
@@ -131,6 +151,7 @@ def _acid(water: LoopWater, acid: WeekAcid) -> Iterator[Fact]:
                 first=day_words(seen.from_on),
                 last=day_words(seen.until_on),
             ),
+            ask=_of_day(water, SubjectKind.OBSERVED_ACID),
         )
 
 
@@ -212,6 +233,12 @@ def _readings(water: LoopWater) -> Iterator[Fact]:
                 note=reading_note(view),
                 ask=Basis(figures=view.band.basis) if view.band is not None and view.band.basis else None,
             )
+            if view.trend is not None:
+                yield Fact(
+                    label=tr("{what}, where it goes", what=quantity_words(view.quantity)),
+                    value=_trend_words(view.trend),
+                    ask=_of_day(water, SubjectKind.TREND, view.quantity.value),
+                )
 
 
 def reading_note(view: QuantityView) -> str:
@@ -224,8 +251,6 @@ def reading_note(view: QuantityView) -> str:
         parts.append(tr("doubtful: its meter was overdue for calibration"))
     if view.trend_from is not None:
         parts.append(tr("trend only since the calibration of {day}", day=day_words(view.trend_from)))
-    if view.trend is not None:
-        parts.append(_trend_words(view.trend))
     return "; ".join(parts)
 
 
@@ -238,8 +263,12 @@ def _trend_words(trend: Trend) -> str:
 def _late(water: LoopWater) -> Iterator[Fact]:
     never = [due for due in water.readings.due if due.last_on is None]
     late = [due for due in water.readings.due if due.last_on is not None and due.days_late > 0]
-    if late:
-        yield Fact(label=tr("Tests overdue"), value="\n".join(_late_words(due) for due in late))
+    for at, due in enumerate(late):
+        yield Fact(
+            label=tr("Tests overdue") if not at else "",
+            value=_late_words(due),
+            ask=_of_day(water, SubjectKind.TEST_LATE, due.quantity.value),
+        )
     if never:
         yield Fact(label=tr("Never tested"), value=", ".join(quantity_words(due.quantity) for due in never))
 
@@ -294,6 +323,7 @@ def _base(water: LoopWater, catalogue: Catalogue) -> Iterator[Fact]:
             label=tr("Left over"),
             value=rough_words(base.left_over_eq, "eq"),
             note=tr("does not fit into the doses of one week"),
+            ask=_of_day(water, SubjectKind.BASE_LEFT),
         )
     if base.assumed:
         yield Fact(
@@ -318,12 +348,15 @@ def _salt_fills(water: LoopWater, catalogue: Catalogue) -> Iterator[Fact]:
         )
     gaps = {name: grams for name, grams in water.advice.gaps_g.items() if grams > 0}
     unfilled = dict(zip(ELEMENTS, water.advice.salts.unfilled_g, strict=True))
-    left = [f"{name.capitalize()} {rough_words(unfilled[name], 'g')}" for name in gaps if unfilled[name] > 0]
-    if left:
+    left = [name for name in gaps if unfilled[name] > 0]
+    for at, name in enumerate(left):
+        why = replace(_of_day(water, SubjectKind.WANTING), element=ELEMENTS.index(name))
+        note = tr("a week, beyond what is supplied; nothing the plan has doses of fills it")
         yield Fact(
-            label=tr("Wanting"),
-            value=", ".join(left),
-            note=tr("a week, beyond what is supplied; nothing the plan has doses of fills it"),
+            label=tr("Wanting") if not at else "",
+            value=f"{name.capitalize()} {rough_words(unfilled[name], 'g')}",
+            note=note if name == left[-1] else "",
+            ask=why,
         )
 
 

@@ -10,6 +10,7 @@ from planner.desk.facts import page_of
 from planner.desk.outlook import look_out
 from planner.desk.water_facts import advice_sections, week_water_sections
 from planner.desk.week_facts import flag_words
+from planner.desk.why.entered import answer_to
 from planner.farm.ids import id_from
 from planner.farm.water import Dose, Quantity, Reading
 from planner.forecast.delays import DelayCause
@@ -166,7 +167,7 @@ def test_that_the_week_says_load_filter_oxygen_and_acid_as_ranges(behind):
     assert facts["Filter"].value == "enough"
     assert facts["Oxygen asked for"].value.endswith("g/h")
     likely, least, most = (round(-value) for value in (drift.likely, drift.high, drift.low))
-    assert f"alkalinity falls by {likely} ({least} to {most}) mg/L" in facts["Acid made"].note
+    assert facts["Alkalinity falls by"].value == f"{likely} ({least} to {most}) mg/L"
 
 
 def test_that_a_limit_without_a_reading_says_what_is_missing(behind):
@@ -266,7 +267,7 @@ def test_that_every_askable_fact_of_every_page_has_an_answer(behind, kitchen, me
                 if hasattr(fact.ask, "figures"):
                     assert fact.ask.figures
                 else:
-                    assert found.why(fact.ask).title
+                    assert answer_to(found, fact.ask).title
 
 
 def test_that_the_acid_the_log_shows_is_said_beside_the_foreseen_one(means, kitchen):

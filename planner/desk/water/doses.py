@@ -14,6 +14,7 @@ from typing import Final
 from planner.actions.changing import addition
 from planner.catalogue.catalogue import Catalogue
 from planner.desk.outlook import Outlook
+from planner.desk.pages import Ask, Entered
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.water_words import caution_texts, rough_words, span_words, supplement_words, water_words
@@ -207,7 +208,26 @@ def _row(
     days = [day_words(each).partition(" ")[2] if each else NONE for each in (due, last)]
     texts = (name, said, days[0], state, gives, days[1])
     sort = (name, grams, (due or _NEVER).toordinal(), state, gives, last.toordinal() if last else 0)
-    return Row(id=key, texts=texts, sort=sort, spoken=", ".join(texts), payload=payload)
+    return Row(
+        id=key, texts=texts, sort=sort, spoken=", ".join(texts), payload=payload, asks=_asks(payload, gives)
+    )
+
+
+def _asks(payload: Advised | Dose, gives: str) -> tuple[Ask | None, ...]:
+    """Return what each column can be asked, in their order."""
+    if isinstance(payload, Advised):
+        brings = replace(payload.ask, kind=SubjectKind.ADVISED_BRINGS) if payload.ask else None
+        due = replace(payload.ask, kind=SubjectKind.IRON_DUE, part="") if _is_iron(payload) else None
+        return None, payload.ask, due, None, brings if gives != NONE else None, None
+    days = Entered(about=payload.id, field="on")
+    every = Entered(about=payload.id, field="every_days") if payload.every_days else None
+    brings = Subject(kind=SubjectKind.DOSE_BRINGS, about=payload.id)
+    grams = Entered(about=payload.id, field="grams")
+    return None, grams, every or days, every, brings if gives != NONE else None, days
+
+
+def _is_iron(asked: Advised) -> bool:
+    return asked.ask is not None and asked.ask.kind is SubjectKind.IRON_GRAMS
 
 
 def gives_words(supplement: Supplement | None, grams: float, water_l: float) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from typing import Final
@@ -11,7 +11,7 @@ from planner.catalogue.catalogue import Catalogue
 from planner.desk.balance.weeks import loop_ranges
 from planner.desk.behind import Behind
 from planner.desk.outlook import Outlook
-from planner.desk.pages import Fact, Section
+from planner.desk.pages import Ask, Basis, Entered, Fact, Section
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -35,6 +35,8 @@ from planner.forecast.water.meters import MeterBook, meter_book
 from planner.forecast.water.readings import ReadingFigures, odd_readings, reading_figures, series
 from planner.forecast.water.spans import Span
 from planner.forecast.water.targets import Level, TargetBand, target_bands
+from planner.forecast.why.solids_batches import SolidsPart
+from planner.forecast.why.values import Subject, SubjectKind
 
 Foreseen = tuple[tuple[date, float], ...]
 """What is foreseen: values by date."""
@@ -163,7 +165,16 @@ def _row(reading: Reading, book: ReadingBook, theme: Theme, *, odd: bool) -> Row
         sort=((reading.on.toordinal(), reading.at), texts[1], reading.value, urgency),
         spoken=", ".join(text for text in texts if text),
         ink=theme.wrong if level is Level.ACT else None,
+        asks=_asks(reading, book),
     )
+
+
+def _asks(reading: Reading, book: ReadingBook) -> tuple[Ask | None, ...]:
+    """Return what each column can be asked: what was typed, and the figures of the band."""
+    band = book.bands.get(reading.quantity)
+    basis = Basis(figures=band.basis) if band is not None and band.basis else None
+    day = Entered(about=reading.id, field="on")
+    return day, None, Entered(about=reading.id, field="value"), basis if book.level(reading) else None
 
 
 def course_of(book: ReadingBook, quantity: Quantity) -> Course:
@@ -273,28 +284,35 @@ def solids_sections(outlook: Outlook, loop: LoopForecast) -> tuple[Section, ...]
         Section(
             title=tr("Solids batches of {loop}", loop=loop.name),
             cautions=caution_texts((_SOLIDS_CAUTION,), outlook.catalogue),
-            facts=tuple(_solids_fact(batch, foreseen.get(batch.id)) for batch in batches),
+            facts=tuple(fact for batch in batches for fact in _solids_facts(batch, foreseen.get(batch.id))),
         ),
     )
 
 
-def _solids_fact(batch: SolidsBatch, found: SolidsBatchForecast | None) -> Fact:
+def _solids_facts(batch: SolidsBatch, found: SolidsBatchForecast | None) -> Iterator[Fact]:
     back = day_words(batch.returned_on) if batch.returned_on else tr("not planned")
     air = tr("aerated") if batch.aerated else tr("not aerated")
-    notes = [
-        tr(
-            "filled {day}, {days} d of solids, {air}",
-            day=day_words(batch.siphoned_on),
-            days=batch.days,
-            air=air,
-        )
-    ]
-    if found is not None:
-        notes.append(tr("went in: {elements}", elements=_elements(found.gathered_g)))
-        if batch.returned_on is not None:
-            notes.append(tr("comes back: {elements}", elements=_elements(found.liquor_g)))
-            notes.append(tr("lost as gas: {elements}", elements=_elements(found.lost_g)))
-    return Fact(label=batch.code, value=tr("liquor goes back: {day}", day=back), note="\n".join(notes))
+    filled = tr(
+        "filled {day}, {days} d of solids, {air}",
+        day=day_words(batch.siphoned_on),
+        days=batch.days,
+        air=air,
+    )
+    yield Fact(
+        label=batch.code,
+        value=tr("liquor goes back: {day}", day=back),
+        note=filled,
+        ask=Entered(about=batch.id, field="returned_on" if batch.returned_on else "days"),
+    )
+    if found is None:
+        return
+    parts = [(tr("went in"), SolidsPart.GATHERED, found.gathered_g)]
+    if batch.returned_on is not None:
+        parts.append((tr("comes back"), SolidsPart.BACK, found.liquor_g))
+        parts.append((tr("lost as gas"), SolidsPart.GAS, found.lost_g))
+    for label, part, grams in parts:
+        ask = Subject(kind=SubjectKind.SOLIDS_BATCH, about=batch.id, part=part.value)
+        yield Fact(label=label, value=_elements(grams), ask=ask)
 
 
 def _elements(grams: Sequence[float]) -> str:

@@ -42,6 +42,7 @@ from planner.desk.water.rows import (
 )
 from planner.desk.water_facts import advice_sections, tests_section
 from planner.desk.week_facts import over_sections
+from planner.desk.why.cells import CellAsking
 from planner.desk.words import day_words
 from planner.farm.fields import NO_ID, Id
 from planner.forecast.values import LoopForecast
@@ -114,6 +115,7 @@ class WaterTab(QWidget):
         view.verticalHeader().hide()
         view.verticalHeader().setDefaultSectionSize(self._theme.metrics.row)
         view.horizontalHeader().setStretchLastSection(True)
+        CellAsking(view)
 
     def _make_text(self) -> None:
         self.text.setAccessibleName(tr("What the water asks for"))
