@@ -2,7 +2,8 @@
 
 A pool begins with the last test before the plan, else with an assumed level, and goes on from every test
 within the plan. Plants cannot take what is not there; what they lack is counted. Nitrogen lost as gas is
-reckoned once, as a share of the feed, before it comes here. Iron does not stay dissolved for long.
+reckoned once, as a share of the feed, before it comes here. Iron does not stay dissolved for long, and
+phosphorus falls out slowly.
 """
 
 from __future__ import annotations
@@ -33,7 +34,8 @@ _ELEMENT_OF: Final = {
 }
 """What each test says of: nitrogen waits in the water as nitrate, next to which ammonia is little."""
 
-_IRON: Final = ELEMENTS.index("fe")
+_FALLING_OUT: Final = {"fe": "iron", "p": "phosphorus"}
+"""What does not stay dissolved, and the name of its half-life."""
 _HALF: Final = 0.5
 """What is left after a half-life, by its meaning."""
 
@@ -55,8 +57,9 @@ def pool_figures(catalogue: Catalogue) -> PoolFigures:
     The assumed level is the working floor of leafy crops, the lower of the two there are.
     """
     falling_out = np.zeros(len(ELEMENTS))
-    half_life_days = catalogue.figure("coefficient/pools/iron_half_life_days").value
-    falling_out[_IRON] = 1.0 - _HALF ** (1.0 / half_life_days)
+    for element, name in _FALLING_OUT.items():
+        half_life_days = catalogue.figure(f"coefficient/pools/{name}_half_life_days").value
+        falling_out[ELEMENTS.index(element)] = 1.0 - _HALF ** (1.0 / half_life_days)
     floors = [catalogue.figure(f"solution/leafy/{element}").value for element in ELEMENTS]
     return PoolFigures(
         assumed_mg_per_l=np.asarray(floors),
@@ -91,8 +94,8 @@ def pool_setup(loop: Loop, tests: Iterable[Reading], figures: PoolFigures, ruler
     """Return where the pools of a loop begin and what was tested since.
 
     `tests` are readings of any loop. Make-up water replaces what is lost; the part that left as water
-    took along what was dissolved in it, the rest went into the air. Iron falls out besides: light and
-    air take the chelate from it.
+    took along what was dissolved in it, the rest went into the air. Iron falls out besides, for light and
+    air take the chelate from it; so does phosphorus, with calcium and iron.
     """
     start = figures.assumed_mg_per_l.copy()
     assumed = np.ones(len(ELEMENTS), dtype=np.bool_)

@@ -239,7 +239,8 @@ class LoopForecast:
 
     `pool_g` is what is dissolved at the start of the day, after a test of that day; `pool_assumed` holds
     until the first test. Pool + supply = demand - `unmet_g` + `leaving_g` + the next day's pool, but on
-    days of a test, which are in `pool_misses`. `leaving_g` went with water, or fell out of it as iron does.
+    days of a test, which are in `pool_misses`. `leaving_g` went with water, or fell out of it as iron and
+    phosphorus do.
     """
 
     loop: Id

@@ -22,7 +22,7 @@ from planner.science.pools import run_pools, run_steady_pools
 from tests.farms import LOOP, MONDAY, batch_of, farm_of, group_of, weekly_batches
 
 CATALOGUE = shipped_catalogue()
-NITROGEN, POTASSIUM, IRON = ELEMENTS.index("n"), ELEMENTS.index("k"), ELEMENTS.index("fe")
+NITROGEN, PHOSPHORUS, POTASSIUM, IRON = (ELEMENTS.index(symbol) for symbol in ("n", "p", "k", "fe"))
 MG_PER_G = 1000.0
 
 
@@ -166,20 +166,37 @@ def test_that_more_make_up_water_washes_more_out(forecaster):
         loop_forecast(forecaster, loops=(dataclasses.replace(LOOP, top_up_l_per_day=litres),))
         for litres in (0.0, 400.0)
     )
-    stays = [row for row in range(len(ELEMENTS)) if row != IRON]
+    stays = [row for row in range(len(ELEMENTS)) if row not in (IRON, PHOSPHORUS)]
     assert not dry.leaving_g[stays].any()
     assert wet.leaving_g[NITROGEN].sum() > 0
     assert wet.pool_g[NITROGEN, -1] < dry.pool_g[NITROGEN, -1]
 
 
-def test_that_iron_falls_out_of_the_water_by_half_in_its_half_life(forecaster):
-    half_life_days = round(CATALOGUE.figure("coefficient/pools/iron_half_life_days").value)
+@pytest.mark.parametrize(
+    ("name", "row", "quantity"),
+    [("iron", IRON, Quantity.FE_MG_PER_L), ("phosphorus", PHOSPHORUS, Quantity.P_MG_PER_L)],
+)
+def test_that_iron_and_phosphorus_fall_out_of_the_water_by_half_in_their_half_life(
+    forecaster, name, row, quantity
+):
+    half_life_days = round(CATALOGUE.figure(f"coefficient/pools/{name}_half_life_days").value)
     still = dataclasses.replace(LOOP, top_up_l_per_day=0.0)
     loop = loop_forecast(
-        forecaster, fish_groups=(), loops=(still,), readings=(reading(Quantity.FE_MG_PER_L, 2.0, 0),)
+        forecaster, fish_groups=(), batches=(), loops=(still,), readings=(reading(quantity, 2.0, 0),)
     )
-    assert loop.pool_mg_per_l[IRON, 0] == pytest.approx(2.0)
-    assert loop.pool_mg_per_l[IRON, half_life_days] == pytest.approx(1.0)
+    assert loop.pool_mg_per_l[row, 0] == pytest.approx(2.0)
+    assert loop.pool_mg_per_l[row, half_life_days] == pytest.approx(1.0)
+
+
+def test_that_phosphorus_does_not_pile_up_for_years(forecaster):
+    """Fed alike for ever, no more stands than what falls in within a mean life, and what it began with."""
+    still = dataclasses.replace(LOOP, top_up_l_per_day=0.0)
+    loop = loop_forecast(forecaster, batches=(), loops=(still,))
+    half_life_days = CATALOGUE.figure("coefficient/pools/phosphorus_half_life_days").value
+    began = loop.pool_g[PHOSPHORUS, 0]
+    most = loop.supply_g[PHOSPHORUS].max() / (1.0 - 0.5 ** (1.0 / half_life_days))
+    assert loop.leaving_g[PHOSPHORUS].sum() > 0
+    assert loop.pool_g[PHOSPHORUS].max() <= most + began
 
 
 def test_that_iron_given_for_years_does_not_pile_up(forecaster):
