@@ -15,23 +15,26 @@ def cardinal_response(temperature_c: T, *, base_c: float, optimum_c: float, ceil
     """Share of the best rate at a temperature: 0 at the base, 1 at the optimum, 0 at the ceiling.
 
     temperature_c [degC], any shape; base_c < optimum_c < ceiling_c [degC]. A beta function with one
-    peak and no kink inside the range; 0 outside it. Source: yanhunt1999 (form, from memory).
+    peak and no kink inside the range; 0 outside it. The shape that the form leaves free is set so that the
+    longer of its two sides leaves 0 in a straight line: bases are printed as the point where a straight line
+    of growth on warmth meets 0, and thermal sums rest on that line. Source: yanhunt1999 (form, from memory).
 
     >>> cardinal_response(25.0, base_c=5.0, optimum_c=25.0, ceiling_c=35.0)
     1.0
     >>> round(cardinal_response(15.0, base_c=5.0, optimum_c=25.0, ceiling_c=35.0), 3)
-    0.5
+    0.707
     >>> cardinal_response(40.0, base_c=5.0, optimum_c=25.0, ceiling_c=35.0)
     0.0
     """
     require_above("optimum temperature", optimum_c, low=base_c, unit="degC")
     require_above("ceiling temperature", ceiling_c, low=optimum_c, unit="degC")
     inside = np.clip(temperature_c, base_c, ceiling_c)
-    power = (optimum_c - base_c) / (ceiling_c - optimum_c)
-    falling = (ceiling_c - inside) / (ceiling_c - optimum_c)
-    rising = (inside - base_c) / (optimum_c - base_c)
+    up, down = optimum_c - base_c, ceiling_c - optimum_c
+    longer = max(up, down)
+    falling = ((ceiling_c - inside) / down) ** (down / longer)
+    rising = ((inside - base_c) / up) ** (up / longer)
     # at the optimum both terms are one; rounding next to it must not lift the share above one
-    return shaped_like(temperature_c, np.minimum(falling * rising**power, 1.0))
+    return shaped_like(temperature_c, np.minimum(falling * rising, 1.0))
 
 
 def saturating_light(daily_light_mol: T, *, half_light_mol: float, reference_light_mol: float) -> T:

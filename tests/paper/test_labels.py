@@ -74,7 +74,7 @@ def kitchen_labels(root, kind):
 def test_that_a_tray_label_says_all_that_the_nursery_needs(root):
     _, found = kitchen_labels(root, LabelKind.TRAY)
     assert texts(found[0]) == [
-        "Leaf lettuce", "LTL-27W01-A", "sown 2027-01-04 Mon W01", "transplant W04 (Sat 30 Jan)",
+        "Leaf lettuce", "LTL-27W01-A", "sown 2027-01-04 Mon W01", "transplant W04 (Fri 29 Jan)",
         "19 seeds × 19 cells", "lot not chosen", "Seedling bench tray 2",
     ]  # fmt: skip
 

@@ -34,7 +34,7 @@ FORECASTER = Forecaster(shipped_catalogue())
 WET = dataclasses.replace(
     SITE,
     latitude_deg=14.5,
-    roof_transmission=0.6,
+    roof_transmission=0.5,
     air_c=(25.0, 25.5, 27.0, 28.5, 29.0, 28.5, 27.5, 27.0, 27.0, 27.0, 26.5, 25.5),
     radiation_mj_per_m2_d=(17.0, 19.0, 21.5, 22.5, 20.0, 16.0, 12.0, 10.0, 10.5, 12.0, 14.0, 15.0),
 )
@@ -128,7 +128,8 @@ def test_that_nothing_is_sown_or_moved_on_a_day_without_work(closed, holidays, c
     work = WorkDays(closed_weekdays=closed, closed_on=holidays)
     unit = TargetUnit.HEADS if crop in ("lettuce-butterhead", "pak-choi") else TargetUnit.KG
     proposal = propose(wet_farm(), FORECASTER, [steady(crop, 5.0, unit)], wish=SuccessionWish(work=work))
-    assert proposal.sowings
+    # from two open days a week no sowing may lead to the other: then that is said, and nothing else
+    assert proposal.sowings or NoteKind.NO_WORK_DAY in {note.kind for note in proposal.notes}
     for sowing in proposal.sowings:
         assert work.is_open(sowing.sow_on)
         assert sowing.move_on is not None

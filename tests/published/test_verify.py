@@ -59,6 +59,7 @@ KNOWN_OUTSIDE = {
     "trial-spinach-ratio",
     "trial-tomato",
     "trout-conversion",
+    "growth-warmth-carp-cold",
 }
 """Field trials the model does not meet: shown red, each with the reason in its note, and never tuned to."""
 

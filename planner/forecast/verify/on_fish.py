@@ -11,6 +11,8 @@ from planner.science import feeding_table, fish, stock
 
 _G_PER_KG: Final = 1000.0
 _NORMAL: Final = "fish/sample_z_quantile"
+_HALVINGS: Final = 40
+"""Times that a bound is halved: by then it is as near as a number can be."""
 
 
 def growth_coefficient(inputs: Inputs, ledger: Ledger) -> float:
@@ -81,6 +83,37 @@ def weight_grown(inputs: Inputs, ledger: Ledger) -> float:
         stage_tgc=np.asarray([stage.tgc for stage in species.stages]),
     )
     return float(weights[-1])
+
+
+def _share_of_best(key: str, ledger: Ledger, temperature_c: float) -> float:
+    """Return how quickly a fish of the catalogue grows at a warmth, against its best."""
+    species = ledger.fish(key, "base_c", "optimum_c", "ceiling_c")
+    bounds = {"base_c": species.base_c, "optimum_c": species.optimum_c, "ceiling_c": species.ceiling_c}
+    return fish.effective_temperature(temperature_c, **bounds) / species.optimum_c
+
+
+def growth_by_warmth(inputs: Inputs, ledger: Ledger) -> float:
+    """Growth of a fish of the catalogue at one warmth over that at another."""
+    key = inputs.text("fish")
+    at, against = (_share_of_best(key, ledger, inputs.number(name)) for name in ("at_c", "against_c"))
+    return at / against
+
+
+def span_of_good_warmth(inputs: Inputs, ledger: Ledger) -> float:
+    """Degrees over which a fish of the catalogue grows at least at a share of its best [degC]."""
+    key, least = inputs.text("fish"), inputs.number("least_share")
+    species = ledger.fish(key, "base_c", "optimum_c", "ceiling_c")
+
+    def bound(best_c: float, end_c: float) -> float:
+        for _ in range(_HALVINGS):
+            middle_c = (best_c + end_c) / 2.0
+            if _share_of_best(key, ledger, middle_c) >= least:
+                best_c = middle_c
+            else:
+                end_c = middle_c
+        return best_c
+
+    return bound(species.optimum_c, species.ceiling_c) - bound(species.optimum_c, species.base_c)
 
 
 def shipped_length_weight(inputs: Inputs, ledger: Ledger) -> float:
@@ -276,6 +309,8 @@ FISH: Final[dict[str, Computation]] = {
         specific_growth,
         weight_by_rate,
         weight_grown,
+        growth_by_warmth,
+        span_of_good_warmth,
         shipped_length_weight,
         weight_by_condition,
         standard_weight,
