@@ -5,7 +5,7 @@ Everything is counted in the month in which it is used. Must know nothing of pri
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
 from enum import Enum
@@ -14,16 +14,16 @@ from typing import Final
 import numpy as np
 
 from planner.catalogue.catalogue import Catalogue
-from planner.farm.crops import Batch, Phase, SeedLot
+from planner.farm.crops import SeedLot
 from planner.farm.farm import Farm, by_id
-from planner.farm.fields import NO_ID, Id
-from planner.farm.species import BedKind, Supplement
+from planner.farm.fields import Id
+from planner.farm.species import Supplement
+from planner.forecast.pieces import pieces_of
 from planner.forecast.seed_lots import lot_shares
 from planner.forecast.supply import dose_days
 from planner.forecast.values import Forecast, GroupForecast
 
 _G_PER_KG: Final = 1000.0
-_NURSERY_END, _SPACING_END = 1, 2
 
 
 class OrderKind(Enum):
@@ -161,21 +161,11 @@ def _seed_line(
 
 def _pot_lines(span: _Span) -> Iterator[OrderLine]:
     """Yield plugs, one a seed raised in a nursery, and net pots, one a plant that is moved to a raft."""
-    table = span.forecast.batches
-    kinds = {bed.id: bed.kind for bed in span.farm.beds}
-    stands: dict[Id, Id] = {}
-    for run in span.farm.placements:
-        if run.phase is Phase.BED:
-            stands.setdefault(run.batch, run.bed)
     counts: dict[tuple[str, OrderKind], int] = {}
-    for row, batch in enumerate(span.farm.batches):
-        sown, raised, moved = (int(day) for day in (table.sow_day[row], *_steps(span.forecast, row)))
-        if raised > sown and span.holds(sown):
-            key = span.month_of(sown), OrderKind.PLUG
-            counts[key] = counts.get(key, 0) + int(table.seeds[row])
-        if span.holds(moved) and kinds.get(_bed_of(batch, stands)) is BedKind.RAFT:
-            key = span.month_of(moved), OrderKind.NET_POT
-            counts[key] = counts.get(key, 0) + batch.plants
+    for used in pieces_of(span.farm, span.forecast):
+        if span.holds(used.day):
+            key = span.month_of(used.day), OrderKind(used.kind.value)
+            counts[key] = counts.get(key, 0) + used.count
     for (month, kind), count in counts.items():
         yield OrderLine(
             month=month,
@@ -185,15 +175,6 @@ def _pot_lines(span: _Span) -> Iterator[OrderLine]:
             amount=float(count),
             unit=OrderUnit.PIECES,
         )
-
-
-def _steps(forecast: Forecast, row: int) -> tuple[int, int]:
-    ends = forecast.batches.ends[row]
-    return int(ends[_NURSERY_END]), int(ends[_SPACING_END])
-
-
-def _bed_of(batch: Batch, stands: Mapping[Id, Id]) -> Id:
-    return stands.get(batch.id, batch.bed or NO_ID)
 
 
 def _feed_lines(span: _Span) -> Iterator[OrderLine]:

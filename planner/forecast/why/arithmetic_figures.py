@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Final
 
+from planner.farm.farm import DAYS_PER_WEEK
 from planner.forecast.why.formulas import Formula
 
 _PER_THOUSAND: Final = 1000.0
@@ -35,5 +36,17 @@ FIGURES: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.FEED_FALL: lambda of: (1.0 - of["after_g_per_day"] / of["before_g_per_day"]) * _PERCENT,
     Formula.MEAN_OF_DAYS: lambda of: of["sum_g"] / of["days"],
     Formula.KG_OF_DAYS: lambda of: of["feed_g_per_day"] * of["days"] / _PER_THOUSAND,
+    Formula.GAIN_OF_DAYS: lambda of: of["gain_g_per_day"] * of["days"] / _PER_THOUSAND,
+    Formula.ONE_EACH: lambda of: of["many"],
+    Formula.IN_KG: lambda of: of["grams"] / _PER_THOUSAND,
+    Formula.PLACES_FREE: lambda of: of["places"] - of["held"],
+    Formula.AREA_OF_DAYS: lambda of: of["area_m2"] * of["days"] / DAYS_PER_WEEK,
+    Formula.BATCH_AREA: lambda of: of["placed_m2"] + of["plants_without_place"] * of["m2_a_plant"],
+    Formula.AREA_OF_PLACES: lambda of: of["count"] * of["bed_m2"] / of["bed_places"],
+    Formula.ROOM_OF_PLANT: lambda of: 1.0 / of["bed_density_per_m2"],
+    Formula.YIELD: lambda of: of["yield_g_per_plant"] * of["size_share"],
+    Formula.HEADS: lambda of: round(of["plants"] * of["bed_survival_share"]) * of["came_up"],
+    Formula.FIRST_PICK_LATE: lambda of: of["days_to_first_pick"] - of["book_days_to_first_pick"],
+    Formula.STAGE_LATE: lambda of: of["days"] - of["book_days"],
 }
 """What each formula does with its inputs by name."""

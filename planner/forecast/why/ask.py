@@ -2,19 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from datetime import date
+from collections.abc import Mapping
 from typing import Final
 
-from planner.farm.crops import Stage
 from planner.farm.farm import Farm
-from planner.farm.species import ELEMENTS
 from planner.forecast.engine import Forecaster
-from planner.forecast.values import Forecast, GroupForecast, LoopForecast
+from planner.forecast.values import Forecast
 from planner.forecast.why import (
     air,
     alkalinity,
+    area,
     balance,
+    batch_figures,
     batches,
     crowding,
     dissolved,
@@ -22,21 +21,42 @@ from planner.forecast.why import (
     feed_holes,
     fish,
     fish_count,
+    fish_totals,
     growth,
     lots,
     milestones,
+    places,
     plants,
     solids_batches,
+    sums,
     supply,
     trends,
     water,
     water_day,
     water_tests,
 )
-from planner.forecast.why.ground import Ground, NoSuchFigureError
+from planner.forecast.why.asked import (
+    Answer,
+    batch_on,
+    bed_on,
+    check_element,
+    day_asked,
+    element_in,
+    group_amount,
+    group_in,
+    group_on,
+    group_span,
+    in_stage,
+    loop_element_in,
+    loop_in,
+    number_in,
+    of_batch,
+    of_crop,
+    stage_asked,
+    water_on,
+)
+from planner.forecast.why.ground import Ground
 from planner.forecast.why.values import Explanation, Subject, SubjectKind
-
-_Answer = Callable[[Ground, Subject], Explanation]
 
 
 def why(subject: Subject, farm: Farm, forecast: Forecast, forecaster: Forecaster) -> Explanation:
@@ -49,71 +69,55 @@ def why(subject: Subject, farm: Farm, forecast: Forecast, forecaster: Forecaster
     return ANSWERS[subject.kind](ground, subject)
 
 
-def _batch(answer: Callable[[Ground, int], Explanation]) -> _Answer:
-    """Return who answers for a batch."""
-
-    def asked(ground: Ground, subject: Subject) -> Explanation:
-        return answer(ground, ground.row(subject.about))
-
-    return asked
-
-
-def _in_stage(answer: Callable[[Ground, int, Stage], Explanation]) -> _Answer:
-    """Return who answers for a stage of a batch."""
-
-    def asked(ground: Ground, subject: Subject) -> Explanation:
-        return answer(ground, ground.row(subject.about), _named_stage(subject))
-
-    return asked
-
-
 def _stage_day(ground: Ground, subject: Subject) -> Explanation:
-    return milestones.why_stage_day(ground, ground.row(subject.about), _named_stage(subject), subject.day)
+    return milestones.why_stage_day(ground, ground.row(subject.about), stage_asked(subject), subject.day)
 
 
 def _picked(ground: Ground, subject: Subject) -> Explanation:
     return milestones.why_picked(ground, ground.row(subject.about), subject.day)
 
 
-def _named_stage(subject: Subject) -> Stage:
-    if subject.stage is None:
-        raise NoSuchFigureError("a question for days must name a stage.")
-    return subject.stage
-
-
-def _group_on(answer: Callable[[Ground, GroupForecast, int], Explanation]) -> _Answer:
-    """Return who answers for a fish group on a day."""
-
-    def asked(ground: Ground, subject: Subject) -> Explanation:
-        ground.check_day(subject.day)
-        return answer(ground, fish.group_named(ground, subject.about), subject.day)
-
-    return asked
-
-
-def _group_in(answer: Callable[[Ground, GroupForecast, int], Explanation]) -> _Answer:
-    """Return who answers for a fish group in a week."""
-
-    def asked(ground: Ground, subject: Subject) -> Explanation:
-        ground.check_week(subject.week)
-        return answer(ground, fish.group_named(ground, subject.about), subject.week)
-
-    return asked
-
-
-def _group_span(answer: Callable[[Ground, GroupForecast, slice], Explanation]) -> _Answer:
-    """Return who answers for a fish group over some weeks."""
-
-    def asked(ground: Ground, subject: Subject) -> Explanation:
-        days = ground.span(subject.week, subject.weeks)
-        return answer(ground, fish.group_named(ground, subject.about), days)
-
-    return asked
-
-
 def _feed_amount(ground: Ground, subject: Subject) -> Explanation:
     days = ground.span(subject.week, subject.weeks)
     return feed_holes.why_feed_amount(ground, subject.about, subject.part, days)
+
+
+def _work(ground: Ground, subject: Subject) -> Explanation:
+    days = ground.span(subject.week, subject.weeks)
+    return sums.why_work(ground, subject.part, subject.crop, days)
+
+
+def _seeds_used(ground: Ground, subject: Subject) -> Explanation:
+    days = ground.span(subject.week, subject.weeks)
+    return sums.why_seeds_used(ground, subject.crop, subject.about, days)
+
+
+def _pieces(ground: Ground, subject: Subject) -> Explanation:
+    return sums.why_pieces(ground, subject.part, ground.span(subject.week, subject.weeks))
+
+
+def _harvest_total(ground: Ground, subject: Subject) -> Explanation:
+    days = ground.span(subject.week, subject.weeks)
+    return sums.why_total(ground, subject.part, subject.crop, days)
+
+
+def _crop_area(ground: Ground, subject: Subject) -> Explanation:
+    ground.check_week(subject.week)
+    number, _ = ground.loop_forecast(subject.about)
+    return area.why_crop_area(ground, number, subject.week, subject.crop)
+
+
+def _nursery(ground: Ground, subject: Subject) -> Explanation:
+    ground.check_day(subject.day)
+    return places.why_nursery(ground, subject.day)
+
+
+def _batch_demand(ground: Ground, subject: Subject) -> Explanation:
+    ground.check_week(subject.week)
+    check_element(subject.element)
+    row = ground.row(subject.about)
+    batch_figures.check_alive(ground, row, subject.week)
+    return batch_figures.why_batch_demand(ground, row, subject.week, subject.element)
 
 
 def _ready(ground: Ground, subject: Subject) -> Explanation:
@@ -123,53 +127,6 @@ def _ready(ground: Ground, subject: Subject) -> Explanation:
 def _density(ground: Ground, subject: Subject) -> Explanation:
     ground.check_day(subject.day)
     return crowding.why_density(ground, subject.about, subject.day)
-
-
-def _crop(*, grams: bool) -> _Answer:
-    """Return who answers for the harvest of a crop in a week."""
-
-    def asked(ground: Ground, subject: Subject) -> Explanation:
-        ground.check_week(subject.week)
-        return plants.why_harvest(ground, subject.crop, subject.week, grams=grams)
-
-    return asked
-
-
-def _loop_in(answer: Callable[[Ground, LoopForecast, int], Explanation]) -> _Answer:
-    """Return who answers for a loop in a week."""
-
-    def asked(ground: Ground, subject: Subject) -> Explanation:
-        ground.check_week(subject.week)
-        return answer(ground, ground.loop_forecast(subject.about)[1], subject.week)
-
-    return asked
-
-
-def _number_in(answer: Callable[[Ground, int, int], Explanation]) -> _Answer:
-    """Return who answers for a loop, by its number, in a week."""
-
-    def asked(ground: Ground, subject: Subject) -> Explanation:
-        ground.check_week(subject.week)
-        return answer(ground, ground.loop_forecast(subject.about)[0], subject.week)
-
-    return asked
-
-
-def _element_in(answer: Callable[[Ground, int, int, int], Explanation]) -> _Answer:
-    """Return who answers for an element in a loop, by its number, in a week."""
-
-    def asked(ground: Ground, subject: Subject) -> Explanation:
-        ground.check_week(subject.week)
-        check_element(subject.element)
-        return answer(ground, ground.loop_forecast(subject.about)[0], subject.week, subject.element)
-
-    return asked
-
-
-def check_element(element: int) -> None:
-    """Raise `NoSuchFigureError` for a number that is no element's."""
-    if not 0 <= element < len(ELEMENTS):
-        raise NoSuchFigureError(f"element is {element}, but must lie within 0 to {len(ELEMENTS) - 1}.")
 
 
 def _supply(ground: Ground, number: int, week: int, element: int) -> Explanation:
@@ -182,18 +139,6 @@ def _area_fed(ground: Ground, subject: Subject) -> Explanation:
     return balance.why_area_fed(ground, loop, subject.week, subject.part)
 
 
-def _water_on(answer: Callable[..., Explanation], *, with_part: bool = False) -> _Answer:
-    """Return who answers for the water of a loop on a day."""
-
-    def asked(ground: Ground, subject: Subject) -> Explanation:
-        ground.check_week(subject.week)
-        _, loop = ground.loop_forecast(subject.about)
-        on = subject.on or ground.forecast.ruler.week_start(subject.week)
-        return answer(ground, loop, on, subject.part) if with_part else answer(ground, loop, on)
-
-    return asked
-
-
 def _stock(ground: Ground, subject: Subject) -> Explanation:
     ground.check_day(subject.day)
     check_element(subject.element)
@@ -201,29 +146,15 @@ def _stock(ground: Ground, subject: Subject) -> Explanation:
     return dissolved.why_stock(ground, loop, subject.day, subject.element)
 
 
-def _loop_element_in(answer: Callable[[Ground, LoopForecast, int, int], Explanation]) -> _Answer:
-    """Return who answers for an element in a loop in a week."""
-
-    def of_number(ground: Ground, number: int, week: int, element: int) -> Explanation:
-        return answer(ground, ground.forecast.loops[number], week, element)
-
-    return _element_in(of_number)
-
-
 def _wanting(ground: Ground, subject: Subject) -> Explanation:
     check_element(subject.element)
     _, loop = ground.loop_forecast(subject.about)
-    return doses.why_wanting(ground, loop, _on(ground, subject), subject.element)
-
-
-def _on(ground: Ground, subject: Subject) -> date:
-    """Return the day that is asked about, else the first of the plan."""
-    return subject.on or ground.forecast.ruler.start_on
+    return doses.why_wanting(ground, loop, day_asked(ground, subject), subject.element)
 
 
 def _alkalinity(ground: Ground, subject: Subject) -> Explanation:
     _, loop = ground.loop_forecast(subject.about)
-    return alkalinity.why_alkalinity(ground, loop, _on(ground, subject), subject.day)
+    return alkalinity.why_alkalinity(ground, loop, day_asked(ground, subject), subject.day)
 
 
 def _solids(ground: Ground, subject: Subject) -> Explanation:
@@ -239,77 +170,93 @@ def _dose(ground: Ground, subject: Subject) -> Explanation:
 
 
 def _lot(ground: Ground, subject: Subject) -> Explanation:
-    return lots.why_lot(ground, subject.about, _on(ground, subject))
+    return lots.why_lot(ground, subject.about, day_asked(ground, subject))
 
 
 def _meter(ground: Ground, subject: Subject) -> Explanation:
-    return trends.why_meter_late(ground, subject.about, _on(ground, subject))
+    return trends.why_meter_late(ground, subject.about, day_asked(ground, subject))
 
 
-ANSWERS: Final[Mapping[SubjectKind, _Answer]] = {
-    SubjectKind.SEEDS: _batch(batches.why_seeds),
-    SubjectKind.STAGE_DAYS: _in_stage(batches.why_stage),
-    SubjectKind.FIRST_PICK: _batch(batches.why_first_pick),
-    SubjectKind.STAGE_FIRST: _in_stage(milestones.why_stage_first),
-    SubjectKind.STAGE_LAST: _in_stage(milestones.why_stage_last),
+ANSWERS: Final[Mapping[SubjectKind, Answer]] = {
+    SubjectKind.SEEDS: of_batch(batches.why_seeds),
+    SubjectKind.STAGE_DAYS: in_stage(batches.why_stage),
+    SubjectKind.FIRST_PICK: of_batch(batches.why_first_pick),
+    SubjectKind.STAGE_FIRST: in_stage(milestones.why_stage_first),
+    SubjectKind.STAGE_LAST: in_stage(milestones.why_stage_last),
     SubjectKind.STAGE_DAY: _stage_day,
-    SubjectKind.FREED: _batch(milestones.why_freed),
+    SubjectKind.FREED: of_batch(milestones.why_freed),
     SubjectKind.PICKED: _picked,
-    SubjectKind.BATCH_HARVEST: _batch(plants.why_batch_harvest),
-    SubjectKind.HARVEST_PLANTS: _crop(grams=False),
-    SubjectKind.HARVEST_G: _crop(grams=True),
-    SubjectKind.DEMAND: _element_in(plants.why_demand),
-    SubjectKind.SUPPLY: _element_in(_supply),
-    SubjectKind.RATIO: _element_in(balance.why_ratio),
-    SubjectKind.LIMITING: _number_in(balance.why_limiting),
-    SubjectKind.FEED: _group_on(fish.why_feed),
-    SubjectKind.GROUP_FEED: _group_in(fish.why_group_mean),
-    SubjectKind.GROUP_MASS: _group_on(crowding.why_mass),
-    SubjectKind.FEED_MEAN: _loop_in(fish.why_feed_mean),
-    SubjectKind.FEED_RATIO: _loop_in(balance.why_feed_ratio),
-    SubjectKind.PLANTED: _loop_in(balance.why_planted),
+    SubjectKind.BATCH_HARVEST: of_batch(plants.why_batch_harvest),
+    SubjectKind.HARVEST_PLANTS: of_crop(grams=False),
+    SubjectKind.HARVEST_G: of_crop(grams=True),
+    SubjectKind.DEMAND: element_in(plants.why_demand),
+    SubjectKind.SUPPLY: element_in(_supply),
+    SubjectKind.RATIO: element_in(balance.why_ratio),
+    SubjectKind.LIMITING: number_in(balance.why_limiting),
+    SubjectKind.FEED: group_on(fish.why_feed),
+    SubjectKind.GROUP_FEED: group_in(fish.why_group_mean),
+    SubjectKind.GROUP_MASS: group_on(crowding.why_mass),
+    SubjectKind.FEED_MEAN: loop_in(fish.why_feed_mean),
+    SubjectKind.FEED_RATIO: loop_in(balance.why_feed_ratio),
+    SubjectKind.PLANTED: loop_in(balance.why_planted),
     SubjectKind.AREA_FED: _area_fed,
     SubjectKind.DENSITY: _density,
-    SubjectKind.AMMONIA: _loop_in(water.why_ammonia),
-    SubjectKind.FILTER_NEED: _loop_in(water.why_filter_need),
-    SubjectKind.OXYGEN: _loop_in(water.why_oxygen),
-    SubjectKind.ACID: _loop_in(water_day.why_acid),
-    SubjectKind.BASE: _loop_in(water_day.why_base),
-    SubjectKind.BASE_GRAMS: _water_on(water_day.why_base_grams, with_part=True),
-    SubjectKind.SALT_GRAMS: _water_on(water_day.why_salt_grams, with_part=True),
-    SubjectKind.IRON_DUE: _water_on(water_day.why_iron_due),
-    SubjectKind.IRON_GRAMS: _water_on(water_day.why_iron_grams, with_part=True),
-    SubjectKind.SALTS: _water_on(water_tests.why_salts),
-    SubjectKind.FREE_AMMONIA: _water_on(water_tests.why_free_ammonia),
-    SubjectKind.LIMIT: _water_on(water_tests.why_limit, with_part=True),
+    SubjectKind.AMMONIA: loop_in(water.why_ammonia),
+    SubjectKind.FILTER_NEED: loop_in(water.why_filter_need),
+    SubjectKind.OXYGEN: loop_in(water.why_oxygen),
+    SubjectKind.ACID: loop_in(water_day.why_acid),
+    SubjectKind.BASE: loop_in(water_day.why_base),
+    SubjectKind.BASE_GRAMS: water_on(water_day.why_base_grams, with_part=True),
+    SubjectKind.SALT_GRAMS: water_on(water_day.why_salt_grams, with_part=True),
+    SubjectKind.IRON_DUE: water_on(water_day.why_iron_due),
+    SubjectKind.IRON_GRAMS: water_on(water_day.why_iron_grams, with_part=True),
+    SubjectKind.SALTS: water_on(water_tests.why_salts),
+    SubjectKind.FREE_AMMONIA: water_on(water_tests.why_free_ammonia),
+    SubjectKind.LIMIT: water_on(water_tests.why_limit, with_part=True),
     SubjectKind.STOCK: _stock,
-    SubjectKind.COVERED: _loop_element_in(dissolved.why_covered),
-    SubjectKind.LACKING: _loop_element_in(dissolved.why_lacking),
+    SubjectKind.COVERED: loop_element_in(dissolved.why_covered),
+    SubjectKind.LACKING: loop_element_in(dissolved.why_lacking),
     SubjectKind.SOLIDS_BATCH: _solids,
     SubjectKind.ALKALINITY: _alkalinity,
-    SubjectKind.ALKALINITY_FALL: _loop_in(alkalinity.why_fall),
-    SubjectKind.OBSERVED_ACID: _water_on(alkalinity.why_observed_acid),
-    SubjectKind.TREND: _water_on(trends.why_trend, with_part=True),
-    SubjectKind.TEST_LATE: _water_on(trends.why_test_late, with_part=True),
+    SubjectKind.ALKALINITY_FALL: loop_in(alkalinity.why_fall),
+    SubjectKind.OBSERVED_ACID: water_on(alkalinity.why_observed_acid),
+    SubjectKind.TREND: water_on(trends.why_trend, with_part=True),
+    SubjectKind.TEST_LATE: water_on(trends.why_test_late, with_part=True),
     SubjectKind.METER_LATE: _meter,
-    SubjectKind.SURFACE: _loop_in(air.why_surface),
+    SubjectKind.SURFACE: loop_in(air.why_surface),
     SubjectKind.GRAVEL: _gravel,
-    SubjectKind.PEAK_OXYGEN: _loop_in(air.why_peak_oxygen),
-    SubjectKind.SATURATION: _loop_in(air.why_saturation),
+    SubjectKind.PEAK_OXYGEN: loop_in(air.why_peak_oxygen),
+    SubjectKind.SATURATION: loop_in(air.why_saturation),
     SubjectKind.DOSE_BRINGS: _dose,
-    SubjectKind.ADVISED_BRINGS: _water_on(doses.why_advised_brings, with_part=True),
-    SubjectKind.BASE_LEFT: _water_on(doses.why_base_left),
+    SubjectKind.ADVISED_BRINGS: water_on(doses.why_advised_brings, with_part=True),
+    SubjectKind.BASE_LEFT: water_on(doses.why_base_left),
     SubjectKind.WANTING: _wanting,
     SubjectKind.LOT_SHARE: _lot,
-    SubjectKind.GROUP_COUNT: _group_on(fish_count.why_count),
-    SubjectKind.GROUP_WEIGHT: _group_on(growth.why_weight),
-    SubjectKind.GROUP_GAIN: _group_on(growth.why_gain),
-    SubjectKind.GROUP_DEATHS: _group_span(fish_count.why_deaths),
-    SubjectKind.FISH_HARVEST: _group_on(fish_count.why_harvested),
-    SubjectKind.FISH_HARVEST_COUNT: _group_on(fish_count.why_harvested_fish),
-    SubjectKind.FEED_FALL: _group_on(feed_holes.why_fall),
-    SubjectKind.FEED_HOLE: _loop_in(feed_holes.why_hole),
+    SubjectKind.GROUP_COUNT: group_on(fish_count.why_count),
+    SubjectKind.GROUP_WEIGHT: group_on(growth.why_weight),
+    SubjectKind.GROUP_GAIN: group_on(growth.why_gain),
+    SubjectKind.GROUP_DEATHS: group_span(fish_count.why_deaths),
+    SubjectKind.FISH_HARVEST: group_on(fish_count.why_harvested),
+    SubjectKind.FISH_HARVEST_COUNT: group_on(fish_count.why_harvested_fish),
+    SubjectKind.FEED_FALL: group_on(feed_holes.why_fall),
+    SubjectKind.FEED_HOLE: loop_in(feed_holes.why_hole),
     SubjectKind.FEED_AMOUNT: _feed_amount,
+    SubjectKind.FISH_GAINED: group_amount(fish_totals.why_gained),
+    SubjectKind.FISH_HARVESTED: group_amount(fish_totals.why_fish_harvests),
+    SubjectKind.WORK: _work,
+    SubjectKind.SEEDS_USED: _seeds_used,
+    SubjectKind.PIECES: _pieces,
+    SubjectKind.HARVEST_TOTAL: _harvest_total,
+    SubjectKind.PLANTED_CROP: _crop_area,
+    SubjectKind.BATCH_AREA: of_batch(area.why_batch_area),
+    SubjectKind.PLACES_USED: bed_on(places.why_used),
+    SubjectKind.PLACES_FREE: bed_on(places.why_free),
+    SubjectKind.NURSERY_USED: _nursery,
+    SubjectKind.BATCH_PLACES: batch_on(places.why_batch_places),
+    SubjectKind.BATCH_YIELD: of_batch(batch_figures.why_yield),
+    SubjectKind.BATCH_HEADS: of_batch(batch_figures.why_heads),
+    SubjectKind.BATCH_DEMAND: _batch_demand,
+    SubjectKind.BATCH_LATE: of_batch(batch_figures.why_late),
     SubjectKind.FISH_READY: _ready,
 }
 """Who answers for each kind of figure; one that is not here cannot be asked."""

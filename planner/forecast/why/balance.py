@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import replace
 
 from planner.farm.species import ELEMENTS
 from planner.forecast.values import AreaRule, LoopForecast, WeekVerdict
 from planner.forecast.verdicts import symbol_of
+from planner.forecast.why.area import why_group_area
 from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.fish import why_feed_mean
 from planner.forecast.why.formulas import Formula
@@ -96,8 +98,19 @@ def why_planted(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
         unit="m²",
         formula=Formula.PLANTED_AREA,
         inputs=(worked("leafy_m2", leafy, "m²"), worked("fruiting_m2", fruiting, "m²")),
+        children=tuple(_planted_parts(ground, loop, week, leafy=leafy, fruiting=fruiting)),
         on=ground.forecast.ruler.week_start(week),
     )
+
+
+def _planted_parts(
+    ground: Ground, loop: LoopForecast, week: int, *, leafy: float, fruiting: float
+) -> Iterator[Explanation]:
+    number, _ = ground.loop_forecast(loop.loop)
+    if leafy:
+        yield why_group_area(ground, number, week, fruiting=False)
+    if fruiting:
+        yield why_group_area(ground, number, week, fruiting=True)
 
 
 def _areas(ground: Ground, loop: LoopForecast, week: int) -> tuple[float, float]:

@@ -179,7 +179,7 @@ def _later(ground: Ground, row: int, start: int, *, days: int, later: int) -> Ex
         unit="d",
         formula=Formula.LATER_DAYS,
         inputs=_surroundings(ground, row, start, days),
-        notes=_delay_notes(ground, row),
+        notes=delay_notes(ground, row),
         on=ground.forecast.ruler.date_of(int(table.ends[row, _FIRST_PICK])),
     )
 
@@ -204,7 +204,8 @@ def _surroundings(ground: Ground, row: int, start: int, days: int) -> tuple[Inpu
     return tuple(found)
 
 
-def _delay_notes(ground: Ground, row: int) -> tuple[Note, ...]:
+def delay_notes(ground: Ground, row: int) -> tuple[Note, ...]:
+    """Return a note of what makes a batch late; nothing where it is not."""
     delay = ground.forecaster.delay_of(ground.forecast, row)
     if delay is None:
         return ()

@@ -194,7 +194,7 @@ def why_feed_amount(ground: Ground, about: Id, feed: str, days: slice) -> Explan
     `about` is a fish group, a loop, or `NO_ID` for the whole farm; with the key of a `feed` only groups
     that get it count. Raises `NoSuchFigureError` for neither, and for a feed that no group gets.
     """
-    groups, name = _fed_groups(ground, about, feed)
+    groups, name = groups_asked(ground, about, feed)
     parts = tuple(_amount(ground, group, days) for group in groups)
     if len(parts) == 1:
         return parts[0]
@@ -210,7 +210,11 @@ def why_feed_amount(ground: Ground, about: Id, feed: str, days: slice) -> Explan
     )
 
 
-def _fed_groups(ground: Ground, about: Id, feed: str) -> tuple[list[GroupForecast], str]:
+def groups_asked(ground: Ground, about: Id, feed: str = "") -> tuple[list[GroupForecast], str]:
+    """Return the groups of a subject, those that get a feed when one is named, and what to call them.
+
+    `about` is a group, a loop, or `NO_ID` for all. Raises `NoSuchFigureError` for what is not there.
+    """
     inside = [
         (loop, group)
         for loop in ground.forecast.loops

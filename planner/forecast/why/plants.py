@@ -78,7 +78,7 @@ def _batch_harvest(ground: Ground, row: int, week: int, *, grams: bool) -> Expla
     ]
     children: tuple[Explanation, ...] = ()
     if grams:
-        of_yield, children = _yield(ground, row)
+        of_yield, children = plant_yield(ground, row)
         inputs += [of_yield, worked("size_share", size, "1")]
     return Explanation(
         title="harvest of a batch",
@@ -96,7 +96,7 @@ def _batch_harvest(ground: Ground, row: int, week: int, *, grams: bool) -> Expla
 def why_batch_harvest(ground: Ground, row: int) -> Explanation:
     """Return why so much of a batch is foreseen to be picked and sold, over all its picks."""
     batch, ripe = ground.farm.batches[row], float(ground.forecast.batches.ripe[row])
-    of_yield, children = _yield(ground, row)
+    of_yield, children = plant_yield(ground, row)
     inputs = (
         entered("plants", batch.plants, "plants", batch.code),
         batch_input(ground, batch, "bed_survival_share"),
@@ -121,7 +121,7 @@ def _profile(ground: Ground, row: int) -> Profile:
     return ground.forecast.profiles[int(ground.forecast.batches.profile[row])]
 
 
-def _yield(ground: Ground, row: int) -> tuple[Input, tuple[Explanation, ...]]:
+def plant_yield(ground: Ground, row: int) -> tuple[Input, tuple[Explanation, ...]]:
     """Return the yield of a plant, explained where other picking days or more or less room changed it."""
     batch, profile = ground.farm.batches[row], _profile(ground, row)
     book = profile.crop.yield_g_per_plant
@@ -170,7 +170,7 @@ def why_demand(ground: Ground, loop: int, week: int, element: int) -> Explanatio
     rows = [row for row in alive if table.loop[row] == loop]
     dry = formed_per_plant(table, ground.paces, forecast.ruler, rows)[:, days].sum(axis=1)
     pairs = zip(rows, (float(one) for one in dry), strict=True)
-    parts = [_batch_demand(ground, row, grams, week, element) for row, grams in pairs if grams > 0]
+    parts = [batch_demand(ground, row, grams, week, element) for row, grams in pairs if grams > 0]
     kept, others, notes = largest(parts)
     nothing = () if value > 0 else (Note(kind=NoteKind.NOTHING_WANTED),)
     return Explanation(
@@ -186,7 +186,8 @@ def why_demand(ground: Ground, loop: int, week: int, element: int) -> Explanatio
     )
 
 
-def _batch_demand(ground: Ground, row: int, dry_g: float, week: int, element: int) -> Explanation:
+def batch_demand(ground: Ground, row: int, dry_g: float, week: int, element: int) -> Explanation:
+    """Return why a batch wants so much of an element, where a plant forms so much dry mass in the week."""
     batch, name = ground.farm.batches[row], content_name(element)
     content = ground.figure("content", f"crop/{batch.crop}/{name}")
     per = _PER_MILLION if element == _IRON else _PER_THOUSAND
@@ -242,7 +243,7 @@ def _age(sow_day: Ints, row: int, week: int) -> float:
 def _whole_dry(ground: Ground, row: int) -> Explanation:
     batch, profile = ground.farm.batches[row], _profile(ground, row)
     crop = profile.crop
-    of_yield, children = _yield(ground, row)
+    of_yield, children = plant_yield(ground, row)
     plain = profile.yield_g_per_plant * crop.dry_matter_share / crop.harvest_share
     return Explanation(
         title="dry mass of a whole plant",

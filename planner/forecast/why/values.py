@@ -77,6 +77,22 @@ class SubjectKind(Enum):
     FEED_FALL = "fall of the feed at a harvest"  # fish group, day
     FEED_HOLE = "fall of the feed in a week"  # loop, week
     FEED_AMOUNT = "feed of some weeks"  # fish group, loop or none, week, weeks, perhaps part: a feed
+    FISH_GAINED = "gain of fish in some weeks"  # fish group, loop or none, week, weeks
+    FISH_HARVESTED = "fish harvested in some weeks"  # fish group, loop or none, week, weeks
+    WORK = "work of some weeks"  # part: a `DueKind`, week, weeks, perhaps crop
+    SEEDS_USED = "seeds of some weeks"  # week, weeks, perhaps crop, perhaps a seed lot
+    PIECES = "pieces of some weeks"  # part: a `PieceKind`, week, weeks
+    HARVEST_TOTAL = "harvest of some weeks"  # part: plants or kg, week, weeks, perhaps crop
+    PLANTED_CROP = "area of a crop"  # loop, week, crop
+    BATCH_AREA = "area of a batch"  # batch
+    PLACES_USED = "places held"  # bed, day
+    PLACES_FREE = "places free in a bed"  # bed, day
+    NURSERY_USED = "nursery places held"  # day
+    BATCH_PLACES = "places of a batch"  # batch, day
+    BATCH_YIELD = "yield of a plant"  # batch
+    BATCH_HEADS = "plants that live"  # batch
+    BATCH_DEMAND = "demand of a batch"  # batch, week, element
+    BATCH_LATE = "later than by the book"  # batch
     FISH_READY = "ready to harvest"  # fish group
 
 
@@ -148,6 +164,8 @@ class NoteKind(Enum):
     PRIMED_SEED = "primed seed"
     OTHERS = "others left out"
     FIELD_LIMITS = "field limits"
+    FROM_TO = "from one day to another"
+    CHANGED = "last changed"
     NO_FISH = "no fish"
     OFF_FEED = "off feed"
     PURGED = "purged"
@@ -180,6 +198,18 @@ class NoteKind(Enum):
     FISH_TAKEN = "fish taken"
     OPENED_BY_HARVEST = "opened by a harvest"
     NOTHING_BEFORE = "nothing before"
+    NOTHING_DUE = "nothing due"
+    BED_EMPTY = "bed empty"
+    HELD_TWICE = "held twice"
+    HELD_UNTIL = "held until"
+    IN_PHASE = "in a phase"
+    NO_PLACES = "no places"
+    NO_NURSERY = "no nursery"
+    NO_FISH_HARVEST = "no harvest of fish"
+    SLOWED_BY = "slowed by"
+    QUICKER = "quicker than by the book"
+    UNDER_LAYER = "under a layer"
+    UNDER_LAMPS = "under lamps"
     NOT_KNOWN = "not known"
     STOCK_ASSUMED = "stock assumed"
     STOCK_BEFORE = "tested before the plan"

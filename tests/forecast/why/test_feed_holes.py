@@ -5,13 +5,15 @@ from __future__ import annotations
 import pytest
 
 from planner.farm.fields import NO_ID
+from planner.forecast.plain import WeekSpan, forecast_data
 from planner.forecast.values import FlagKind
 from planner.forecast.why.ask import why
 from planner.forecast.why.ground import NoSuchFigureError
 from planner.forecast.why.values import NoteKind, Subject, SubjectKind
 from planner.planning.orders import OrderKind, order_list
 from tests.forecast.sample_farms import NAMES, known
-from tests.forecast.why.test_fish_figures import asked, groups_of, walk, works_out
+from tests.forecast.why.test_fish_figures import groups_of
+from tests.forecast.why.working import asked, walk, works_out
 
 
 def falls_of(name):
@@ -96,3 +98,18 @@ def test_that_feed_of_what_is_not_there_is_refused_in_a_sentence(words):
     farm, forecast, forecaster = known("by-hand")
     with pytest.raises(NoSuchFigureError, match=r"\w+.*\.$"):
         why(Subject(kind=SubjectKind.FEED_AMOUNT, **words), farm, forecast, forecaster)
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_that_gain_and_harvest_of_fish_over_the_plan_are_the_totals_of_the_forecast(name):
+    farm, forecast, forecaster = known(name)
+    span = WeekSpan(first=0, last=forecast.ruler.weeks)
+    totals = forecast_data(farm, forecast, forecaster.bands, span=span)["totals"]
+    for kind, key in (
+        (SubjectKind.FISH_GAINED, "fish_gain_kg"),
+        (SubjectKind.FISH_HARVESTED, "fish_harvest_kg"),
+        (SubjectKind.FEED_AMOUNT, "feed_kg"),
+    ):
+        found = asked(name, kind=kind)
+        assert found.value == pytest.approx(totals[key], abs=1e-5)
+        works_out(found)

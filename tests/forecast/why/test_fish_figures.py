@@ -9,13 +9,13 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.ask import why
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import NoSuchFigureError
 from planner.forecast.why.values import NoteKind, Origin, Subject, SubjectKind
 from tests.farms import farm_of, group_of
 from tests.forecast.sample_farms import NAMES, events, known
+from tests.forecast.why.working import asked, walk, works_out
 
 ON_A_DAY = {
     SubjectKind.GROUP_COUNT: lambda group, day: group.count[day],
@@ -25,28 +25,8 @@ ON_A_DAY = {
 }
 
 
-def walk(explanation):
-    yield explanation
-    for child in explanation.children:
-        yield from walk(child)
-
-
-def asked(name, **words):
-    farm, forecast, forecaster = known(name)
-    return why(Subject(**words), farm, forecast, forecaster)
-
-
 def groups_of(name):
     return [group for loop in known(name)[1].loops for group in loop.groups]
-
-
-def works_out(found):
-    for one in walk(found):
-        again = recomputed(one)
-        if again is None:
-            assert one.value is None or one.formula is Formula.READY
-        else:
-            assert one.value == pytest.approx(again, rel=1e-7, abs=1e-7), (one.title, one.formula)
 
 
 @st.composite

@@ -1,0 +1,56 @@
+"""How a sum of very many parts is told: the largest are explained, the others only summed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from datetime import date
+from typing import Final
+
+from planner.forecast.why.formulas import Formula
+from planner.forecast.why.ground import worked
+from planner.forecast.why.values import Explanation, Note, NoteKind
+
+_MOST_PARTS: Final = 12
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Part:
+    """One part of a sum: its value, its name, and who explains it when it is among the largest."""
+
+    value: float
+    name: str
+    explain: Callable[[], Explanation]
+
+
+def told_sum(
+    parts: Iterable[Part],
+    *,
+    title: str,
+    about: str,
+    value: float,
+    unit: str,
+    on: date | None,
+    nothing: NoteKind | None = None,
+) -> Explanation:
+    """Return a sum with its largest parts; `nothing` is noted where there are none at all."""
+    ordered = sorted(parts, key=_size)
+    kept, rest = ordered[:_MOST_PARTS], ordered[_MOST_PARTS:]
+    notes = (Note(kind=NoteKind.OTHERS, values=(("many", float(len(rest))),)),) if rest else ()
+    if not ordered and nothing is not None:
+        notes = (Note(kind=nothing),)
+    return Explanation(
+        title=title,
+        about=about,
+        value=value,
+        unit=unit,
+        formula=Formula.SUM,
+        inputs=(worked("others", sum(part.value for part in rest), unit),) if rest else (),
+        children=tuple(part.explain() for part in kept),
+        notes=notes,
+        on=on,
+    )
+
+
+def _size(part: Part) -> tuple[float, str]:
+    return -part.value, part.name
