@@ -3,6 +3,9 @@
 A picture is of one farm file in one state (path, size and time of its last change, and the same of the
 journal beside it), by one state of the figures, on one day, in one look, by one version of the program. All
 of that is in the name of its file, so that a picture of anything else is simply not found.
+
+Pictures are kept unpacked, though they are twenty times as large so: unpacking would take a start longer than
+all else that is done here. The name is reckoned by the toolkit, for Python's own library is not there yet.
 """
 
 from __future__ import annotations
@@ -10,22 +13,21 @@ from __future__ import annotations
 import os
 from contextlib import suppress
 from datetime import date
-from hashlib import sha256
 from pathlib import Path
 from typing import Final
 
+from PySide6.QtCore import QCryptographicHash
 from PySide6.QtGui import QPixmap
 
 from planner.shipped import shipped_path
 
-_FORMAT: Final = 2
-_SUFFIX: Final = ".png"
-_OLDER_SUFFIX: Final = ".glance"
-_QUALITY: Final = 80
-"""Packed lightly: it is read at every start, and written when nobody waits."""
-
+_FORMAT: Final = 3
+_KIND: Final = "PPM"
+_SUFFIX: Final = ".ppm"
+_OLDER_SUFFIXES: Final = (".glance", ".png")
 _MOST_BYTES: Final = 30_000_000
-_MOST_KEPT: Final = 32
+_MOST_BYTES_KEPT: Final = 100_000_000
+_MOST_KEPT: Final = 16
 _NAME_LETTERS: Final = 40
 _SAID_BY_SYSTEM: Final = ("LC_ALL", "LC_TIME", "LC_NUMERIC", "LANGUAGE", "LANG")
 
@@ -45,7 +47,7 @@ class GlanceShelf:
         picture = QPixmap()
         # Told the format, or Qt would try every reader of pictures on a broken file.
         # The toolkit wants the format as text, whatever its types say.
-        return picture if picture.load(str(place), "PNG") else None  # type: ignore[arg-type]
+        return picture if picture.load(str(place), _KIND) else None  # type: ignore[arg-type]
 
     def keep(self, farm: Path, day: date, looks: str, picture: QPixmap) -> None:
         """Keep a picture of a farm file as it is now; does nothing when the disk will not have it."""
@@ -55,17 +57,22 @@ class GlanceShelf:
         with suppress(OSError):
             self._folder.mkdir(parents=True, exist_ok=True)
             draft = place.with_suffix(f".{os.getpid()}")
-            if picture.save(str(draft), "PNG", _QUALITY):
+            if picture.save(str(draft), _KIND):
                 draft.replace(place)
             self._thin_out()
 
     def _thin_out(self) -> None:
-        """Leave only the latest pictures, and nothing of older versions."""
-        for each in self._folder.glob(f"*{_OLDER_SUFFIX}"):
-            each.unlink(missing_ok=True)
-        kept = sorted(self._folder.glob(f"*{_SUFFIX}"), key=lambda each: each.stat().st_mtime_ns)
-        for each in kept[:-_MOST_KEPT]:
-            each.unlink(missing_ok=True)
+        """Leave only the latest pictures, few enough and small enough together, and none of older kinds."""
+        for suffix in _OLDER_SUFFIXES:
+            for each in self._folder.glob(f"*{suffix}"):
+                each.unlink(missing_ok=True)
+        found = [(each.stat(), each) for each in self._folder.glob(f"*{_SUFFIX}")]
+        found.sort(key=lambda each: each[0].st_mtime_ns, reverse=True)
+        size = 0
+        for at, (facts, each) in enumerate(found):
+            size += facts.st_size
+            if at >= _MOST_KEPT or size > _MOST_BYTES_KEPT:
+                each.unlink(missing_ok=True)
 
     def _place(self, farm: Path, day: date, looks: str) -> Path | None:
         """Return where the picture lies, or would; None for a farm file that is not there."""
@@ -75,8 +82,10 @@ class GlanceShelf:
         figures = _latest_change(shipped_path("resources", "catalogue"))
         said = [os.environ.get(name) for name in _SAID_BY_SYSTEM]
         what = repr((_FORMAT, self._version, state, figures, day.toordinal(), looks, said))
-        name = sha256(what.encode("utf-8", "surrogateescape")).hexdigest()[:_NAME_LETTERS]
-        return self._folder / f"{name}{_SUFFIX}"
+        digest = QCryptographicHash.hash(
+            what.encode("utf-8", "surrogateescape"), QCryptographicHash.Algorithm.Sha256
+        )
+        return self._folder / f"{digest.data().hex()[:_NAME_LETTERS]}{_SUFFIX}"
 
 
 def _is_small(place: Path) -> bool:

@@ -157,7 +157,7 @@ def test_that_the_set_up_prepares_the_very_first_start_of_the_program(root, tmp_
     done = run("-m", "planner.bootstrap_first")
     assert done.returncode == 0, done.stderr
     assert len(list(home.rglob("Sample farm.raftweek"))) == 1
-    assert list(home.rglob("*.png"))
+    assert list(home.rglob("*.ppm"))
     ini = QSettings(str(home / "Raftweek" / "Raftweek.ini"), QSettings.Format.IniFormat)
     assert ini.value(settings.RECENT.key) is None
     shown = run("-c", OPENING)

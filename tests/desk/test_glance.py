@@ -110,7 +110,7 @@ def test_that_a_picture_of_another_farm_is_not_found(shelf, file, picture, tmp_p
     assert shelf.find(other, TODAY, LOOKS) is None
 
 
-@pytest.mark.parametrize("share", [0.0, 0.01, 0.3])
+@pytest.mark.parametrize("share", [0.0, 0.01, 0.3, 0.999])
 def test_that_a_picture_that_was_cut_off_is_left_alone(shelf, file, picture, share):
     kept = kept_file(shelf, file, picture)
     whole = kept.read_bytes()
@@ -135,11 +135,22 @@ def test_that_a_picture_too_large_to_be_one_is_not_even_read(shelf, file, pictur
 def test_that_only_the_latest_pictures_are_kept_and_older_kinds_go(shelf, picture, tmp_path):
     shelf._folder.mkdir()
     (shelf._folder / "before.glance").write_text("[]")
+    (shelf._folder / "before.png").write_text("")
     for number in range(40):
         path = tmp_path / f"{number}.raftweek"
         path.write_bytes(b"x")
         shelf.keep(path, TODAY, LOOKS, picture)
-    assert len(list(shelf._folder.iterdir())) == 32
+    assert len(list(shelf._folder.iterdir())) == 16
+    assert shelf.find(path, TODAY, LOOKS) is not None
+
+
+def test_that_pictures_that_are_too_large_together_are_thinned_out(shelf, picture, tmp_path, monkeypatch):
+    monkeypatch.setattr("planner.bootstrap_glance._MOST_BYTES_KEPT", 8_000)  # one is 3,600 and its head
+    for number in range(4):
+        path = tmp_path / f"{number}.raftweek"
+        path.write_bytes(b"x")
+        shelf.keep(path, TODAY, LOOKS, picture)
+    assert len(list(shelf._folder.iterdir())) == 2
     assert shelf.find(path, TODAY, LOOKS) is not None
 
 
