@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 
 from planner.farm.crops import Stage, TargetUnit
-from planner.farm.farm import DAYS_PER_WEEK, Farm
+from planner.farm.farm import Farm
 from planner.forecast.engine import Forecaster
 from planner.forecast.formed import pick_share
 from planner.forecast.why.arithmetic import recomputed
@@ -15,12 +15,12 @@ from planner.forecast.why.batches import batch_input, germination_input, why_fir
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
 from planner.forecast.why.milestones import why_stage_first
-from planner.forecast.why.plants import why_harvest
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
-from planner.planning.answering import Maker, stated, summed
+from planner.planning.answering import Maker, stated
 from planner.planning.proposal import Proposal, Sowing, WeekSupply
 from planner.planning.seeding import LossRule
-from planner.planning.wanted import Due, Rhythm, Steady, Want, dues_of
+from planner.planning.wanted import Want
+from planner.planning.why_supply import why_sold, why_wanted
 
 
 def succession_whys(
@@ -259,47 +259,11 @@ class _Successions:
 
     def wanted(self, week: WeekSupply) -> Explanation:
         """Return why so much is wanted of a crop in a week."""
-        ruler = self.ground.forecast.ruler
-        dues = [
-            (want, due)
-            for want in self.wants
-            if want.crop == week.crop and want.unit is week.unit
-            for due in dues_of(want, ruler)
-            if due.week == week.week
-        ]
-        parts = [self._due(want, due) for want, due in dues]
-        about = self.ground.catalogue.crops[week.crop].name
-        found = summed("wanted", about, week.wanted, week.unit.value, parts)
-        return replace(found, on=ruler.week_start(week.week))
-
-    def _due(self, want: Want, due: Due) -> Explanation:
-        ruler = self.ground.forecast.ruler
-        day = ruler.date_of(due.last_day).isoformat()
-        about = self.ground.catalogue.crops[due.crop].name
-        in_part = isinstance(want, Steady) and due.amount < want.amount_per_week
-        notes = (Note(kind=NoteKind.WEEK_PART),) if in_part else ()
-        rule = want.rule if isinstance(want, Rhythm) else day
-        given = entered("value", due.amount, due.unit.value, rule)
-        return replace(stated("wanted by a day", about, given, notes=notes), on=ruler.date_of(due.last_day))
+        return why_wanted(self.ground, self.wants, week.crop, week.unit, week.week, week.wanted)
 
     def foreseen(self, week: WeekSupply) -> Explanation:
         """Return why so much is foreseen of a crop in a week, as fit for sale."""
-        grams = week.unit is TargetUnit.KG
-        harvest = why_harvest(self.ground, week.crop, week.week, grams=grams)
-        name = "harvest_g" if grams else "harvest"
-        return Explanation(
-            title="foreseen",
-            about=harvest.about,
-            value=week.foreseen,
-            unit=week.unit.value,
-            formula=Formula.SOLD_KG if grams else Formula.SOLD,
-            inputs=(
-                worked(name, harvest.value or 0.0, harvest.unit),
-                self.ground.figure("marketable_share", f"crop/{week.crop}/marketable_share"),
-            ),
-            children=(harvest,),
-            on=self.ground.forecast.ruler.date_of(week.week * DAYS_PER_WEEK),
-        )
+        return why_sold(self.ground, week.crop, week.unit, week.week, week.foreseen, title="foreseen")
 
 
 def _early_notes(one: Sowing, early: float) -> Iterator[Note]:
