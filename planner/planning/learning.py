@@ -26,7 +26,8 @@ _ROUNDS: Final = 8
 """Rounds of weighing anew; the weights no longer change visibly after a few."""
 _NORMAL: Final = 1.4826
 """Standard deviations to a median absolute deviation, for the normal distribution."""
-_SHARES: Final = ("germination_share", "bed_survival_share")
+SHARES: Final = ("germination_share", "bed_survival_share")
+"""Fields that are shares; the others are durations."""
 _LEARNED_STAGES: Final = (Stage.GERMINATION, Stage.NURSERY, Stage.BED, Stage.PICKING)
 _HAPPENING: Final = {
     Stage.GERMINATION: Happening.GERMINATED,
@@ -65,6 +66,19 @@ class Estimate:
     spread: float
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Weighed:
+    """What was seen, drawn to: the values that count, each with its weight, and the robust spread of all.
+
+    `told` are all that were seen and those unfinished ones that have lasted longer than `value`.
+    """
+
+    value: float
+    told: tuple[float, ...]
+    weights: tuple[float, ...]
+    spread: float
+
+
 def shrunk(
     book: float, seen: Sequence[float], rule: LearningRule, *, at_least: Sequence[float] = ()
 ) -> Estimate:
@@ -73,6 +87,14 @@ def shrunk(
     The spread is the robust standard deviation of what was seen, never below the rule's least. All
     values share one unit.
     """
+    found = weighed(book, seen, rule, at_least=at_least)
+    return Estimate(value=found.value, book=book, n=len(seen), unfinished=len(at_least), spread=found.spread)
+
+
+def weighed(
+    book: float, seen: Sequence[float], rule: LearningRule, *, at_least: Sequence[float] = ()
+) -> Weighed:
+    """Return the estimate of `shrunk` with what each value seen counts in it."""
     value = book
     crowd = [*seen, *([book] * round(rule.book_weight))]
     middle = statistics.median(crowd)
@@ -82,7 +104,7 @@ def shrunk(
         weights = [_weight(one, middle, spread * rule.spreads_until_ignored) for one in told]
         total = rule.book_weight + sum(weights)
         value = (rule.book_weight * book + sum(w * x for w, x in zip(weights, told, strict=True))) / total
-    return Estimate(value=value, book=book, n=len(seen), unfinished=len(at_least), spread=spread)
+    return Weighed(value=value, told=tuple(told), weights=tuple(weights), spread=spread)
 
 
 def _spread(crowd: Sequence[float], middle: float, book: float, rule: LearningRule) -> float:
@@ -100,7 +122,7 @@ def _weight(value: float, middle: float, cut: float) -> float:
 class StageOutcome:
     """One stage of one batch: days planned by the book and days it really took, None while it lasts.
 
-    `so_far` are the days it has lasted when it is not over.
+    `so_far` are the days it has lasted when it is not over. It lasts from `began_on` until `ended_on`.
     """
 
     batch: Id
@@ -109,6 +131,8 @@ class StageOutcome:
     actual_days: int | None
     so_far_days: int
     reason: Reason
+    began_on: date
+    ended_on: date | None
 
     @property
     def difference_days(self) -> int | None:
@@ -178,6 +202,8 @@ def _of_batch(
                 actual_days=None if end is None else days,
                 so_far_days=max(days, 0) if end is None else days,
                 reason=reasons.get(_HAPPENING[stage], Reason.NONE),
+                began_on=began,
+                ended_on=end,
             )
         if not over:
             return
@@ -207,10 +233,19 @@ def quarter_of(on: date) -> int:
 Key = tuple[str, str, int, str]
 
 
-@dataclass(slots=True)
-class _Seen:
-    ratios: list[float]
-    unfinished: list[float]
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Observed:
+    """What one batch shows of a field: seen, and what the book says of it; `over` when it is not going on."""
+
+    batch: Batch
+    seen: float
+    by_the_book: float
+    over: bool
+
+    @property
+    def ratio(self) -> float:
+        """What was seen over what the book says."""
+        return self.seen / self.by_the_book if self.by_the_book else 1.0
 
 
 def learned(farm: Farm, found: Sequence[StageOutcome], catalogue: Catalogue) -> tuple[Learned, ...]:
@@ -218,20 +253,35 @@ def learned(farm: Farm, found: Sequence[StageOutcome], catalogue: Catalogue) -> 
 
     The ratio of actual to planned takes the season out that the forecast reckons with already.
     """
+    rule = rule_of(catalogue)
+    seen = sorted(observed(farm, found, catalogue).items())
+    made = (_learned(key, one, catalogue, rule) for key, one in seen if any(each.over for each in one))
+    return tuple(one for one in made if one is not None)
+
+
+def observed(
+    farm: Farm, found: Sequence[StageOutcome], catalogue: Catalogue
+) -> dict[Key, tuple[Observed, ...]]:
+    """Return what the log shows of each crop, variety, quarter and field, batch by batch."""
     batches = {batch.id: batch for batch in farm.batches}
-    seen: dict[Key, _Seen] = defaultdict(lambda: _Seen([], []))
+    seen: dict[Key, list[Observed]] = defaultdict(list)
     for one in found:
         if one.planned_days > 0:
-            mine = seen[_key(batches[one.batch], f"{one.stage.value}_days")]
-            ratio = (one.so_far_days if one.actual_days is None else one.actual_days) / one.planned_days
-            (mine.unfinished if one.actual_days is None else mine.ratios).append(ratio)
+            batch, over = batches[one.batch], one.actual_days is not None
+            days = one.so_far_days if one.actual_days is None else one.actual_days
+            mine = Observed(batch=batch, seen=days, by_the_book=one.planned_days, over=over)
+            seen[_key(batch, f"{one.stage.value}_days")].append(mine)
     for batch in farm.batches:
         for field, share in _shares_of(moments_of(batch.id, farm.log_entries), batch):
             book = _book(catalogue, batch.crop, field)
-            seen[_key(batch, field)].ratios.append(share / book if book else 1.0)
-    rule = rule_of(catalogue)
-    made = (_learned(key, one, catalogue, rule) for key, one in sorted(seen.items()) if one.ratios)
-    return tuple(one for one in made if one is not None)
+            mine = Observed(batch=batch, seen=share, by_the_book=book, over=True)
+            seen[_key(batch, field)].append(mine)
+    return {key: tuple(each) for key, each in seen.items()}
+
+
+def key_of(lesson: Learned) -> Key:
+    """Return what a lesson is of, as `observed` has it."""
+    return lesson.crop, lesson.variety, lesson.quarter, lesson.field
 
 
 def _key(batch: Batch, field: str) -> Key:
@@ -249,18 +299,24 @@ def _book(catalogue: Catalogue, crop: str, field: str) -> float:
     return float(getattr(catalogue.crops[crop], field, 0) or 0)
 
 
-def _learned(key: Key, seen: _Seen, catalogue: Catalogue, rule: LearningRule) -> Learned | None:
+def weighed_ratios(seen: Sequence[Observed], rule: LearningRule) -> Weighed:
+    """Return the ratio to the book that batches show, with what each counts in it; those over come first."""
+    ratios = [each.ratio for each in seen if each.over]
+    return weighed(1.0, ratios, rule, at_least=[each.ratio for each in seen if not each.over])
+
+
+def _learned(key: Key, seen: Sequence[Observed], catalogue: Catalogue, rule: LearningRule) -> Learned | None:
     crop, variety, quarter, field = key
     book = _book(catalogue, crop, field)
     if not book:
         return None
-    ratio = shrunk(1.0, seen.ratios, rule, at_least=seen.unfinished)
+    ratio, over = weighed_ratios(seen, rule), sum(each.over for each in seen)
     value = ratio.value * book
     estimate = Estimate(
-        value=min(value, 1.0) if field in _SHARES else value,
+        value=min(value, 1.0) if field in SHARES else value,
         book=book,
-        n=ratio.n,
-        unfinished=ratio.unfinished,
+        n=over,
+        unfinished=len(seen) - over,
         spread=ratio.spread * book,
     )
     return Learned(crop=crop, variety=variety, quarter=quarter, field=field, estimate=estimate)
@@ -276,7 +332,7 @@ def adopted(farm: Farm, lesson: Learned, today: date) -> tuple[tuple[Batch, Batc
         fits = _key(batch, lesson.field) == (lesson.crop, lesson.variety, lesson.quarter, lesson.field)
         if fits and batch.sow_on > today and not batch.locked and getattr(batch, lesson.field) is None:
             value: Any = round(lesson.estimate.value, 2)
-            if lesson.field not in _SHARES:
+            if lesson.field not in SHARES:
                 value = float(round(value))
             after = checked(batch, **{lesson.field: value})
             found.append((batch, after))

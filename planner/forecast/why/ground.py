@@ -32,6 +32,23 @@ def entered(name: str, value: float, unit: str, about: str) -> Input:
     return Input(name=name, value=float(value), unit=unit, origin=Origin.ENTERED, about=about)
 
 
+def figure_input(catalogue: Catalogue, name: str, path: str) -> Input:
+    """Return a figure of a catalogue as an input."""
+    figure = catalogue.figure(path)
+    return Input(
+        name=name,
+        value=figure.value,
+        unit=figure.unit,
+        origin=Origin.FIGURE,
+        path=path,
+        low=figure.low,
+        high=figure.high,
+        source=figure.source,
+        confidence=figure.confidence.value,
+        conditions=figure.conditions,
+    )
+
+
 @dataclass(frozen=True)
 class Ground:
     """A farm with its forecast; things are looked up once and kept."""
@@ -144,19 +161,7 @@ class Ground:
 
     def figure(self, name: str, path: str) -> Input:
         """Return a figure of the catalogue as an input."""
-        figure = self.catalogue.figure(path)
-        return Input(
-            name=name,
-            value=figure.value,
-            unit=figure.unit,
-            origin=Origin.FIGURE,
-            path=path,
-            low=figure.low,
-            high=figure.high,
-            source=figure.source,
-            confidence=figure.confidence.value,
-            conditions=figure.conditions,
-        )
+        return figure_input(self.catalogue, name, path)
 
     def own_or_figure(self, name: str, own: float | None, path: str, *, about: str) -> Input:
         """Return the grower's own value when there is one, else the figure."""
