@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from functools import cached_property
 from pathlib import Path
 
@@ -15,21 +15,23 @@ from planner.farm.crops import Batch, Placement
 from planner.farm.farm import Farm, replace_things
 from planner.farm.ids import ManyIds
 from planner.farm.water import Quantity
+from planner.forecast.engine import Forecaster
 from planner.paper.sentences import refusal_sentence
 from planner.planning.many import Rules, place_many
-from planner.store.csv_in.batches import FIELDS, BatchWish, guessed_fields, read_batches
+from planner.store.csv_in.batches import FIELDS, BatchWish, ReadBatches, batch_steps, guessed_fields
 from planner.store.csv_in.cells import DayOrder, Decimal
 from planner.store.csv_in.readings import (
     QUANTITY_WORDS,
     ROLES,
     MappingError,
     ReadingWish,
+    ReadReadings,
     RowFault,
     guessed_roles,
     parted_heading,
-    read_readings,
+    reading_steps,
 )
-from planner.store.csv_in.sheet import Sheet, read_sheet
+from planner.store.csv_in.sheet import Sheet, last_of, read_sheet
 from planner.store.csv_in.units import Unit, unit_named, unit_table
 
 
@@ -87,19 +89,23 @@ class TableIn:
 
     def look(self, wish: TableWish) -> TableLook:
         """Return what would come in."""
-        try:
-            return self._batches(wish) if wish.what == BATCHES else self._readings(wish)
-        except MappingError as error:
-            return TableLook(trouble=str(error))
+        return last_of(self.look_steps(wish))
 
-    def _readings(self, wish: TableWish) -> TableLook:
+    def look_steps(self, wish: TableWish) -> Iterator[int | TableLook]:
+        """Yield now and then how many rows are read, and at the end what would come in."""
+        try:
+            yield from self._batches(wish) if wish.what == BATCHES else self._readings(wish)
+        except MappingError as error:
+            yield TableLook(trouble=str(error))
+
+    def _readings(self, wish: TableWish) -> Iterator[int | TableLook]:
         farm = self._farm_of()
         loops = {loop.name: loop.id for loop in farm.loops}
         name = wish.loop or (next(iter(loops)) if len(loops) == 1 else "")
         if name not in loops:
             known = ", ".join(loops)[:300] or "none"
             raise MappingError(f"say which loop the readings are of. There are: {known}.")
-        found = read_readings(
+        steps = reading_steps(
             self._sheet,
             ReadingWish(
                 roles=wish.roles,
@@ -113,18 +119,14 @@ class TableIn:
             units=self._units,
             known=farm.readings,
         )
-        return TableLook(
-            change_set=add_readings(found.readings),
-            count=len(found.readings),
-            faults=_plain(found.faults),
-            known=found.known,
-        )
+        for found in steps:
+            yield found if isinstance(found, int) else _readings_look(found)
 
-    def _batches(self, wish: TableWish) -> TableLook:
+    def _batches(self, wish: TableWish) -> Iterator[int | TableLook]:
         farm = self._farm_of()
-        catalogue = self._means.forecaster.catalogue_for(farm)
+        catalogue = self._forecaster.catalogue_for(farm)
         codes = Codes(batch.code for batch in farm.batches)
-        found = read_batches(
+        steps = batch_steps(
             self._sheet,
             BatchWish(
                 roles=wish.roles,
@@ -137,6 +139,10 @@ class TableIn:
             ),
             farm,
         )
+        for found in steps:
+            yield found if isinstance(found, int) else self._batches_look(farm, found)
+
+    def _batches_look(self, farm: Farm, found: ReadBatches) -> TableLook:
         placements, notes = self._placed(farm, found.batches)
         title = f"Bring in {len(found.batches)} batches"
         return TableLook(
@@ -146,15 +152,29 @@ class TableIn:
             notes=notes,
         )
 
+    @cached_property
+    def _forecaster(self) -> Forecaster:
+        """One of its own: a table may be looked at beside the window."""
+        return Forecaster(self._means.catalogue)
+
     def _placed(
         self, farm: Farm, batches: tuple[Batch, ...]
     ) -> tuple[tuple[Placement, ...], tuple[str, ...]]:
         """Return places for batches in the beds they name, and a sentence for each that found none."""
         after = replace_things(farm, "batch", (*farm.batches, *batches))
-        forecast = self._means.forecaster.preview(after)
+        forecast = self._forecaster.preview(after)
         found = place_many(batches, after, forecast, rules=Rules(keep_together=True), make_id=ManyIds())
         codes = {batch.id: batch.code for batch in batches}
         return found.placements, tuple(refusal_sentence(one, codes[one.batch]) for one in found.refusals)
+
+
+def _readings_look(found: ReadReadings) -> TableLook:
+    return TableLook(
+        change_set=add_readings(found.readings),
+        count=len(found.readings),
+        faults=_plain(found.faults),
+        known=found.known,
+    )
 
 
 def _plain(faults: tuple[RowFault, ...]) -> tuple[tuple[int, str, str, str], ...]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 from datetime import date
+from threading import Event
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QObject, Signal
@@ -27,6 +28,7 @@ from planner.desk.sheets import (
     LONGEST_WEEKS,
     Sheets,
     document_sheets,
+    load_type,
     paper_named,
 )
 from planner.paper.documents.ask import Ask
@@ -71,6 +73,7 @@ class PrintAsking(QObject):
             troubles=TROUBLES,
             folder=self._needs.home,
         )
+        load_type()
         dialog = PrintDialog(needs, self._needs.theme, self._window)
         dialog.printed.connect(self._on_printed)
         dialog.finished.connect(self.deleteLater)
@@ -119,7 +122,7 @@ class PrintAsking(QObject):
         weeks = min(max(memory.get(settings.CALENDAR_WEEKS), 1), LONGEST_WEEKS)
         return PrintWish(document=CALENDAR, paper=paper.name, from_on=day, weeks=weeks)
 
-    def _sheets(self, wish: PrintWish) -> Sheets:
+    def _sheets(self, wish: PrintWish, stopped: Event) -> Sheets:
         paper = paper_named(wish.paper) or CHOICES[0]
         second = CODE_OF_LANGUAGE.get(wish.second, "")
         ask = Ask(
@@ -139,7 +142,7 @@ class PrintAsking(QObject):
         style = style_for(
             large_type=wish.large_type, black_and_white=wish.black_and_white, ink_saving=wish.ink_saving
         )
-        return document_sheets(document, ask, paper, style=style, second=wish.second)
+        return document_sheets(document, ask, paper, style=style, second=wish.second, stopped=stopped.is_set)
 
     def _on_printed(self, wish: PrintWish, words: str) -> None:
         if wish.document == CALENDAR:

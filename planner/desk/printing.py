@@ -5,9 +5,11 @@ Preview, printer and file draw the same marks. What the sheets hold is made else
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Generator, Iterator
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
+from threading import Event
 from typing import Any, Final, Protocol
 
 from PySide6.QtCore import QSize, Qt, Signal
@@ -27,11 +29,13 @@ from PySide6.QtWidgets import (
 )
 
 from planner.desk.fitting import open_sized
-from planner.desk.plan.kit import Filled, scrolled
+from planner.desk.jobs import Job, Slices
+from planner.desk.plan.kit import Filled, Working, scrolled
 from planner.desk.print_form import FormNeeds, PrintForm, PrintWish
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.wish_form import WishForm, WishLike
+from planner.paper.errors import GivenUpError
 
 PREVIEW_DPI: Final = 60.0
 """Fine enough to read the large type on a screen, coarse enough to be there at once."""
@@ -39,6 +43,8 @@ MOST_SHOWN: Final = 24
 """Pages that are shown; more of them would keep the hand waiting."""
 
 _WIDTH, _HEIGHT = 1100, 660
+_AT_ONCE_MS: Final = 250
+"""What is set within so many milliseconds is shown without a word of waiting."""
 
 
 class SheetsLike(Protocol):
@@ -51,19 +57,23 @@ class SheetsLike(Protocol):
     def pictures(self, *, dpi: float, most: int) -> tuple[QImage, ...]:
         """Return pictures of the first pages, at most so many."""
 
-    def paint(self, device: QPagedPaintDevice) -> int:
-        """Draw all pages on a printer."""
+    def painting(self, device: QPagedPaintDevice) -> Generator[int]:
+        """Draw all pages on a printer; yield how many are drawn."""
 
-    def write_pdf(self, path: Path) -> int:
-        """Write all pages as PDF."""
+    def writing(self, path: Path) -> Generator[int]:
+        """Write all pages as PDF; yield how many are written."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PreviewNeeds:
-    """What a preview is made from; `make` returns the sheets of a wish, `troubles` are what it may raise."""
+    """What a preview is made from.
+
+    `make` returns the sheets of a wish and may give up by `GivenUpError` once the event is set; `troubles`
+    are what it may raise.
+    """
 
     title: str
-    make: Callable[[Any], SheetsLike]
+    make: Callable[[Any, Event], SheetsLike]
     troubles: tuple[type[Exception], ...]
     folder: Path
 
@@ -72,10 +82,20 @@ class PreviewNeeds:
 class PrintNeeds:
     """What the print dialog is made from; `make` returns the sheets, `troubles` are what it may raise."""
 
-    make: Callable[[PrintWish], SheetsLike]
+    make: Callable[[PrintWish, Event], SheetsLike]
     form: FormNeeds
     troubles: tuple[type[Exception], ...]
     folder: Path
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Way:
+    """What is said while pages are written or printed, at the end, and when it is broken off."""
+
+    words: str
+    total: int
+    done: str
+    remedy: str
 
 
 class PreviewDialog(QDialog):
@@ -94,6 +114,8 @@ class PreviewDialog(QDialog):
         self._sheets: SheetsLike | None = None
         self._wish: WishLike | None = None
         self._printer: QPrinter | None = None
+        self._job: Job | None = None
+        self._slices: Slices | None = None
         self.pages: tuple[QLabel, ...] = ()
         self._build()
         self._connect()
@@ -123,8 +145,10 @@ class PreviewDialog(QDialog):
         self.pdf.setDefault(True)
         self.print = QPushButton(tr("P&rint…"), parent)
         self.stop = QPushButton(tr("Close"), parent)
+        self.working = Working(self._theme, parent)
         column.addWidget(scrolled(Filled(self.wishes, parent), parent), 1)
         column.addWidget(self.count)
+        column.addWidget(self.working)
         for button in (self.pdf, self.print, self.stop):
             button.setAccessibleName(button.text().replace("&", ""))
             column.addWidget(button)
@@ -147,26 +171,73 @@ class PreviewDialog(QDialog):
         self.pdf.clicked.connect(self._on_pdf)
         self.print.clicked.connect(self._on_print)
         self.stop.clicked.connect(self.reject)
+        self.working.stopped.connect(self.give_up)
+        self.finished.connect(self.give_up)
 
     def show_pages(self, *_anything: Any) -> None:
         """Show the pages for the wishes as they stand; wrong ones are said beside their field."""
+        self.give_up()
         wish = self.wishes.wish()
-        for button in (self.pdf, self.print):
-            button.setEnabled(wish is not None)
+        self._allow(wish is not None)
         if wish is None:
             return
-        try:
-            self._sheets = self._needs.make(wish)
-            pictures = self._sheets.pictures(dpi=PREVIEW_DPI * self.devicePixelRatioF(), most=MOST_SHOWN)
-        except self._needs.troubles as trouble:
-            self.count.setText(f"⚠ {trouble}")
-            for button in (self.pdf, self.print):
-                button.setEnabled(False)
-            return
+        self._sheets = None
+        self.count.hide()
+        job = self._job = Job(partial(_made, self._needs.make, wish), "sheets", self, self._on_not_made)
+        job.told.connect(self._on_made)
+        job.settle(_AT_ONCE_MS)
+        if self._job is job:
+            self._allow(False)
+            self.working.show_step(tr("Setting the pages…"))
+
+    def _allow(self, free: bool) -> None:
+        """Let the sheets be printed, or not, and say what there is to say of them."""
+        for button in (self.pdf, self.print):
+            button.setEnabled(free)
+        self.wishes.setEnabled(self._slices is None)
+        if free or self._slices is None:
+            self.working.hide()
+
+    def give_up(self, *_anything: Any) -> None:
+        """Give up what is being set, written or printed; nothing half-written is left behind."""
+        job, self._job = self._job, None
+        slices, self._slices = self._slices, None
+        if job is not None:
+            job.stop()
+            self._say(tr("The pages are not set. Change what is wished, or close."))
+        if slices is not None:
+            if self._printer is not None:
+                self._printer.abort()
+            slices.stop()
+            self._say(tr("Stopped: nothing was kept."))
+        self._allow(self._sheets is not None)
+
+    def _say(self, words: str) -> None:
+        self.count.setText(words)
+        self.count.show()
+
+    def _end_job(self) -> None:
+        job, self._job = self._job, None
+        if job is not None:
+            job.deleteLater()
+
+    def _on_not_made(self, fault: Exception) -> None:
+        self._end_job()
+        self._allow(False)
+        if not isinstance(fault, self._needs.troubles):
+            raise fault
+        self._say(f"⚠ {fault}")
+
+    def _on_made(self, made: tuple[WishLike, SheetsLike]) -> None:
+        """Show the pages that are set."""
+        self._end_job()
+        wish, self._sheets = made
+        pictures = self._sheets.pictures(dpi=PREVIEW_DPI * self.devicePixelRatioF(), most=MOST_SHOWN)
         if self._wish is None or wish.document != self._wish.document:
             self.area.verticalScrollBar().setValue(0)
         self._wish = wish
         self._show(pictures, self._sheets.count, wish.paper)
+        self._allow(True)
 
     def _show(self, pictures: tuple[QImage, ...], count: int, paper: str) -> None:
         for page in self.pages:
@@ -177,7 +248,7 @@ class PreviewDialog(QDialog):
         words = one if count == 1 else many
         if count > len(pictures):
             words += tr("; the first {shown} are shown", shown=len(pictures))
-        self.count.setText(words)
+        self._say(words)
 
     def _page(self, picture: QImage, at: int, count: int) -> QLabel:
         page = QLabel(self)
@@ -199,16 +270,40 @@ class PreviewDialog(QDialog):
         dialog.open()
 
     def write_pdf(self, name: str) -> None:
-        """Write the pages that are shown into a file."""
-        if self._sheets is None:
-            return
-        try:
-            count = self._sheets.write_pdf(Path(name))
-        except self._needs.troubles as trouble:
-            self.count.setText(tr("⚠ {why} Choose another folder.", why=trouble))
-            return
-        self.printed.emit(self._wish, tr("{count} pages were written to {name}.", count=count, name=name))
+        """Write the pages that are shown into a file, a few at a time; it is there when all are in it."""
+        if self._sheets is not None:
+            count, self._printer = self._sheets.count, None
+            self._go_through(
+                self._sheets.writing(Path(name)),
+                tr("Writing the file…"),
+                done=tr("{count} pages were written to {name}.", count=count, name=name),
+                remedy=tr("⚠ {why} Choose another folder."),
+            )
+
+    def _go_through(self, steps: Generator[int], words: str, *, done: str, remedy: str) -> None:
+        assert self._sheets is not None
+        self._way = _Way(words=words, total=self._sheets.count, done=done, remedy=remedy)
+        self._slices = Slices(steps, self)
+        self._allow(False)
+        self._slices.told.connect(self._on_page)
+        self._slices.done.connect(self._on_all)
+        self._slices.failed.connect(self._on_broken)
+
+    def _on_page(self, done: int) -> None:
+        self.count.hide()
+        self.working.show_step(self._way.words, done=done, total=self._way.total)
+
+    def _on_all(self) -> None:
+        self._slices = None
+        self.printed.emit(self._wish, self._way.done)
         self.accept()
+
+    def _on_broken(self, fault: Exception) -> None:
+        self._slices = None
+        self._allow(True)
+        if not isinstance(fault, self._needs.troubles):
+            raise fault
+        self._say(self._way.remedy.format(why=fault))
 
     def _on_print(self, _checked: bool) -> None:
         self._printer = QPrinter(QPrinter.PrinterMode.HighResolution)
@@ -219,17 +314,24 @@ class PreviewDialog(QDialog):
         dialog.show()
 
     def print_pages(self) -> None:
-        """Send the pages that are shown to the printer that was chosen."""
-        if self._sheets is None or self._printer is None:
-            return
-        try:
-            count = self._sheets.paint(self._printer)
-        except self._needs.troubles as trouble:
-            words = tr("⚠ {why} See that the printer is on and has paper, or save as PDF.", why=trouble)
-            self.count.setText(words)
-            return
-        self.printed.emit(self._wish, tr("{count} pages were sent to the printer.", count=count))
-        self.accept()
+        """Send the pages that are shown to the printer that was chosen, a few at a time."""
+        if self._sheets is not None and self._printer is not None:
+            self._go_through(
+                self._sheets.painting(self._printer),
+                tr("Printing…"),
+                done=tr("{count} pages were sent to the printer.", count=self._sheets.count),
+                remedy=tr("⚠ {why} See that the printer is on and has paper, or save as PDF."),
+            )
+
+
+def _made(
+    make: Callable[[Any, Event], SheetsLike], wish: WishLike, stopped: Event
+) -> Iterator[tuple[WishLike, SheetsLike]]:
+    """Yield the sheets of a wish beside it, nothing when they are wanted no longer."""
+    try:
+        yield wish, make(wish, stopped)
+    except GivenUpError:
+        return
 
 
 class PrintDialog(PreviewDialog):

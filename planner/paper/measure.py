@@ -6,11 +6,12 @@ Measuring asks a `FontMetrics`, so that this can be tested without any toolkit.
 from __future__ import annotations
 
 import unicodedata
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from typing import Final, Protocol
 
+from planner.paper.errors import GivenUpError
 from planner.paper.report import Size
 from planner.paper.style import MM_PER_PT
 
@@ -64,6 +65,21 @@ class FontMetrics(Protocol):
 
     def descent_em(self, face: Face) -> float:
         """Return the depth below the line that text stands on."""
+
+
+class Watched:
+    """Measures as others do, as long as the sheet is wanted; `GivenUpError` once it is not."""
+
+    def __init__(self, metrics: FontMetrics, stopped: Callable[[], bool]) -> None:
+        """Take who measures, and what tells that the sheet is wanted no longer."""
+        self._metrics, self._stopped = metrics, stopped
+        self.shows, self.ascent_em, self.descent_em = metrics.shows, metrics.ascent_em, metrics.descent_em
+
+    def width_em(self, text: str, face: Face) -> float:
+        """Return the width of one line of text."""
+        if self._stopped():
+            raise GivenUpError
+        return self._metrics.width_em(text, face)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,11 +6,8 @@ The only module here that knows the toolkit. Needs a QGuiApplication and neither
 from __future__ import annotations
 
 import math
-import os
-import stat
-import tempfile
 import unicodedata
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Generator, Iterable, Sequence
 from functools import lru_cache
 from pathlib import Path
 from typing import Final
@@ -34,10 +31,11 @@ from PySide6.QtGui import (
     QTransform,
 )
 
+from planner.paper.beside import beside
 from planner.paper.errors import PaperError
 from planner.paper.layout import pages_of
 from planner.paper.marks import Fill, Frame, Group, Oval, Page, Pattern, Placed, Rule, Stroke, Tint, Words
-from planner.paper.measure import Face
+from planner.paper.measure import Face, Watched
 from planner.paper.report import Report
 from planner.paper.shapes import Hatch
 from planner.paper.style import MM_PER_PT, STYLE, Paper, PaperStyle
@@ -52,7 +50,6 @@ _BRUSH_PX: Final = 8
 _PDF_DPI: Final = 2540
 """Dots of a hundredth of a millimetre, the units of drawing, so that nothing is scaled in the file."""
 _PDF_END: Final = b"%%EOF"
-_NEW_FILE_MODE: Final = 0o666
 CREATOR: Final = "Raftweek"
 _LIGATURES: Final = ("liga", "clig", "dlig", "hlig")
 _FILES: Final = {
@@ -250,9 +247,15 @@ def _line(pt: float) -> QPen:
     return pen
 
 
-def laid_out(report: Report, paper: Paper, *, style: PaperStyle = STYLE) -> tuple[Page, ...]:
-    """Return the pages of a report, measured with the typeface that they are drawn with."""
-    return pages_of(report, paper, QtFontMetrics(), style=style)
+def laid_out(
+    report: Report, paper: Paper, *, style: PaperStyle = STYLE, stopped: Callable[[], bool] | None = None
+) -> tuple[Page, ...]:
+    """Return the pages of a report, measured with the typeface that they are drawn with.
+
+    Raises `GivenUpError` once `stopped` tells that they are wanted no longer.
+    """
+    metrics = QtFontMetrics()
+    return pages_of(report, paper, metrics if stopped is None else Watched(metrics, stopped), style=style)
 
 
 def paint_page(painter: QPainter, page: Page, *, dots_per_mm: float) -> None:
@@ -304,6 +307,11 @@ def paint_pages(pages: Sequence[Page], device: QPagedPaintDevice, paper: Paper) 
     Raises:
         PaperError: the device could not be opened or took no further page.
     """
+    return sum(1 for _ in painting_steps(pages, device, paper))
+
+
+def painting_steps(pages: Sequence[Page], device: QPagedPaintDevice, paper: Paper) -> Generator[int]:
+    """Draw finished pages one by one, and yield the number drawn after each; raises as `paint_pages` does."""
     device.setPageLayout(page_layout(paper))
     painter = QPainter()
     if not painter.begin(device):
@@ -313,9 +321,9 @@ def paint_pages(pages: Sequence[Page], device: QPagedPaintDevice, paper: Paper) 
             if number and not device.newPage():
                 raise PaperError(f"Page {page.number} of {page.count} was not taken by the printer.")
             paint_page(painter, page, dots_per_mm=device.logicalDpiX() / MM_PER_INCH)
+            yield number + 1
     finally:
         painter.end()
-    return len(pages)
 
 
 def write_pdf(report: Report, path: Path, paper: Paper, *, style: PaperStyle = STYLE) -> int:
@@ -337,43 +345,27 @@ def write_pages(pages: Sequence[Page], path: Path, paper: Paper, *, title: str, 
     Raises:
         PaperError: the path cannot be written.
     """
-    if path.is_dir():
-        raise PaperError(f"{path} is a folder; give the name of a file.")
-    try:
-        handle, name = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name[:40]}.", suffix=".part")
-        os.close(handle)
-    except OSError as fault:
-        raise PaperError(f"{path} could not be written: {fault.strerror}.") from fault
-    beside = Path(name)
-    try:
-        count = _write(pages, beside, paper, title=title, author=author)
-        if not beside.read_bytes().rstrip().endswith(_PDF_END):
-            raise PaperError(f"{path} could not be written to its end. Is there room on the disk?")
-        beside.chmod(_mode_of(path))
-        beside.replace(path)
-    except OSError as fault:
-        raise PaperError(f"{path} could not be written: {fault.strerror}.") from fault
-    finally:
-        beside.unlink(missing_ok=True)
-    return count
+    return sum(1 for _ in writing_steps(pages, path, paper, title=title, author=author))
 
 
-def _mode_of(path: Path) -> int:
-    """Return the rights the file has, or those a new file gets from the user's mask."""
-    if path.exists():
-        return stat.S_IMODE(path.stat().st_mode)
-    mask = os.umask(0)
-    os.umask(mask)
-    return _NEW_FILE_MODE & ~mask
+def writing_steps(
+    pages: Sequence[Page], path: Path, paper: Paper, *, title: str, author: str
+) -> Generator[int]:
+    """Write finished pages one by one, and yield the number written after each; raises as `write_pages` does.
+
+    The file is there when the steps have come to their end; whoever closes them before leaves nothing.
+    """
+    with beside(path, ends_with=_PDF_END) as part:
+        yield from painting_steps(pages, _pdf_writer(part, title=title, author=author), paper)
 
 
-def _write(pages: Sequence[Page], path: Path, paper: Paper, *, title: str, author: str) -> int:
+def _pdf_writer(path: Path, *, title: str, author: str) -> QPdfWriter:
     writer = QPdfWriter(str(path))
     writer.setResolution(_PDF_DPI)
     writer.setTitle(title)
     writer.setAuthor(author)
     writer.setCreator(CREATOR)
-    return paint_pages(pages, writer, paper)
+    return writer
 
 
 def page_image(page: Page, *, dpi: float) -> QImage:

@@ -368,6 +368,10 @@
         <translation type="unfinished">1, 2, 4 y 6 grupos, cosechados enteros o por partes. Cuantos más grupos, menos cae el alimento en una cosecha, y con él la comida de las plantas. La caída se mide contra el mes anterior; “más larga” es el tiempo hasta que el alimento se recupera.</translation>
     </message>
     <message>
+        <source>10-15 fruits a plant. Book method is the media bed.</source>
+        <translation type="unfinished">10 a 15 frutos por planta. El método del libro es la cama de medio.</translation>
+    </message>
+    <message>
         <source>7,2</source>
         <translation type="unfinished">7,2</translation>
     </message>
@@ -740,6 +744,10 @@
         <translation type="unfinished">Alcalinidad [mg/L CaCO₃]</translation>
     </message>
     <message>
+        <source>Alkalinity falls by</source>
+        <translation type="unfinished">La alcalinidad baja</translation>
+    </message>
+    <message>
         <source>Alkalinity of the make-up water</source>
         <translation type="unfinished">Alcalinidad del agua de reposición</translation>
     </message>
@@ -886,6 +894,10 @@
     <message>
         <source>Aquaponics</source>
         <translation type="unfinished">Acuaponía</translation>
+    </message>
+    <message>
+        <source>Aquatic type, cut again and again. Regulated as a weed in some places.</source>
+        <translation type="unfinished">Tipo acuático, se corta una y otra vez. En algunos lugares está regulada como maleza.</translation>
     </message>
     <message>
         <source>Area</source>
@@ -1112,6 +1124,10 @@
         <translation type="unfinished">Espigado</translation>
     </message>
     <message>
+        <source>Bolts after cold nights; short window when ripe.</source>
+        <translation type="unfinished">Espiga tras noches frías; poco tiempo en su punto.</translation>
+    </message>
+    <message>
         <source>Book</source>
         <translation type="unfinished">Catálogo</translation>
     </message>
@@ -1128,6 +1144,14 @@
         <translation type="unfinished">Descomposición de los sólidos de los peces que libera alimento para las plantas.</translation>
     </message>
     <message>
+        <source>Breathes air; eats its smaller mates: grade often. Foreign species in many places.</source>
+        <translation type="unfinished">Respira aire; se come a los más pequeños: clasifique a menudo. Especie foránea en muchos lugares.</translation>
+    </message>
+    <message>
+        <source>Breeds in the tank unless one sex. Handle above 18 °C only. Foreign species: needs a permit in many places.</source>
+        <translation type="unfinished">Se reproduce en el tanque salvo que sea de un solo sexo. Manipule solo sobre 18 °C. Especie foránea: en muchos lugares necesita permiso.</translation>
+    </message>
+    <message>
         <source>Bring &amp;in a table…</source>
         <translation type="unfinished">Traer &amp;una tabla…</translation>
     </message>
@@ -1142,6 +1166,18 @@
     <message>
         <source>Bring in the good rows and leave these out</source>
         <translation type="unfinished">Traer las filas buenas y dejar estas fuera</translation>
+    </message>
+    <message>
+        <source>Bringing in {count}…</source>
+        <translation type="unfinished">Incorporando {count}…</translation>
+    </message>
+    <message>
+        <source>Brings chloride: protects fish from nitrite, builds up in closed loops.</source>
+        <translation type="unfinished">Trae cloruro: protege a los peces del nitrito, se acumula en circuitos cerrados.</translation>
+    </message>
+    <message>
+        <source>Brings sodium, which no crop takes up and which builds up in the water: only when nothing else is at hand.</source>
+        <translation type="unfinished">Trae sodio, que ningún cultivo toma y que se acumula en el agua: solo cuando no hay otra cosa.</translation>
     </message>
     <message>
         <source>Brown edges on young leaves: calcium does not reach them, even where there is enough.</source>
@@ -1392,8 +1428,16 @@
         <translation type="unfinished">Coeficiente de variación del alimento</translation>
     </message>
     <message>
+        <source>Cold clean water with much oxygen; not with warm crops.</source>
+        <translation type="unfinished">Agua fría y limpia con mucho oxígeno; no con cultivos de calor.</translation>
+    </message>
+    <message>
         <source>Cold store</source>
         <translation type="unfinished">Cámara fría</translation>
+    </message>
+    <message>
+        <source>Colour additives vary; read the label.</source>
+        <translation type="unfinished">Los aditivos de color varían; lea la etiqueta.</translation>
     </message>
     <message>
         <source>Column</source>
@@ -1502,6 +1546,10 @@
     <message>
         <source>Curve of the pump</source>
         <translation type="unfinished">Curva de la bomba</translation>
+    </message>
+    <message>
+        <source>Cut above the second pair of leaves; three cuts a planting.</source>
+        <translation type="unfinished">Se corta sobre el segundo par de hojas; tres cortes por plantación.</translation>
     </message>
     <message>
         <source>Daily feed sheet</source>
@@ -1670,6 +1718,14 @@
     <message>
         <source>Dissolved solids by meter [mg/L]</source>
         <translation type="unfinished">Sólidos disueltos por medidor [mg/L]</translation>
+    </message>
+    <message>
+        <source>Dissolves only in acid water: stops by itself near neutral.</source>
+        <translation type="unfinished">Solo se disuelve en agua ácida: se detiene sola cerca del neutro.</translation>
+    </message>
+    <message>
+        <source>Dissolves slowly: 1.6 g per kg water.</source>
+        <translation type="unfinished">Se disuelve despacio: 1,6 g por kg de agua.</translation>
     </message>
     <message>
         <source>Do not sow {batches}</source>
@@ -2120,6 +2176,10 @@
         <translation type="unfinished">Filtro y oxígeno</translation>
     </message>
     <message>
+        <source>Filter surface</source>
+        <translation type="unfinished">Superficie del filtro</translation>
+    </message>
+    <message>
         <source>Find anything by its name</source>
         <translation type="unfinished">Encontrar cualquier cosa por su nombre</translation>
     </message>
@@ -2256,8 +2316,16 @@
         <translation type="unfinished">Semanas marcadas</translation>
     </message>
     <message>
+        <source>Flakes are about 85-90 % pure.</source>
+        <translation type="unfinished">Las escamas tienen una pureza de 85-90 %.</translation>
+    </message>
+    <message>
         <source>Flow at the new head</source>
         <translation type="unfinished">Caudal a la altura nueva</translation>
+    </message>
+    <message>
+        <source>Flowers drop above 30-35 °C. Book method is the media bed.</source>
+        <translation type="unfinished">Las flores caen sobre 30-35 °C. El método del libro es la cama de medio.</translation>
     </message>
     <message>
         <source>Food-safety pack</source>
@@ -2336,6 +2404,14 @@
         <translation type="unfinished">Desde</translation>
     </message>
     <message>
+        <source>From bought plugs or bare-root plants: the germination figures are for rooting. Day-neutral kinds set little above 30 °C.</source>
+        <translation type="unfinished">De tacos comprados o plantas a raíz desnuda: las cifras de germinación son para enraizar. Los tipos de día neutro cuajan poco sobre 30 °C.</translation>
+    </message>
+    <message>
+        <source>From cuttings: the germination figures are for rooting. Roots clog gravel; renew yearly.</source>
+        <translation type="unfinished">De esquejes: las cifras de germinación son para enraizar. Las raíces tapan la grava; renueve cada año.</translation>
+    </message>
+    <message>
         <source>From paper</source>
         <translation type="unfinished">Del papel</translation>
     </message>
@@ -2386,6 +2462,10 @@
     <message>
         <source>Gap between rows, &amp;down</source>
         <translation type="unfinished">Espacio entre &amp;filas, hacia abajo</translation>
+    </message>
+    <message>
+        <source>Germinates badly in warmth: 28 % normal seedlings at 25 °C. Bolts in long days.</source>
+        <translation type="unfinished">Germina mal con calor: 28 % de plántulas normales a 25 °C. Espiga en días largos.</translation>
     </message>
     <message>
         <source>Germination</source>
@@ -2448,6 +2528,10 @@
         <translation type="unfinished">Destino</translation>
     </message>
     <message>
+        <source>Grade often when small; needs high-protein feed.</source>
+        <translation type="unfinished">Clasifique a menudo de pequeño; necesita alimento alto en proteína.</translation>
+    </message>
+    <message>
         <source>Grams</source>
         <translation type="unfinished">Gramos</translation>
     </message>
@@ -2462,6 +2546,10 @@
     <message>
         <source>Gravel bed</source>
         <translation type="unfinished">Cama de grava</translation>
+    </message>
+    <message>
+        <source>Gravel besides</source>
+        <translation type="unfinished">Además, grava</translation>
     </message>
     <message>
         <source>Group</source>
@@ -2540,6 +2628,14 @@
         <translation type="unfinished">Manos y herramientas limpias</translation>
     </message>
     <message>
+        <source>Hardly soluble: 0.007 g per kg water.</source>
+        <translation type="unfinished">Casi insoluble: 0,007 g por kg de agua.</translation>
+    </message>
+    <message>
+        <source>Hardy in cool water; stirs up solids.</source>
+        <translation type="unfinished">Resistente en agua fresca; remueve los sólidos.</translation>
+    </message>
+    <message>
         <source>Harvest</source>
         <translation type="unfinished">Cosecha</translation>
     </message>
@@ -2612,6 +2708,10 @@
         <translation type="unfinished">Altura perdida en tubos</translation>
     </message>
     <message>
+        <source>Heat-tender: germination fails early in warm nurseries.</source>
+        <translation type="unfinished">Sensible al calor: la germinación falla pronto en viveros cálidos.</translation>
+    </message>
+    <message>
         <source>Heated in winter, or indoors</source>
         <translation type="unfinished">Con calefacción en invierno, o en interior</translation>
     </message>
@@ -2654,6 +2754,14 @@
     <message>
         <source>Holds for</source>
         <translation type="unfinished">Vale para</translation>
+    </message>
+    <message>
+        <source>Holds iron up to about pH 7-7.5.</source>
+        <translation type="unfinished">Mantiene el hierro hasta un pH de 7-7,5.</translation>
+    </message>
+    <message>
+        <source>Holds iron up to pH 9; colours the water red.</source>
+        <translation type="unfinished">Mantiene el hierro hasta pH 9; tiñe el agua de rojo.</translation>
     </message>
     <message>
         <source>Holes</source>
@@ -2944,6 +3052,10 @@
         <translation type="unfinished">Etiquetas para bandejas, tarjetas para balsas, en papel común o en hoja de etiquetas</translation>
     </message>
     <message>
+        <source>Large seed, one a plug. Fixes some of its own nitrogen in soil; none is counted here.</source>
+        <translation type="unfinished">Semilla grande, una por taco. En suelo fija parte de su nitrógeno; aquí no se cuenta nada.</translation>
+    </message>
+    <message>
         <source>Last pick</source>
         <translation type="unfinished">Última cosecha</translation>
     </message>
@@ -3124,6 +3236,10 @@
         <translation type="unfinished">Anotar todas las líneas de una vez (Ctrl+S)</translation>
     </message>
     <message>
+        <source>Long nursery; cold below 10 °C makes it bolt. Table shows no emergence at 25 °C.</source>
+        <translation type="unfinished">Vivero largo; el frío bajo 10 °C lo hace espigar. La tabla no muestra nacencia a 25 °C.</translation>
+    </message>
+    <message>
         <source>Longest</source>
         <translation type="unfinished">Más larga</translation>
     </message>
@@ -3138,6 +3254,10 @@
     <message>
         <source>Look out: {said}.</source>
         <translation type="unfinished">Ojo: {said}.</translation>
+    </message>
+    <message>
+        <source>Looking at the rows…</source>
+        <translation type="unfinished">Mirando las filas…</translation>
     </message>
     <message>
         <source>Loop of water</source>
@@ -3158,6 +3278,10 @@
     <message>
         <source>Lot</source>
         <translation type="unfinished">Lote</translation>
+    </message>
+    <message>
+        <source>Lower leaves picked weekly; the crown goes on growing.</source>
+        <translation type="unfinished">Hojas de abajo, cada semana; el cogollo sigue creciendo.</translation>
     </message>
     <message>
         <source>Lowest feed</source>
@@ -3288,12 +3412,24 @@
         <translation type="unfinished">Distancia media</translation>
     </message>
     <message>
+        <source>Milder than the hydroxide, still strong.</source>
+        <translation type="unfinished">Más suave que el hidróxido, pero aún fuerte.</translation>
+    </message>
+    <message>
         <source>Mineralisation</source>
         <translation type="unfinished">Mineralización</translation>
     </message>
     <message>
         <source>Mineraliser</source>
         <translation type="unfinished">Mineralizador</translation>
+    </message>
+    <message>
+        <source>Minerals are means of many analyses at 41.65 % protein.</source>
+        <translation type="unfinished">Los minerales son medias de muchos análisis con 41,65 % de proteína.</translation>
+    </message>
+    <message>
+        <source>Minerals are means of present commercial feeds.</source>
+        <translation type="unfinished">Los minerales son medias de alimentos comerciales actuales.</translation>
     </message>
     <message>
         <source>Mo&amp;ve all down</source>
@@ -3488,6 +3624,10 @@
         <translation type="unfinished">Sin análisis</translation>
     </message>
     <message>
+        <source>No analysis: nothing is counted. Enter the label's figures as your own entry.</source>
+        <translation type="unfinished">Sin análisis: no se cuenta nada. Ponga las cifras de la etiqueta como entrada propia.</translation>
+    </message>
+    <message>
         <source>No base is at hand: the plan has no doses of one.</source>
         <translation type="unfinished">No hay base a la mano: el plan no tiene dosis de ninguna.</translation>
     </message>
@@ -3538,6 +3678,10 @@
     <message>
         <source>No dose yet. Add one of what you have; how much of it is asked for is told from then on.</source>
         <translation type="unfinished">Aún no hay dosis. Añada una de lo que tenga; desde entonces se dice cuánto hace falta.</translation>
+    </message>
+    <message>
+        <source>No effect on pH.</source>
+        <translation type="unfinished">Sin efecto en el pH.</translation>
     </message>
     <message>
         <source>No figure of the program that went in comes from this publication.</source>
@@ -3906,6 +4050,22 @@
         <translation type="unfinished">El {day}</translation>
     </message>
     <message>
+        <source>One clump a hole: yields and densities are per clump; multiply the seed by the seeds sown in a plug.</source>
+        <translation type="unfinished">Una mata por hueco: rendimientos y densidades son por mata; multiplique la semilla por las que siembra en cada taco.</translation>
+    </message>
+    <message>
+        <source>One clump a hole: yields and densities are per clump; multiply the seed by the seeds sown in a plug. Bolts in heat and long days.</source>
+        <translation type="unfinished">Una mata por hueco: rendimientos y densidades son por mata; multiplique la semilla por las que siembra en cada taco. Espiga con calor y días largos.</translation>
+    </message>
+    <message>
+        <source>One clump a hole: yields and densities are per clump; multiply the seed by the seeds sown in a plug. Second cut is sharper.</source>
+        <translation type="unfinished">Una mata por hueco: rendimientos y densidades son por mata; multiplique la semilla por las que siembra en cada taco. El segundo corte pica más.</translation>
+    </message>
+    <message>
+        <source>One clump a hole: yields and densities are per clump; multiply the seed by the seeds sown in a plug. Slow seed: soak 24-48 h; old seed takes 2-5 weeks.</source>
+        <translation type="unfinished">Una mata por hueco: rendimientos y densidades son por mata; multiplique la semilla por las que siembra en cada taco. Semilla lenta: remoje 24-48 h; la vieja tarda 2-5 semanas.</translation>
+    </message>
+    <message>
         <source>One fish of {group} weighs {start} g on {first} and {last} g on {end}</source>
         <translation type="unfinished">Un pez de {group} pesa {start} g el {first} y {last} g el {end}</translation>
     </message>
@@ -3978,8 +4138,16 @@
         <translation type="unfinished">Pedidos</translation>
     </message>
     <message>
+        <source>Ornamental: not for the table. Remedies sold for pond fish bar the crops too.</source>
+        <translation type="unfinished">Ornamental: no para la mesa. Los remedios que se venden para peces de estanque excluyen también los cultivos.</translation>
+    </message>
+    <message>
         <source>Ours</source>
         <translation type="unfinished">Nuestro</translation>
+    </message>
+    <message>
+        <source>Outer leaves picked weekly. Seeds are clusters: thin to one.</source>
+        <translation type="unfinished">Hojas de afuera, cada semana. Las semillas vienen en racimo: deje una planta.</translation>
     </message>
     <message>
         <source>Outside the tolerance. {why}</source>
@@ -4014,6 +4182,10 @@
         <translation type="unfinished">Oxígeno</translation>
     </message>
     <message>
+        <source>Oxygen after feeding</source>
+        <translation type="unfinished">Oxígeno tras alimentar</translation>
+    </message>
+    <message>
         <source>Oxygen asked for</source>
         <translation type="unfinished">Oxígeno pedido</translation>
     </message>
@@ -4024,6 +4196,10 @@
     <message>
         <source>Oxygen in the water; fish, roots and bacteria all breathe it.</source>
         <translation type="unfinished">Oxígeno en el agua; lo respiran peces, raíces y bacterias.</translation>
+    </message>
+    <message>
+        <source>Oxygen it can hold</source>
+        <translation type="unfinished">Oxígeno que le cabe</translation>
     </message>
     <message>
         <source>Oxygen meter</source>
@@ -4238,6 +4414,10 @@
         <translation type="unfinished">Cosecha planeada</translation>
     </message>
     <message>
+        <source>Plant meals: less phosphorus and calcium.</source>
+        <translation type="unfinished">Harinas vegetales: menos fósforo y calcio.</translation>
+    </message>
+    <message>
         <source>Planted</source>
         <translation type="unfinished">Plantado</translation>
     </message>
@@ -4276,6 +4456,14 @@
     <message>
         <source>Plus and minus zoom, Ctrl+T goes to today, Ctrl+Z takes the last act back, Ctrl+M shows what it moved and why.</source>
         <translation type="unfinished">Más y menos acercan y alejan, Ctrl+T va a hoy, Ctrl+Z deshace la última acción, Ctrl+M muestra qué movió y por qué.</translation>
+    </message>
+    <message>
+        <source>Pods 4-6 d after the flower wilts; skin irritates, wear sleeves.</source>
+        <translation type="unfinished">Vainas 4-6 d después de marchitarse la flor; la piel se irrita, use mangas.</translation>
+    </message>
+    <message>
+        <source>Poor above pH 6.5 and not liked in fish water.</source>
+        <translation type="unfinished">Débil sobre pH 6,5 y poco conveniente en agua con peces.</translation>
     </message>
     <message>
         <source>Potassium</source>
@@ -4360,6 +4548,10 @@
     <message>
         <source>Print the shopping list</source>
         <translation type="unfinished">Imprimir la lista de compras</translation>
+    </message>
+    <message>
+        <source>Printing…</source>
+        <translation type="unfinished">Imprimiendo…</translation>
     </message>
     <message>
         <source>Print…</source>
@@ -4472,6 +4664,10 @@
     <message>
         <source>Re&amp;move what is chosen…</source>
         <translation type="unfinished">&amp;Quitar lo elegido…</translation>
+    </message>
+    <message>
+        <source>Read the label: minerals differ from maker to maker.</source>
+        <translation type="unfinished">Lea la etiqueta: los minerales cambian según el fabricante.</translation>
     </message>
     <message>
         <source>Reading the cases…</source>
@@ -4806,6 +5002,10 @@
         <translation type="unfinished">Elegir todo</translation>
     </message>
     <message>
+        <source>Setting the pages…</source>
+        <translation type="unfinished">Componiendo las páginas…</translation>
+    </message>
+    <message>
         <source>Settler</source>
         <translation type="unfinished">Sedimentador</translation>
     </message>
@@ -4912,6 +5112,10 @@
     <message>
         <source>Small growers may be exempt from produce-safety rules. Even so, note date, time, place, crop and lot, and who did it, and keep the records two years or more.</source>
         <translation type="unfinished">Los pequeños productores pueden estar exentos de normas de inocuidad. Aun así, anote fecha, hora, lugar, cultivo y lote, y quién lo hizo, y guarde los registros dos años o más.</translation>
+    </message>
+    <message>
+        <source>Small types bear for months. Book method is the media bed.</source>
+        <translation type="unfinished">Los tipos pequeños dan durante meses. El método del libro es la cama de medio.</translation>
     </message>
     <message>
         <source>So much every week</source>
@@ -5098,6 +5302,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Sembrado en</translation>
     </message>
     <message>
+        <source>Sown one seed a plug. Raft in warm water runs faster than field figures. Bolts above about 24 °C.</source>
+        <translation type="unfinished">Una semilla por taco. En balsa con agua templada va más rápido que las cifras de campo. Espiga sobre unos 24 °C.</translation>
+    </message>
+    <message>
         <source>Space</source>
         <translation type="unfinished">Espaciar</translation>
     </message>
@@ -5112,6 +5320,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Species law and escapes</source>
         <translation type="unfinished">Ley de especies y fugas</translation>
+    </message>
+    <message>
+        <source>Spines wound; sensitive to nitrite, salt protects.</source>
+        <translation type="unfinished">Las espinas hieren; sensible al nitrito, la sal protege.</translation>
     </message>
     <message>
         <source>Spl&amp;it the chosen batch…</source>
@@ -5274,6 +5486,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Detenido. Nada de la granja cambió.</translation>
     </message>
     <message>
+        <source>Stopped: nothing was kept.</source>
+        <translation type="unfinished">Detenido: no se guardó nada.</translation>
+    </message>
+    <message>
         <source>Subjects</source>
         <translation type="unfinished">Temas</translation>
     </message>
@@ -5404,6 +5620,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Taken up by {many} of {all} batches. {why}</source>
         <translation type="unfinished">Lo adoptaron {many} de {all} lotes. {why}</translation>
+    </message>
+    <message>
+        <source>Takes heat a little better than butterhead.</source>
+        <translation type="unfinished">Aguanta el calor algo mejor que la mantecosa.</translation>
     </message>
     <message>
         <source>Takes {count} acts back; they can be done again until you do something new.</source>
@@ -5538,6 +5758,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">La granja con algunos cambios, puesta al lado para comparar; la granja queda como está.</translation>
     </message>
     <message>
+        <source>The gentlest potassium base.</source>
+        <translation type="unfinished">La base de potasio más suave.</translation>
+    </message>
+    <message>
         <source>The language changes when the program is started again.</source>
         <translation type="unfinished">El idioma cambia al iniciar de nuevo el programa.</translation>
     </message>
@@ -5564,6 +5788,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>The numbers are planning aids. Test the water, look at the fish. No yield is promised, and nothing here is medical, legal or engineering advice.</source>
         <translation type="unfinished">Los números son una ayuda para planear. Analice el agua, mire los peces. No se promete ningún rendimiento, y nada aquí es consejo médico, legal ni de ingeniería.</translation>
+    </message>
+    <message>
+        <source>The pages are not set. Change what is wished, or close.</source>
+        <translation type="unfinished">Las páginas no están compuestas. Cambia lo que pides, o cierra.</translation>
     </message>
     <message>
         <source>The phone &amp;rings</source>
@@ -5620,6 +5848,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>The rows are</source>
         <translation type="unfinished">Las filas son</translation>
+    </message>
+    <message>
+        <source>The rows were not looked at to the end. Change what a column is, or cancel.</source>
+        <translation type="unfinished">Las filas no se miraron hasta el final. Cambia qué es una columna, o cancela.</translation>
     </message>
     <message>
         <source>The rule falls on no day between {a} and {b}.</source>
@@ -5866,6 +6098,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Seguimiento…</translation>
     </message>
     <message>
+        <source>Trained up strings; flowers vibrated in still air. Planted after the loop has run for some months. Roots clog gravel.</source>
+        <translation type="unfinished">Se guía por cuerdas; las flores se sacuden si no hay aire. Se planta cuando el circuito lleva unos meses. Las raíces tapan la grava.</translation>
+    </message>
+    <message>
+        <source>Trained up; picked every other day or it stops.</source>
+        <translation type="unfinished">Se guía hacia arriba; se cosecha un día sí y otro no, o deja de dar.</translation>
+    </message>
+    <message>
         <source>Tray and pot labels</source>
         <translation type="unfinished">Etiquetas de bandejas y macetas</translation>
     </message>
@@ -6008,6 +6248,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Verdict</source>
         <translation type="unfinished">Resultado</translation>
+    </message>
+    <message>
+        <source>Very slow. A farm lime analysed 22.7 % Ca and 11.8 % Mg.</source>
+        <translation type="unfinished">Muy lenta. Una cal agrícola analizada tenía 22,7 % Ca y 11,8 % Mg.</translation>
     </message>
     <message>
         <source>Waits</source>
@@ -6216,6 +6460,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Weight of all living fish of a group or a tank together.</source>
         <translation type="unfinished">Peso de todos los peces vivos de un grupo o estanque.</translation>
+    </message>
+    <message>
+        <source>Weight of each</source>
+        <translation type="unfinished">Peso de cada uno</translation>
     </message>
     <message>
         <source>Weight of fish for each cubic metre of tank.</source>
@@ -6566,6 +6814,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Quién</translation>
     </message>
     <message>
+        <source>Whole plant or baby leaf; heat makes it pungent.</source>
+        <translation type="unfinished">Planta entera u hoja tierna; el calor la vuelve picante.</translation>
+    </message>
+    <message>
         <source>Whose feed-rate ratio rules</source>
         <translation type="unfinished">Qué proporción de alimento rige</translation>
     </message>
@@ -6750,6 +7002,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Escribir…</translation>
     </message>
     <message>
+        <source>Writing the file…</source>
+        <translation type="unfinished">Escribiendo el archivo…</translation>
+    </message>
+    <message>
         <source>W{number} (short for week)</source>
         <translation type="unfinished">W{number}</translation>
     </message>
@@ -6842,6 +7098,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">una hoja de etiquetas</translation>
     </message>
     <message>
+        <source>a square metre over the plants on it</source>
+        <translation type="unfinished">un metro cuadrado entre las plantas que hay en él</translation>
+    </message>
+    <message>
         <source>a unit</source>
         <translation type="unfinished">por unidad</translation>
     </message>
@@ -6891,7 +7151,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>actual days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">días reales</translation>
     </message>
     <message>
         <source>added</source>
@@ -6904,10 +7164,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>after</source>
         <translation type="unfinished">después</translation>
-    </message>
-    <message>
-        <source>after feeding {peak}</source>
-        <translation type="unfinished">después de alimentar {peak}</translation>
     </message>
     <message>
         <source>after the plan</source>
@@ -6950,10 +7206,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">alcalinidad (KH)</translation>
     </message>
     <message>
-        <source>alkalinity falls by {fall} unless base is given; {agreement}</source>
-        <translation type="unfinished">la alcalinidad baja {fall} si no se da base; {agreement}</translation>
-    </message>
-    <message>
         <source>alkalinity foreseen</source>
         <translation type="unfinished">alcalinidad prevista</translation>
     </message>
@@ -6980,6 +7232,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>all fish</source>
         <translation type="unfinished">todos los peces</translation>
+    </message>
+    <message>
+        <source>all places, less those that are held</source>
+        <translation type="unfinished">todos los lugares menos los ocupados</translation>
     </message>
     <message>
         <source>all sowings, the balance and the harvest week by week, with assumptions and sources</source>
@@ -7059,23 +7315,31 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>area of a batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">área de un lote</translation>
     </message>
     <message>
         <source>area of a batch in the week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">área de un lote en la semana</translation>
     </message>
     <message>
         <source>area of a crop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">área de un cultivo</translation>
     </message>
     <message>
         <source>area of a plant</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">área de una planta</translation>
     </message>
     <message>
         <source>area of places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">área de los lugares</translation>
+    </message>
+    <message>
+        <source>area of the batch, times the days of the week on which it stands there</source>
+        <translation type="unfinished">área del lote por los días de la semana que está allí</translation>
+    </message>
+    <message>
+        <source>area of the places held, and of the plants that have none yet</source>
+        <translation type="unfinished">área de los lugares ocupados y de las plantas que aún no tienen</translation>
     </message>
     <message>
         <source>area, times what a square metre asks for, for the protein that is fed</source>
@@ -7235,11 +7499,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>bed density</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">densidad en la cama</translation>
     </message>
     <message>
         <source>bed places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lugares en la cama</translation>
     </message>
     <message>
         <source>bed survival share</source>
@@ -7259,7 +7523,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>before your own value it was {value} ({source})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">antes de su propio valor era {value} ({source})</translation>
     </message>
     <message>
         <source>begins with the last test before the plan, and is counted on from {day}</source>
@@ -7307,15 +7571,15 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>book</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">libro</translation>
     </message>
     <message>
         <source>book days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">días según el libro</translation>
     </message>
     <message>
         <source>book days to first pick</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">días según el libro hasta la primera cosecha</translation>
     </message>
     <message>
         <source>book days, no climate entered</source>
@@ -7323,7 +7587,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>book weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">peso del libro en la cuenta</translation>
     </message>
     <message>
         <source>book yield</source>
@@ -7351,7 +7615,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>by the book</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">según el libro</translation>
     </message>
     <message>
         <source>by the careful end of the band {value} {unit}</source>
@@ -7490,8 +7754,8 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">columnas</translation>
     </message>
     <message>
-        <source>comes back: {elements}</source>
-        <translation type="unfinished">regresa: {elements}</translation>
+        <source>comes back</source>
+        <translation type="unfinished">se recupera</translation>
     </message>
     <message>
         <source>common practice</source>
@@ -7555,7 +7819,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>counts as {weight} of a batch: the farther from the others, the less</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cuenta como {weight} de un lote: cuanto más lejos de los demás, menos</translation>
     </message>
     <message>
         <source>crop of the book: sow it</source>
@@ -7639,11 +7903,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>days from the day on which it was due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">días desde el día en que tocaba</translation>
     </message>
     <message>
         <source>days from the day on which it was due until today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">días desde el día en que tocaba hasta hoy</translation>
     </message>
     <message>
         <source>days from the first free day to the day shown, both counted</source>
@@ -7654,12 +7918,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">días de la primera a la última cosecha, y el último día</translation>
     </message>
     <message>
+        <source>days from the first to the last</source>
+        <translation type="unfinished">días del primero al último</translation>
+    </message>
+    <message>
         <source>days late</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">días de atraso</translation>
     </message>
     <message>
         <source>days moved</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">días movidos</translation>
     </message>
     <message>
         <source>days of it</source>
@@ -7667,7 +7935,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>days of rotting</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">días de descomposición</translation>
+    </message>
+    <message>
+        <source>days of the stage, less those by the book</source>
+        <translation type="unfinished">días de la etapa menos los del libro</translation>
     </message>
     <message>
         <source>days ready early</source>
@@ -7694,8 +7966,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">días desde la siembra menos los de antes de la etapa, el primero contado como uno</translation>
     </message>
     <message>
+        <source>days sown before it is wanted</source>
+        <translation type="unfinished">días sembrado antes de que se quiera</translation>
+    </message>
+    <message>
         <source>days that it took, less days planned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">días que tardó menos días previstos</translation>
     </message>
     <message>
         <source>days the grower gave, times the usual spread of such days</source>
@@ -7728,6 +8004,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>days to the first pick</source>
         <translation type="unfinished">días hasta la primera cosecha</translation>
+    </message>
+    <message>
+        <source>days to the first pick, less those by the book</source>
+        <translation type="unfinished">días hasta la primera cosecha menos los del libro</translation>
     </message>
     <message>
         <source>days to the last at the middle spacing</source>
@@ -7795,7 +8075,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>days, times what is fed a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">días por lo que se da en un día</translation>
     </message>
     <message>
         <source>demand</source>
@@ -7939,7 +8219,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>due on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tocaba el {day}</translation>
     </message>
     <message>
         <source>dull</source>
@@ -8155,11 +8435,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>feed made for fish of the weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alimento hecho para peces de ese peso</translation>
     </message>
     <message>
         <source>feed of a day over the meals of a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alimento de un día entre las comidas de un día</translation>
     </message>
     <message>
         <source>feed of a group a day</source>
@@ -8167,7 +8447,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>feed of a group in the month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alimento de un grupo en el mes</translation>
     </message>
     <message>
         <source>feed of a group in the week</source>
@@ -8175,11 +8455,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>feed of a meal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alimento de una comida</translation>
     </message>
     <message>
         <source>feed of a meal over what a level scoop holds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alimento de una comida entre lo que cabe en una medida rasa</translation>
     </message>
     <message>
         <source>feed of a week</source>
@@ -8223,7 +8503,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>feed to order</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alimento por pedir</translation>
     </message>
     <message>
         <source>feed {before} → {after} g/m²/d</source>
@@ -8300,6 +8580,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>fish are lighter when harvested</source>
         <translation type="unfinished">los peces pesan menos al cosecharlos</translation>
+    </message>
+    <message>
+        <source>fish harvested in some weeks</source>
+        <translation type="unfinished">peces cosechados en unas semanas</translation>
     </message>
     <message>
         <source>fish on an average day, times the share that dies in a day, times days</source>
@@ -8411,7 +8695,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>from {from} to {until}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">del {from} al {until}</translation>
     </message>
     <message>
         <source>from {low} to {high} must be reckoned with</source>
@@ -8431,7 +8715,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">g</translation>
     </message>
     <message>
         <source>g a day</source>
@@ -8454,6 +8738,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">aumento de peso</translation>
     </message>
     <message>
+        <source>gain a day, times days</source>
+        <translation type="unfinished">aumento por día por los días</translation>
+    </message>
+    <message>
+        <source>gain of a group in a week</source>
+        <translation type="unfinished">aumento de un grupo en una semana</translation>
+    </message>
+    <message>
+        <source>gain of fish in some weeks</source>
+        <translation type="unfinished">aumento de los peces en unas semanas</translation>
+    </message>
+    <message>
         <source>gain, times body content, less what this feed cannot give</source>
         <translation type="unfinished">aumento por contenido del cuerpo, menos lo que este alimento no puede dar</translation>
     </message>
@@ -8468,6 +8764,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>gap of an element</source>
         <translation type="unfinished">faltante de un elemento</translation>
+    </message>
+    <message>
+        <source>gap to the best possible</source>
+        <translation type="unfinished">distancia a lo mejor posible</translation>
     </message>
     <message>
         <source>gaps of potassium and calcium are filled first; the gentlest bases share what is left</source>
@@ -8527,7 +8827,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>grams of a dose, times how often it is given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gramos de una dosis por las veces que se da</translation>
     </message>
     <message>
         <source>grams of a dose, times the share of the element, times doses that count in the week</source>
@@ -8552,6 +8852,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>grams over the water of the loop</source>
         <translation type="unfinished">gramos entre el agua del circuito</translation>
+    </message>
+    <message>
+        <source>grams, in kilograms</source>
+        <translation type="unfinished">gramos, en kilogramos</translation>
     </message>
     <message>
         <source>groups</source>
@@ -8610,8 +8914,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cosecha de un lote</translation>
     </message>
     <message>
+        <source>harvest of a sowing</source>
+        <translation type="unfinished">cosecha de una siembra</translation>
+    </message>
+    <message>
         <source>harvest of a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cosecha de una semana</translation>
     </message>
     <message>
         <source>harvest of crops</source>
@@ -8627,7 +8935,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>harvest of some weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cosecha de unas semanas</translation>
+    </message>
+    <message>
+        <source>harvest of today's plan</source>
+        <translation type="unfinished">cosecha del plan de hoy</translation>
     </message>
     <message>
         <source>harvest share</source>
@@ -8682,8 +8994,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">retenido</translation>
     </message>
     <message>
+        <source>held from {from} until the day before {until}</source>
+        <translation type="unfinished">ocupado desde el {from} hasta el día anterior al {until}</translation>
+    </message>
+    <message>
         <source>held twice</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ocupado dos veces</translation>
     </message>
     <message>
         <source>high</source>
@@ -8715,7 +9031,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>how far ratios lie apart by their median distance, at least the rule's least, times the book's value</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cuánto se apartan las razones por su distancia mediana, al menos el mínimo de la regla, por el valor del libro</translation>
     </message>
     <message>
         <source>how far the ratio lies below the bound of short</source>
@@ -8798,6 +9114,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">el hierro no se midió hace poco: se supone que no hay</translation>
     </message>
     <message>
+        <source>it has no places yet</source>
+        <translation type="unfinished">aún no tiene lugares</translation>
+    </message>
+    <message>
         <source>it is new</source>
         <translation type="unfinished">es nuevo</translation>
     </message>
@@ -8827,7 +9147,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>kept by the act “{act}”</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">guardado por la acción “{act}”</translation>
     </message>
     <message>
         <source>kept in fish</source>
@@ -8858,6 +9178,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">depositado</translation>
     </message>
     <message>
+        <source>lamps add {mol} mol/m²/d in {bed}</source>
+        <translation type="unfinished">las lámparas añaden {mol} mol/m²/d en {bed}</translation>
+    </message>
+    <message>
         <source>lamps for the light that is missing</source>
         <translation type="unfinished">lámparas para la luz que falta</translation>
     </message>
@@ -8867,7 +9191,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>last changed on {on}: {act}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cambiado por última vez el {on}: {act}</translation>
     </message>
     <message>
         <source>last done on {day}</source>
@@ -8919,7 +9243,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>least spread share</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">parte mínima de dispersión</translation>
     </message>
     <message>
         <source>least supply {before} of {was} → {after} of {now}</source>
@@ -8935,7 +9259,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>left of the lot</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lo que queda del lote</translation>
     </message>
     <message>
         <source>less feed, so less food for the plants</source>
@@ -9074,12 +9398,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">perdido como gas del lote</translation>
     </message>
     <message>
-        <source>lost as gas: {elements}</source>
-        <translation type="unfinished">perdido como gas: {elements}</translation>
-    </message>
-    <message>
         <source>lost share</source>
         <translation type="unfinished">parte perdida</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation type="unfinished">lote</translation>
     </message>
     <message>
         <source>lot 1 day old</source>
@@ -9092,6 +9416,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>lot {years} years old</source>
         <translation type="unfinished">lote de {years} años</translation>
+    </message>
+    <message>
+        <source>lots more with room</source>
+        <translation type="unfinished">mucho más, con lugar</translation>
     </message>
     <message>
         <source>low</source>
@@ -9119,7 +9447,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>m2 a plant</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">m² por planta</translation>
     </message>
     <message>
         <source>made for fish of {a} to {b} g, eaten by fish of {c} to {d} g</source>
@@ -9179,11 +9507,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>meal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">comida</translation>
     </message>
     <message>
         <source>meals</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">comidas</translation>
     </message>
     <message>
         <source>mean</source>
@@ -9220,6 +9548,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>median of (later - earlier) / days × 7 over all pairs of readings</source>
         <translation type="unfinished">mediana de (posterior - anterior) / días × 7 de todos los pares de lecturas</translation>
+    </message>
+    <message>
+        <source>meets</source>
+        <translation type="unfinished">cumple</translation>
+    </message>
+    <message>
+        <source>meets what is wanted</source>
+        <translation type="unfinished">cumple lo que se quiere</translation>
     </message>
     <message>
         <source>menu {title}</source>
@@ -9270,6 +9606,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">hay más plantado de lo que alimentan los peces: se dan {fed} g/m²/d donde lo habitual es {low} a {high}</translation>
     </message>
     <message>
+        <source>most any plan can be worth</source>
+        <translation type="unfinished">lo máximo que puede valer un plan</translation>
+    </message>
+    <message>
         <source>most area fed</source>
         <translation type="unfinished">área máxima que alimentan</translation>
     </message>
@@ -9291,7 +9631,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>net pots to order</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">macetas de red por pedir</translation>
     </message>
     <message>
         <source>never</source>
@@ -9368,6 +9708,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>no fish are fed in {about}</source>
         <translation type="unfinished">no se alimentan peces en {about}</translation>
+    </message>
+    <message>
+        <source>no fish are harvested then</source>
+        <translation type="unfinished">entonces no se cosechan peces</translation>
     </message>
     <message>
         <source>no fish on that day</source>
@@ -9499,7 +9843,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>not over yet: it says only that it lasts longer than so far</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">aún no termina: solo dice que dura más que hasta ahora</translation>
     </message>
     <message>
         <source>not planned</source>
@@ -9539,15 +9883,19 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>noted by {who}, {when}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">anotado por {who}, {when}</translation>
     </message>
     <message>
         <source>noted {when}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">anotado {when}</translation>
     </message>
     <message>
         <source>nothing</source>
         <translation type="unfinished">nada</translation>
+    </message>
+    <message>
+        <source>nothing is due then</source>
+        <translation type="unfinished">entonces no toca nada</translation>
     </message>
     <message>
         <source>nothing is fed</source>
@@ -9564,6 +9912,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>nothing is wanted</source>
         <translation type="unfinished">no se pide nada</translation>
+    </message>
+    <message>
+        <source>nothing stands there on that day</source>
+        <translation type="unfinished">ese día no hay nada allí</translation>
     </message>
     <message>
         <source>nothing that is sown before is touched</source>
@@ -9599,7 +9951,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>nursery places held</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lugares del vivero ocupados</translation>
     </message>
     <message>
         <source>nursery survival share</source>
@@ -9619,7 +9971,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>of the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">del catálogo</translation>
     </message>
     <message>
         <source>of the light under the roof, what the layers above let through</source>
@@ -9678,12 +10030,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">una vez</translation>
     </message>
     <message>
+        <source>one for each of them</source>
+        <translation type="unfinished">uno por cada uno</translation>
+    </message>
+    <message>
         <source>one less feed now over feed before, in percent</source>
         <translation type="unfinished">uno menos el alimento de ahora entre el de antes, en por ciento</translation>
     </message>
     <message>
         <source>one less the lowest week over what was usual before</source>
         <translation type="unfinished">uno menos la semana más baja entre lo habitual de antes</translation>
+    </message>
+    <message>
+        <source>one lot fewer costs</source>
+        <translation type="unfinished">un lote menos cuesta</translation>
+    </message>
+    <message>
+        <source>one lot more costs</source>
+        <translation type="unfinished">un lote más cuesta</translation>
     </message>
     <message>
         <source>optimum</source>
@@ -9891,31 +10255,35 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>placed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">colocadas</translation>
     </message>
     <message>
         <source>places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lugares</translation>
     </message>
     <message>
         <source>places free</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lugares libres</translation>
     </message>
     <message>
         <source>places held</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lugares ocupados</translation>
     </message>
     <message>
         <source>places held by a batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lugares ocupados por un lote</translation>
     </message>
     <message>
         <source>places of a batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lugares de un lote</translation>
     </message>
     <message>
         <source>places of a bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lugares de una cama</translation>
+    </message>
+    <message>
+        <source>places, times the area of one in this bed</source>
+        <translation type="unfinished">lugares por el área de uno en esta cama</translation>
     </message>
     <message>
         <source>plain</source>
@@ -9931,7 +10299,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>planned days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">días previstos</translation>
     </message>
     <message>
         <source>planted</source>
@@ -9958,12 +10326,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">falta comida a las plantas</translation>
     </message>
     <message>
+        <source>plants in the bed</source>
+        <translation type="unfinished">plantas en la cama</translation>
+    </message>
+    <message>
         <source>plants lack {grams} g</source>
         <translation type="unfinished">a las plantas les faltan {grams} g</translation>
     </message>
     <message>
         <source>plants of a batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">plantas de un lote</translation>
     </message>
     <message>
         <source>plants so that no week lacks and later ones are not over, evened by least squares</source>
@@ -9971,11 +10343,15 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>plants sown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">plantas sembradas</translation>
     </message>
     <message>
         <source>plants that live</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">plantas que viven</translation>
+    </message>
+    <message>
+        <source>plants that live in the bed, in whole plants</source>
+        <translation type="unfinished">plantas que viven en la cama, en plantas enteras</translation>
     </message>
     <message>
         <source>plants that live in the bed, in whole plants, times the share that the day has</source>
@@ -10015,7 +10391,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>plants without place</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">plantas sin lugar</translation>
     </message>
     <message>
         <source>plants, times dry mass formed in the week, times content</source>
@@ -10027,7 +10403,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>plugs to order</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tacos por pedir</translation>
     </message>
     <message>
         <source>potassium</source>
@@ -10092,6 +10468,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>purged for {days} days before the harvest on {harvest}</source>
         <translation type="unfinished">purgados {days} días antes de la cosecha del {harvest}</translation>
+    </message>
+    <message>
+        <source>quicker than by the book</source>
+        <translation type="unfinished">más rápido que en el libro</translation>
     </message>
     <message>
         <source>raft</source>
@@ -10199,7 +10579,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>robust spread</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dispersión robusta</translation>
     </message>
     <message>
         <source>room share</source>
@@ -10239,11 +10619,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>scoop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">medida</translation>
     </message>
     <message>
         <source>scoops of a meal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">medidas por comida</translation>
     </message>
     <message>
         <source>seed lot</source>
@@ -10283,15 +10663,15 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>seeds of some weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">semillas de unas semanas</translation>
     </message>
     <message>
         <source>seeds to order</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">semillas por pedir</translation>
     </message>
     <message>
         <source>seen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">visto</translation>
     </message>
     <message>
         <source>share of base</source>
@@ -10342,6 +10722,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">parte del tamaño</translation>
     </message>
     <message>
+        <source>slowed most by: {cause}</source>
+        <translation type="unfinished">lo que más lo retrasa: {cause}</translation>
+    </message>
+    <message>
         <source>so many of all draws lie below it</source>
         <translation type="unfinished">tantos de todos los sorteos quedan por debajo</translation>
     </message>
@@ -10380,6 +10764,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>sowing</source>
         <translation type="unfinished">siembra</translation>
+    </message>
+    <message>
+        <source>sowings of the plan</source>
+        <translation type="unfinished">siembras del plan</translation>
     </message>
     <message>
         <source>sown {day}</source>
@@ -10428,6 +10816,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>standard error of a share that was counted in so many draws</source>
         <translation type="unfinished">error estándar de una parte contada en tantos sorteos</translation>
+    </message>
+    <message>
+        <source>standing already</source>
+        <translation type="unfinished">ya en pie</translation>
     </message>
     <message>
         <source>stands alone: repeat the test before acting on it</source>
@@ -10590,6 +10982,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">analice primero el agua</translation>
     </message>
     <message>
+        <source>tested share</source>
+        <translation type="unfinished">parte probada</translation>
+    </message>
+    <message>
         <source>tests, additions and the bands values should keep to, for each loop</source>
         <translation type="unfinished">análisis, adiciones y las bandas que deben mantenerse, para cada circuito</translation>
     </message>
@@ -10619,7 +11015,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the act changed nothing in the plan besides</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">la acción no cambió nada más en el plan</translation>
     </message>
     <message>
         <source>the amount with a share in reserve</source>
@@ -10655,11 +11051,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the book's share, times the ratio of seen to book, drawn toward 1 by the book's weight; at most all</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">la parte del libro por la razón de lo visto al libro, acercada a 1 por el peso del libro; como máximo todo</translation>
     </message>
     <message>
         <source>the book's value, times the ratio of seen to planned, drawn to 1 by the book's weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">el valor del libro por la razón de lo visto a lo previsto, acercada a 1 por el peso del libro</translation>
     </message>
     <message>
         <source>the circuit has too little to spare</source>
@@ -10710,6 +11106,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">toda la granja</translation>
     </message>
     <message>
+        <source>the farm has no nursery</source>
+        <translation type="unfinished">la granja no tiene vivero</translation>
+    </message>
+    <message>
         <source>the feed carries it in some months only</source>
         <translation type="unfinished">el alimento lo sostiene solo en algunos meses</translation>
     </message>
@@ -10731,7 +11131,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the feed that is made for fish of this weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">el alimento hecho para peces de este peso</translation>
     </message>
     <message>
         <source>the filter has too little surface</source>
@@ -10891,7 +11291,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the same act changed: {things}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">la misma acción cambió: {things}</translation>
     </message>
     <message>
         <source>the search ended within {share} % of what no plan can go beyond</source>
@@ -10995,7 +11395,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>times</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">veces</translation>
     </message>
     <message>
         <source>times an hour</source>
@@ -11003,7 +11403,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>to buy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">por comprar</translation>
     </message>
     <message>
         <source>to come</source>
@@ -11062,6 +11462,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">bandeja</translation>
     </message>
     <message>
+        <source>trays</source>
+        <translation type="unfinished">bandejas</translation>
+    </message>
+    <message>
         <source>trend only since the calibration of {day}</source>
         <translation type="unfinished">tendencia solo desde la calibración del {day}</translation>
     </message>
@@ -11098,12 +11502,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">no se sabe: faltan {count} precios</translation>
     </message>
     <message>
+        <source>unless base is given</source>
+        <translation type="unfinished">si no se da base</translation>
+    </message>
+    <message>
         <source>until {on}</source>
         <translation type="unfinished">hasta el {on}</translation>
     </message>
     <message>
         <source>used before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">usado antes</translation>
     </message>
     <message>
         <source>usual</source>
@@ -11128,6 +11536,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>wanted beyond supply</source>
         <translation type="unfinished">pedido más allá del aporte</translation>
+    </message>
+    <message>
+        <source>wanted plants</source>
+        <translation type="unfinished">plantas deseadas</translation>
     </message>
     <message>
         <source>wanted {span}</source>
@@ -11162,8 +11574,8 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">agua del circuito por la parte habitual por día</translation>
     </message>
     <message>
-        <source>water of {warmth} holds {most}</source>
-        <translation type="unfinished">agua a {warmth} lleva {most}</translation>
+        <source>water of {warmth}</source>
+        <translation type="unfinished">agua a {warmth}</translation>
     </message>
     <message>
         <source>water temperature</source>
@@ -11199,7 +11611,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>weighed ratios</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">razones ponderadas</translation>
     </message>
     <message>
         <source>weighing fish, beside what the plan says they weigh</source>
@@ -11227,7 +11639,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>weight of a fish that the feed is for</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">peso de un pez para el que es el alimento</translation>
     </message>
     <message>
         <source>weight of one fish when it is stocked</source>
@@ -11243,15 +11655,19 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>weights</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pesos</translation>
     </message>
     <message>
-        <source>went in: {elements}</source>
-        <translation type="unfinished">entró: {elements}</translation>
+        <source>went in</source>
+        <translation type="unfinished">entraron</translation>
     </message>
     <message>
         <source>what a dose brings</source>
         <translation type="unfinished">lo que aporta una dosis</translation>
+    </message>
+    <message>
+        <source>what a plant gives, at the size it reaches</source>
+        <translation type="unfinished">lo que da una planta, al tamaño que alcanza</translation>
     </message>
     <message>
         <source>what alkalinity and base given show from {first} to {last}</source>
@@ -11279,7 +11695,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>what is harvested, times the share that can be sold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lo cosechado por la parte que se puede vender</translation>
     </message>
     <message>
         <source>what is looked after every how many weeks, for the wall</source>
@@ -11324,6 +11740,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>what no plan can go beyond, proven from the prices of what is scarce</source>
         <translation type="unfinished">lo que ningún plan puede pasar, probado por los precios de lo escaso</translation>
+    </message>
+    <message>
+        <source>what one plant gives</source>
+        <translation type="unfinished">lo que da una planta</translation>
     </message>
     <message>
         <source>what packet or book says, taken for so many seeds, and what came up of those counted</source>
@@ -11383,7 +11803,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>what was counted, less what is used before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lo contado menos lo que se usa antes</translation>
     </message>
     <message>
         <source>what was gathered, times what rots free by then, less gas, as much as goes back</source>
@@ -11399,7 +11819,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>what was seen, over what the book says</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lo visto entre lo que dice el libro</translation>
     </message>
     <message>
         <source>what was taken out, how it is kept, when and where it goes back</source>
@@ -11442,12 +11862,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">días de ventana</translation>
     </message>
     <message>
-        <source>with gravel ({gravel}): {verdict}</source>
-        <translation type="unfinished">con la grava ({gravel}): {verdict}</translation>
-    </message>
-    <message>
         <source>with it {share}</source>
         <translation type="unfinished">con ello {share}</translation>
+    </message>
+    <message>
+        <source>with it: {verdict}</source>
+        <translation type="unfinished">con eso: {verdict}</translation>
     </message>
     <message>
         <source>with what stands already</source>
@@ -11482,6 +11902,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">valor de los objetivos</translation>
     </message>
     <message>
+        <source>worth of the plan</source>
+        <translation type="unfinished">valor del plan</translation>
+    </message>
+    <message>
+        <source>worth of the rhythm by hand</source>
+        <translation type="unfinished">valor del ritmo a mano</translation>
+    </message>
+    <message>
         <source>wrong</source>
         <translation type="unfinished">wrong</translation>
     </message>
@@ -11507,7 +11935,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>yield of a plant</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">rendimiento de una planta</translation>
     </message>
     <message>
         <source>your own rule as calendars write it, such as FREQ=MONTHLY;BYDAY=1TH</source>
@@ -11588,6 +12016,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{batch}: {short} places too few in {bed} ({needed} needed, {free} free), tightest on {day}.</source>
         <translation type="unfinished">{batch}: faltan {short} lugares en {bed} (se necesitan {needed}, libres {free}), lo más justo el {day}.</translation>
+    </message>
+    <message>
+        <source>{bed} gets {share} of the light under the roof</source>
+        <translation type="unfinished">{bed} recibe {share} de la luz bajo el techo</translation>
     </message>
     <message>
         <source>{bed} has no number {unit}.</source>
@@ -12106,8 +12538,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{many} más</translation>
     </message>
     <message>
+        <source>{many} numbers</source>
+        <translation type="unfinished">{many} números</translation>
+    </message>
+    <message>
         <source>{many} of {seeds} seeds</source>
         <translation type="unfinished">{many} de {seeds} semillas</translation>
+    </message>
+    <message>
+        <source>{many} places are held by two batches at once</source>
+        <translation type="unfinished">{many} lugares están ocupados por dos lotes a la vez</translation>
     </message>
     <message>
         <source>{many} plants</source>
@@ -12304,6 +12744,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{percent} % ± {spread}</translation>
     </message>
     <message>
+        <source>{phase} places, held until the day before {until}</source>
+        <translation type="unfinished">lugares de {phase}, ocupados hasta el día anterior al {until}</translation>
+    </message>
+    <message>
         <source>{plants} plants</source>
         <translation type="unfinished">{plants} plantas</translation>
     </message>
@@ -12474,6 +12918,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{week}: {many} plants short</source>
         <translation type="unfinished">{week}: faltan {many} plantas</translation>
+    </message>
+    <message>
+        <source>{what}, where it goes</source>
+        <translation type="unfinished">{what}, a dónde va</translation>
     </message>
     <message>
         <source>{what}: “{given}” is no price; give a number from 0 to 1000000.</source>

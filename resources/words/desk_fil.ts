@@ -368,6 +368,10 @@
         <translation type="unfinished">1, 2, 4 at 6 na grupo, inaani nang buo o paunti-unti. Kapag mas maraming grupo, mas maliit ang bagsak ng pakain sa pag-ani, at pati ang pagkain ng halaman. Ang bagsak ay laban sa nakaraang buwan; ang “pinakamahaba” ay ang panahon hanggang makabalik ang pakain.</translation>
     </message>
     <message>
+        <source>10-15 fruits a plant. Book method is the media bed.</source>
+        <translation type="unfinished">10-15 bunga bawat halaman. Media bed ang paraan ng aklat.</translation>
+    </message>
+    <message>
         <source>7,2</source>
         <translation type="unfinished">7,2</translation>
     </message>
@@ -740,6 +744,10 @@
         <translation type="unfinished">Alkalinity [mg/L CaCO₃]</translation>
     </message>
     <message>
+        <source>Alkalinity falls by</source>
+        <translation type="unfinished">Bumababa ang alkalinity nang</translation>
+    </message>
+    <message>
         <source>Alkalinity of the make-up water</source>
         <translation type="unfinished">Alkalinity ng dagdag na tubig</translation>
     </message>
@@ -886,6 +894,10 @@
     <message>
         <source>Aquaponics</source>
         <translation type="unfinished">Aquaponics</translation>
+    </message>
+    <message>
+        <source>Aquatic type, cut again and again. Regulated as a weed in some places.</source>
+        <translation type="unfinished">Uri sa tubig, paulit-ulit na pinuputol. Kinokontrol bilang damo sa ilang lugar.</translation>
     </message>
     <message>
         <source>Area</source>
@@ -1112,6 +1124,10 @@
         <translation type="unfinished">Bolting</translation>
     </message>
     <message>
+        <source>Bolts after cold nights; short window when ripe.</source>
+        <translation type="unfinished">Nagbubulaklak agad matapos ang malamig na gabi; maikli ang panahong tama ang gulang.</translation>
+    </message>
+    <message>
         <source>Book</source>
         <translation type="unfinished">Aklat</translation>
     </message>
@@ -1128,6 +1144,14 @@
         <translation type="unfinished">Pagkabulok ng latak ng isda na naglalabas ng pagkain ng halaman.</translation>
     </message>
     <message>
+        <source>Breathes air; eats its smaller mates: grade often. Foreign species in many places.</source>
+        <translation type="unfinished">Humihinga ng hangin; kinakain ang mas maliit na kasama: madalas pagbukud-bukurin. Dayuhang uri sa maraming lugar.</translation>
+    </message>
+    <message>
+        <source>Breeds in the tank unless one sex. Handle above 18 °C only. Foreign species: needs a permit in many places.</source>
+        <translation type="unfinished">Nag-aanak sa tangke kung hindi iisang kasarian. Hawakan lang kapag higit 18 °C. Dayuhang uri: kailangan ng permiso sa maraming lugar.</translation>
+    </message>
+    <message>
         <source>Bring &amp;in a table…</source>
         <translation type="unfinished">Magpasok ng tala&amp;an…</translation>
     </message>
@@ -1142,6 +1166,18 @@
     <message>
         <source>Bring in the good rows and leave these out</source>
         <translation type="unfinished">Ipasok ang maayos na hanay at iwan ang mga ito</translation>
+    </message>
+    <message>
+        <source>Bringing in {count}…</source>
+        <translation type="unfinished">Ipinapasok ang {count}…</translation>
+    </message>
+    <message>
+        <source>Brings chloride: protects fish from nitrite, builds up in closed loops.</source>
+        <translation type="unfinished">May chloride: nakakaprotekta sa isda laban sa nitrite, naiipon sa saradong loop.</translation>
+    </message>
+    <message>
+        <source>Brings sodium, which no crop takes up and which builds up in the water: only when nothing else is at hand.</source>
+        <translation type="unfinished">May sodium, na hindi kinukuha ng pananim at naiipon sa tubig: kapag wala nang iba lang.</translation>
     </message>
     <message>
         <source>Brown edges on young leaves: calcium does not reach them, even where there is enough.</source>
@@ -1392,8 +1428,16 @@
         <translation type="unfinished">Coefficient of variation ng pakain</translation>
     </message>
     <message>
+        <source>Cold clean water with much oxygen; not with warm crops.</source>
+        <translation type="unfinished">Malamig at malinis na tubig na maraming oxygen; hindi kasama ng pananim na mainit.</translation>
+    </message>
+    <message>
         <source>Cold store</source>
         <translation type="unfinished">Malamig na imbakan</translation>
+    </message>
+    <message>
+        <source>Colour additives vary; read the label.</source>
+        <translation type="unfinished">Nag-iiba ang pangkulay; basahin ang etiketa.</translation>
     </message>
     <message>
         <source>Column</source>
@@ -1502,6 +1546,10 @@
     <message>
         <source>Curve of the pump</source>
         <translation type="unfinished">Curve ng bomba</translation>
+    </message>
+    <message>
+        <source>Cut above the second pair of leaves; three cuts a planting.</source>
+        <translation type="unfinished">Putulin sa ibabaw ng ikalawang pares ng dahon; tatlong putol bawat tanim.</translation>
     </message>
     <message>
         <source>Daily feed sheet</source>
@@ -1670,6 +1718,14 @@
     <message>
         <source>Dissolved solids by meter [mg/L]</source>
         <translation type="unfinished">Dissolved solids sa metro [mg/L]</translation>
+    </message>
+    <message>
+        <source>Dissolves only in acid water: stops by itself near neutral.</source>
+        <translation type="unfinished">Natutunaw lang sa maasidong tubig: kusang humihinto kapag malapit sa neutral.</translation>
+    </message>
+    <message>
+        <source>Dissolves slowly: 1.6 g per kg water.</source>
+        <translation type="unfinished">Mabagal matunaw: 1.6 g bawat kg ng tubig.</translation>
     </message>
     <message>
         <source>Do not sow {batches}</source>
@@ -2120,6 +2176,10 @@
         <translation type="unfinished">Filter at oksiheno</translation>
     </message>
     <message>
+        <source>Filter surface</source>
+        <translation type="unfinished">Ibabaw ng pansala</translation>
+    </message>
+    <message>
         <source>Find anything by its name</source>
         <translation type="unfinished">Hanapin ang anuman ayon sa pangalan</translation>
     </message>
@@ -2256,8 +2316,16 @@
         <translation type="unfinished">Mga linggong may babala</translation>
     </message>
     <message>
+        <source>Flakes are about 85-90 % pure.</source>
+        <translation type="unfinished">Mga 85-90 % puro ang flakes.</translation>
+    </message>
+    <message>
         <source>Flow at the new head</source>
         <translation type="unfinished">Daloy sa bagong head</translation>
+    </message>
+    <message>
+        <source>Flowers drop above 30-35 °C. Book method is the media bed.</source>
+        <translation type="unfinished">Nalalaglag ang bulaklak sa higit 30-35 °C. Media bed ang paraan ng aklat.</translation>
     </message>
     <message>
         <source>Food-safety pack</source>
@@ -2336,6 +2404,14 @@
         <translation type="unfinished">Mula</translation>
     </message>
     <message>
+        <source>From bought plugs or bare-root plants: the germination figures are for rooting. Day-neutral kinds set little above 30 °C.</source>
+        <translation type="unfinished">Mula sa biniling plug o halamang hubad ang ugat: para sa pag-uugat ang mga bilang ng pagtubo. Kaunti ang bunga ng day-neutral sa higit 30 °C.</translation>
+    </message>
+    <message>
+        <source>From cuttings: the germination figures are for rooting. Roots clog gravel; renew yearly.</source>
+        <translation type="unfinished">Mula sa sanga: para sa pag-uugat ang mga bilang ng pagtubo. Bumabara sa graba ang ugat; palitan taon-taon.</translation>
+    </message>
+    <message>
         <source>From paper</source>
         <translation type="unfinished">Mula sa papel</translation>
     </message>
@@ -2386,6 +2462,10 @@
     <message>
         <source>Gap between rows, &amp;down</source>
         <translation type="unfinished">Pagitan ng mga hile&amp;ra, pababa</translation>
+    </message>
+    <message>
+        <source>Germinates badly in warmth: 28 % normal seedlings at 25 °C. Bolts in long days.</source>
+        <translation type="unfinished">Mahina ang pagtubo sa init: 28 % lang ang normal na punla sa 25 °C. Nagbubulaklak agad sa mahabang araw.</translation>
     </message>
     <message>
         <source>Germination</source>
@@ -2448,6 +2528,10 @@
         <translation type="unfinished">Pupunta sa</translation>
     </message>
     <message>
+        <source>Grade often when small; needs high-protein feed.</source>
+        <translation type="unfinished">Madalas pagbukud-bukurin habang maliit; kailangan ng pakaing mataas ang protina.</translation>
+    </message>
+    <message>
         <source>Grams</source>
         <translation type="unfinished">Gramo</translation>
     </message>
@@ -2462,6 +2546,10 @@
     <message>
         <source>Gravel bed</source>
         <translation type="unfinished">Kamang graba</translation>
+    </message>
+    <message>
+        <source>Gravel besides</source>
+        <translation type="unfinished">Bukod dito, graba</translation>
     </message>
     <message>
         <source>Group</source>
@@ -2540,6 +2628,14 @@
         <translation type="unfinished">Malinis ang kamay at gamit</translation>
     </message>
     <message>
+        <source>Hardly soluble: 0.007 g per kg water.</source>
+        <translation type="unfinished">Halos hindi natutunaw: 0.007 g bawat kg ng tubig.</translation>
+    </message>
+    <message>
+        <source>Hardy in cool water; stirs up solids.</source>
+        <translation type="unfinished">Matibay sa malamig na tubig; hinahalukay ang latak.</translation>
+    </message>
+    <message>
         <source>Harvest</source>
         <translation type="unfinished">Ani</translation>
     </message>
@@ -2612,6 +2708,10 @@
         <translation type="unfinished">Nawalang head sa tubo</translation>
     </message>
     <message>
+        <source>Heat-tender: germination fails early in warm nurseries.</source>
+        <translation type="unfinished">Maselan sa init: madaling pumalya ang pagtubo sa mainit na punlaan.</translation>
+    </message>
+    <message>
         <source>Heated in winter, or indoors</source>
         <translation type="unfinished">May pampainit sa taglamig, o nasa loob</translation>
     </message>
@@ -2654,6 +2754,14 @@
     <message>
         <source>Holds for</source>
         <translation type="unfinished">Para sa</translation>
+    </message>
+    <message>
+        <source>Holds iron up to about pH 7-7.5.</source>
+        <translation type="unfinished">Hinahawakan ang iron hanggang mga pH 7-7.5.</translation>
+    </message>
+    <message>
+        <source>Holds iron up to pH 9; colours the water red.</source>
+        <translation type="unfinished">Hinahawakan ang iron hanggang pH 9; pinapula ang tubig.</translation>
     </message>
     <message>
         <source>Holes</source>
@@ -2944,6 +3052,10 @@
         <translation type="unfinished">Label para sa tray, tag para sa balsa, sa karaniwang papel o sa papel na label</translation>
     </message>
     <message>
+        <source>Large seed, one a plug. Fixes some of its own nitrogen in soil; none is counted here.</source>
+        <translation type="unfinished">Malaking binhi, isa bawat plug. Sa lupa ay nakagagawa ng sariling nitrogen; walang binibilang dito.</translation>
+    </message>
+    <message>
         <source>Last pick</source>
         <translation type="unfinished">Huling ani</translation>
     </message>
@@ -3124,6 +3236,10 @@
         <translation type="unfinished">Itala ang bawat linya nang minsanan (Ctrl+S)</translation>
     </message>
     <message>
+        <source>Long nursery; cold below 10 °C makes it bolt. Table shows no emergence at 25 °C.</source>
+        <translation type="unfinished">Matagal sa punlaan; nagbubulaklak agad sa lamig na mas mababa sa 10 °C. Walang tubo sa 25 °C ayon sa talahanayan.</translation>
+    </message>
+    <message>
         <source>Longest</source>
         <translation type="unfinished">Pinakamatagal</translation>
     </message>
@@ -3138,6 +3254,10 @@
     <message>
         <source>Look out: {said}.</source>
         <translation type="unfinished">Mag-ingat: {said}.</translation>
+    </message>
+    <message>
+        <source>Looking at the rows…</source>
+        <translation type="unfinished">Tinitingnan ang mga hanay…</translation>
     </message>
     <message>
         <source>Loop of water</source>
@@ -3158,6 +3278,10 @@
     <message>
         <source>Lot</source>
         <translation type="unfinished">Lote</translation>
+    </message>
+    <message>
+        <source>Lower leaves picked weekly; the crown goes on growing.</source>
+        <translation type="unfinished">Pinipitas ang ibabang dahon linggo-linggo; patuloy ang tubo ng ubod.</translation>
     </message>
     <message>
         <source>Lowest feed</source>
@@ -3288,12 +3412,24 @@
         <translation type="unfinished">Gitnang agwat</translation>
     </message>
     <message>
+        <source>Milder than the hydroxide, still strong.</source>
+        <translation type="unfinished">Mas banayad kaysa sa hydroxide, matapang pa rin.</translation>
+    </message>
+    <message>
         <source>Mineralisation</source>
         <translation type="unfinished">Mineralisation</translation>
     </message>
     <message>
         <source>Mineraliser</source>
         <translation type="unfinished">Mineraliser</translation>
+    </message>
+    <message>
+        <source>Minerals are means of many analyses at 41.65 % protein.</source>
+        <translation type="unfinished">Mean ng maraming pagsusuri ang mga mineral, sa 41.65 % protina.</translation>
+    </message>
+    <message>
+        <source>Minerals are means of present commercial feeds.</source>
+        <translation type="unfinished">Mean ng kasalukuyang komersiyal na pakain ang mga mineral.</translation>
     </message>
     <message>
         <source>Mo&amp;ve all down</source>
@@ -3488,6 +3624,10 @@
         <translation type="unfinished">Walang analysis</translation>
     </message>
     <message>
+        <source>No analysis: nothing is counted. Enter the label's figures as your own entry.</source>
+        <translation type="unfinished">Walang pagsusuri: walang binibilang. Ilagay ang mga bilang sa etiketa bilang sariling entry.</translation>
+    </message>
+    <message>
         <source>No base is at hand: the plan has no doses of one.</source>
         <translation type="unfinished">Walang base: walang dosis nito sa plano.</translation>
     </message>
@@ -3538,6 +3678,10 @@
     <message>
         <source>No dose yet. Add one of what you have; how much of it is asked for is told from then on.</source>
         <translation type="unfinished">Wala pang dosis. Magdagdag ng mayroon ka; mula noon ay sasabihin kung gaano karami ang kailangan.</translation>
+    </message>
+    <message>
+        <source>No effect on pH.</source>
+        <translation type="unfinished">Walang epekto sa pH.</translation>
     </message>
     <message>
         <source>No figure of the program that went in comes from this publication.</source>
@@ -3906,6 +4050,22 @@
         <translation type="unfinished">Sa {day}</translation>
     </message>
     <message>
+        <source>One clump a hole: yields and densities are per clump; multiply the seed by the seeds sown in a plug.</source>
+        <translation type="unfinished">Isang kumpol bawat butas: bawat kumpol ang ani at siksik; i-multiply ang binhi sa bilang na inihahasik sa isang plug.</translation>
+    </message>
+    <message>
+        <source>One clump a hole: yields and densities are per clump; multiply the seed by the seeds sown in a plug. Bolts in heat and long days.</source>
+        <translation type="unfinished">Isang kumpol bawat butas: bawat kumpol ang ani at siksik; i-multiply ang binhi sa bilang na inihahasik sa isang plug. Nagbubulaklak agad sa init at mahabang araw.</translation>
+    </message>
+    <message>
+        <source>One clump a hole: yields and densities are per clump; multiply the seed by the seeds sown in a plug. Second cut is sharper.</source>
+        <translation type="unfinished">Isang kumpol bawat butas: bawat kumpol ang ani at siksik; i-multiply ang binhi sa bilang na inihahasik sa isang plug. Mas maanghang ang ikalawang putol.</translation>
+    </message>
+    <message>
+        <source>One clump a hole: yields and densities are per clump; multiply the seed by the seeds sown in a plug. Slow seed: soak 24-48 h; old seed takes 2-5 weeks.</source>
+        <translation type="unfinished">Isang kumpol bawat butas: bawat kumpol ang ani at siksik; i-multiply ang binhi sa bilang na inihahasik sa isang plug. Mabagal ang binhi: ibabad 24-48 oras; 2-5 linggo ang luma.</translation>
+    </message>
+    <message>
         <source>One fish of {group} weighs {start} g on {first} and {last} g on {end}</source>
         <translation type="unfinished">Ang isang isda ng {group} ay {start} g sa {first} at {last} g sa {end}</translation>
     </message>
@@ -3978,8 +4138,16 @@
         <translation type="unfinished">Mga order</translation>
     </message>
     <message>
+        <source>Ornamental: not for the table. Remedies sold for pond fish bar the crops too.</source>
+        <translation type="unfinished">Pampalamuti: hindi pang-ulam. Bawal din kainin ang pananim kapag ginamitan ng gamot na para sa isda sa pond.</translation>
+    </message>
+    <message>
         <source>Ours</source>
         <translation type="unfinished">Sa amin</translation>
+    </message>
+    <message>
+        <source>Outer leaves picked weekly. Seeds are clusters: thin to one.</source>
+        <translation type="unfinished">Pinipitas ang panlabas na dahon linggo-linggo. Kumpol ang binhi: magtira ng isa.</translation>
     </message>
     <message>
         <source>Outside the tolerance. {why}</source>
@@ -4014,6 +4182,10 @@
         <translation type="unfinished">Oksiheno</translation>
     </message>
     <message>
+        <source>Oxygen after feeding</source>
+        <translation type="unfinished">Oxygen matapos magpakain</translation>
+    </message>
+    <message>
         <source>Oxygen asked for</source>
         <translation type="unfinished">Oksihenong kailangan</translation>
     </message>
@@ -4024,6 +4196,10 @@
     <message>
         <source>Oxygen in the water; fish, roots and bacteria all breathe it.</source>
         <translation type="unfinished">Oxygen sa tubig; hinihinga ng isda, ugat at bakterya.</translation>
+    </message>
+    <message>
+        <source>Oxygen it can hold</source>
+        <translation type="unfinished">Oxygen na kayang hawakan</translation>
     </message>
     <message>
         <source>Oxygen meter</source>
@@ -4238,6 +4414,10 @@
         <translation type="unfinished">Planong ani</translation>
     </message>
     <message>
+        <source>Plant meals: less phosphorus and calcium.</source>
+        <translation type="unfinished">Galing sa halaman: mas kaunting phosphorus at calcium.</translation>
+    </message>
+    <message>
         <source>Planted</source>
         <translation type="unfinished">May tanim</translation>
     </message>
@@ -4276,6 +4456,14 @@
     <message>
         <source>Plus and minus zoom, Ctrl+T goes to today, Ctrl+Z takes the last act back, Ctrl+M shows what it moved and why.</source>
         <translation type="unfinished">Plus at minus ang zoom, Ctrl+T ang papunta sa ngayon, binabawi ng Ctrl+Z ang huling ginawa, ipinakikita ng Ctrl+M kung ano ang nalipat nito at bakit.</translation>
+    </message>
+    <message>
+        <source>Pods 4-6 d after the flower wilts; skin irritates, wear sleeves.</source>
+        <translation type="unfinished">Bunga 4-6 araw matapos malanta ang bulaklak; nakakakati sa balat, magsuot ng manggas.</translation>
+    </message>
+    <message>
+        <source>Poor above pH 6.5 and not liked in fish water.</source>
+        <translation type="unfinished">Mahina sa higit pH 6.5 at hindi gusto sa tubig na may isda.</translation>
     </message>
     <message>
         <source>Potassium</source>
@@ -4360,6 +4548,10 @@
     <message>
         <source>Print the shopping list</source>
         <translation type="unfinished">I-print ang listahan ng bibilhin</translation>
+    </message>
+    <message>
+        <source>Printing…</source>
+        <translation type="unfinished">Nagpi-print…</translation>
     </message>
     <message>
         <source>Print…</source>
@@ -4472,6 +4664,10 @@
     <message>
         <source>Re&amp;move what is chosen…</source>
         <translation type="unfinished">&amp;Alisin ang napili…</translation>
+    </message>
+    <message>
+        <source>Read the label: minerals differ from maker to maker.</source>
+        <translation type="unfinished">Basahin ang etiketa: magkakaiba ang mineral sa bawat gumagawa.</translation>
     </message>
     <message>
         <source>Reading the cases…</source>
@@ -4806,6 +5002,10 @@
         <translation type="unfinished">Piliin lahat</translation>
     </message>
     <message>
+        <source>Setting the pages…</source>
+        <translation type="unfinished">Inaayos ang mga pahina…</translation>
+    </message>
+    <message>
         <source>Settler</source>
         <translation type="unfinished">Settler</translation>
     </message>
@@ -4912,6 +5112,10 @@
     <message>
         <source>Small growers may be exempt from produce-safety rules. Even so, note date, time, place, crop and lot, and who did it, and keep the records two years or more.</source>
         <translation type="unfinished">Maaaring hindi saklaw ng tuntunin sa kaligtasan ng ani ang maliliit na magtatanim. Gayunman, itala ang petsa, oras, lugar, pananim at lote, at kung sino ang gumawa, at itago ang talaan nang dalawang taon o higit pa.</translation>
+    </message>
+    <message>
+        <source>Small types bear for months. Book method is the media bed.</source>
+        <translation type="unfinished">Ilang buwang namumunga ang maliliit na uri. Media bed ang paraan ng aklat.</translation>
     </message>
     <message>
         <source>So much every week</source>
@@ -5098,6 +5302,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Inihasik noong</translation>
     </message>
     <message>
+        <source>Sown one seed a plug. Raft in warm water runs faster than field figures. Bolts above about 24 °C.</source>
+        <translation type="unfinished">Isang binhi bawat plug. Mas mabilis sa raft na mainit-init ang tubig kaysa sa bilang sa bukid. Nagbubulaklak agad sa higit mga 24 °C.</translation>
+    </message>
+    <message>
         <source>Space</source>
         <translation type="unfinished">Paglayuin</translation>
     </message>
@@ -5112,6 +5320,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Species law and escapes</source>
         <translation type="unfinished">Batas sa uri at pagtakas</translation>
+    </message>
+    <message>
+        <source>Spines wound; sensitive to nitrite, salt protects.</source>
+        <translation type="unfinished">Nakakasugat ang tinik; maselan sa nitrite, nakakaprotekta ang asin.</translation>
     </message>
     <message>
         <source>Spl&amp;it the chosen batch…</source>
@@ -5274,6 +5486,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Itinigil. Walang nagbago sa farm.</translation>
     </message>
     <message>
+        <source>Stopped: nothing was kept.</source>
+        <translation type="unfinished">Itinigil: walang naitabi.</translation>
+    </message>
+    <message>
         <source>Subjects</source>
         <translation type="unfinished">Mga paksa</translation>
     </message>
@@ -5404,6 +5620,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Taken up by {many} of {all} batches. {why}</source>
         <translation type="unfinished">Ginamit ito ng {many} sa {all} batch. {why}</translation>
+    </message>
+    <message>
+        <source>Takes heat a little better than butterhead.</source>
+        <translation type="unfinished">Mas matibay nang kaunti sa init kaysa sa butterhead.</translation>
     </message>
     <message>
         <source>Takes {count} acts back; they can be done again until you do something new.</source>
@@ -5538,6 +5758,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Ang farm na may ilang pagbabago, itinabi para ihambing; hindi nagbabago ang farm.</translation>
     </message>
     <message>
+        <source>The gentlest potassium base.</source>
+        <translation type="unfinished">Ang pinakabanayad na base na may potassium.</translation>
+    </message>
+    <message>
         <source>The language changes when the program is started again.</source>
         <translation type="unfinished">Magbabago ang wika kapag binuksang muli ang programa.</translation>
     </message>
@@ -5564,6 +5788,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>The numbers are planning aids. Test the water, look at the fish. No yield is promised, and nothing here is medical, legal or engineering advice.</source>
         <translation type="unfinished">Pantulong lang sa plano ang mga numero. Suriin ang tubig, tingnan ang isda. Walang pangakong ani, at walang payong medikal, legal o pang-inhinyero rito.</translation>
+    </message>
+    <message>
+        <source>The pages are not set. Change what is wished, or close.</source>
+        <translation type="unfinished">Hindi naayos ang mga pahina. Baguhin ang hinihiling, o isara.</translation>
     </message>
     <message>
         <source>The phone &amp;rings</source>
@@ -5620,6 +5848,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>The rows are</source>
         <translation type="unfinished">Ang mga hanay ay</translation>
+    </message>
+    <message>
+        <source>The rows were not looked at to the end. Change what a column is, or cancel.</source>
+        <translation type="unfinished">Hindi natingnan ang lahat ng hanay. Baguhin kung ano ang isang kolum, o kanselahin.</translation>
     </message>
     <message>
         <source>The rule falls on no day between {a} and {b}.</source>
@@ -5866,6 +6098,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Tuntunin…</translation>
     </message>
     <message>
+        <source>Trained up strings; flowers vibrated in still air. Planted after the loop has run for some months. Roots clog gravel.</source>
+        <translation type="unfinished">Pinagagapang sa tali; inaalog ang bulaklak kung walang hangin. Itinatanim kapag ilang buwan nang umaandar ang loop. Bumabara sa graba ang ugat.</translation>
+    </message>
+    <message>
+        <source>Trained up; picked every other day or it stops.</source>
+        <translation type="unfinished">Pinagagapang pataas; pitasin tuwing ikalawang araw, kung hindi ay titigil.</translation>
+    </message>
+    <message>
         <source>Tray and pot labels</source>
         <translation type="unfinished">Label ng tray at pot</translation>
     </message>
@@ -6008,6 +6248,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Verdict</source>
         <translation type="unfinished">Hatol</translation>
+    </message>
+    <message>
+        <source>Very slow. A farm lime analysed 22.7 % Ca and 11.8 % Mg.</source>
+        <translation type="unfinished">Napakabagal. Ang isang sinuring apog-bukid ay may 22.7 % Ca at 11.8 % Mg.</translation>
     </message>
     <message>
         <source>Waits</source>
@@ -6216,6 +6460,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Weight of all living fish of a group or a tank together.</source>
         <translation type="unfinished">Timbang ng lahat ng buhay na isda ng grupo o tangke.</translation>
+    </message>
+    <message>
+        <source>Weight of each</source>
+        <translation type="unfinished">Bigat ng bawat isa</translation>
     </message>
     <message>
         <source>Weight of fish for each cubic metre of tank.</source>
@@ -6566,6 +6814,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Sino</translation>
     </message>
     <message>
+        <source>Whole plant or baby leaf; heat makes it pungent.</source>
+        <translation type="unfinished">Buong halaman o murang dahon; pinaaanghang ng init.</translation>
+    </message>
+    <message>
         <source>Whose feed-rate ratio rules</source>
         <translation type="unfinished">Kaninong ratio ng pakain ang masusunod</translation>
     </message>
@@ -6750,6 +7002,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Isulat…</translation>
     </message>
     <message>
+        <source>Writing the file…</source>
+        <translation type="unfinished">Isinusulat ang file…</translation>
+    </message>
+    <message>
         <source>W{number} (short for week)</source>
         <translation type="unfinished">W{number}</translation>
     </message>
@@ -6842,6 +7098,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">papel na label</translation>
     </message>
     <message>
+        <source>a square metre over the plants on it</source>
+        <translation type="unfinished">isang metro kuwadrado na hinati sa mga halaman dito</translation>
+    </message>
+    <message>
         <source>a unit</source>
         <translation type="unfinished">bawat yunit</translation>
     </message>
@@ -6891,7 +7151,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>actual days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">totoong araw</translation>
     </message>
     <message>
         <source>added</source>
@@ -6904,10 +7164,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>after</source>
         <translation type="unfinished">pagkatapos</translation>
-    </message>
-    <message>
-        <source>after feeding {peak}</source>
-        <translation type="unfinished">matapos pakainin {peak}</translation>
     </message>
     <message>
         <source>after the plan</source>
@@ -6950,10 +7206,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">alkalinidad (KH)</translation>
     </message>
     <message>
-        <source>alkalinity falls by {fall} unless base is given; {agreement}</source>
-        <translation type="unfinished">bababa ng {fall} ang alkalinity kung walang base; {agreement}</translation>
-    </message>
-    <message>
         <source>alkalinity foreseen</source>
         <translation type="unfinished">inaasahang alkalinity</translation>
     </message>
@@ -6980,6 +7232,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>all fish</source>
         <translation type="unfinished">lahat ng isda</translation>
+    </message>
+    <message>
+        <source>all places, less those that are held</source>
+        <translation type="unfinished">lahat ng lugar, bawas ang hawak na</translation>
     </message>
     <message>
         <source>all sowings, the balance and the harvest week by week, with assumptions and sources</source>
@@ -7059,23 +7315,31 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>area of a batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lawak ng isang batch</translation>
     </message>
     <message>
         <source>area of a batch in the week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lawak ng isang batch sa linggo</translation>
     </message>
     <message>
         <source>area of a crop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lawak ng isang pananim</translation>
     </message>
     <message>
         <source>area of a plant</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lawak ng isang halaman</translation>
     </message>
     <message>
         <source>area of places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lawak ng mga lugar</translation>
+    </message>
+    <message>
+        <source>area of the batch, times the days of the week on which it stands there</source>
+        <translation type="unfinished">lawak ng batch na minultiplika sa mga araw ng linggo na naroon ito</translation>
+    </message>
+    <message>
+        <source>area of the places held, and of the plants that have none yet</source>
+        <translation type="unfinished">lawak ng mga lugar na hawak, at ng mga halamang wala pa</translation>
     </message>
     <message>
         <source>area, times what a square metre asks for, for the protein that is fed</source>
@@ -7235,11 +7499,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>bed density</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">siksik sa kama</translation>
     </message>
     <message>
         <source>bed places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga lugar sa kama</translation>
     </message>
     <message>
         <source>bed survival share</source>
@@ -7259,7 +7523,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>before your own value it was {value} ({source})</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bago ang sariling halaga mo, {value} ito ({source})</translation>
     </message>
     <message>
         <source>begins with the last test before the plan, and is counted on from {day}</source>
@@ -7307,15 +7571,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>book</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">aklat</translation>
     </message>
     <message>
         <source>book days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">araw ayon sa aklat</translation>
     </message>
     <message>
         <source>book days to first pick</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">araw ayon sa aklat bago ang unang ani</translation>
     </message>
     <message>
         <source>book days, no climate entered</source>
@@ -7323,7 +7587,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>book weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">timbang ng aklat sa kuwenta</translation>
     </message>
     <message>
         <source>book yield</source>
@@ -7351,7 +7615,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>by the book</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ayon sa aklat</translation>
     </message>
     <message>
         <source>by the careful end of the band {value} {unit}</source>
@@ -7490,8 +7754,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hanay pahaba</translation>
     </message>
     <message>
-        <source>comes back: {elements}</source>
-        <translation type="unfinished">bumabalik: {elements}</translation>
+        <source>comes back</source>
+        <translation type="unfinished">bumabalik</translation>
     </message>
     <message>
         <source>common practice</source>
@@ -7555,7 +7819,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>counts as {weight} of a batch: the farther from the others, the less</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bilang na {weight} ng batch: mas malayo sa iba, mas maliit</translation>
     </message>
     <message>
         <source>crop of the book: sow it</source>
@@ -7639,11 +7903,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>days from the day on which it was due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">araw mula sa takdang araw</translation>
     </message>
     <message>
         <source>days from the day on which it was due until today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">araw mula sa takdang araw hanggang ngayon</translation>
     </message>
     <message>
         <source>days from the first free day to the day shown, both counted</source>
@@ -7654,12 +7918,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">araw mula unang ani hanggang huli, at ang huling araw mismo</translation>
     </message>
     <message>
+        <source>days from the first to the last</source>
+        <translation type="unfinished">araw mula una hanggang huli</translation>
+    </message>
+    <message>
         <source>days late</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">araw na huli</translation>
     </message>
     <message>
         <source>days moved</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">araw na inilipat</translation>
     </message>
     <message>
         <source>days of it</source>
@@ -7667,7 +7935,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>days of rotting</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">araw ng pagkabulok</translation>
+    </message>
+    <message>
+        <source>days of the stage, less those by the book</source>
+        <translation type="unfinished">mga araw ng yugto, bawas ang ayon sa aklat</translation>
     </message>
     <message>
         <source>days ready early</source>
@@ -7694,8 +7966,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">araw mula hasik bawas ang bago ang yugto, isa ang bilang ng una</translation>
     </message>
     <message>
+        <source>days sown before it is wanted</source>
+        <translation type="unfinished">araw na inihasik bago kailangan</translation>
+    </message>
+    <message>
         <source>days that it took, less days planned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">araw na itinagal, bawas ang araw sa plano</translation>
     </message>
     <message>
         <source>days the grower gave, times the usual spread of such days</source>
@@ -7728,6 +8004,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>days to the first pick</source>
         <translation type="unfinished">araw bago ang unang ani</translation>
+    </message>
+    <message>
+        <source>days to the first pick, less those by the book</source>
+        <translation type="unfinished">araw bago ang unang ani, bawas ang ayon sa aklat</translation>
     </message>
     <message>
         <source>days to the last at the middle spacing</source>
@@ -7795,7 +8075,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>days, times what is fed a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">araw na minultiplika sa pakain bawat araw</translation>
     </message>
     <message>
         <source>demand</source>
@@ -7939,7 +8219,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>due on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">takda noong {day}</translation>
     </message>
     <message>
         <source>dull</source>
@@ -8155,11 +8435,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>feed made for fish of the weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pakaing para sa isdang ganito ang bigat</translation>
     </message>
     <message>
         <source>feed of a day over the meals of a day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pakain ng isang araw na hinati sa mga kain sa isang araw</translation>
     </message>
     <message>
         <source>feed of a group a day</source>
@@ -8167,7 +8447,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>feed of a group in the month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pakain ng isang grupo sa buwan</translation>
     </message>
     <message>
         <source>feed of a group in the week</source>
@@ -8175,11 +8455,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>feed of a meal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pakain ng isang kain</translation>
     </message>
     <message>
         <source>feed of a meal over what a level scoop holds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pakain ng isang kain na hinati sa laman ng pantay na takal</translation>
     </message>
     <message>
         <source>feed of a week</source>
@@ -8223,7 +8503,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>feed to order</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pakaing oorderin</translation>
     </message>
     <message>
         <source>feed {before} → {after} g/m²/d</source>
@@ -8300,6 +8580,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>fish are lighter when harvested</source>
         <translation type="unfinished">mas magaan ang isda sa ani</translation>
+    </message>
+    <message>
+        <source>fish harvested in some weeks</source>
+        <translation type="unfinished">isdang inani sa ilang linggo</translation>
     </message>
     <message>
         <source>fish on an average day, times the share that dies in a day, times days</source>
@@ -8411,7 +8695,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>from {from} to {until}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mula {from} hanggang {until}</translation>
     </message>
     <message>
         <source>from {low} to {high} must be reckoned with</source>
@@ -8431,7 +8715,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>g</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">g</translation>
     </message>
     <message>
         <source>g a day</source>
@@ -8454,6 +8738,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">dagdag na bigat</translation>
     </message>
     <message>
+        <source>gain a day, times days</source>
+        <translation type="unfinished">dagdag na bigat bawat araw na minultiplika sa mga araw</translation>
+    </message>
+    <message>
+        <source>gain of a group in a week</source>
+        <translation type="unfinished">dagdag na bigat ng isang grupo sa isang linggo</translation>
+    </message>
+    <message>
+        <source>gain of fish in some weeks</source>
+        <translation type="unfinished">dagdag na bigat ng isda sa ilang linggo</translation>
+    </message>
+    <message>
         <source>gain, times body content, less what this feed cannot give</source>
         <translation type="unfinished">dagdag na bigat na minultiplika sa laman ng katawan, bawas ang hindi kayang ibigay ng pakaing ito</translation>
     </message>
@@ -8468,6 +8764,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>gap of an element</source>
         <translation type="unfinished">kulang sa isang elemento</translation>
+    </message>
+    <message>
+        <source>gap to the best possible</source>
+        <translation type="unfinished">agwat sa pinakamahusay na posible</translation>
     </message>
     <message>
         <source>gaps of potassium and calcium are filled first; the gentlest bases share what is left</source>
@@ -8527,7 +8827,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>grams of a dose, times how often it is given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gramo ng dosis na minultiplika sa dami ng pagbigay</translation>
     </message>
     <message>
         <source>grams of a dose, times the share of the element, times doses that count in the week</source>
@@ -8552,6 +8852,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>grams over the water of the loop</source>
         <translation type="unfinished">gramo na hinati sa tubig ng loop</translation>
+    </message>
+    <message>
+        <source>grams, in kilograms</source>
+        <translation type="unfinished">gramo, sa kilogramo</translation>
     </message>
     <message>
         <source>groups</source>
@@ -8610,8 +8914,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ani ng isang batch</translation>
     </message>
     <message>
+        <source>harvest of a sowing</source>
+        <translation type="unfinished">ani ng isang hasik</translation>
+    </message>
+    <message>
         <source>harvest of a week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ani ng isang linggo</translation>
     </message>
     <message>
         <source>harvest of crops</source>
@@ -8627,7 +8935,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>harvest of some weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ani ng ilang linggo</translation>
+    </message>
+    <message>
+        <source>harvest of today's plan</source>
+        <translation type="unfinished">ani ng plano ngayon</translation>
     </message>
     <message>
         <source>harvest share</source>
@@ -8682,8 +8994,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hawak</translation>
     </message>
     <message>
+        <source>held from {from} until the day before {until}</source>
+        <translation type="unfinished">hawak mula {from} hanggang isang araw bago {until}</translation>
+    </message>
+    <message>
         <source>held twice</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dalawang beses hawak</translation>
     </message>
     <message>
         <source>high</source>
@@ -8715,7 +9031,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>how far ratios lie apart by their median distance, at least the rule's least, times the book's value</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gaano kalayo ang mga ratio ayon sa median na layo nila, hindi bababa sa minimum ng tuntunin, minultiplika sa halaga ng aklat</translation>
     </message>
     <message>
         <source>how far the ratio lies below the bound of short</source>
@@ -8798,6 +9114,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi nasuri ang iron kamakailan: itinuturing na wala</translation>
     </message>
     <message>
+        <source>it has no places yet</source>
+        <translation type="unfinished">wala pa itong lugar</translation>
+    </message>
+    <message>
         <source>it is new</source>
         <translation type="unfinished">bago ito</translation>
     </message>
@@ -8827,7 +9147,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>kept by the act “{act}”</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">itinabi ng kilos na “{act}”</translation>
     </message>
     <message>
         <source>kept in fish</source>
@@ -8858,6 +9178,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">naiwang latak</translation>
     </message>
     <message>
+        <source>lamps add {mol} mol/m²/d in {bed}</source>
+        <translation type="unfinished">nagdadagdag ang ilaw ng {mol} mol/m²/araw sa {bed}</translation>
+    </message>
+    <message>
         <source>lamps for the light that is missing</source>
         <translation type="unfinished">ilaw para sa kulang na liwanag</translation>
     </message>
@@ -8867,7 +9191,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>last changed on {on}: {act}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">huling binago noong {on}: {act}</translation>
     </message>
     <message>
         <source>last done on {day}</source>
@@ -8919,7 +9243,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>least spread share</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pinakamababang bahagi ng kalat</translation>
     </message>
     <message>
         <source>least supply {before} of {was} → {after} of {now}</source>
@@ -8935,7 +9259,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>left of the lot</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">natitira sa lote</translation>
     </message>
     <message>
         <source>less feed, so less food for the plants</source>
@@ -9074,12 +9398,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">nawala bilang gas mula sa batch</translation>
     </message>
     <message>
-        <source>lost as gas: {elements}</source>
-        <translation type="unfinished">nawala bilang gas: {elements}</translation>
-    </message>
-    <message>
         <source>lost share</source>
         <translation type="unfinished">bahaging nawawala</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation type="unfinished">lote</translation>
     </message>
     <message>
         <source>lot 1 day old</source>
@@ -9092,6 +9416,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>lot {years} years old</source>
         <translation type="unfinished">lot na {years} taon na</translation>
+    </message>
+    <message>
+        <source>lots more with room</source>
+        <translation type="unfinished">mas marami pa, may lugar</translation>
     </message>
     <message>
         <source>low</source>
@@ -9119,7 +9447,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>m2 a plant</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">m² bawat halaman</translation>
     </message>
     <message>
         <source>made for fish of {a} to {b} g, eaten by fish of {c} to {d} g</source>
@@ -9179,11 +9507,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>meal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kain</translation>
     </message>
     <message>
         <source>meals</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga kain</translation>
     </message>
     <message>
         <source>mean</source>
@@ -9220,6 +9548,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>median of (later - earlier) / days × 7 over all pairs of readings</source>
         <translation type="unfinished">median ng (huli - una) / araw × 7 sa lahat ng pares ng suri</translation>
+    </message>
+    <message>
+        <source>meets</source>
+        <translation type="unfinished">nakaaabot</translation>
+    </message>
+    <message>
+        <source>meets what is wanted</source>
+        <translation type="unfinished">nakaaabot sa gusto</translation>
     </message>
     <message>
         <source>menu {title}</source>
@@ -9270,6 +9606,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">higit ang nakatanim kaysa sa kaya ng isda: {fed} g/m²/araw ang pinapakain, {low} hanggang {high} ang karaniwan</translation>
     </message>
     <message>
+        <source>most any plan can be worth</source>
+        <translation type="unfinished">pinakamataas na halaga ng alinmang plano</translation>
+    </message>
+    <message>
         <source>most area fed</source>
         <translation type="unfinished">pinakamalawak na napapakain</translation>
     </message>
@@ -9291,7 +9631,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>net pots to order</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">net pot na oorderin</translation>
     </message>
     <message>
         <source>never</source>
@@ -9368,6 +9708,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>no fish are fed in {about}</source>
         <translation type="unfinished">walang pinapakaing isda sa {about}</translation>
+    </message>
+    <message>
+        <source>no fish are harvested then</source>
+        <translation type="unfinished">walang isdang inaani noon</translation>
     </message>
     <message>
         <source>no fish on that day</source>
@@ -9499,7 +9843,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>not over yet: it says only that it lasts longer than so far</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hindi pa tapos: sinasabi lang na mas matagal ito kaysa sa ngayon</translation>
     </message>
     <message>
         <source>not planned</source>
@@ -9539,15 +9883,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>noted by {who}, {when}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">itinala ni {who}, {when}</translation>
     </message>
     <message>
         <source>noted {when}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">itinala {when}</translation>
     </message>
     <message>
         <source>nothing</source>
         <translation type="unfinished">wala</translation>
+    </message>
+    <message>
+        <source>nothing is due then</source>
+        <translation type="unfinished">walang takda noon</translation>
     </message>
     <message>
         <source>nothing is fed</source>
@@ -9564,6 +9912,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>nothing is wanted</source>
         <translation type="unfinished">walang kailangan</translation>
+    </message>
+    <message>
+        <source>nothing stands there on that day</source>
+        <translation type="unfinished">walang nakatayo roon sa araw na iyon</translation>
     </message>
     <message>
         <source>nothing that is sown before is touched</source>
@@ -9599,7 +9951,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>nursery places held</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lugar sa punlaan na hawak</translation>
     </message>
     <message>
         <source>nursery survival share</source>
@@ -9619,7 +9971,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>of the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mula sa katalogo</translation>
     </message>
     <message>
         <source>of the light under the roof, what the layers above let through</source>
@@ -9678,12 +10030,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">isang beses</translation>
     </message>
     <message>
+        <source>one for each of them</source>
+        <translation type="unfinished">isa para sa bawat isa</translation>
+    </message>
+    <message>
         <source>one less feed now over feed before, in percent</source>
         <translation type="unfinished">isa, bawas ang pakain ngayon na hinati sa pakain dati, sa porsiyento</translation>
     </message>
     <message>
         <source>one less the lowest week over what was usual before</source>
         <translation type="unfinished">isa, bawas ang pinakamababang linggo na hinati sa dati</translation>
+    </message>
+    <message>
+        <source>one lot fewer costs</source>
+        <translation type="unfinished">halaga ng isang lote na bawas</translation>
+    </message>
+    <message>
+        <source>one lot more costs</source>
+        <translation type="unfinished">halaga ng isang lote na dagdag</translation>
     </message>
     <message>
         <source>optimum</source>
@@ -9891,31 +10255,35 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>placed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nailagay</translation>
     </message>
     <message>
         <source>places</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga lugar</translation>
     </message>
     <message>
         <source>places free</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bakanteng lugar</translation>
     </message>
     <message>
         <source>places held</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lugar na hawak</translation>
     </message>
     <message>
         <source>places held by a batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lugar na hawak ng isang batch</translation>
     </message>
     <message>
         <source>places of a batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga lugar ng isang batch</translation>
     </message>
     <message>
         <source>places of a bed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga lugar ng isang kama</translation>
+    </message>
+    <message>
+        <source>places, times the area of one in this bed</source>
+        <translation type="unfinished">mga lugar na minultiplika sa lawak ng isa sa kamang ito</translation>
     </message>
     <message>
         <source>plain</source>
@@ -9931,7 +10299,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>planned days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">araw sa plano</translation>
     </message>
     <message>
         <source>planted</source>
@@ -9958,12 +10326,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kulang sa pagkain ang halaman</translation>
     </message>
     <message>
+        <source>plants in the bed</source>
+        <translation type="unfinished">halaman sa kama</translation>
+    </message>
+    <message>
         <source>plants lack {grams} g</source>
         <translation type="unfinished">kulang ng {grams} g ang halaman</translation>
     </message>
     <message>
         <source>plants of a batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">halaman ng isang batch</translation>
     </message>
     <message>
         <source>plants so that no week lacks and later ones are not over, evened by least squares</source>
@@ -9971,11 +10343,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>plants sown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">halamang inihasik</translation>
     </message>
     <message>
         <source>plants that live</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">halamang nabubuhay</translation>
+    </message>
+    <message>
+        <source>plants that live in the bed, in whole plants</source>
+        <translation type="unfinished">halamang nabubuhay sa kama, sa buong halaman</translation>
     </message>
     <message>
         <source>plants that live in the bed, in whole plants, times the share that the day has</source>
@@ -10015,7 +10391,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>plants without place</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">halamang walang lugar</translation>
     </message>
     <message>
         <source>plants, times dry mass formed in the week, times content</source>
@@ -10027,7 +10403,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>plugs to order</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">plug na oorderin</translation>
     </message>
     <message>
         <source>potassium</source>
@@ -10092,6 +10468,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>purged for {days} days before the harvest on {harvest}</source>
         <translation type="unfinished">nilinis ang bituka nang {days} araw bago ang ani sa {harvest}</translation>
+    </message>
+    <message>
+        <source>quicker than by the book</source>
+        <translation type="unfinished">mas mabilis kaysa sa aklat</translation>
     </message>
     <message>
         <source>raft</source>
@@ -10199,7 +10579,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>robust spread</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">matatag na kalat</translation>
     </message>
     <message>
         <source>room share</source>
@@ -10239,11 +10619,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>scoop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">takal</translation>
     </message>
     <message>
         <source>scoops of a meal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">takal bawat kain</translation>
     </message>
     <message>
         <source>seed lot</source>
@@ -10283,15 +10663,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>seeds of some weeks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binhi ng ilang linggo</translation>
     </message>
     <message>
         <source>seeds to order</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binhing oorderin</translation>
     </message>
     <message>
         <source>seen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nakita</translation>
     </message>
     <message>
         <source>share of base</source>
@@ -10342,6 +10722,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bahagi ng laki</translation>
     </message>
     <message>
+        <source>slowed most by: {cause}</source>
+        <translation type="unfinished">pinakanagpabagal: {cause}</translation>
+    </message>
+    <message>
         <source>so many of all draws lie below it</source>
         <translation type="unfinished">ganito karami sa lahat ng bunot ang mas mababa rito</translation>
     </message>
@@ -10380,6 +10764,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>sowing</source>
         <translation type="unfinished">paghasik</translation>
+    </message>
+    <message>
+        <source>sowings of the plan</source>
+        <translation type="unfinished">mga hasik ng plano</translation>
     </message>
     <message>
         <source>sown {day}</source>
@@ -10428,6 +10816,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>standard error of a share that was counted in so many draws</source>
         <translation type="unfinished">standard error ng bahaging binilang sa ganito karaming bunot</translation>
+    </message>
+    <message>
+        <source>standing already</source>
+        <translation type="unfinished">nakatayo na</translation>
     </message>
     <message>
         <source>stands alone: repeat the test before acting on it</source>
@@ -10590,6 +10982,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">suriin muna ang tubig</translation>
     </message>
     <message>
+        <source>tested share</source>
+        <translation type="unfinished">nasubok na bahagi</translation>
+    </message>
+    <message>
         <source>tests, additions and the bands values should keep to, for each loop</source>
         <translation type="unfinished">mga suri, dagdag at ang mga bandang dapat panatilihin, sa bawat loop</translation>
     </message>
@@ -10619,7 +11015,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the act changed nothing in the plan besides</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">walang ibang binago ang kilos sa plano</translation>
     </message>
     <message>
         <source>the amount with a share in reserve</source>
@@ -10655,11 +11051,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the book's share, times the ratio of seen to book, drawn toward 1 by the book's weight; at most all</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bahagi ng aklat na minultiplika sa ratio ng nakita sa aklat, hinila patungong 1 ng timbang ng aklat; hanggang lahat</translation>
     </message>
     <message>
         <source>the book's value, times the ratio of seen to planned, drawn to 1 by the book's weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">halaga ng aklat na minultiplika sa ratio ng nakita sa plano, hinila patungong 1 ng timbang ng aklat</translation>
     </message>
     <message>
         <source>the circuit has too little to spare</source>
@@ -10710,6 +11106,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ang buong bukid</translation>
     </message>
     <message>
+        <source>the farm has no nursery</source>
+        <translation type="unfinished">walang punlaan ang farm</translation>
+    </message>
+    <message>
         <source>the feed carries it in some months only</source>
         <translation type="unfinished">kaya lang ng pakain sa ilang buwan</translation>
     </message>
@@ -10731,7 +11131,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the feed that is made for fish of this weight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ang pakaing para sa isdang ganito ang bigat</translation>
     </message>
     <message>
         <source>the filter has too little surface</source>
@@ -10891,7 +11291,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the same act changed: {things}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binago rin ng kilos na ito: {things}</translation>
     </message>
     <message>
         <source>the search ended within {share} % of what no plan can go beyond</source>
@@ -10995,7 +11395,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>times</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">beses</translation>
     </message>
     <message>
         <source>times an hour</source>
@@ -11003,7 +11403,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>to buy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bibilhin</translation>
     </message>
     <message>
         <source>to come</source>
@@ -11062,6 +11462,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">tray</translation>
     </message>
     <message>
+        <source>trays</source>
+        <translation type="unfinished">mga tray</translation>
+    </message>
+    <message>
         <source>trend only since the calibration of {day}</source>
         <translation type="unfinished">trend mula lamang sa calibration noong {day}</translation>
     </message>
@@ -11098,12 +11502,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi alam: {count} presyo ang kulang</translation>
     </message>
     <message>
+        <source>unless base is given</source>
+        <translation type="unfinished">kung walang ibibigay na base</translation>
+    </message>
+    <message>
         <source>until {on}</source>
         <translation type="unfinished">hanggang {on}</translation>
     </message>
     <message>
         <source>used before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nagamit na dati</translation>
     </message>
     <message>
         <source>usual</source>
@@ -11128,6 +11536,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>wanted beyond supply</source>
         <translation type="unfinished">kailangan na lampas sa supply</translation>
+    </message>
+    <message>
+        <source>wanted plants</source>
+        <translation type="unfinished">halamang gusto</translation>
     </message>
     <message>
         <source>wanted {span}</source>
@@ -11162,8 +11574,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">tubig ng loop na minultiplika sa karaniwang bahagi bawat araw</translation>
     </message>
     <message>
-        <source>water of {warmth} holds {most}</source>
-        <translation type="unfinished">ang tubig na {warmth} ay naglalaman ng hanggang {most}</translation>
+        <source>water of {warmth}</source>
+        <translation type="unfinished">tubig na {warmth}</translation>
     </message>
     <message>
         <source>water temperature</source>
@@ -11199,7 +11611,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>weighed ratios</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga tinimbang na ratio</translation>
     </message>
     <message>
         <source>weighing fish, beside what the plan says they weigh</source>
@@ -11227,7 +11639,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>weight of a fish that the feed is for</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bigat ng isdang para sa pakain</translation>
     </message>
     <message>
         <source>weight of one fish when it is stocked</source>
@@ -11243,15 +11655,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>weights</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga timbang</translation>
     </message>
     <message>
-        <source>went in: {elements}</source>
-        <translation type="unfinished">pumasok: {elements}</translation>
+        <source>went in</source>
+        <translation type="unfinished">pumasok</translation>
     </message>
     <message>
         <source>what a dose brings</source>
         <translation type="unfinished">dala ng isang dosis</translation>
+    </message>
+    <message>
+        <source>what a plant gives, at the size it reaches</source>
+        <translation type="unfinished">bigay ng isang halaman, sa laki na naaabot nito</translation>
     </message>
     <message>
         <source>what alkalinity and base given show from {first} to {last}</source>
@@ -11279,7 +11695,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>what is harvested, times the share that can be sold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inani na minultiplika sa bahaging maibebenta</translation>
     </message>
     <message>
         <source>what is looked after every how many weeks, for the wall</source>
@@ -11324,6 +11740,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>what no plan can go beyond, proven from the prices of what is scarce</source>
         <translation type="unfinished">ang hindi malalampasan ng anumang plano, napatunayan sa presyo ng kapos</translation>
+    </message>
+    <message>
+        <source>what one plant gives</source>
+        <translation type="unfinished">bigay ng isang halaman</translation>
     </message>
     <message>
         <source>what packet or book says, taken for so many seeds, and what came up of those counted</source>
@@ -11383,7 +11803,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>what was counted, less what is used before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ang nabilang, bawas ang nagagamit bago nito</translation>
     </message>
     <message>
         <source>what was gathered, times what rots free by then, less gas, as much as goes back</source>
@@ -11399,7 +11819,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>what was seen, over what the book says</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ang nakita na hinati sa sabi ng aklat</translation>
     </message>
     <message>
         <source>what was taken out, how it is kept, when and where it goes back</source>
@@ -11442,12 +11862,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">araw ng palugit</translation>
     </message>
     <message>
-        <source>with gravel ({gravel}): {verdict}</source>
-        <translation type="unfinished">kasama ang graba ({gravel}): {verdict}</translation>
-    </message>
-    <message>
         <source>with it {share}</source>
         <translation type="unfinished">kasama ito {share}</translation>
+    </message>
+    <message>
+        <source>with it: {verdict}</source>
+        <translation type="unfinished">kasama ito: {verdict}</translation>
     </message>
     <message>
         <source>with what stands already</source>
@@ -11482,6 +11902,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">halaga ng mga target</translation>
     </message>
     <message>
+        <source>worth of the plan</source>
+        <translation type="unfinished">halaga ng plano</translation>
+    </message>
+    <message>
+        <source>worth of the rhythm by hand</source>
+        <translation type="unfinished">halaga ng manu-manong ritmo</translation>
+    </message>
+    <message>
         <source>wrong</source>
         <translation type="unfinished">mali</translation>
     </message>
@@ -11507,7 +11935,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>yield of a plant</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ani ng isang halaman</translation>
     </message>
     <message>
         <source>your own rule as calendars write it, such as FREQ=MONTHLY;BYDAY=1TH</source>
@@ -11588,6 +12016,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{batch}: {short} places too few in {bed} ({needed} needed, {free} free), tightest on {day}.</source>
         <translation type="unfinished">{batch}: kulang ng {short} puwesto sa {bed} ({needed} kailangan, {free} bakante), pinakamasikip sa {day}.</translation>
+    </message>
+    <message>
+        <source>{bed} gets {share} of the light under the roof</source>
+        <translation type="unfinished">{share} ng liwanag sa ilalim ng bubong ang nakukuha ng {bed}</translation>
     </message>
     <message>
         <source>{bed} has no number {unit}.</source>
@@ -12106,8 +12538,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{many} pa</translation>
     </message>
     <message>
+        <source>{many} numbers</source>
+        <translation type="unfinished">{many} bilang</translation>
+    </message>
+    <message>
         <source>{many} of {seeds} seeds</source>
         <translation type="unfinished">{many} sa {seeds} binhi</translation>
+    </message>
+    <message>
+        <source>{many} places are held by two batches at once</source>
+        <translation type="unfinished">{many} lugar ang sabay na hawak ng dalawang batch</translation>
     </message>
     <message>
         <source>{many} plants</source>
@@ -12304,6 +12744,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{percent} % ± {spread}</translation>
     </message>
     <message>
+        <source>{phase} places, held until the day before {until}</source>
+        <translation type="unfinished">mga lugar sa {phase}, hawak hanggang isang araw bago {until}</translation>
+    </message>
+    <message>
         <source>{plants} plants</source>
         <translation type="unfinished">{plants} halaman</translation>
     </message>
@@ -12474,6 +12918,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{week}: {many} plants short</source>
         <translation type="unfinished">{week}: kulang ng {many} halaman</translation>
+    </message>
+    <message>
+        <source>{what}, where it goes</source>
+        <translation type="unfinished">{what}, kung saan pupunta</translation>
     </message>
     <message>
         <source>{what}: “{given}” is no price; give a number from 0 to 1000000.</source>

@@ -57,7 +57,8 @@ def test_that_a_chosen_batch_gets_its_own_labels(qtbot, window, tmp_path):
     window.workspace.choose(batch.id)
     dialog = opened(window, "paper.labels")
     assert dialog.wishes.wish().codes == (batch.code,)
-    dialog.write_pdf(str(tmp_path / "one.pdf"))
+    with qtbot.waitSignal(dialog.printed):
+        dialog.write_pdf(str(tmp_path / "one.pdf"))
     found = set(re.findall(r"[A-Z]{3}-\d\dW\d\d-[A-Z]+", texts_of(tmp_path / "one.pdf")))
     assert found == {batch.code}
 
@@ -74,7 +75,8 @@ def test_that_a_sheet_of_labels_is_typed_and_remembered(qtbot, window, tmp_path)
     wish = form.wish()
     assert (wish.grid, wish.start, wish.shift_mm) == (GRID, 4, (0.5, 0.0))
     (dialog,) = window.findChildren(PreviewDialog)
-    dialog.write_pdf(str(tmp_path / "tags.pdf"))
+    with qtbot.waitSignal(dialog.printed):
+        dialog.write_pdf(str(tmp_path / "tags.pdf"))
     assert window.memory.get(settings.RAFT_SHEET) == "2x5 85x50 20x20 0x0"
     assert window.memory.get(settings.LABEL_SHIFT) == "0.5x0"
     assert window.memory.get(settings.TRAY_SHEET) == ""
@@ -103,7 +105,8 @@ def test_that_the_calibration_page_is_shown_for_the_same_sheet(qtbot, window, tm
     dialog = opened(window, "paper.labels")
     choose(dialog.wishes.what, "calibration")
     assert len(dialog.pages) == 2
-    dialog.write_pdf(str(tmp_path / "set.pdf"))
+    with qtbot.waitSignal(dialog.printed):
+        dialog.write_pdf(str(tmp_path / "set.pdf"))
     assert "100 mm" in texts_of(tmp_path / "set.pdf")
 
 
@@ -124,7 +127,8 @@ def test_that_a_trace_begins_with_the_chosen_batch_and_leads_to_any_other(qtbot,
     line.selectAll()
     QTest.keyClicks(line, second.code.lower())
     QTest.keyClick(line, Qt.Key.Key_Return)
-    dialog.write_pdf(str(tmp_path / "trace.pdf"))
+    with qtbot.waitSignal(dialog.printed):
+        dialog.write_pdf(str(tmp_path / "trace.pdf"))
     assert second.code in texts_of(tmp_path / "trace.pdf")
 
 

@@ -5,6 +5,7 @@ import re
 import subprocess
 from datetime import date
 from pathlib import Path
+from threading import Event
 
 import pytest
 from PySide6.QtCore import Qt
@@ -16,7 +17,7 @@ from planner.desk import settings
 from planner.desk.print_form import DocumentChoice, FormNeeds, PrintWish
 from planner.desk.printing import MOST_SHOWN, PrintDialog, PrintNeeds
 from planner.desk.theme import LIGHT
-from planner.paper.errors import PaperError
+from planner.paper.errors import GivenUpError, PaperError
 from planner.paper.registry import DOCUMENTS
 from tests.desk.helpers import TODAY, nameless_controls, put_away
 
@@ -30,6 +31,8 @@ class FakeSheets:
     wish: PrintWish
     trouble: Exception | None = None
     written: list = dataclasses.field(default_factory=list)
+    tidied: list = dataclasses.field(default_factory=list)
+    endless: bool = False
 
     @property
     def count(self):
@@ -40,17 +43,22 @@ class FakeSheets:
         picture.fill(QColor("white"))
         return (picture,) * min(self.count, most)
 
-    def write_pdf(self, path: Path):
-        if self.trouble is not None:
-            raise self.trouble
-        self.written.append(path)
-        return 2
+    def writing(self, path: Path):
+        yield from self._going(path)
 
-    def paint(self, device):
+    def painting(self, device):
+        yield from self._going(device)
+
+    def _going(self, where):
         if self.trouble is not None:
             raise self.trouble
-        self.written.append(device)
-        return 2
+        try:
+            yield 1
+            while self.endless:
+                yield 1
+            self.written.append(where)
+        finally:
+            self.tidied.append(where)
 
 
 @pytest.fixture
@@ -60,7 +68,7 @@ def made():
 
 @pytest.fixture
 def dialog(qtbot, made, tmp_path):
-    def make(wish):
+    def make(wish, stopped):
         made.append(FakeSheets(wish))
         return made[-1]
 
@@ -157,10 +165,11 @@ def test_that_a_file_is_written_and_told(qtbot, dialog, made, tmp_path):
     chooser.reject()
 
 
-def test_that_a_file_that_cannot_be_written_is_told_and_the_dialog_stays(dialog, made, tmp_path):
+def test_that_a_file_that_cannot_be_written_is_told_and_the_dialog_stays(qtbot, dialog, made, tmp_path):
     made[-1].trouble = PaperError("The folder is read-only.")
     dialog.write_pdf(str(tmp_path / "c.pdf"))
-    assert "read-only" in dialog.count.text()
+    qtbot.waitUntil(lambda: "read-only" in dialog.count.text())
+    assert dialog.pdf.isEnabled()
     assert dialog.isVisible()
 
 
@@ -172,13 +181,62 @@ def test_that_pages_are_sent_to_the_printer_that_was_chosen(qtbot, dialog, made)
     assert "sent to the printer" in told.args[1]
 
 
-def test_that_a_printer_that_takes_no_page_is_told_with_what_to_do(dialog, made):
+def test_that_a_printer_that_takes_no_page_is_told_with_what_to_do(qtbot, dialog, made):
     made[-1].trouble = PaperError("Page 2 was not taken.")
     dialog._printer = QPrinter()
     dialog.print_pages()
-    assert "Page 2 was not taken." in dialog.count.text()
+    qtbot.waitUntil(lambda: "Page 2 was not taken." in dialog.count.text())
     assert "save as PDF" in dialog.count.text()
     assert dialog.isVisible()
+
+
+def test_that_a_file_is_written_page_by_page_and_stopped_without_a_trace(qtbot, dialog, made, tmp_path):
+    made[-1].endless = True
+    dialog.write_pdf(str(tmp_path / "c.pdf"))
+    qtbot.waitUntil(dialog.working.isVisible)
+    assert dialog.working.words.text() == "Writing the file…"
+    assert (dialog.working.bar.value(), dialog.working.bar.maximum()) == (1, 2)
+    assert not dialog.pdf.isEnabled()
+    assert not dialog.form.isEnabled()
+    qtbot.mouseClick(dialog.working.stop, Qt.MouseButton.LeftButton)
+    assert made[-1].tidied == [tmp_path / "c.pdf"]
+    assert made[-1].written == []
+    assert dialog.count.text() == "Stopped: nothing was kept."
+    assert dialog.pdf.isEnabled()
+    assert dialog.form.isEnabled()
+
+
+def test_that_closing_stops_what_is_being_printed(qtbot, dialog, made):
+    made[-1].endless = True
+    dialog._printer = QPrinter()
+    dialog.print_pages()
+    qtbot.waitUntil(dialog.working.isVisible)
+    dialog.reject()
+    assert made[-1].tidied == [dialog._printer]
+
+
+def test_that_pages_which_take_long_to_set_are_waited_for_and_can_be_given_up(qtbot, dialog):
+    go_on, given_up = Event(), Event()
+
+    def make(wish, stopped):
+        while not go_on.wait(0.01):
+            if stopped.is_set():
+                given_up.set()
+                raise GivenUpError
+        return FakeSheets(wish)
+
+    dialog._needs = dataclasses.replace(dialog._needs, make=make)
+    dialog.show_pages()
+    assert dialog.working.isVisible()
+    assert not dialog.pdf.isEnabled()
+    qtbot.mouseClick(dialog.working.stop, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(given_up.is_set)
+    assert dialog.count.text().startswith("The pages are not set.")
+    dialog.show_pages()
+    go_on.set()
+    qtbot.waitUntil(lambda: dialog.count.text().startswith("2 pages"))
+    assert not dialog.working.isVisible()
+    assert dialog.pdf.isEnabled()
 
 
 def test_that_every_control_has_a_spoken_name(dialog):
@@ -190,13 +248,14 @@ def test_that_the_real_calendar_becomes_a_pdf_from_the_menu(qtbot, window, tmp_p
     (dialog,) = window.findChildren(PrintDialog)
     assert len(dialog.pages) >= 1
     target = tmp_path / "calendar.pdf"
-    dialog.write_pdf(str(target))
+    with qtbot.waitSignal(dialog.printed):
+        dialog.write_pdf(str(target))
     assert target.read_bytes().startswith(b"%PDF")
     assert "calendar.pdf" in window.messages.words
     assert window.memory.get(settings.CALENDAR_WEEKS) == 8
 
 
-def test_that_every_document_there_is_can_be_looked_at_in_the_window(window):
+def test_that_every_document_there_is_can_be_looked_at_in_the_window(qtbot, window):
     window.menus.actions["farm.print"].trigger()
     (dialog,) = window.findChildren(PrintDialog)
     listed = dialog.form.documents
@@ -204,18 +263,21 @@ def test_that_every_document_there_is_can_be_looked_at_in_the_window(window):
     assert keys == [*(each.key for each in DOCUMENTS), "tray-labels", "raft-tags"]
     for row in range(listed.count()):
         listed.setCurrentRow(row)
+        qtbot.waitUntil(lambda: dialog._sheets is not None)
         assert dialog.pages, listed.item(row).text()
         assert dialog.count.text().startswith(f"{dialog._sheets.count} page")
     dialog.reject()
 
 
 @pytest.mark.parametrize("key", ["season-plan", "bed-map"])
-def test_that_the_pages_shown_are_the_pages_in_the_file(window, tmp_path, key):
+def test_that_the_pages_shown_are_the_pages_in_the_file(qtbot, window, tmp_path, key):
     window.menus.actions["farm.print"].trigger()
     (dialog,) = window.findChildren(PrintDialog)
     dialog.form.documents.setCurrentRow([each.key for each in DOCUMENTS].index(key))
+    qtbot.waitUntil(lambda: dialog._sheets is not None)
     sheets, shown = dialog._sheets, len(dialog.pages)
-    dialog.write_pdf(str(tmp_path / "sheet.pdf"))
+    with qtbot.waitSignal(dialog.printed):
+        dialog.write_pdf(str(tmp_path / "sheet.pdf"))
     written = subprocess.run(
         ["pdfinfo", tmp_path / "sheet.pdf"], capture_output=True, text=True, check=True
     ).stdout

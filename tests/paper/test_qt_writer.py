@@ -5,15 +5,23 @@ import subprocess
 import sys
 import unicodedata
 from collections.abc import Sequence
-from pathlib import Path
 
 import pytest
 from PySide6.QtGui import QColor
 
 from planner.paper import qt_writer
+from planner.paper.errors import GivenUpError
 from planner.paper.marks import Page, Words
 from planner.paper.measure import Face, width_mm
-from planner.paper.qt_writer import PaperError, QtFontMetrics, laid_out, page_images, paint_report, write_pdf
+from planner.paper.qt_writer import (
+    PaperError,
+    QtFontMetrics,
+    laid_out,
+    page_images,
+    paint_report,
+    write_pdf,
+    writing_steps,
+)
 from planner.paper.style import A3, A4, INK_SAVING_STYLE, LETTER, PAPERS, STYLE, TABLOID
 from tests.paper.helpers import (
     ARABIC,
@@ -203,9 +211,10 @@ def test_that_a_sheet_that_fails_leaves_the_old_one_and_no_rest(qapp, tmp_path, 
     before = path.read_bytes()
 
     def fail(*_arguments, **_how):
+        yield 1
         raise PaperError("Page 2 of 3 was not taken by the printer.")
 
-    monkeypatch.setattr(qt_writer, "paint_pages", fail)
+    monkeypatch.setattr(qt_writer, "painting_steps", fail)
     with pytest.raises(PaperError, match="Page 2 of 3"):
         write_pdf(calendar_of(sown_farm(3)), path, A4)
     assert path.read_bytes() == before
@@ -215,11 +224,12 @@ def test_that_a_sheet_that_fails_leaves_the_old_one_and_no_rest(qapp, tmp_path, 
 def test_that_a_file_cut_short_is_never_put_in_place(qapp, tmp_path, monkeypatch):
     path = tmp_path / "sheet.pdf"
 
-    def half(_pages: Sequence[Page], beside: Path, *_rest, **_names):
-        beside.write_bytes(b"%PDF-1.4 half")
-        return 1
+    def half(_pages: Sequence[Page], _writer, _paper):
+        (part,) = tmp_path.iterdir()
+        part.write_bytes(b"%PDF-1.4 half")
+        yield 1
 
-    monkeypatch.setattr(qt_writer, "_write", half)
+    monkeypatch.setattr(qt_writer, "painting_steps", half)
     with pytest.raises(PaperError, match="to its end"):
         write_pdf(calendar_of(bare_farm()), path, A4)
     assert list(tmp_path.iterdir()) == []
@@ -266,3 +276,20 @@ def test_that_the_narrow_cut_is_narrower_and_bold_is_wider(qapp):
     wide = {face: metrics.width_em("Leaf lettuce", face) for face in Face}
     assert wide[Face.NARROW] < wide[Face.REGULAR] < wide[Face.BOLD]
     assert wide[Face.NARROW] < wide[Face.NARROW_BOLD] < wide[Face.BOLD]
+
+
+def test_that_a_file_broken_off_leaves_nothing_and_what_was_there_stays(qapp, tmp_path):
+    pages = laid_out(calendar_of(sown_farm(60, weeks=20), weeks=20), A4.turned(landscape=True))
+    target = tmp_path / "sheet.pdf"
+    target.write_bytes(b"older")
+    steps = writing_steps(pages, target, A4.turned(landscape=True), title="x", author="y")
+    assert next(steps) == 1
+    steps.close()
+    assert [each.name for each in tmp_path.iterdir()] == ["sheet.pdf"]
+    assert target.read_bytes() == b"older"
+
+
+def test_that_pages_wanted_no_longer_are_not_set_to_their_end(qapp):
+    report = calendar_of(sown_farm(60, weeks=20), weeks=20)
+    with pytest.raises(GivenUpError):
+        laid_out(report, A4.turned(landscape=True), stopped=lambda: True)

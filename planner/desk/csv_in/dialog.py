@@ -6,12 +6,15 @@ files or of how rows are read.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from functools import partial
+from threading import Event
 from typing import Final
 
 from PySide6.QtCore import QLocale, QSize, Qt
 from PySide6.QtWidgets import (
     QAbstractItemView,
+    QApplication,
     QCheckBox,
     QComboBox,
     QDialog,
@@ -28,7 +31,8 @@ from PySide6.QtWidgets import (
 )
 
 from planner.desk.csv_in.values import BATCHES, READINGS, TableLike, TableLook, TableWish
-from planner.desk.plan.kit import Beside, Scrolling, show_headings
+from planner.desk.jobs import Job
+from planner.desk.plan.kit import Beside, Scrolling, Working, show_headings
 from planner.desk.rows import Column, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -36,6 +40,8 @@ from planner.farm.changes import ChangeSet
 
 _NOTHING: Final = ""
 _SHARE_OF_SCREEN: Final = 0.9
+_AT_ONCE_MS: Final = 250
+"""What is looked at within so many milliseconds is shown without a word of waiting."""
 _HEADING_LETTERS: Final = 22
 _TIP_LETTERS: Final = 300
 _SHARES: Final = (2, 4)
@@ -118,6 +124,7 @@ class TableDialog(QDialog):
         self.setWindowTitle(tr("Bring in a table"))
         self._table, self._act, self._theme = table, act, theme
         self.found = TableLook()
+        self._job: Job | None = None
         self._make_wishes()
         self._make_faults()
         self._on_what()
@@ -175,6 +182,9 @@ class TableDialog(QDialog):
         view.verticalHeader().hide()
         view.verticalHeader().setDefaultSectionSize(self._theme.metrics.row)
         view.horizontalHeader().setStretchLastSection(True)
+        self.working = Working(self._theme, self)
+        self.working.stopped.connect(self._give_up)
+        self.finished.connect(self._give_up)
         self.only_good = QCheckBox(tr("Bring in the good rows and leave these out"), self)
         self.only_good.toggled.connect(self._show_found)
 
@@ -204,6 +214,7 @@ class TableDialog(QDialog):
         right = QVBoxLayout(pane)
         right.setContentsMargins(metrics.gap, 0, 0, 0)
         right.addWidget(self.said)
+        right.addWidget(self.working)
         right.addWidget(self.faults, 1)
         right.addWidget(self.only_good)
         both = Beside(self._theme, self)
@@ -258,7 +269,47 @@ class TableDialog(QDialog):
             is_reading = self.what.currentData() == READINGS
             units = self._table.units_of(role) if is_reading else ()
             column.offer_units(units, self._table.unit_said(column.heading, role) if units else _NOTHING)
-        self.found = self._table.look(self.wish)
+        self._give_up()
+        self.found = TableLook()
+        self.go.setEnabled(False)
+        job = self._job = Job(partial(_looked, self._table, self.wish), "table", self)
+        job.told.connect(self._on_step)
+        job.settle(_AT_ONCE_MS)
+        if self._job is job:
+            self.model.set_rows(())
+            self.only_good.hide()
+            self.said.clear()
+            self._show_step(0)
+
+    def _show_step(self, rows: int) -> None:
+        self.working.show_step(tr("Looking at the rows…"), done=rows, total=self._table.rows)
+
+    def _on_step(self, step: int | TableLook) -> None:
+        if isinstance(step, int):
+            self._show_step(step)
+        else:
+            self._end_job()
+            self._take(step)
+
+    def _end_job(self) -> None:
+        job, self._job = self._job, None
+        self.working.hide()
+        if job is not None:
+            job.deleteLater()
+
+    def _give_up(self, *_anything: object) -> None:
+        """Give up looking at the rows."""
+        if self._job is not None:
+            self._job.stop()
+            self._job = None
+            self.working.hide()
+            self.said.setText(
+                tr("The rows were not looked at to the end. Change what a column is, or cancel.")
+            )
+
+    def _take(self, found: TableLook) -> None:
+        """Show what would come in."""
+        self.found = found
         self.model.set_rows(
             tuple(
                 Row(id=str(at), texts=(str(line), column, reason), sort=(line, column, reason))
@@ -275,8 +326,26 @@ class TableDialog(QDialog):
         self.go.setEnabled(not found.trouble and found.count > 0 and free)
 
     def _on_go(self) -> None:
-        if self.found.change_set is not None and self._act(self.found.change_set):
+        if self.found.change_set is None:
+            return
+        self.said.setText(tr("Bringing in {count}…", count=self.found.count))
+        self.said.repaint()
+        QApplication.setOverrideCursor(Qt.CursorShape.WaitCursor)
+        try:
+            taken = self._act(self.found.change_set)
+        finally:
+            QApplication.restoreOverrideCursor()
+        self._show_found()
+        if taken:
             self.accept()
+
+
+def _looked(table: TableLike, wish: TableWish, stopped: Event) -> Iterator[int | TableLook]:
+    """Yield how many rows are looked at, and at the end what would come in."""
+    for step in table.look_steps(wish):
+        if stopped.is_set():
+            return
+        yield step
 
 
 def _shortened(heading: str, letters: int = _HEADING_LETTERS) -> str:

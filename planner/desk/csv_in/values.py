@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Protocol
 
@@ -67,5 +67,5 @@ class TableLike(Protocol):
     def unit_said(self, heading: str, role: str) -> str:
         """Return the unit a heading says in brackets, nothing when it says none that is known."""
 
-    def look(self, wish: TableWish) -> TableLook:
-        """Return what would come in."""
+    def look_steps(self, wish: TableWish) -> Iterator[int | TableLook]:
+        """Yield now and then how many rows are read, and at the end what would come in."""

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import date
+from threading import Event
 from typing import TYPE_CHECKING, Any, Final
 
 from PySide6.QtCore import QObject, Signal
@@ -20,7 +21,7 @@ from planner.desk.outlook import Outlook
 from planner.desk.printing import PreviewDialog, PreviewNeeds
 from planner.desk.say import tr
 from planner.desk.services import WorkspaceNeeds
-from planner.desk.sheets import LONGEST_WEEKS, Sheets, paper_named, report_sheets
+from planner.desk.sheets import LONGEST_WEEKS, Sheets, load_type, paper_named, report_sheets
 from planner.farm.crops import Batch
 from planner.paper.documents.ask import Ask
 from planner.paper.errors import PaperError
@@ -80,9 +81,10 @@ class LabelAsking(QObject):
         self._dialog(tr("Trace"), self._trace, form).printed.connect(self._on_printed)
 
     def _dialog(
-        self, title: str, make: Callable[[Any], Sheets], form: LabelForm | TraceForm
+        self, title: str, make: Callable[[Any, Event], Sheets], form: LabelForm | TraceForm
     ) -> PreviewDialog:
         needs = PreviewNeeds(title=title, make=make, troubles=_TROUBLES, folder=self._needs.home)
+        load_type()
         dialog = PreviewDialog(needs, form, self._needs.theme, self._window)
         dialog.finished.connect(self.deleteLater)
         dialog.open()
@@ -97,7 +99,7 @@ class LabelAsking(QObject):
         except GridError:
             return 0.0, 0.0
 
-    def _labels(self, wish: LabelWish) -> Sheets:
+    def _labels(self, wish: LabelWish, _stopped: Event) -> Sheets:
         return label_wish_pages(
             wish,
             Ask(
@@ -110,7 +112,7 @@ class LabelAsking(QObject):
             ),
         )
 
-    def _trace(self, wish: TraceWish) -> Sheets:
+    def _trace(self, wish: TraceWish, _stopped: Event) -> Sheets:
         farm = self._outlook.farm
         try:
             trace = trace_of(farm, self._outlook.forecast, wish.code)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import Any, Final
@@ -24,7 +24,7 @@ from planner.store.csv_in.cells import (
 )
 from planner.store.csv_in.cells import shown as quoted
 from planner.store.csv_in.readings import IGNORE, MappingError, RowFault, parted_heading
-from planner.store.csv_in.sheet import Sheet, SheetRow
+from planner.store.csv_in.sheet import ROWS_A_STEP, Sheet, SheetRow, last_of
 
 CodeGiver = Callable[[str, date], str]
 """Returns a free batch code for a crop's key and a day of sowing."""
@@ -81,14 +81,21 @@ def guessed_fields(headings: Sequence[str]) -> dict[str, str]:
 
 
 def read_batches(sheet: Sheet, wish: BatchWish, farm: Farm) -> ReadBatches:
-    """Return the batches of a table and what is wrong with its rows.
+    """Return the batches of a table and what is wrong with its rows; raises as `batch_steps` does."""
+    return last_of(batch_steps(sheet, wish, farm))
+
+
+def batch_steps(sheet: Sheet, wish: BatchWish, farm: Farm) -> Iterator[int | ReadBatches]:
+    """Yield now and then how many rows are read, and at the end the batches and what is wrong.
 
     Raises `MappingError` for a mapping that cannot be used at all.
     """
     reader = _Reader(sheet, wish, farm)
     made: list[Batch] = []
     faults: list[RowFault] = []
-    for row in sheet.rows:
+    for at, row in enumerate(sheet.rows):
+        if at % ROWS_A_STEP == 0:
+            yield at
         batch, wrong = reader.read(row)
         if row.line in sheet.too_wide:
             wrong.append(
@@ -97,7 +104,7 @@ def read_batches(sheet: Sheet, wish: BatchWish, farm: Farm) -> ReadBatches:
         faults += wrong
         if batch is not None and not wrong:
             made.append(batch)
-    return ReadBatches(batches=tuple(made), faults=tuple(faults))
+    yield ReadBatches(batches=tuple(made), faults=tuple(faults))
 
 
 class _Reader:

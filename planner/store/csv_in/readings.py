@@ -26,7 +26,7 @@ from planner.store.csv_in.cells import (
     number_of,
 )
 from planner.store.csv_in.cells import shown as quoted
-from planner.store.csv_in.sheet import Sheet, SheetRow
+from planner.store.csv_in.sheet import ROWS_A_STEP, Sheet, SheetRow, last_of
 from planner.store.csv_in.units import Unit, unit_named
 
 DATE: Final = "date"
@@ -166,7 +166,18 @@ def read_readings(
     units: Mapping[Quantity, tuple[Unit, ...]],
     known: Sequence[Reading] = (),
 ) -> ReadReadings:
-    """Return the readings of a table and what is wrong with its rows.
+    """Return the readings of a table and what is wrong with its rows; raises as `reading_steps` does."""
+    return last_of(reading_steps(sheet, wish, units=units, known=known))
+
+
+def reading_steps(
+    sheet: Sheet,
+    wish: ReadingWish,
+    *,
+    units: Mapping[Quantity, tuple[Unit, ...]],
+    known: Sequence[Reading] = (),
+) -> Iterator[int | ReadReadings]:
+    """Yield now and then how many rows are read, and at the end the readings and what is wrong.
 
     Raises `MappingError` for a mapping that cannot be used at all: no date, an unknown unit, no meter factor.
     """
@@ -178,7 +189,9 @@ def read_readings(
     there = {_what(reading) for reading in known}
     new: list[Reading] = []
     doubles = 0
-    for row in sheet.rows:
+    for at, row in enumerate(sheet.rows):
+        if at % ROWS_A_STEP == 0:
+            yield at
         made, wrong = reader.read(row)
         faults += wrong
         if wrong or row.line in sheet.too_wide:
@@ -188,7 +201,7 @@ def read_readings(
             if _what(reading) not in there:
                 there.add(_what(reading))
                 new.append(reading)
-    return ReadReadings(readings=tuple(new), faults=tuple(sorted(faults, key=_line)), known=doubles)
+    yield ReadReadings(readings=tuple(new), faults=tuple(sorted(faults, key=_line)), known=doubles)
 
 
 def _line(fault: RowFault) -> int:

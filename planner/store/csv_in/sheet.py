@@ -8,15 +8,20 @@ from __future__ import annotations
 import codecs
 import csv
 import io
+from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Final
+from typing import Final, TypeVar
 
 from planner.farm.cells import unguarded
+
+Read = TypeVar("Read")
 
 MOST_BYTES: Final = 20_000_000
 MOST_ROWS: Final = 100_000
 MOST_COLUMNS: Final = 200
 MOST_CELL: Final = 5_000
+ROWS_A_STEP: Final = 500
+"""After so many rows whoever looks at a table is told how far it is, and may break it off."""
 _SEPARATORS: Final = (",", ";", "\t")
 _SNIFFED_LINES: Final = 20
 _MARKS: Final = (
@@ -68,6 +73,12 @@ def read_sheet(content: bytes) -> Sheet:
         return _sheet(text, separator, encoding)
     except csv.Error as error:
         raise SheetError(f"the file is not written as a table: {error}.") from None
+
+
+def last_of(steps: Iterator[int | Read]) -> Read:
+    """Return what steps lead to in the end; the numbers before it only tell how far they are."""
+    found = [each for each in steps if not isinstance(each, int)]
+    return found[-1]
 
 
 def _decoded(content: bytes) -> tuple[str, str]:

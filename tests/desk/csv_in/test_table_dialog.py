@@ -1,11 +1,16 @@
 """The dialog that brings a table in: guesses, units that are asked for, faults listed, one step."""
 
+from threading import Event
+
 import pytest
+from PySide6.QtCore import Qt
 from shiboken6 import isValid
 
 from planner.bootstrap_csv import TableIn
 from planner.desk.csv_in.dialog import TableDialog
-from planner.desk.theme import ShadeChoice, theme_of
+from planner.desk.csv_in.values import TableLook
+from planner.desk.theme import LIGHT, ShadeChoice, theme_of
+from planner.farm.changes import ChangeSet
 from planner.store.csv_in.sheet import read_sheet
 from tests.desk.helpers import put_away
 
@@ -80,3 +85,77 @@ def test_that_every_control_has_a_spoken_name(shown):
     dialog, _ = shown(GOOD)
     assert all(column.role.accessibleName() and column.unit.accessibleName() for column in dialog.columns)
     assert dialog.faults.accessibleName()
+
+
+class SlowTable:
+    """A table whose rows are looked at only as far as the test lets them be."""
+
+    headings = ("Date", "pH")
+    rows = 1000
+    loops = ("Loop",)
+
+    def __init__(self):
+        self.go_on, self.ended = Event(), Event()
+
+    def choices(self, what):
+        return ()
+
+    def guessed(self, what):
+        return {}
+
+    def units_of(self, role):
+        return ()
+
+    def unit_said(self, heading, role):
+        return ""
+
+    def look_steps(self, wish):
+        try:
+            yield 500
+            while not self.go_on.wait(0.01):
+                yield 500
+            yield TableLook(change_set=ChangeSet(title="Bring in", changes=()), count=7)
+        finally:
+            self.ended.set()
+
+
+@pytest.fixture
+def slow(qtbot):
+    table, acts = SlowTable(), []
+    dialog = TableDialog(table, lambda change_set: acts.append(change_set) or True, LIGHT)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose, on=False)
+    dialog.show()
+    yield dialog, table, acts
+    put_away(dialog)
+
+
+def test_that_a_large_table_shows_how_far_it_is_and_can_be_brought_in_at_the_end(qtbot, slow):
+    dialog, table, acts = slow
+    assert dialog.working.isVisible()
+    qtbot.waitUntil(lambda: dialog.working.bar.value() == 500)
+    assert dialog.working.bar.maximum() == 1000
+    assert not dialog.go.isEnabled()
+    table.go_on.set()
+    qtbot.waitUntil(dialog.go.isEnabled)
+    assert not dialog.working.isVisible()
+    dialog.go.click()
+    assert len(acts) == 1
+
+
+def test_that_looking_at_a_large_table_can_be_stopped_and_begun_again(qtbot, slow):
+    dialog, table, acts = slow
+    dialog.working.stop.click()
+    qtbot.waitUntil(table.ended.is_set)
+    assert "not looked at to the end" in dialog.said.text()
+    assert not dialog.go.isEnabled()
+    table.go_on.set()
+    dialog.decimal.setCurrentIndex(1)
+    qtbot.waitUntil(dialog.go.isEnabled)
+    assert acts == []
+
+
+def test_that_closing_the_dialog_stops_looking(qtbot, slow):
+    dialog, table, acts = slow
+    dialog.reject()
+    qtbot.waitUntil(table.ended.is_set)
+    assert acts == []
