@@ -32,6 +32,14 @@ FIGURE_WORDS: Final[Mapping[Formula, str]] = {
     Formula.HEADS: "plants that live in the bed, in whole plants",
     Formula.FIRST_PICK_LATE: "days to the first pick, less those by the book",
     Formula.STAGE_LATE: "days of the stage, less those by the book",
+    Formula.BAND: "supply over demand, held against where it counts as short, thin and ample",
+    Formula.MISSING: "no sum: something entered is missing or does not fit",
+    Formula.UNPLACED: "plants, less those that have a place in a bed",
+    Formula.ASSUMED_BEST: "the best temperature of the fish, where that of the water is not known",
+    Formula.BEYOND: "water colder or warmer than the fish can do with",
+    Formula.EATEN: "feed that the gain took, over the feed that is given, in percent",
+    Formula.SIZE_REACHED: "size that is reached when a stage has lasted as long as it may",
+    Formula.NOT_CLEARED: "no sum: treated fish are not eaten until the day on which they are cleared",
 }
 
 FIGURE_NOTES: Final[Mapping[NoteKind, str]] = {
@@ -57,4 +65,12 @@ FIGURE_NOTES: Final[Mapping[NoteKind, str]] = {
     NoteKind.QUICKER: "quicker than by the book",
     NoteKind.UNDER_LAYER: "{bed} gets {share} of the light under the roof",
     NoteKind.UNDER_LAMPS: "lamps add {mol} mol/m²/d in {bed}",
+    NoteKind.FLAG_SPAN: "from {from} to {until}",
+    NoteKind.NOT_ENTERED: "not entered: {what}",
+    NoteKind.NOT_SUITED: "{crop} is grown in {suited} beds; {bed} is a {kind} bed",
+    NoteKind.SHORT_OF: "short are {elements}; the lowest is {element}",
+    NoteKind.NEVER_ABOVE: "never feed more than the fish eat: what is left spoils the water",
+    NoteKind.TREATED_ON: "treated with a medicine on {on}; no day is entered on which the fish are cleared",
+    NoteKind.BARRED: "treated on {on}, cleared: {cleared}; "
+    "the harvest of {harvest} comes too early. Ask the veterinarian how long to wait",
 }

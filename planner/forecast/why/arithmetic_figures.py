@@ -23,6 +23,10 @@ def _gain_by_appetite(of: _Values) -> float:
     return min(of["feed_g"] / of["fcr"], eaten)
 
 
+def _beyond(of: _Values) -> float:
+    return of["lowest_c"] if of["lowest_c"] <= of["low_limit_c"] else of["highest_c"]
+
+
 FIGURES: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.FISH_COUNT: _fish_count,
     Formula.EXPECTED_DEATHS: lambda of: of["mean_count"] * of["daily_death_share"] * of["days"],
@@ -48,5 +52,11 @@ FIGURES: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.HEADS: lambda of: round(of["plants"] * of["bed_survival_share"]) * of["came_up"],
     Formula.FIRST_PICK_LATE: lambda of: of["days_to_first_pick"] - of["book_days_to_first_pick"],
     Formula.STAGE_LATE: lambda of: of["days"] - of["book_days"],
+    Formula.BAND: lambda of: of["ratio"],
+    Formula.UNPLACED: lambda of: of["plants"] - of["placed"],
+    Formula.ASSUMED_BEST: lambda of: of["optimum_c"],
+    Formula.BEYOND: _beyond,
+    Formula.EATEN: lambda of: of["gain_g"] * of["fcr"] / of["feed_g"] * _PERCENT,
+    Formula.SIZE_REACHED: lambda of: of["size_share"],
 }
 """What each formula does with its inputs by name."""

@@ -22,6 +22,7 @@ from planner.forecast.why import (
     fish,
     fish_count,
     fish_totals,
+    flagged,
     growth,
     lots,
     milestones,
@@ -118,6 +119,10 @@ def _batch_demand(ground: Ground, subject: Subject) -> Explanation:
     row = ground.row(subject.about)
     batch_figures.check_alive(ground, row, subject.week)
     return batch_figures.why_batch_demand(ground, row, subject.week, subject.element)
+
+
+def _flag(ground: Ground, subject: Subject) -> Explanation:
+    return flagged.why_flag(ground, subject.part, subject.about, subject.on)
 
 
 def _ready(ground: Ground, subject: Subject) -> Explanation:
@@ -257,6 +262,8 @@ ANSWERS: Final[Mapping[SubjectKind, Answer]] = {
     SubjectKind.BATCH_HEADS: of_batch(batch_figures.why_heads),
     SubjectKind.BATCH_DEMAND: _batch_demand,
     SubjectKind.BATCH_LATE: of_batch(batch_figures.why_late),
+    SubjectKind.BAND: element_in(balance.why_band),
+    SubjectKind.FLAG: _flag,
     SubjectKind.FISH_READY: _ready,
 }
 """Who answers for each kind of figure; one that is not here cannot be asked."""

@@ -46,6 +46,24 @@ def why_ratio(ground: Ground, number: int, week: int, element: int) -> Explanati
     )
 
 
+def why_band(ground: Ground, number: int, week: int, element: int) -> Explanation:
+    """Return why supply of an element counts as short, thin, met or ample in a week."""
+    ratio = why_ratio(ground, number, week, element)
+    inputs = () if ratio.value is None else (worked("ratio", ratio.value, "g/g"),)
+    names = ("short_below", "thin_below", "ample_above")
+    return Explanation(
+        title="how supply counts",
+        about=symbol_of(element),
+        value=ratio.value,
+        unit="g/g",
+        formula=Formula.BAND,
+        inputs=(*inputs, *(ground.figure(name, f"coefficient/verdict/{name}") for name in names)),
+        children=(ratio,),
+        notes=ratio.notes,
+        on=ratio.on,
+    )
+
+
 def why_limiting(ground: Ground, number: int, week: int) -> Explanation:
     """Return which element has the least supply for its demand; `about` names it, empty without demand."""
     verdict = ground.verdict(ground.forecast.loops[number], week)

@@ -93,6 +93,8 @@ class SubjectKind(Enum):
     BATCH_HEADS = "plants that live"  # batch
     BATCH_DEMAND = "demand of a batch"  # batch, week, element
     BATCH_LATE = "later than by the book"  # batch
+    BAND = "band of the ratio"  # loop, week, element
+    FLAG = "flag"  # whatever it is about, part: a `FlagKind`, perhaps on
     FISH_READY = "ready to harvest"  # fish group
 
 
@@ -210,6 +212,13 @@ class NoteKind(Enum):
     QUICKER = "quicker than by the book"
     UNDER_LAYER = "under a layer"
     UNDER_LAMPS = "under lamps"
+    FLAG_SPAN = "span of a flag"
+    NOT_ENTERED = "not entered"
+    NOT_SUITED = "not suited"
+    SHORT_OF = "short of"
+    NEVER_ABOVE = "never above what is eaten"
+    TREATED_ON = "treated"
+    BARRED = "barred"
     NOT_KNOWN = "not known"
     STOCK_ASSUMED = "stock assumed"
     STOCK_BEFORE = "tested before the plan"
