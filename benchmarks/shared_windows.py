@@ -48,13 +48,13 @@ class Desk:
         """Open the window on a farm; questions are answered by going on."""
         self.application = application_made()
         self.clashes = 0
-        services = dataclasses.replace(services_for(Path(url)), ask=self._on_question)
+        services = services_for(Path(url))._replace(ask=self._on_question)
         self.window: Any = MainWindow(services)
         self.who = who
         self.window.show()
         self._wait_for_farm()
 
-    def _on_question(self, _question: Any, answered: Any, _parent: Any) -> None:
+    def _on_question(self, question: Any, answered: Any, parent: Any) -> None:  # noqa: ARG002 - as a box is asked
         self.clashes += 1
         answered(True)  # noqa: FBT003 - as a box answers
 

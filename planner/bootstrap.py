@@ -8,11 +8,10 @@ from __future__ import annotations
 
 import os
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from functools import cached_property
 from pathlib import Path
-from typing import TYPE_CHECKING, Final, TypeAlias
+from typing import TYPE_CHECKING, Final, NamedTuple, TypeAlias
 
 if TYPE_CHECKING:
     from planner.actions.session import Session
@@ -34,8 +33,7 @@ NAMED_BY: Final = "RAFTWEEK_NAME"
 """Names the person at the desk where the name of the account says too little."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class ReadFarm:
+class ReadFarm(NamedTuple):
     """A farm that has been read, and what of it found no place."""
 
     farm: Farm

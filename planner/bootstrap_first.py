@@ -10,14 +10,13 @@ from __future__ import annotations
 import os
 import sys
 import tempfile
-from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QSettings
 
-    from planner.desk.services import DeskServices
+    from planner.desk.given import DeskServices
 
 DONE: Final = 0
 NOTHING_DONE: Final = 1
@@ -55,7 +54,7 @@ def take_first_picture(services: DeskServices, folder: Path) -> bool:
         return False
     apart = settings_file(folder / _SETTINGS_FILE)
     _copy(services.settings, apart)
-    window = MainWindow(replace(services, settings=apart, find_glance=None, keep_glance=None))
+    window = MainWindow(services._replace(settings=apart, find_glance=None, keep_glance=None))
     try:
         window.open_unseen()
         pictures = rehearse(window, services.now(), first=True)

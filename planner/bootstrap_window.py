@@ -26,9 +26,10 @@ if TYPE_CHECKING:
     from planner.bootstrap import AnyStore
     from planner.bootstrap_csv import TableIn
     from planner.bootstrap_glance import GlanceShelf
+    from planner.desk.given import DeskServices
     from planner.desk.keeping.backup_dialog import BackupLine
     from planner.desk.messages import Question
-    from planner.desk.services import CheckStep, DeskServices, Rooms, WorkspaceNeeds
+    from planner.desk.services import CheckStep, Rooms, WorkspaceNeeds
     from planner.desk.window import MainWindow
     from planner.desk.workspace import Workspace
     from planner.farm.farm import Farm
@@ -131,7 +132,7 @@ def _ask(question: Question, answered: Callable[[bool], None], parent: QWidget) 
 
 def services_for(path: Path | None) -> DeskServices:
     """Return what the window is given to open a farm, the latest one when no path is named."""
-    from planner.desk.services import DeskServices
+    from planner.desk.given import DeskServices
 
     home, settings = farm_folder(), _settings()
     return DeskServices(

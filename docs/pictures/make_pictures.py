@@ -25,9 +25,9 @@ from PySide6.QtWidgets import QApplication, QWidget
 from planner import __version__
 from planner.bootstrap import Means
 from planner.bootstrap_window import Wiring
+from planner.desk.given import DeskServices
 from planner.desk.lanes.lanes_view import LanesView
 from planner.desk.lanes.scene_index import SceneIndex
-from planner.desk.services import DeskServices
 from planner.desk.shade import ShadeChoice
 from planner.desk.window import MainWindow
 from planner.farm.crops import Phase

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
     from PySide6.QtGui import QPaintEvent, QPixmap
 
-    from planner.desk.services import DeskServices
+    from planner.desk.given import DeskServices
     from planner.desk.settings import Memory
 
 

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent, QPixmap, QResizeEvent
 
     from planner.desk.first_look import Cover
-    from planner.desk.services import DeskServices
+    from planner.desk.given import DeskServices
 
 _WIDTH, _HEIGHT = 1280, 720
 _TITLE_BAR = 32

@@ -1,22 +1,18 @@
-"""What the desk needs from outside, handed in as values and callables.
+"""What the desk needs from outside besides what is given at the start, handed in as values and callables.
 
 The desk never opens a file, a database or a clock itself: whoever wires the program gives it the means.
-Nothing here may import numpy, the store, the catalogue or the forecast when the program runs, for the
-window is painted before they are read.
+Nothing here may import numpy, the store, the catalogue or the forecast when the program runs.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    # Names for the reader and the type checker: the first paint waits for whatever is read in here.
-    from PySide6.QtCore import QSettings
-    from PySide6.QtGui import QPixmap
     from PySide6.QtWidgets import QWidget
 
     from planner.desk.conduct import Conduct
@@ -96,24 +92,3 @@ class Rooms:
     backups: Callable[[Path], Sequence[BackupLine]]
     put_back: Callable[[Path, Path], None]
     warm: Callable[[], Iterator[object]] | None = None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class DeskServices:
-    """All that the window is given before anything heavy is there.
-
-    `find_glance` returns the picture of the window as it shows a farm file on a day, in looks that go by a
-    name; None when there is none, or the file has changed since. `keep_glance` keeps one. `sample` is where
-    the copy of the sample farm lies that a first start opens, or will lie.
-    """
-
-    load: Callable[[], Rooms]
-    settings: QSettings
-    now: Callable[[], datetime]
-    ask: Ask
-    home: Path
-    version: str = ""
-    find_glance: Callable[[Path, date, str], QPixmap | None] | None = None
-    keep_glance: Callable[[Path, date, str, QPixmap], None] | None = None
-    start_with: Path | None = None
-    sample: Path | None = None

@@ -15,7 +15,7 @@ from datetime import date, datetime
 from functools import cached_property
 from typing import TYPE_CHECKING, Any, TypeVar
 
-from PySide6.QtWidgets import QApplication, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 
 from planner.desk import settings
 from planner.desk.front import FrontWindow
@@ -111,6 +111,7 @@ class MainWindow(FrontWindow):
 
     def _build(self) -> None:
         from PySide6.QtCore import Qt
+        from PySide6.QtWidgets import QLabel, QVBoxLayout
 
         from planner.desk.foot import Foot
 

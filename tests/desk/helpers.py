@@ -13,8 +13,9 @@ from planner.actions.session import Session
 from planner.bootstrap import Means
 from planner.bootstrap_backups import backup_lines
 from planner.bootstrap_checks import check_steps
+from planner.desk.given import DeskServices
 from planner.desk.messages import Question
-from planner.desk.services import DeskServices, Rooms
+from planner.desk.services import Rooms
 from planner.desk.workspace import Workspace
 from planner.shipped import shipped_path
 from planner.store.errors import StoreError

@@ -3,7 +3,6 @@
 import os
 import subprocess
 import sys
-from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import QSettings
@@ -34,7 +33,7 @@ def kept():
 def unopened(rooms, ask, tmp_path, kept):
     """Services of a program that has never opened a farm."""
     given = services(rooms, tmp_path, ask)
-    return replace(given, find_glance=kept.find, keep_glance=kept.keep, sample=tmp_path / "Sample.raftweek")
+    return given._replace(find_glance=kept.find, keep_glance=kept.keep, sample=tmp_path / "Sample.raftweek")
 
 
 def taken(given, folder):

@@ -1,7 +1,6 @@
 """A glance is a picture of the window as it will be, is only shown when it holds, and breaks nothing."""
 
 import os
-from dataclasses import replace
 from datetime import timedelta
 
 import pytest
@@ -183,7 +182,7 @@ def kept():
 def shelved(rooms, ask, tmp_path, file, kept, monkeypatch):
     """Services that keep pictures of the latest farm."""
     monkeypatch.setattr(rooms, "where", lambda session: file)
-    given = replace(services(rooms, tmp_path, ask), find_glance=kept.find, keep_glance=kept.keep)
+    given = services(rooms, tmp_path, ask)._replace(find_glance=kept.find, keep_glance=kept.keep)
     given.settings.setValue(settings.RECENT.key, [str(file)])
     return given
 
@@ -243,7 +242,7 @@ def in_no_hurry(monkeypatch):
 def test_that_there_are_pictures_of_the_days_to_come_too(qtbot, shelved, kept, in_no_hurry):
     put_away(opened(qtbot, shelved))
     assert list(kept) == [TODAY + timedelta(days=days) for days in range(DAYS)]
-    tomorrow = replace(shelved, now=lambda: NOW + timedelta(days=1))
+    tomorrow = shelved._replace(now=lambda: NOW + timedelta(days=1))
     taken = kept[TODAY + timedelta(days=1)].toImage()
     window = opened(qtbot, tomorrow)
     window.foot.saved.setText("Opening…")
@@ -357,7 +356,7 @@ def test_that_the_look_of_the_system_is_another_picture_once_the_system_turns_da
 def test_that_a_window_asks_for_the_picture_in_the_colours_it_is_about_to_have(qtbot, shelved):
     asked = []
     shelved.settings.setValue(settings.SHADE.key, ShadeChoice.SYSTEM.value)
-    given = replace(shelved, find_glance=lambda path, day, looks: asked.append(looks))
+    given = shelved._replace(find_glance=lambda path, day, looks: asked.append(looks))
     window = opened(qtbot, given)
     assert asked == [looks_of(window, window.memory)]
     put_away(window)

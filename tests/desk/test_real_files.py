@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import QSettings
 
 from planner.bootstrap_window import Wiring
-from planner.desk.services import DeskServices
+from planner.desk.given import DeskServices
 from planner.desk.window import MainWindow
 from tests.desk.helpers import NOW, put_away
 

@@ -25,7 +25,7 @@ from pathlib import Path
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 from planner.desk.window import MainWindow
-from planner.desk.services import DeskServices
+from planner.desk.given import DeskServices
 application = QApplication([])
 def load():
     names = ("numpy", "sqlalchemy", "planner.catalogue", "planner.forecast", "planner.store", "planner.farm",
