@@ -54,7 +54,10 @@ def run_length(parsed: argparse.Namespace) -> int:
         raise WrongUsageError(
             f'"{parsed.fish}" is no fish of the catalogue.{hint} Known are {", ".join(catalogue.fish)}.'
         )
-    found = weight_of_length(catalogue, parsed.fish, length_cm=parsed.length_cm)
+    try:
+        found = weight_of_length(catalogue, parsed.fish, length_cm=parsed.length_cm)
+    except ValueError as error:
+        raise WrongUsageError(f"{error}.") from error
     figure = found.factor
     low, likely, high = (two_digits(grams) for grams in (found.low_g, found.likely_g, found.high_g))
     print(

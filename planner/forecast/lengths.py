@@ -23,7 +23,7 @@ def weight_of_length(catalogue: Catalogue, species: str, *, length_cm: float) ->
     """Return what fish of a species weigh at a total length [cm]; a weighed sample is always better.
 
     Raises `UnknownFigureError` for a species that is not in the catalogue, `ValueError` for a length
-    that is not above 0 cm.
+    that is not above 0 cm, or so long that no series of the species tells of fish as heavy.
     """
     factor = catalogue.figure(f"fish/{species}/length_weight_a")
     exponent = catalogue.figure(f"fish/{species}/length_weight_b").value
@@ -31,4 +31,11 @@ def weight_of_length(catalogue: Catalogue, species: str, *, length_cm: float) ->
         weight_from_length(length_cm, factor=value, exponent=exponent)
         for value in (factor.low, factor.value, factor.high)
     )
+    fish = catalogue.fish[species]
+    heaviest_g = max(stage.up_to_g for stage in fish.stages[:-1]) if len(fish.stages) > 1 else likely
+    if likely > heaviest_g:
+        raise ValueError(
+            f"length is {length_cm:g} cm; a {fish.name} as long would weigh {likely:,.0f} g, and the figures "
+            f"tell of fish of at most {heaviest_g:,g} g"
+        )
     return LengthWeight(low_g=low, likely_g=likely, high_g=high, factor=factor)

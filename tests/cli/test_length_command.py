@@ -48,3 +48,8 @@ def test_that_a_wrong_fish_or_length_is_wrong_usage(capsys, words):
         code = ended.code
     assert code == 2
     assert words[0] in capsys.readouterr().err or words[0] == "nile-tilapia"
+
+
+def test_that_a_fish_longer_than_any_series_tells_of_is_refused_with_its_limit(capsys):
+    assert main(["length", "nile-tilapia", "190"]) == 2
+    assert "tell of fish of at most 2,500 g" in capsys.readouterr().err
