@@ -7,9 +7,11 @@ from datetime import timedelta
 
 import pytest
 
+from planner.farm.crops import Phase, Placement
 from planner.farm.fish import Feeding, FishEvent, FishEventKind
 from planner.farm.ids import id_from
-from planner.farm.species import ELEMENTS
+from planner.farm.species import ELEMENTS, BedKind
+from planner.forecast.engine import Forecaster
 from planner.forecast.values import FlagKind
 from planner.forecast.why.ask import why
 from planner.forecast.why.ground import NoSuchFigureError
@@ -102,22 +104,19 @@ def test_that_the_farms_here_show_every_kind_of_flag_the_forecast_makes(forecast
 
 
 def test_that_a_crop_on_a_bed_that_does_not_suit_it_names_both(forecaster):
-    from planner.farm.crops import Phase, Placement
-
-    crop, wrong = next(
-        (key, bed)
-        for key, crop in forecaster.catalogue.crops.items()
-        for bed in (RAFT, GRAVEL)
-        if bed.kind not in crop.beds
-    )
-    odd = batch_of("ODD", crop=crop, plants=2)
-    run = Placement(id=id_from("p"), batch=odd.id, phase=Phase.BED, bed=wrong.id, unit=1, first=1, count=2)
-    farm = farm_of(batches=(odd,), beds=(RAFT, NURSERY, GRAVEL), placements=(run,))
-    forecast = forecaster.forecast(farm)
-    subject = Subject(kind=SubjectKind.FLAG, about=odd.id, part=FlagKind.NOT_SUITED.value)
-    (note,) = why(subject, farm, forecast, forecaster).notes
-    assert note.kind is NoteKind.NOT_SUITED
-    assert dict(note.values)["bed"] == wrong.name
+    known_crops = forecaster.catalogue.crops
+    crop = dataclasses.replace(known_crops["tomato"], beds=(BedKind.MEDIA,))
+    other = dataclasses.replace(forecaster.catalogue, crops={**known_crops, "tomato": crop})
+    batch = batch_of(crop="tomato", plants=2)
+    run = Placement(id=id_from("p"), batch=batch.id, phase=Phase.BED, bed=RAFT.id, unit=1, first=1, count=2)
+    farm = farm_of(batches=(batch,), placements=(run,))
+    own = Forecaster(other)
+    forecast = own.forecast(farm)
+    subject = Subject(kind=SubjectKind.FLAG, about=batch.id, part=FlagKind.NOT_SUITED.value)
+    found = why(subject, farm, forecast, own)
+    (note,) = found.notes
+    assert (found.value, note.kind) == (None, NoteKind.NOT_SUITED)
+    assert (dict(note.values)["bed"], dict(note.values)["suited"]) == (RAFT.name, "media")
 
 
 def test_that_a_flag_that_is_not_there_names_those_that_are():
