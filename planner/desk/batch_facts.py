@@ -13,7 +13,7 @@ from planner.desk.behind import Behind
 from planner.desk.book import FigureWords, figure_label, figure_words
 from planner.desk.lot_words import lot_notes
 from planner.desk.outlook import Outlook
-from planner.desk.pages import Fact, Page, Section
+from planner.desk.pages import Entered, Fact, Page, Section
 from planner.desk.places_words import places_of
 from planner.desk.say import tr
 from planner.desk.week_facts import G_PER_KG, warnings_about
@@ -130,7 +130,11 @@ def _span_words(first: date, last: date) -> str:
 def _batch_numbers(behind: Behind, batch: Batch, row: int) -> Iterator[Fact]:
     outlook = behind.outlook
     profile = outlook.forecast.profiles[int(outlook.forecast.batches.profile[row])]
-    yield Fact(label=tr("Plants in the bed"), value=number_words(batch.plants, digits=0))
+    yield Fact(
+        label=tr("Plants in the bed"),
+        value=number_words(batch.plants, digits=0),
+        ask=Entered(about=batch.id, field="plants"),
+    )
     yield Fact(
         label=tr("Seeds to sow"),
         value=number_words(outlook.seeds(batch), digits=0),

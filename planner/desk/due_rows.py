@@ -5,17 +5,23 @@ The tasks come from the forecast; here they only get their words. Must know noth
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from typing import Final
 
 from planner.desk.late import brief_words, cost_words, late_words
 from planner.desk.outlook import Outlook
+from planner.desk.pages import Ask, Entered, Shifted
 from planner.desk.rows import Row
 from planner.desk.say import tr
 from planner.desk.words import day_words, number_words, short_day_words
+from planner.farm.crops import Stage
+from planner.farm.farm import DAYS_PER_WEEK
+from planner.farm.fields import Id
 from planner.farm.log import Happening
 from planner.forecast.week import OF_SOLIDS, DueKind, DueTask, DueUnit, DueWhere, due_in_week
+from planner.forecast.why.values import Subject, SubjectKind
 from planner.planning.late import CarriedOver
 
 VERBS: Final = {
@@ -83,7 +89,7 @@ def due_rows(outlook: Outlook, monday: date) -> tuple[Row, ...]:
     for at, task in enumerate(tasks):
         line = _line(task, outlook, new_day=task.on != before)
         before = task.on
-        rows.append(_row(task, line, at))
+        rows.append(_row(task, line, at, due_ask(task, outlook)))
     return tuple(rows)
 
 
@@ -96,13 +102,79 @@ def late_rows(outlook: Outlook, late: tuple[CarriedOver, ...]) -> tuple[Row, ...
         head = tr("Carried over") if at == 0 else ""
         line = DueLine(day=head, verb=tr(VERBS[kind]), tint=_TINT[kind], main=main, where=cost)
         spoken = f"{late_words(one, outlook)}, {cost_words(one, outlook)}"
-        rows.append(Row(id=one.batch, texts=(main,), sort=(at,), spoken=spoken, payload=line))
+        row = Row(
+            id=one.batch, texts=(main,), sort=(at,), spoken=spoken, payload=line, asks=(_late_ask(one),)
+        )
+        rows.append(row)
     return tuple(rows)
 
 
-def _row(task: DueTask, line: DueLine, at: int) -> Row:
+def _late_ask(one: CarriedOver) -> Ask:
+    """Return why a task was due on its day, and how many days lie between that and today."""
+    today = one.due_on + timedelta(days=one.late_days)
+    return Shifted(title="days late", ask=_LATE_ASKS[one.what](one.batch), old_on=one.due_on, new_on=today)
+
+
+def _sown(batch: Id) -> Entered:
+    return Entered(about=batch, field="sow_on")
+
+
+def _moved(batch: Id) -> Subject:
+    return Subject(kind=SubjectKind.STAGE_FIRST, about=batch, stage=Stage.BED)
+
+
+def _picked(batch: Id) -> Subject:
+    return Subject(kind=SubjectKind.FIRST_PICK, about=batch)
+
+
+_LATE_ASKS: Final[Mapping[Happening, Callable[[Id], Subject | Entered]]] = {
+    Happening.SOWN: _sown,
+    Happening.MOVED: _moved,
+    Happening.PICKED: _picked,
+}
+
+
+def _row(task: DueTask, line: DueLine, at: int, ask: Ask) -> Row:
     spoken = ", ".join(part for part in (day_words(task.on), line.verb, line.main, line.where) if part)
-    return Row(id=task.about, texts=(f"{line.verb}: {line.main}",), sort=(at,), spoken=spoken, payload=line)
+    return Row(
+        id=task.about,
+        texts=(f"{line.verb}: {line.main}",),
+        sort=(at,),
+        spoken=spoken,
+        payload=line,
+        asks=(ask,),
+    )
+
+
+def due_ask(task: DueTask, outlook: Outlook) -> Ask:
+    """Return what the number of a task is asked: how it is worked out, or the field it was typed into."""
+    field = _TYPED.get(task.kind)
+    if field is not None:
+        return Entered(about=task.about, field=field)
+    kind = _WORKED_OUT.get(task.kind)
+    if kind is None:
+        siphoned = Entered(about=task.about, field="siphoned_on")
+        began = task.on - timedelta(days=int(task.many))
+        return Shifted(title="days of rotting", ask=siphoned, old_on=began, new_on=task.on)
+    day = outlook.forecast.ruler.day_of(task.on)
+    return Subject(kind=kind, about=task.about, day=day, week=day // DAYS_PER_WEEK)
+
+
+_TYPED: Final = {
+    DueKind.SPACE: "plants",
+    DueKind.MOVE: "plants",
+    DueKind.CLEAR: "plants",
+    DueKind.STOCK_FISH: "count",
+    DueKind.DOSE: "grams",
+    DueKind.SIPHON: "solids_settled_siphoned_every_days",
+    DueKind.FILL_MINERALISER: "days",
+}
+_WORKED_OUT: Final = {
+    DueKind.SOW: SubjectKind.SEEDS,
+    DueKind.PICK: SubjectKind.PICKED,
+    DueKind.HARVEST_FISH: SubjectKind.FISH_HARVEST_COUNT,
+    DueKind.FEED: SubjectKind.GROUP_FEED,
+}
 
 
 def _line(task: DueTask, outlook: Outlook, *, new_day: bool) -> DueLine:

@@ -15,9 +15,11 @@ from planner.desk.behind import Behind
 from planner.desk.book import figure_words
 from planner.desk.many_facts import many_page
 from planner.desk.outlook import Outlook
-from planner.desk.pages import Fact, Page, Section
+from planner.desk.pages import Entered, Fact, Page, Section
+from planner.desk.places_words import row_words_of
 from planner.desk.say import tr
 from planner.desk.week_facts import warnings_about, week_page
+from planner.desk.why.entered import totalled
 from planner.desk.words import (
     NONE,
     choice_words,
@@ -35,7 +37,9 @@ from planner.farm.farm import DAYS_PER_WEEK, Thing, kind_of, label_of
 from planner.farm.fields import NO_ID, FieldKind, Id, specs_of
 from planner.farm.fish import FishGroup
 from planner.farm.site import Bed, Tank
-from planner.forecast.why.values import Subject, SubjectKind
+from planner.forecast.why.formulas import Formula
+from planner.forecast.why.ground import entered
+from planner.forecast.why.values import Explanation, Subject, SubjectKind
 
 _GROUP_WEEKS: Final = 12
 _FISH_FIGURES: Final = (
@@ -85,11 +89,20 @@ def _group_page(outlook: Outlook, group: FishGroup, day: date) -> Page:
             Section(
                 title=tr("Stocked"),
                 facts=(
-                    Fact(label=tr("On"), value=day_words(group.stocked_on)),
+                    Fact(
+                        label=tr("On"),
+                        value=day_words(group.stocked_on),
+                        ask=Entered(about=group.id, field="stocked_on"),
+                    ),
                     Fact(
                         label=tr("Fish"),
                         value=number_words(group.count, digits=0),
-                        note=tr("{grams} g each", grams=number_words(group.mean_weight_g)),
+                        ask=Entered(about=group.id, field="count"),
+                    ),
+                    Fact(
+                        label=tr("Weight of each"),
+                        value=with_unit(group.mean_weight_g, "g"),
+                        ask=Entered(about=group.id, field="mean_weight_g"),
                     ),
                     Fact(label=tr("Tank"), value=label_of(tank) if tank else NONE),
                     Fact(label=tr("Ration set by"), value=choice_words(group.feeding)),
@@ -133,14 +146,16 @@ def week_label(monday: date) -> str:
 
 def _bed_page(outlook: Outlook, bed: Bed, day: date) -> Page:
     standing = tuple(_standing(outlook, bed, day))
-    held = sum(count for _, count in standing)
+    held = sum(count for _, count, _ in standing)
+    by_batch = tuple((batch.code, float(count)) for batch, count, _ in standing)
     facts = tuple(
         Fact(
             label=batch.code,
             value=outlook.crop_name(batch.crop),
             note=tr("{count} places", count=count),
+            ask=totalled("places held", runs, "places", about=batch.code),
         )
-        for batch, count in standing
+        for batch, count, runs in standing
     )
     loop = outlook.found.get(bed.loop)
     return Page(
@@ -160,8 +175,13 @@ def _bed_page(outlook: Outlook, bed: Bed, day: date) -> Page:
                             rows=bed.rows,
                             columns=bed.columns,
                         ),
+                        ask=_places_asked(bed),
                     ),
-                    Fact(label=tr("Growing area"), value=with_unit(bed.area_m2, "m²")),
+                    Fact(
+                        label=tr("Growing area"),
+                        value=with_unit(bed.area_m2, "m²"),
+                        ask=Entered(about=bed.id, field="area_m2"),
+                    ),
                     Fact(label=tr("Loop of water"), value=label_of(loop) if loop else NONE),
                 ),
             ),
@@ -171,6 +191,7 @@ def _bed_page(outlook: Outlook, bed: Bed, day: date) -> Page:
                     Fact(
                         label=tr("Held"),
                         value=tr("{held} of {all} places", held=held, all=bed.places),
+                        ask=totalled("places held", by_batch, "places", about=bed.name),
                     ),
                     *facts,
                 ),
@@ -180,18 +201,39 @@ def _bed_page(outlook: Outlook, bed: Bed, day: date) -> Page:
     )
 
 
-def _standing(outlook: Outlook, bed: Bed, day: date) -> Iterator[tuple[Batch, int]]:
+def _places_asked(bed: Bed) -> Explanation:
+    """Return why a bed has so many places."""
+    sizes = (("units", bed.units), ("rows", bed.rows), ("columns", bed.columns))
+    return Explanation(
+        title="places",
+        about=bed.name,
+        value=float(bed.places),
+        unit="places",
+        formula=Formula.PLACES,
+        inputs=tuple(entered(name, size, "1", bed.name) for name, size in sizes),
+    )
+
+
+_Runs = tuple[tuple[str, float], ...]
+"""Places by where they are: a raft, block or tray with its run of places."""
+
+
+def _standing(outlook: Outlook, bed: Bed, day: date) -> Iterator[tuple[Batch, int, _Runs]]:
+    """Yield the batches that stand in a bed on a day, with how many places each holds, and where."""
     table = outlook.forecast.batches
     at = outlook.forecast.ruler.day_of(day)
-    held: dict[Id, int] = {}
+    held: dict[Id, dict[str, float]] = {}
     for run in outlook.farm.placements:
         if run.bed == bed.id:
             first, end = table.phase_days(table.row_of[run.batch], run.phase)
             if first <= at < end:
-                held[run.batch] = held.get(run.batch, 0) + run.count
+                where = f"{row_words_of(bed, run.unit)}: {run.first}–{run.first + run.count - 1}"
+                runs = held.setdefault(run.batch, {})
+                runs[where] = runs.get(where, 0.0) + run.count
     for batch in outlook.farm.batches:
         if batch.id in held:
-            yield batch, held[batch.id]
+            runs = held[batch.id]
+            yield batch, round(sum(runs.values())), tuple(runs.items())
 
 
 def _thing_page(outlook: Outlook, thing: Thing) -> Page:
@@ -200,7 +242,9 @@ def _thing_page(outlook: Outlook, thing: Thing) -> Page:
         value = getattr(thing, field)
         if spec.kind is FieldKind.ID or field == "notes" or value in (None, "", (), NO_ID):
             continue
-        facts.append(Fact(label=field_words(field), value=_value_words(outlook, value, spec.kind, spec.unit)))
+        said = _value_words(outlook, value, spec.kind, spec.unit)
+        ask = Entered(about=thing.id, field=field) if spec.kind in _ASKED else None
+        facts.append(Fact(label=field_words(field), value=said, ask=ask))
     return Page(
         title=label_of(thing),
         subtitle=kind_words(kind_of(thing).word),
@@ -242,6 +286,7 @@ def _yes_no(value: bool) -> str:
     return tr("yes") if value else tr("no")
 
 
+_ASKED: Final = frozenset({FieldKind.NUMBER, FieldKind.WHOLE, FieldKind.DAY, FieldKind.SERIES})
 _PLAIN_WORDS: Final[dict[FieldKind, Callable[[Any], str]]] = {
     FieldKind.DAY: day_words,
     FieldKind.CHOICE: choice_words,

@@ -11,7 +11,7 @@ from datetime import date
 from typing import Final
 
 from planner.desk.outlook import Outlook
-from planner.desk.pages import Fact, Page, Section
+from planner.desk.pages import Fact, Page, Section, Shifted
 from planner.desk.say import tr
 from planner.desk.words import field_words, kind_words, number_words, short_day_words
 from planner.farm.changes import ChangeSet
@@ -185,10 +185,16 @@ _MILESTONES: Final = {
 }
 
 
+def _new_day(move: Move) -> Subject:
+    moved = move.because.moved
+    first = moved.milestone is Milestone.FIRST_PICK
+    return Subject(kind=SubjectKind.FIRST_PICK if first else SubjectKind.FREED, about=moved.batch)
+
+
 def _fact(move: Move) -> Fact:
     return Fact(
         label=move.code,
         value=change_words(move),
         note=f"{days_words(move)} · {cause_words(move.because)}",
-        ask=Subject(kind=SubjectKind.FIRST_PICK, about=move.because.moved.batch),
+        ask=Shifted(title="days moved", ask=_new_day(move), old_on=move.old_on, new_on=move.new_on),
     )

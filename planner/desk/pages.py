@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 
 from planner.catalogue.figure import Figure
 from planner.desk.book import FigureWords
@@ -25,7 +26,32 @@ class Entered:
     field: str
 
 
-Ask = Subject | Basis | Explanation | Entered
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Summed:
+    """A sum of numbers that can be asked one by one; `parts` holds what each is asked and how much it is.
+
+    `title` is the English text of a title, as that of an explanation.
+    """
+
+    title: str
+    unit: str
+    parts: tuple[tuple[Subject | Entered, float], ...]
+    about: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shifted:
+    """How many days lie between two days; `ask` is why one of them is what it is."""
+
+    title: str
+    ask: Subject | Entered
+    old_on: date
+    new_on: date
+
+
+LateAsk = Subject | Entered | Summed | Shifted
+"""What is answered when it is asked."""
+Ask = LateAsk | Basis | Explanation
 """What "why?" can be asked about; a ready explanation is shown as it is."""
 
 

@@ -242,9 +242,10 @@ def _reasons(behind: Behind, verdict: WeekVerdict, loop: Id) -> Iterator[Section
     monday = behind.outlook.forecast.ruler.week_start(verdict.week)
     said = [reason_words(reason, beside=monday) for reason in behind.reasons(loop, verdict.week)]
     if said:
+        ask = Subject(kind=SubjectKind.RATIO, about=loop, week=verdict.week, element=verdict.limiting)
         yield Section(
             title=tr("Why {element} is short", element=ELEMENTS[verdict.limiting].capitalize()),
-            facts=tuple(Fact(label="", value=f"{words[:1].upper()}{words[1:]}.") for words in said),
+            facts=tuple(Fact(label="", value=f"{words[:1].upper()}{words[1:]}.", ask=ask) for words in said),
         )
 
 

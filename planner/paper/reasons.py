@@ -163,6 +163,8 @@ NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
     NoteKind.PRIMED_SEED: "primed seed keeps less long: test it; the careful end of what is likely is taken",
     NoteKind.OTHERS: "{many} smaller parts are summed as others",
     NoteKind.FIELD_LIMITS: "this field takes {low} to {high}{unit}",
+    NoteKind.FROM_TO: "from {from} to {until}",
+    NoteKind.CHANGED: "last changed on {on}: {act}",
     NoteKind.NO_FISH: "no fish on that day",
     NoteKind.OFF_FEED: "off feed since {from}",
     NoteKind.PURGED: "purged for {days} days before the harvest on {harvest}",

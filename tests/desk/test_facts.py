@@ -8,6 +8,7 @@ import pytest
 from planner.desk.behind import Behind
 from planner.desk.facts import page_of
 from planner.desk.outlook import look_out
+from planner.desk.pages import Entered
 from planner.desk.places_words import places_by_batch, places_of
 from planner.desk.side import SidePanel, page_html
 from planner.desk.theme import DARK, LIGHT
@@ -157,7 +158,9 @@ def test_that_a_tank_says_how_densely_it_is_stocked(behind, outlook, farm):
 
 def test_that_a_tank_outside_the_plan_says_only_what_is_entered(behind, outlook, farm):
     late = outlook.forecast.ruler.date_of(outlook.forecast.ruler.days + 5)
-    assert page_of(behind, farm.tanks[0], late).askable == ()
+    asked = page_of(behind, farm.tanks[0], late).askable
+    assert asked
+    assert all(isinstance(fact.ask, Entered) for fact in asked)
 
 
 def test_that_the_places_of_one_batch_are_those_among_all(farm):

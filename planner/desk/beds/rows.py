@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from planner.desk.beds.asked import along_asked, free_asked, next_asked, until_asked
 from planner.desk.beds.stays import Span, Stays
 from planner.desk.beds.words import along_words, batch_of, crop_words, free_words, next_words, until_words
+from planner.desk.pages import Ask
 from planner.desk.places_words import row_words_of
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
@@ -76,4 +78,17 @@ def _row(stays: Stays, bed: Bed, order: int, unit: int, span: Span, day: int) ->
         texts=texts,
         sort=sort,
         payload=now.run.batch if now is not None else bed.id,
+        asks=_asks(stays, span, day),
+    )
+
+
+def _asks(stays: Stays, span: Span, day: int) -> tuple[Ask | None, ...]:
+    """Return what each column can be asked, in their order."""
+    now, then = span.now, span.next
+    return (
+        *(None,) * 5,
+        along_asked(stays, now, day) if now is not None else None,
+        until_asked(now) if now is not None else None,
+        free_asked(stays, span, day),
+        next_asked(then) if then is not None else None,
     )

@@ -42,15 +42,19 @@ class Along:
 class Span:
     """Neighbouring places of one unit with the same lot on a day.
 
-    `now` stands there, `next` comes after the day, `free_since` is the first day without a plant, None when
-    nothing stood there before.
+    `now` stands there, `next` comes after the day, `before` stood there last.
     """
 
     first: int
     last: int
     now: Stay | None
     next: Stay | None
-    free_since: int | None
+    before: Stay | None = None
+
+    @property
+    def free_since(self) -> int | None:
+        """The first day without a plant; None when nothing stood there before, or something stands there."""
+        return self.before.end if self.before is not None and self.now is None else None
 
     @property
     def count(self) -> int:
@@ -100,7 +104,7 @@ class Stays:
                 if day < end:
                     break
             before = max(before, end)
-        return found or Along(stage=_FIRST_OF[stay.run.phase], day=1, days=1)
+        return found or Along(stage=FIRST_OF[stay.run.phase], day=1, days=1)
 
     def held_by_week(self, beds: Sequence[Bed]) -> tuple[float, ...]:
         """Return the share of the places of some beds that is held, by week of the ruler."""
@@ -128,7 +132,7 @@ class Stays:
         return self.outlook.forecast.ruler.date_of(day)
 
 
-_FIRST_OF = {PHASE_OF_STAGE[stage]: stage for stage in reversed(STAGES)}
+FIRST_OF = {PHASE_OF_STAGE[stage]: stage for stage in reversed(STAGES)}
 
 
 def _by_start(stay: Stay) -> tuple[int, int]:
@@ -142,24 +146,30 @@ def _by_end(stay: Stay) -> int:
 def _spans(stays: list[Stay], places: int, day: int) -> tuple[Span, ...]:
     now: list[Stay | None] = [None] * places
     later: list[Stay | None] = [None] * places
-    since: list[int | None] = [None] * places
+    before: list[Stay | None] = [None] * places
     for stay in reversed(stays):
         if stay.start > day:
             _fill(later, stay, stay)
     for stay in sorted(stays, key=_by_end):
         if stay.end <= day:
-            _fill(since, stay, stay.end)
+            _fill(before, stay, stay)
         elif stay.start <= day:
             _fill(now, stay, stay)
     found: list[Span] = []
     first = 0
     for at in range(1, places + 1):
-        if at < places and now[at] is now[first] and later[at] is later[first] and since[at] == since[first]:
+        same_since = _since(before, at) == _since(before, first)
+        if at < places and now[at] is now[first] and later[at] is later[first] and same_since:
             continue
-        free_since = since[first] if now[first] is None else None
-        found.append(Span(first=first + 1, last=at, now=now[first], next=later[first], free_since=free_since))
+        found.append(Span(first=first + 1, last=at, now=now[first], next=later[first], before=before[first]))
         first = at
     return tuple(found)
+
+
+def _since(before: list[Stay | None], at: int) -> int | None:
+    """Return since when a place is without what stood there last; None past the last place."""
+    stay = before[at] if at < len(before) else None
+    return stay.end if stay is not None else None
 
 
 def _fill(row: list[T | None], stay: Stay, value: T) -> None:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Final
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QFocusEvent,
     QKeyEvent,
@@ -20,6 +20,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QWidget
 
+from planner.desk.beds.asked import span_facts
 from planner.desk.beds.holding import Held, Holding, MapMover
 from planner.desk.beds.layout import MapLayout, Sizes, fitting_scale, laid_out
 from planner.desk.beds.map_keys import press_key
@@ -31,9 +32,11 @@ from planner.desk.beds.words import MapShow, map_help, place_words, span_words
 from planner.desk.lanes.interaction import DRAG_PX
 from planner.desk.lanes.kit import Kit
 from planner.desk.lanes.pointer_label import PointerLabel
+from planner.desk.pages import Fact
 from planner.desk.places_words import run_words
 from planner.desk.say import tr
 from planner.desk.theme import Theme
+from planner.desk.why.drawn import DrawnAsking
 from planner.farm.crops import Placement
 from planner.farm.fields import NO_ID, Id
 from planner.farm.site import Bed
@@ -75,6 +78,7 @@ class MapView(QAbstractScrollArea):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(tr("Bed map"))
         self.viewport().setMouseTracking(True)
+        DrawnAsking(self)
 
     # ---- what is shown
 
@@ -178,6 +182,14 @@ class MapView(QAbstractScrollArea):
         if plot is None or self._stays is None:
             return None
         return self._stays.span_at(plot.bed, spot.unit, spot.place, self.day)
+
+    def facts_at(self, point: QPoint | None) -> tuple[Fact, ...]:
+        """Return what can be asked of the hole at a point of the viewport, or of that under the cursor."""
+        spot = self.spot if point is None else self._at(QPointF(point))
+        span = self.span_of(spot) if spot is not None else None
+        if span is None or self._stays is None:
+            return ()
+        return span_facts(self._stays, span, self.day)
 
     def words_of(self, spot: Spot) -> str:
         """Return a place and all that is known of it on the day shown."""

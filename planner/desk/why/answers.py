@@ -103,6 +103,8 @@ def _value_words(explanation: Explanation) -> str:
     """Return the value, or the day of an answer that is one."""
     if explanation.value is None and explanation.formula is Formula.AS_ENTERED and explanation.on:
         return day_words(explanation.on)
+    if explanation.value is None and explanation.formula is Formula.AS_ENTERED and explanation.inputs:
+        return tr("{many} numbers", many=number_words(len(explanation.inputs), digits=0))
     return amount_words(explanation.value, explanation.unit)
 
 
@@ -143,7 +145,8 @@ def _input_row(key: str, one: Input, behind: Explanation | None, catalogue: Cata
     figure = _figure(one, catalogue)
     if figure is not None and one.value == figure.value:
         return _figure_row(key, name_words(one.name), figure, catalogue)
-    name = (_DEEPER if behind is not None else "") + name_words(one.name)
+    said = one.name if one.origin is Origin.COUNTED else name_words(one.name)
+    name = (_DEEPER if behind is not None else "") + said
     return _row(
         key,
         (name, amount_words(one.value, one.unit), _origin_words(one, figure, catalogue)),

@@ -40,14 +40,14 @@ class CellAsking(QObject):
         return False
 
     def _on_key(self, event: QKeyEvent) -> bool:
-        if not _asks(event):
+        if not asks_why(event):
             return False
         facts, number = facts_at(self._view, self._view.currentIndex())
         if not facts:
             return False
         event.accept()
         if event.type() is QEvent.Type.KeyPress:
-            self._wish(facts, number)
+            wish(self._view, facts, number)
         return True
 
     def _on_menu(self, event: QContextMenuEvent) -> bool:
@@ -67,9 +67,7 @@ class CellAsking(QObject):
         menu = QMenu(self._view)
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         action = menu.addAction(_menu_words(index))
-        action.setShortcut(QKeySequence(WHY_KEYS))
-        action.setShortcutContext(Qt.ShortcutContext.WidgetShortcut)
-        action.setShortcutVisibleInContextMenu(True)
+        show_keys(action)
         action.setEnabled(index.data(ASK_ROLE) is not None)
         action.setData((index.row(), index.column()))
         action.triggered.connect(self._on_chosen)
@@ -81,16 +79,25 @@ class CellAsking(QObject):
     def _on_chosen(self, _checked: bool) -> None:
         action = self.sender()
         if isinstance(action, QAction):
-            self._wish(*facts_at(self._view, self._view.model().index(*action.data())))
+            wish(self._view, *facts_at(self._view, self._view.model().index(*action.data())))
 
-    def _wish(self, facts: tuple[Fact, ...], number: int) -> None:
-        owner: QWidget | None = self._view
-        while owner is not None:
-            wanted = getattr(owner, "why_wanted", None)
-            if wanted is not None:
-                wanted.emit(facts, number)
-                return
-            owner = owner.parentWidget()
+
+def show_keys(action: QAction) -> None:
+    """Show the keys that ask beside an entry of a menu; the entry itself does not listen to them."""
+    action.setShortcut(QKeySequence(WHY_KEYS))
+    action.setShortcutContext(Qt.ShortcutContext.WidgetShortcut)
+    action.setShortcutVisibleInContextMenu(True)
+
+
+def wish(asked: QWidget, facts: tuple[Fact, ...], number: int) -> None:
+    """Hand facts and the number of the one that is asked to the nearest widget around that passes them on."""
+    owner: QWidget | None = asked
+    while owner is not None:
+        wanted = getattr(owner, "why_wanted", None)
+        if wanted is not None:
+            wanted.emit(facts, number)
+            return
+        owner = owner.parentWidget()
 
 
 def facts_at(view: QAbstractItemView, index: QModelIndex) -> tuple[tuple[Fact, ...], int]:
@@ -145,6 +152,6 @@ def _menu_words(index: QModelIndex) -> str:
     return tr("Why {value}?", value=text.replace("&", "&&"))
 
 
-def _asks(event: QKeyEvent) -> bool:
+def asks_why(event: QKeyEvent) -> bool:
     """Tell whether the keys pressed are those that ask why."""
     return QKeySequence(event.keyCombination()) == QKeySequence(WHY_KEYS)

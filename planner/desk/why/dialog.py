@@ -26,13 +26,13 @@ from PySide6.QtWidgets import (
 
 from planner.catalogue.catalogue import Catalogue
 from planner.desk.help import close_box
-from planner.desk.pages import Basis, Entered, Fact
+from planner.desk.pages import Basis, Fact, LateAsk
 from planner.desk.rows import RowsModel
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.why.answers import Answer, answer_columns, answer_of, answer_of_basis, no_answer
 from planner.forecast.why.ground import NoSuchFigureError
-from planner.forecast.why.values import Explanation, Subject
+from planner.forecast.why.values import Explanation
 
 _SHARE_OF_SCREEN: Final = 0.92
 _NAME, _VALUE = 0, 1
@@ -44,7 +44,7 @@ class WhyDialog(QDialog):
     def __init__(
         self,
         facts: Sequence[Fact],
-        ask: Callable[[Subject | Entered], Explanation],
+        ask: Callable[[LateAsk], Explanation],
         catalogue: Catalogue,
         theme: Theme,
         parent: QWidget | None = None,
@@ -135,7 +135,7 @@ class WhyDialog(QDialog):
         elif fact.ask is not None:
             self._answer(fact, fact.ask)
 
-    def _answer(self, fact: Fact, ask: Subject | Entered) -> None:
+    def _answer(self, fact: Fact, ask: LateAsk) -> None:
         """Look an answer up; what is not there any more is said so."""
         try:
             found = self._ask(ask)

@@ -7,20 +7,21 @@ Must know nothing of widgets.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 from datetime import date
 from typing import TYPE_CHECKING, Final
 
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.errors import UnknownFigureError
-from planner.desk.pages import Basis, Entered
+from planner.desk.pages import Basis, Entered, LateAsk, Shifted, Summed
 from planner.desk.thing_words import thing_words
 from planner.desk.words import choice_words, field_words
 from planner.farm.farm import Thing
 from planner.farm.fields import FieldSpec, specs_of
 from planner.farm.water import Reading
 from planner.forecast.why.formulas import Formula
-from planner.forecast.why.ground import NoSuchFigureError
+from planner.forecast.why.ground import NoSuchFigureError, worked
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind, Origin, Subject
 
 if TYPE_CHECKING:
@@ -30,10 +31,66 @@ MOST_LISTED: Final = 12
 """Things that a count lists by name; the others are one number."""
 
 
-def answer_to(behind: Behind, ask: Subject | Entered) -> Explanation:
+Typed = float | date | tuple[float, ...] | None
+"""What somebody can type that is asked why: a number, a day, or a number for each month."""
+
+
+def answer_to(behind: Behind, ask: LateAsk) -> Explanation:
     """Return the answer to what is asked. Raises `NoSuchFigureError` for what is not there (any more)."""
-    if not isinstance(ask, Entered):
-        return behind.why(ask)
+    if isinstance(ask, Entered):
+        return _of_field(behind, ask)
+    if isinstance(ask, Summed):
+        return _sum(behind, ask)
+    if isinstance(ask, Shifted):
+        return _shift(behind, ask)
+    return behind.why(ask)
+
+
+def _sum(behind: Behind, ask: Summed) -> Explanation:
+    """Return the largest parts of a sum with their answers, the others as one number."""
+    ordered = sorted(ask.parts, key=_size)
+    listed = ordered if len(ordered) <= MOST_LISTED else ordered[: MOST_LISTED - 1]
+    rest = ordered[len(listed) :]
+    others = math.fsum(amount for _, amount in rest)
+    return Explanation(
+        title=ask.title,
+        about=ask.about,
+        value=math.fsum(amount for _, amount in ask.parts),
+        unit=ask.unit,
+        formula=Formula.SUM,
+        inputs=(worked("others", others, ask.unit),) if rest else (),
+        children=tuple(answer_to(behind, part) for part, _ in listed),
+        notes=_others(len(rest)),
+    )
+
+
+def _size(part: tuple[Subject | Entered, float]) -> float:
+    return -abs(part[1])
+
+
+def _others(many: int) -> tuple[Note, ...]:
+    return (Note(kind=NoteKind.OTHERS, values=(("many", float(many)),)),) if many else ()
+
+
+def _shift(behind: Behind, ask: Shifted) -> Explanation:
+    """Return how many days lie between two days, counted from the first of the plan, and why the later."""
+    ruler = behind.outlook.forecast.ruler
+    before, after = (float(ruler.day_of(on)) for on in (ask.old_on, ask.new_on))
+    why_new = answer_to(behind, ask.ask)
+    days = (("from", ask.old_on.isoformat()), ("until", ask.new_on.isoformat()))
+    return Explanation(
+        title=ask.title,
+        about=why_new.about,
+        value=after - before,
+        unit="d",
+        formula=Formula.DIFFERENCE,
+        inputs=(worked("before", before, "d"), worked("after", after, "d")),
+        children=(why_new,),
+        notes=(Note(kind=NoteKind.FROM_TO, values=days),),
+    )
+
+
+def _of_field(behind: Behind, ask: Entered) -> Explanation:
     outlook = behind.outlook
     thing = outlook.farm.settings if not ask.about else outlook.found.get(ask.about)
     spec = specs_of(type(thing)).get(ask.field) if thing is not None else None
@@ -50,23 +107,28 @@ def _title(thing: Thing, field: str) -> str:
     return field_words(field)
 
 
-def typed(
-    title: str, value: float | date | None, spec: FieldSpec | None = None, *, about: str
-) -> Explanation:
+def typed(title: str, value: Typed, spec: FieldSpec | None = None, *, about: str) -> Explanation:
     """Return the answer for what somebody typed: as entered, for whom, and the limits of the field.
 
-    A date has no value; it is the day the answer stands for. `spec` gives unit and limits.
+    A date has no value; it is the day the answer stands for. A value by month has twelve inputs. `spec` gives
+    unit and limits.
     """
-    number = None if value is None or isinstance(value, date) else float(value)
     unit = spec.unit if spec is not None else ""
-    one = Input(name="value", value=number or 0.0, unit=unit, origin=Origin.ENTERED, about=about)
+    number = None if value is None or isinstance(value, (date, tuple)) else float(value)
+    if isinstance(value, tuple):
+        named = [(f"{at:02d}", float(each)) for at, each in enumerate(value, start=1)]
+    else:
+        named = [] if number is None else [("value", number)]
     return Explanation(
         title=title,
         about=about,
         value=number,
         unit=unit,
         formula=Formula.AS_ENTERED,
-        inputs=(one,) if number is not None else (),
+        inputs=tuple(
+            Input(name=name, value=each, unit=unit, origin=Origin.ENTERED, about=about)
+            for name, each in named
+        ),
         notes=_limits(spec),
         on=value if isinstance(value, date) else None,
     )
@@ -90,10 +152,8 @@ def counted(title: str, names: Iterable[str], unit: str = "", *, about: str = ""
     listed = found if len(found) <= MOST_LISTED else found[: MOST_LISTED - 1]
     inputs = [Input(name=name, value=1.0, unit="", origin=Origin.COUNTED, about=about) for name in listed]
     rest = len(found) - len(listed)
-    notes: tuple[Note, ...] = ()
     if rest:
-        inputs.append(Input(name="others", value=float(rest), unit="", origin=Origin.COUNTED, about=about))
-        notes = (Note(kind=NoteKind.OTHERS, values=(("many", float(rest)),)),)
+        inputs.append(worked("others", float(rest), ""))
     return Explanation(
         title=title,
         about=about,
@@ -101,8 +161,34 @@ def counted(title: str, names: Iterable[str], unit: str = "", *, about: str = ""
         unit=unit,
         formula=Formula.COUNT,
         inputs=tuple(inputs),
-        notes=notes,
+        notes=_others(rest),
     )
+
+
+def totalled(title: str, parts: Iterable[tuple[str, float]], unit: str, *, about: str = "") -> Explanation:
+    """Return the answer for a sum of amounts by name, such as places by batch; many small ones as others."""
+    ordered = sorted(parts, key=_amount)
+    listed = ordered if len(ordered) <= MOST_LISTED else ordered[: MOST_LISTED - 1]
+    rest = ordered[len(listed) :]
+    inputs = [
+        Input(name=name, value=float(amount), unit=unit, origin=Origin.COUNTED, about=about)
+        for name, amount in listed
+    ]
+    if rest:
+        inputs.append(worked("others", math.fsum(amount for _, amount in rest), unit))
+    return Explanation(
+        title=title,
+        about=about,
+        value=math.fsum(one.value for one in inputs),
+        unit=unit,
+        formula=Formula.SUM,
+        inputs=tuple(inputs),
+        notes=_others(len(rest)),
+    )
+
+
+def _amount(part: tuple[str, float]) -> tuple[float, str]:
+    return -abs(part[1]), part[0]
 
 
 def of_figure(catalogue: Catalogue, *paths: str) -> Basis | None:

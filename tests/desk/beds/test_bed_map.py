@@ -2,11 +2,14 @@
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QContextMenuEvent
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QMenu
 
 from planner.desk.beds.layout import Sizes, laid_out, pitch_m
 from planner.desk.beds.stays import Stays
 from planner.desk.beds.walking import Spot, Way, beside
+from planner.desk.why.dialog import WhyDialog
 from tests.desk.helpers import TODAY, nameless_controls
 
 LEFT, NONE = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
@@ -166,3 +169,33 @@ def test_that_what_stands_is_free_since_and_next_agree_with_the_holds(window, me
         before = stays.span_at(bed, hold.unit, hold.first, first - 1)
         assert before.now is None or before.now.run.id != hold.placement
         assert before.next.run.id == hold.placement
+
+
+def test_that_the_key_asks_why_of_the_hole_under_the_cursor(qtbot, place, window):
+    spot, span = held_spot(place)
+    place.map.choose(spot)
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow)
+    place.map.setFocus()
+    qtbot.keyClick(place.map, Qt.Key.Key_I, Qt.KeyboardModifier.ControlModifier)
+    (dialog,) = window.findChildren(WhyDialog)
+    batch = window.workspace.outlook.found[span.now.run.batch]
+    assert batch.code in dialog.answer.title
+    assert f"day {dialog.answer.value.split()[0]} of" in place.said.text()
+    dialog.reject()
+
+
+@pytest.mark.qt_log_ignore("^This plugin does not support grabbing the (keyboard|mouse)")
+def test_that_the_right_button_asks_why_of_the_hole_under_it(qtbot, place, window):
+    spot, _ = held_spot(place)
+    where = at(place, spot)
+    event = QContextMenuEvent(QContextMenuEvent.Reason.Mouse, where, place.map.viewport().mapToGlobal(where))
+    QApplication.sendEvent(place.map.viewport(), event)
+    menu = next(menu for menu in place.map.findChildren(QMenu) if menu.actions())
+    said = [action.text() for action in menu.actions()]
+    assert any(words.startswith("Why Held until: ") for words in said)
+    menu.actions()[1].trigger()
+    (dialog,) = window.findChildren(WhyDialog)
+    assert dialog.figure.currentIndex() == 1
+    dialog.reject()
+    menu.close()

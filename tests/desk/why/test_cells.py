@@ -1,5 +1,7 @@
 """Any number of a table can be asked why: by Ctrl+I, by the menu of the right button, and told on hover."""
 
+from datetime import timedelta
+
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QContextMenuEvent
@@ -7,11 +9,11 @@ from PySide6.QtWidgets import QApplication, QMenu
 
 from planner.desk.behind import Behind
 from planner.desk.outlook import look_out
-from planner.desk.pages import Entered
+from planner.desk.pages import Entered, Shifted, Summed
 from planner.desk.rows import ASK_ROLE, Column, Row, RowsModel
 from planner.desk.why.answers import answer_of
 from planner.desk.why.dialog import WhyDialog
-from planner.desk.why.entered import MOST_LISTED, answer_to, counted, of_figure, typed
+from planner.desk.why.entered import MOST_LISTED, answer_to, counted, of_figure, totalled, typed
 from planner.desk.words import number_words
 from planner.farm.crops import Batch
 from planner.farm.fields import NO_ID, Id, specs_of
@@ -197,6 +199,44 @@ def test_that_a_long_count_sums_the_rest_as_others():
 
 def test_that_a_count_of_nothing_is_none():
     assert counted("batches", []).value == 0
+
+
+def test_that_a_sum_leads_to_its_largest_parts(behind, farm):
+    parts = tuple(
+        (Subject(kind=SubjectKind.SEEDS, about=batch.id), float(behind.outlook.seeds(batch)))
+        for batch in farm.batches
+    )
+    found = answer_to(behind, Summed(title="seeds", unit="seeds", parts=parts))
+    assert found.value == sum(amount for _, amount in parts)
+    assert recomputed(found) == pytest.approx(found.value)
+    assert len(found.children) == min(len(parts), MOST_LISTED - 1)
+    assert [child.value for child in found.children] == sorted((amount for _, amount in parts), reverse=True)[
+        : len(found.children)
+    ]
+
+
+def test_that_days_between_two_days_lead_to_why_one_of_them_is_what_it_is(behind, farm):
+    batch = farm.batches[0]
+    old = batch.sow_on - timedelta(days=9)
+    ask = Shifted(
+        title="days moved", ask=Entered(about=batch.id, field="sow_on"), old_on=old, new_on=batch.sow_on
+    )
+    found = answer_to(behind, ask)
+    assert found.value == recomputed(found) == 9
+    assert found.children[0].on == batch.sow_on
+
+
+def test_that_values_by_month_are_told_one_by_one(behind, farm):
+    loop = farm.loops[0]
+    found = answer_to(behind, Entered(about=loop.id, field="water_c"))
+    assert [one.value for one in found.inputs] == list(loop.water_c)
+    assert answer_of(found, behind.outlook.catalogue).value == "12 numbers"
+
+
+def test_that_a_sum_of_amounts_by_name_lists_the_largest():
+    found = totalled("places held", [(f"B{at}", float(at)) for at in range(40)], "places")
+    assert found.value == recomputed(found) == sum(range(40))
+    assert found.inputs[0].name == "B39"
 
 
 def test_that_a_figure_of_the_catalogue_stands_for_itself(behind):
