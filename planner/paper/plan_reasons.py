@@ -51,6 +51,8 @@ PLAN_WORDS: Final[Mapping[Formula, str]] = {
     Formula.STOCKING_SCORE: "share of weeks outside the band, and how far they lie from it on average",
     Formula.APART: "weeks that a group takes to grow, over the groups",
     Formula.IN_WEEKS: "days, in weeks",
+    Formula.MAY_LEAFY: "the day it is meant to go, but not before a new loop has run for so long",
+    Formula.MAY_FRUITING: "the first day, by whole weeks, from which feed is enough for some weeks in a row",
     Formula.WAIT: "the day it may go, less the day it is meant to go",
     Formula.FEED_ASKED: "planted areas, times the low end of their bands, for the protein that is fed",
     Formula.AREA_CARRIED: "feed beyond what stands asks for, over what a square metre asks for",

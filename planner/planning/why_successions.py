@@ -20,6 +20,7 @@ from planner.planning.answering import Maker, stated
 from planner.planning.proposal import Proposal, Sowing, WeekSupply
 from planner.planning.seeding import LossRule
 from planner.planning.wanted import Want
+from planner.planning.why_farms import ground_of
 from planner.planning.why_supply import why_sold, why_wanted
 
 
@@ -36,7 +37,7 @@ def succession_whys(
         batches=(*(one for one in farm.batches if one.id not in taken), *found.batches),
         placements=(*(run for run in farm.placements if run.batch not in taken), *found.placements),
     )
-    ground = Ground(farm=after, forecast=forecaster.preview(after), forecaster=forecaster)
+    ground = ground_of(after, forecaster)
     why = _Successions(ground, tuple(wants), found)
     whys: dict[str, Maker] = {}
     for one in found.sowings:

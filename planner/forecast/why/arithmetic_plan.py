@@ -80,6 +80,7 @@ PLANNED: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.STOCKING_SCORE: lambda of: 1.0 - of["inside_share"] + of["mean_distance"],
     Formula.APART: lambda of: of["weeks_to_grow"] / of["groups"],
     Formula.IN_WEEKS: lambda of: of["days"] / DAYS_PER_WEEK,
+    Formula.MAY_LEAFY: lambda of: max(of["planned_day"], of["settled_after_days"]),
     Formula.WAIT: lambda of: max(0.0, of["may_day"] - of["planned_day"]),
     Formula.FEED_ASKED: lambda of: (
         (of["leafy_m2"] * of["leafy"] + of["fruiting_m2"] * of["fruiting"])

@@ -155,15 +155,15 @@ def _band(ground: Ground, loop: LoopForecast, week: int, *, end: str, value: flo
         formula=Formula.MIXED_BAND,
         inputs=(
             worked("leafy_share", leafy / (leafy + fruiting) if leafy + fruiting else 1.0, "1"),
-            _end(ground, "leafy", "feed_rate/fao_leafy", end),
-            _end(ground, "fruiting", "feed_rate/fao_fruiting", end),
+            band_end(ground, "leafy", "feed_rate/fao_leafy", end),
+            band_end(ground, "fruiting", "feed_rate/fao_fruiting", end),
             ground.figure("reference_protein", "coefficient/sizing/ratio_reference_protein_share"),
             worked("protein_share", protein, "g/g"),
         ),
     )
 
 
-def _end(ground: Ground, name: str, path: str, end: str) -> Input:
+def band_end(ground: Ground, name: str, path: str, end: str) -> Input:
     """Return one end of a published band; it is the end that the formula takes, not the middle."""
     found = ground.figure(name, path)
     value = found.low if end == "low" else found.high
@@ -198,7 +198,7 @@ def _area_by_rafts(
         formula=Formula.AREA_FED,
         inputs=(
             worked("feed_g_per_day", verdict.feed_g_per_day, "g/d"),
-            _end(ground, "ratio_g_per_m2_d", "feed_rate/uvi_raft", end),
+            band_end(ground, "ratio_g_per_m2_d", "feed_rate/uvi_raft", end),
         ),
         children=(*(() if most else (why_feed_mean(ground, loop, week),)), *children),
         on=ground.forecast.ruler.week_start(week),

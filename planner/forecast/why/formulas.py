@@ -112,6 +112,8 @@ class Formula(Enum):
     SEEN_RATIO = "seen / by_the_book"
     SPREAD_SEEN = "max(robust_spread, least_spread_share) × book"
     LONGER = "actual_days - planned_days"
+    OF_BOOK = "value of the catalogue"
+    OWN_VALUE = "value of your own"
     DAYS_OVERDUE = "days from the day on which it was due"
     RANGE = "low ≤ likely ≤ high"
     RANGE_HIGH = "likely + √(Σ raised² + others²)"
@@ -156,6 +158,8 @@ class Formula(Enum):
     APART = "weeks_to_grow / groups"
     IN_WEEKS = "days / 7"
     WAIT = "max(0, may_day - planned_day)"
+    MAY_LEAFY = "max(planned_day, settled_after_days)"
+    MAY_FRUITING = "first day, whole weeks on, from which feed is what is asked for some weeks in a row"
     FEED_ASKED = "(leafy_m2 × leafy + fruiting_m2 × fruiting) × reference_protein / protein_share"
     AREA_CARRIED = (
         "max(0, feed_g_per_day × protein_share / reference_protein - leafy_m2 × leafy"

@@ -24,6 +24,7 @@ from planner.forecast.values import Forecast, LoopForecast
 from planner.forecast.verdicts import supply_ratios
 from planner.planning.stocking.falls import falls_of
 from planner.planning.stocking.options import HarvestHole
+from planner.planning.stocking.steady import Hole
 from planner.planning.stocking.wish import WHOLE, takes_of
 
 _ADVICE: Final = "coefficient/advice/"
@@ -174,16 +175,23 @@ class _Task:
         mine = [one for one in falls if one.day in days]
         lengths = [one.weeks for one in mine]
         known = [weeks for weeks in lengths if weeks is not None]
+        deepest = max(mine, key=_depth)
         return HarvestHole(
             on=self._planned.on,
-            depth_share=max(one.depth_share for one in mine),
+            depth_share=deepest.depth_share,
             weeks=max(known) if len(known) == len(lengths) else None,
+            usual_g_per_day=deepest.usual_g,
+            lowest_g_per_day=deepest.lowest_g,
         )
 
     def _peak(self, loop: LoopForecast, first: int) -> float:
         inside = [group.biomass_g[first:] for group in loop.groups if group.tank == self._group.tank]
         volume: float = by_id(self._farm.tanks)[self._group.tank].volume_l
         return float(np.sum(inside, axis=0).max()) / volume
+
+
+def _depth(hole: Hole) -> float:
+    return hole.depth_share
 
 
 def _lowest_week(loop: LoopForecast, days: slice) -> tuple[int, float]:

@@ -41,11 +41,30 @@ class Stocked:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HarvestHole:
-    """How feed falls around a day of harvest; `weeks` None when it is not back within the judged weeks."""
+    """How feed falls around a day of harvest; `weeks` None when it is not back within the judged weeks.
+
+    It falls from what was usual before to the lowest week [g/d].
+    """
 
     on: date
     depth_share: float
     weeks: float | None
+    usual_g_per_day: float = 0.0
+    lowest_g_per_day: float = 0.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Judged:
+    """What a way is judged by: feed of each judged week with the band it should keep [g/d], the fullest tank
+    with its live mass [g] and when that is.
+    """
+
+    feed_g: tuple[float, ...]
+    low_g: tuple[float, ...]
+    high_g: tuple[float, ...]
+    fullest_tank: Id
+    fullest_on: date
+    fullest_mass_g: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -70,6 +89,7 @@ class StockingOption:
     peak_density_kg_per_m3: float
     density_limit_kg_per_m3: float
     score: float
+    judged: Judged
     change_set: ChangeSet
     whole: ChangeSet
 

@@ -22,6 +22,7 @@ from planner.planning.stocking.naming import Names, never_harvested, stocked_of
 from planner.planning.stocking.need import FeedNeed, need_by_area
 from planner.planning.stocking.options import (
     HarvestHole,
+    Judged,
     NoStocking,
     Search,
     Stocked,
@@ -179,7 +180,7 @@ class _Task:
         score, inside = score_of(feed, self._need, slice(*self.judged))
         first, last = self.judged
         judged = feed[first:last]
-        peak, limit = self._fullest(loop)
+        peak, limit, fullest = self._fullest(loop)
         return StockingOption(
             groups=rhythm.groups,
             share=rhythm.share,
@@ -193,22 +194,35 @@ class _Task:
             peak_density_kg_per_m3=peak,
             density_limit_kg_per_m3=limit,
             score=score,
+            judged=self._judged(judged, fullest),
             change_set=self._changes(
                 rhythm, tuple(one for one in stocked if one.on < self._farm.plan_until), longer=False
             ),
             whole=whole,
         )
 
-    def _fullest(self, loop: LoopForecast) -> tuple[float, float]:
-        """Return peak density and limit of the tank that comes nearest to its limit [kg/m³]."""
+    def _judged(self, feed: Floats, fullest: tuple[Id, int, float]) -> Judged:
+        weeks = slice(*self.judged)
+        tank, day, mass_g = fullest
+        return Judged(
+            feed_g=tuple(feed.tolist()),
+            low_g=tuple(self._need.low[weeks].tolist()),
+            high_g=tuple(self._need.high[weeks].tolist()),
+            fullest_tank=tank,
+            fullest_on=self.ruler.date_of(day),
+            fullest_mass_g=mass_g,
+        )
+
+    def _fullest(self, loop: LoopForecast) -> tuple[float, float, tuple[Id, int, float]]:
+        """Return peak density and limit of the tank that comes nearest to its limit [kg/m³], which, when."""
         nearest = []
         for tank in self._setting.tanks:
             limit = density_limit(tank, self._wish, self._catalogue)
             mass = _mass_g(loop, tank.id, self.ruler.days)
             peak = float(mass.max()) / _G_PER_KG / (tank.volume_l / _L_PER_M3)
-            nearest.append((peak / limit, peak, limit))
-        _, peak, limit = max(nearest)
-        return peak, limit
+            nearest.append((peak / limit, peak, limit, (tank.id, int(mass.argmax()), float(mass.max()))))
+        _, peak, limit, fullest = max(nearest)
+        return peak, limit, fullest
 
     def _holes(self, loop: LoopForecast) -> tuple[HarvestHole, ...]:
         first, last = (week * DAYS_PER_WEEK for week in self.judged)
@@ -219,7 +233,13 @@ class _Task:
             first_day=first,
         )
         return tuple(
-            HarvestHole(on=self.ruler.date_of(one.day), depth_share=one.depth_share, weeks=one.weeks)
+            HarvestHole(
+                on=self.ruler.date_of(one.day),
+                depth_share=one.depth_share,
+                weeks=one.weeks,
+                usual_g_per_day=one.usual_g,
+                lowest_g_per_day=one.lowest_g,
+            )
             for one in found
             if one.day < last
         )

@@ -67,12 +67,15 @@ class Hole:
     """How feed falls around one day of harvest.
 
     `depth_share` is one less the lowest week until the next harvest over the mean of the weeks before;
-    `weeks` until feed is back at that mean, None when it is not within the days looked at.
+    `weeks` until feed is back at that mean, None when it is not within the days looked at. `usual_g` is that
+    mean, `lowest_g` the lowest week [as given].
     """
 
     day: int
     depth_share: float
     weeks: float | None
+    usual_g: float = 0.0
+    lowest_g: float = 0.0
 
 
 def holes(
@@ -84,8 +87,9 @@ def holes(
     The weeks before count from the stop, the lowest week is looked for until the next stop.
 
     >>> feed = np.array([4.0] * 28 + [1.0] * 7 + [4.0] * 14)
-    >>> holes(feed, ((28, 28),), days_before=28)
-    (Hole(day=28, depth_share=0.75, weeks=1.0),)
+    >>> found = holes(feed, ((28, 28),), days_before=28)[0]
+    >>> found.day, found.depth_share, found.weeks, found.usual_g, found.lowest_g
+    (28, 0.75, 1.0, 4.0, 1.0)
     """
     ends = [*(stop for stop, _ in harvests[1:]), feed_by_day.size]
     return tuple(
@@ -108,7 +112,8 @@ def _hole(feed: Floats, day: int, *, start: int, end: int, days_before: int) -> 
     first = int(fallen[0]) if fallen.size else 0
     back = (feed[start + first :] >= usual).nonzero()[0] if fallen.size else fallen
     weeks = 0.0 if not fallen.size else (float(first + back[0]) / _WEEK if back.size else None)
-    return Hole(day=day, depth_share=max(1.0 - lowest / usual, 0.0), weeks=weeks)
+    depth = max(1.0 - lowest / usual, 0.0)
+    return Hole(day=day, depth_share=depth, weeks=weeks, usual_g=usual, lowest_g=lowest)
 
 
 def _week_means(feed: Floats) -> Floats:

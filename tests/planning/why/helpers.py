@@ -17,6 +17,7 @@ NO_ARITHMETIC = {
     Formula.BOUND,
     Formula.CURVE,
     Formula.FORECAST,
+    Formula.MAY_FRUITING,
 }
 
 
