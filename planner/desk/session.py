@@ -63,6 +63,10 @@ class PastAct(Protocol):
 class Trail(Protocol):
     """The way back to an act of the past; it may be walked beside the window."""
 
+    @property
+    def act(self) -> ChangeSet:
+        """What the act changed."""
+
     def walk(self) -> PastAct | None:
         """Return the act with the farm on both sides of it; None when what others did hides it."""
 

@@ -19,6 +19,8 @@ RECORD_WORDS: Final[Mapping[Formula, str]] = {
     Formula.SPREAD_SEEN: "how far ratios lie apart by their median distance, at least the rule's least, "
     "times the book's value",
     Formula.LONGER: "days that it took, less days planned",
+    Formula.OF_BOOK: "as the catalogue has it",
+    Formula.OWN_VALUE: "your own value, laid over that of the catalogue",
     Formula.DAYS_OVERDUE: "days from the day on which it was due until today",
 }
 
@@ -32,4 +34,6 @@ RECORD_NOTES: Final[Mapping[NoteKind, str]] = {
     NoteKind.ACT_CHANGED: "the same act changed: {things}",
     NoteKind.ENTRY_ONLY: "the act changed nothing in the plan besides",
     NoteKind.BEFORE_OWN: "before your own value it was {value} ({source})",
+    NoteKind.PUBLISHED: "published: {line}",
+    NoteKind.SAID: "{words}",
 }

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QVBoxLa
 
 from planner.actions.changing import addition
 from planner.desk.behind import Behind
+from planner.desk.book_page.dates import DatesTable
 from planner.desk.book_page.library import LibraryFiles
 from planner.desk.book_page.new_entry import NewEntryDialog
 from planner.desk.book_page.new_values import entry_faults
@@ -23,13 +24,11 @@ from planner.desk.book_page.rows import (
     field_label,
     figure_columns,
     figure_rows,
-    shift_columns,
-    shift_rows,
 )
 from planner.desk.flow import Flow
 from planner.desk.places.place import Place, PlaceNeeds
 from planner.desk.plan.kit import Beside, Table, Words, button, heading, stack
-from planner.desk.say import tr
+from planner.desk.say import careful, tr
 from planner.desk.theme import Theme
 from planner.desk.words import faults_words, limit_words, number_words
 from planner.farm.changes import ChangeSet, applied
@@ -62,9 +61,7 @@ class BookPlace(Place):
         self.limits = Words("", theme, self, ink="muted")
         self.trouble = Words("", theme, self, ink="wrong")
         self.moves = Words("", theme, self)
-        self.dates = Table(shift_columns(), tr("Batches that would move"), theme, self)
-        self.dates.setMaximumHeight(theme.metrics.row * 6)
-        self.dates.hide()
+        self.dates = DatesTable(theme, self)
         self.ask = button(
             tr("What would move?"), self, tip=tr("Works the plan out with your value, keeps nothing")
         )
@@ -86,6 +83,7 @@ class BookPlace(Place):
         self.entries.selectionModel().currentRowChanged.connect(self._on_entry)
         self.figures.selectionModel().currentRowChanged.connect(self._on_figure)
         self.figures.activated.connect(self._on_activated)
+        self.dates.asked.connect(self.why_wanted)
         self.value.textEdited.connect(self._on_typed)
         self.value.returnPressed.connect(self._on_ask)
         self.ask.clicked.connect(self._on_ask)
@@ -171,9 +169,10 @@ class BookPlace(Place):
         chosen = self.figures.current()
         entry = entries_of(catalogue, self.shelf_shown)[row.id]
         self.title.say(entry.name)
-        more = (getattr(entry, "botanical", "") or getattr(entry, "formula", ""), entry.notes)
+        more = (getattr(entry, "botanical", "") or getattr(entry, "formula", ""), careful(entry.notes))
         self.about.say(". ".join(each for each in more if each))
-        self.figures.show_rows(figure_rows(catalogue, self.shelf_shown, row.id, self.theme))
+        book = self.needs.forecaster.book
+        self.figures.show_rows(figure_rows(catalogue, self.shelf_shown, row.id, self.theme, book=book))
         if chosen is None or not self.figures.choose(chosen.id):
             self.figures.selectRow(0)
         self._show_figure()
@@ -256,15 +255,15 @@ class BookPlace(Place):
         assert self._behind is not None
         outlook = self._behind.outlook
         try:
-            then = self.needs.forecaster.preview(applied(outlook.farm, wanted))
+            tried = applied(outlook.farm, wanted)
+            then = self.needs.forecaster.preview(tried)
         except FarmFaultError as refused:
             self.trouble.say(faults_words(refused.faults))
             return False
         self.trouble.say("")
         found = shifts(outlook.farm, outlook.forecast, then)
         self.moves.say("\n".join(moved_words(outlook.forecast, then)))
-        self.dates.show_rows(shift_rows(found))
-        self.dates.setVisible(bool(found))
+        self.dates.show_shifts(found, outlook.farm, tried, self.needs.forecaster)
         return True
 
     def _on_keep(self, _checked: bool) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import Any, Final
 
 from planner.catalogue.catalogue import Catalogue
@@ -10,11 +11,15 @@ from planner.catalogue.figure import Confidence, Figure
 from planner.catalogue.own import fields_of
 from planner.desk.book import figure_label, source_words, value_words
 from planner.desk.book_page.own_values import Shift
+from planner.desk.book_page.shift_answers import shift_asks
+from planner.desk.pages import Ask
 from planner.desk.rows import Column, Row
-from planner.desk.say import tr
+from planner.desk.say import as_is, tr
 from planner.desk.theme import Theme
+from planner.desk.why.entered import counted
+from planner.desk.why.figures import figure_answer
 from planner.desk.words import day_words
-from planner.farm.farm import Farm, Shelf
+from planner.farm.farm import Farm, OwnEntry, Shelf
 from planner.farm.fields import FieldKind, FieldSpec
 
 SHELVES: Final = (
@@ -38,19 +43,28 @@ def entry_columns() -> tuple[Column, ...]:
 
 def entry_rows(farm: Farm, catalogue: Catalogue, shelf: Shelf) -> tuple[Row, ...]:
     """Return one row for each entry of a shelf, by name."""
-    own = {each.key: len(each.values) for each in farm.own_entries if each.shelf is shelf}
+    own = {each.key: each for each in farm.own_entries if each.shelf is shelf}
     found = entries_of(catalogue, shelf).items()
     return tuple(
-        _entry_row(key, entry, own.get(key, 0))
+        _entry_row(key, entry, own.get(key))
         for key, entry in sorted(found, key=lambda pair: pair[1].name.casefold())
     )
 
 
-def _entry_row(key: str, entry: Any, own: int) -> Row:
+def _entry_row(key: str, entry: Any, mine: OwnEntry | None) -> Row:
+    own = len(mine.values) if mine is not None else 0
     said = tr("1 own") if own == 1 else tr("{count} own", count=own) if own else ""
     botanical = getattr(entry, "botanical", "") or getattr(entry, "formula", "")
     spoken = ", ".join(each for each in (entry.name, botanical, said) if each)
-    return Row(id=key, texts=(entry.name, said), sort=(entry.name.casefold(), own), spoken=spoken)
+    sort = (entry.name.casefold(), own)
+    return Row(id=key, texts=(entry.name, said), sort=sort, spoken=spoken, asks=(None, _own_answer(mine)))
+
+
+def _own_answer(own: OwnEntry | None) -> Ask | None:
+    """Return what the count of own values is asked: which they are."""
+    if own is None or not own.values:
+        return None
+    return counted("values of your own", [field_label(field) for field, _ in own.values], about=own.name)
 
 
 def figure_columns() -> tuple[Column, ...]:
@@ -63,18 +77,25 @@ def figure_columns() -> tuple[Column, ...]:
     )
 
 
-def figure_rows(catalogue: Catalogue, shelf: Shelf, key: str, theme: Theme) -> tuple[Row, ...]:
-    """Return one row for each figure of an entry; the payload is the figure and what limits it."""
-    return tuple(_figures(catalogue, shelf, key, theme))
+def figure_rows(
+    catalogue: Catalogue, shelf: Shelf, key: str, theme: Theme, *, book: Catalogue
+) -> tuple[Row, ...]:
+    """Return one row for each figure of an entry; the payload is the figure and what limits it.
+
+    `book` is the catalogue without anybody's own entries.
+    """
+    return tuple(_figures(catalogue, shelf, key, theme, book))
 
 
-def _figures(catalogue: Catalogue, shelf: Shelf, key: str, theme: Theme) -> Iterator[Row]:
+def _figures(catalogue: Catalogue, shelf: Shelf, key: str, theme: Theme, book: Catalogue) -> Iterator[Row]:
     entry = entries_of(catalogue, shelf).get(key)
     for field, spec in fields_of(entry).items() if entry is not None else ():
         path = f"{shelf.value}/{key}/{path_name(field)}"
         figure = catalogue.figures.get(path)
         if spec.kind is FieldKind.NUMBER and figure is not None:
-            yield _figure_row(catalogue, field, figure, spec, theme)
+            row = _figure_row(catalogue, field, figure, spec, theme)
+            why = figure_answer(catalogue, book, path, title=row.texts[0], about=entry.name)
+            yield replace(row, asks=(None, why, why, why))
 
 
 def path_name(field: str) -> str:
@@ -100,11 +121,12 @@ def _figure_row(catalogue: Catalogue, field: str, figure: Figure, spec: FieldSpe
     if own and figure.note:
         source = f"{source}, {figure.note}"
     label = field_label(field)
-    texts = (label[:1].upper() + label[1:], value_words(figure), source, figure.conditions)
+    conditions = as_is(figure.conditions)
+    texts = (label[:1].upper() + label[1:], value_words(figure), source, conditions)
     return Row(
         id=field,
         texts=texts,
-        sort=(texts[0], figure.value, source, figure.conditions),
+        sort=(texts[0], figure.value, source, conditions),
         spoken=", ".join(text for text in texts if text),
         payload=(figure, spec),
         ink=theme.link if own else None,
@@ -123,9 +145,10 @@ def shift_columns() -> tuple[Column, ...]:
     )
 
 
-def shift_rows(found: Sequence[Shift]) -> tuple[Row, ...]:
+def shift_rows(found: Sequence[Shift], farm: Farm) -> tuple[Row, ...]:
     """Return one row for each batch that would move."""
-    return tuple(_shift_row(each) for each in found)
+    sown = {batch.id: batch.sow_on for batch in farm.batches}
+    return tuple(replace(_shift_row(each), asks=shift_asks(each, sown[each.batch])) for each in found)
 
 
 def _shift_row(shift: Shift) -> Row:

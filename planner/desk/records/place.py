@@ -7,14 +7,16 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from PySide6.QtCore import QModelIndex
+from PySide6.QtCore import QModelIndex, Signal
 from PySide6.QtWidgets import QHBoxLayout, QTabWidget, QVBoxLayout, QWidget
 
 from planner.actions import records
 from planner.actions.learning import adopt
 from planner.desk.behind import Behind
+from planner.desk.pages import Fact
 from planner.desk.places.place import Place, PlaceNeeds
 from planner.desk.plan.kit import Table, Words, button
+from planner.desk.records.answers import with_act
 from planner.desk.records.catch_up import CatchUp
 from planner.desk.records.line import EntryLine
 from planner.desk.records.noting import noted_at
@@ -43,7 +45,7 @@ from planner.farm.fields import NO_ID, Id
 from planner.farm.log import Happening, LogEntry
 from planner.planning.dating import Dater
 from planner.planning.late import carried_over
-from planner.planning.learning import learned, outcomes, reason_totals
+from planner.planning.learning import learned, observed, outcomes, reason_totals
 
 
 class RecordsPlace(Place):
@@ -102,17 +104,26 @@ class RecordsPlace(Place):
         column = QVBoxLayout(self)
         column.addWidget(self.line)
         column.addWidget(self.late)
-        self.tabs.addTab(
-            _page(self.entries, (self.correct, self.withdraw, self.leave_it), self), tr("What happened")
-        )
+        log = _page(self.entries, (self.correct, self.withdraw, self.leave_it), self)
+        log.why_wanted.connect(self._on_entry_why)
+        self.tabs.addTab(log, tr("What happened"))
         self.tabs.addTab(self.catch_up, tr("From paper"))
-        self.tabs.addTab(_page(self.late_tasks, (), self), tr("Late"))
-        self.tabs.addTab(_page(self.outcomes, (self.totals,), self), tr("Planned against actual"))
-        self.tabs.addTab(_page(self.lessons, (self.accept,), self), tr("Learned"))
-        self.tabs.addTab(_page(self.lots, (self.new_lot,), self), tr("Seed lots"))
-        self.tabs.addTab(_page(self.meters, (self.new_meter,), self), tr("Meters"))
+        for table, below, title in self._pages():
+            page = _page(table, below, self)
+            page.why_wanted.connect(self.why_wanted)
+            self.tabs.addTab(page, title)
         self.tabs.currentChanged.connect(self._on_turned)
         column.addWidget(self.tabs, 1)
+
+    def _pages(self) -> tuple[tuple[Table, tuple[QWidget, ...], str], ...]:
+        """Return the lists behind the tabs, what stands below each, and its title."""
+        return (
+            (self.late_tasks, (), tr("Late")),
+            (self.outcomes, (self.totals,), tr("Planned against actual")),
+            (self.lessons, (self.accept,), tr("Learned")),
+            (self.lots, (self.new_lot,), tr("Seed lots")),
+            (self.meters, (self.new_meter,), tr("Meters")),
+        )
 
     def _connect(self) -> None:
         self.line.save.clicked.connect(self._on_save)
@@ -137,9 +148,10 @@ class RecordsPlace(Place):
         farm, outlook = behind.outlook.farm, behind.outlook
         found = outcomes(farm, Dater(self.needs.forecaster, farm).lengths, behind.today)
         self.entries.show_rows(entry_rows(outlook))
-        self.outcomes.show_rows(outcome_rows(outlook, found))
+        self.outcomes.show_rows(outcome_rows(outlook, found, behind.today))
         self.totals.say(totals_words(reason_totals(found)))
-        self.lessons.show_rows(lesson_rows(outlook, learned(farm, found, outlook.catalogue)))
+        seen = observed(farm, found, outlook.catalogue)
+        self.lessons.show_rows(lesson_rows(outlook, learned(farm, found, outlook.catalogue), seen))
         self.lots.show_rows(lot_rows(outlook, behind.today))
         self.meters.show_rows(meter_rows(outlook, behind.today))
         late = carried_over(farm, self.needs.forecaster, behind.today)
@@ -209,6 +221,14 @@ class RecordsPlace(Place):
         assert isinstance(found, LogEntry)
         return found
 
+    def _on_entry_why(self, facts: tuple[Fact, ...], number: int) -> None:
+        """Pass on what is asked of an entry, with the act that kept it."""
+        if self._behind is not None:
+            entries = self._behind.outlook.farm.log_entries
+            asked = with_act(facts[number], entries, self.needs.conduct.session)
+            facts = (*facts[:number], asked, *facts[number + 1 :])
+        self.why_wanted.emit(facts, number)
+
     def _on_again(self) -> None:
         """Fill the line with the last entry, to be logged for the day that is set."""
         entries = self._behind.outlook.farm.log_entries if self._behind else ()
@@ -268,9 +288,15 @@ class RecordsPlace(Place):
         self.opened.emit(index.data(ID_ROLE))
 
 
-def _page(table: Table, below: tuple[QWidget, ...], parent: QWidget) -> QWidget:
+class _Page(QWidget):
+    """A table with what stands below it; `why_wanted` carries facts and the number of the one asked about."""
+
+    why_wanted = Signal(object, int)
+
+
+def _page(table: Table, below: tuple[QWidget, ...], parent: QWidget) -> _Page:
     """Return a table with what stands below it."""
-    page = QWidget(parent)
+    page = _Page(parent)
     column = QVBoxLayout(page)
     column.addWidget(table, 1)
     row = QHBoxLayout()

@@ -2,29 +2,38 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from collections.abc import Mapping
+from datetime import date
 from typing import Any
 
 from planner.actions.learning import Adoption
 from planner.desk.late import cost_words, late_words, task_words
 from planner.desk.outlook import Outlook
+from planner.desk.pages import Ask
+from planner.desk.records.answers import entry_answer, late_asks, lesson_asks, noted_words, outcome_asks
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.water_words import quantity_value, quantity_words
-from planner.desk.words import NONE, choice_words, day_words, field_words, listed, number_words, time_words
+from planner.desk.words import NONE, choice_words, day_words, field_words, listed, number_words
 from planner.farm.farm import label_of
 from planner.farm.fields import NO_ID
 from planner.farm.log import LogEntry, standing
 from planner.planning.late import CarriedOver
-from planner.planning.learning import Learned, ReasonTotal, StageOutcome
+from planner.planning.learning import Key, Learned, Observed, ReasonTotal, StageOutcome, key_of
 
 
 def _columns(*titles: str, numeric: tuple[int, ...] = ()) -> tuple[Column, ...]:
     return tuple(Column(title=title, numeric=at in numeric) for at, title in enumerate(titles))
 
 
-def _row(key: str, texts: tuple[str, ...], sort: tuple[Any, ...], payload: Any = None) -> Row:
-    return Row(id=key, texts=texts, sort=sort, spoken=", ".join(texts), payload=payload)
+def _row(
+    key: str,
+    texts: tuple[str, ...],
+    sort: tuple[Any, ...],
+    payload: Any = None,
+    asks: tuple[Ask | None, ...] = (),
+) -> Row:
+    return Row(id=key, texts=texts, sort=sort, spoken=", ".join(texts), payload=payload, asks=asks)
 
 
 def entry_columns() -> tuple[Column, ...]:
@@ -62,19 +71,14 @@ def _entry_row(
     )
     amount = _amount_words(entry)
     head = (day_words(entry.on), entry.at, choice_words(entry.what), about, amount)
-    noted = _noted_words(entry.noted_at)
+    noted = noted_words(entry.noted_at)
     notes = entry.notes.replace("\n", " ")
     texts = (*head, choice_words(entry.reason), entry.who, noted, notes, state)
     sort = (entry.on.toordinal(), *texts[1:4], entry.amount or 0.0, *texts[5:7], entry.noted_at, *texts[8:])
-    return _row(entry.id, texts, sort, payload=entry.id in holds)
-
-
-def _noted_words(noted_at: str) -> str:
-    """Return when something was noted in the user's own time; a file may hold a moment that never was."""
-    try:
-        return time_words(datetime.fromisoformat(noted_at))
-    except ValueError:
-        return noted_at
+    why = entry_answer(entry, about)
+    amounts = why if entry.amount is not None else None
+    asks = (why, why if entry.at else None, None, None, amounts, None, None, why, None, None)
+    return _row(entry.id, texts, sort, payload=entry.id in holds, asks=asks)
 
 
 def _amount_words(entry: LogEntry) -> str:
@@ -109,7 +113,7 @@ def outcome_columns() -> tuple[Column, ...]:
     return _columns(*titles, tr("Reason"), numeric=(2, 3, 4))
 
 
-def outcome_rows(outlook: Outlook, found: tuple[StageOutcome, ...]) -> tuple[Row, ...]:
+def outcome_rows(outlook: Outlook, found: tuple[StageOutcome, ...], today: date) -> tuple[Row, ...]:
     """Return one row for each stage of a batch that the log speaks of."""
     rows = []
     for one in found:
@@ -119,7 +123,8 @@ def outcome_rows(outlook: Outlook, found: tuple[StageOutcome, ...]) -> tuple[Row
         said = NONE if late is None else f"{late:+d}".replace("-", "−")
         texts = (code, choice_words(one.stage), str(one.planned_days), actual, said, choice_words(one.reason))
         sort = (code, texts[1], one.planned_days, one.so_far_days, late or 0, texts[5])
-        rows.append(_row(f"{one.batch} {one.stage.value}", texts, sort))
+        asks = outcome_asks(outlook, one, today)
+        rows.append(_row(f"{one.batch} {one.stage.value}", texts, sort, asks=asks))
     return tuple(rows)
 
 
@@ -129,8 +134,10 @@ def lesson_columns() -> tuple[Column, ...]:
     return _columns(*titles, tr("Batches"), tr("Unfinished"), numeric=(4, 5, 6, 7, 8))
 
 
-def lesson_rows(outlook: Outlook, lessons: tuple[Learned, ...]) -> tuple[Row, ...]:
-    """Return one row for each lesson, with its number as id."""
+def lesson_rows(
+    outlook: Outlook, lessons: tuple[Learned, ...], seen: Mapping[Key, tuple[Observed, ...]]
+) -> tuple[Row, ...]:
+    """Return one row for each lesson, with its number as id; `seen` is what the log shows of each."""
     quarters = (tr("January–March"), tr("April–June"), tr("July–September"), tr("October–December"))
     rows = []
     for number, one in enumerate(lessons):
@@ -143,7 +150,8 @@ def lesson_rows(outlook: Outlook, lessons: tuple[Learned, ...]) -> tuple[Row, ..
             str(found.n),
             str(found.unfinished),
         )
-        rows.append(_row(str(number), texts, (*head, *numbers, found.n, found.unfinished), one))
+        asks = lesson_asks(outlook, one, seen[key_of(one)])
+        rows.append(_row(str(number), texts, (*head, *numbers, found.n, found.unfinished), one, asks))
     return tuple(rows)
 
 
@@ -183,7 +191,7 @@ def late_rows(outlook: Outlook, late: tuple[CarriedOver, ...]) -> tuple[Row, ...
             cost_words(one, outlook),
         )
         sort = (texts[0], one.due_on.toordinal(), one.late_days, texts[3])
-        rows.append(_row(str(one.batch), texts, sort))
+        rows.append(_row(str(one.batch), texts, sort, asks=late_asks(outlook, one)))
     return tuple(rows)
 
 

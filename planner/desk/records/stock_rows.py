@@ -6,10 +6,14 @@ from datetime import date
 
 from planner.desk.lot_words import CAUTION_WORDS, count_words, share_words
 from planner.desk.outlook import Outlook
+from planner.desk.pages import Ask
+from planner.desk.records.answers import lot_asks, meter_asks
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
+from planner.desk.why.entered import of_figure
 from planner.desk.words import NONE, choice_words, day_words, number_words
 from planner.farm.crops import SeedLot
+from planner.farm.meters import MeterKind
 from planner.forecast.seed_lots import LotShare, lot_shares
 from planner.forecast.water.meters import MeterState, meter_book
 
@@ -44,7 +48,8 @@ def _lot_row(lot: SeedLot, share: LotShare, outlook: Outlook, today: date) -> Ro
     )
     reckoned = share.share(today) or share.prior_share
     sort = (*texts[:4], day.toordinal() if day else 0, reckoned, share.seeds, lot.seeds_left or 0, texts[8])
-    return Row(id=lot.id, texts=texts, sort=sort, spoken=", ".join(texts))
+    asks = lot_asks(lot, share, today)
+    return Row(id=lot.id, texts=texts, sort=sort, spoken=", ".join(texts), asks=asks)
 
 
 def meter_columns() -> tuple[Column, ...]:
@@ -55,10 +60,18 @@ def meter_columns() -> tuple[Column, ...]:
 
 def meter_rows(outlook: Outlook, today: date) -> tuple[Row, ...]:
     """Return one row for each meter, with its last calibration and the next."""
-    return tuple(_meter_row(state) for state in meter_book(outlook.farm).states(today))
+    factor = of_figure(outlook.catalogue, "loop/tds_per_ec")
+    return tuple(
+        _meter_row(state, meter_asks(state, today, factor if _counts_salts(state) else None))
+        for state in meter_book(outlook.farm).states(today)
+    )
 
 
-def _meter_row(state: MeterState) -> Row:
+def _counts_salts(state: MeterState) -> bool:
+    return state.meter.kind in (MeterKind.EC, MeterKind.TDS, MeterKind.PH_EC)
+
+
+def _meter_row(state: MeterState, asks: tuple[Ask | None, ...]) -> Row:
     meter = state.meter
     texts = (
         meter.name,
@@ -73,7 +86,7 @@ def _meter_row(state: MeterState) -> Row:
         state.due_on.toordinal() if state.due_on else 0,
     )
     sort = (texts[0], texts[1], meter.factor or 0.0, *days, state.days_late)
-    return Row(id=meter.id, texts=texts, sort=sort, spoken=", ".join(texts))
+    return Row(id=meter.id, texts=texts, sort=sort, spoken=", ".join(texts), asks=asks)
 
 
 def _state_words(state: MeterState) -> str:

@@ -25,7 +25,16 @@ from planner.paper.reasons import FORMULA_WORDS
 _FIGURES: Final = 5
 _DEEPER: Final = "▸ "
 _NO_SYMBOLS: Final = frozenset(
-    {Formula.SUM, Formula.MEAN, Formula.LEAST, Formula.AS_ENTERED, Formula.NOTHING, Formula.COUNT}
+    {
+        Formula.SUM,
+        Formula.MEAN,
+        Formula.LEAST,
+        Formula.AS_ENTERED,
+        Formula.NOTHING,
+        Formula.COUNT,
+        Formula.OF_BOOK,
+        Formula.OWN_VALUE,
+    }
 )
 """Formulas whose symbols say no more than their words."""
 

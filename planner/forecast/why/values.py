@@ -239,6 +239,8 @@ class NoteKind(Enum):
     ACT_CHANGED = "changed by the act"
     ENTRY_ONLY = "changed nothing else"
     BEFORE_OWN = "before an own value"
+    PUBLISHED = "published"
+    SAID = "said of it"
     INDEPENDENT = "taken as independent"
     VANISHES = "one figure leaves nothing"
     MOVED_TOGETHER = "moved together"
