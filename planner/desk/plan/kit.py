@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.desk.cell_ring import CellRing
 from planner.desk.rows import SORT_ROLE, Column, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -232,6 +233,7 @@ class Table(QTableView):
         self.setMinimumHeight(theme.metrics.row * 5)
         self._widest = round(theme.metrics.field_width * _WIDEST_SHARE)
         self._empty = ""
+        self.setItemDelegate(CellRing(self))
         CellAsking(self)
         show_headings(self)
 

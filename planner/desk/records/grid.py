@@ -15,12 +15,12 @@ from PySide6.QtWidgets import (
     QAbstractItemDelegate,
     QAbstractItemView,
     QHeaderView,
-    QStyledItemDelegate,
     QTableWidget,
     QTableWidgetItem,
     QWidget,
 )
 
+from planner.desk.cell_ring import CellRing
 from planner.desk.records.sheets import SheetColumn, SheetLine, TaskOfLine
 from planner.desk.theme import Theme
 
@@ -30,7 +30,7 @@ _FEWEST_LINES: Final = 8
 _NEXT: Final = QAbstractItemDelegate.EndEditHint.EditNextItem
 
 
-class _Boxes(QStyledItemDelegate):
+class _Boxes(CellRing):
     """Takes Enter in a box for "this is it, go on", at once, so that it does not reach the grid as well."""
 
     def eventFilter(self, box: QObject, event: QEvent) -> bool:

@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 )
 
 from planner.desk.behind import Behind
+from planner.desk.cell_ring import CellRing
 from planner.desk.pages import Page, Section
 from planner.desk.plan.kit import show_headings
 from planner.desk.rows import ID_ROLE, SORT_ROLE, Row, RowsModel
@@ -115,6 +116,7 @@ class WaterTab(QWidget):
         view.verticalHeader().hide()
         view.verticalHeader().setDefaultSectionSize(self._theme.metrics.row)
         view.horizontalHeader().setStretchLastSection(True)
+        view.setItemDelegate(CellRing(view))
         CellAsking(view)
 
     def _make_text(self) -> None:
