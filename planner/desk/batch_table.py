@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.desk.cell_ring import CellRing
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Ask, Entered
 from planner.desk.places_words import places_by_batch
@@ -149,6 +150,7 @@ class BatchTable(QWidget):
         view.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         view.horizontalHeader().setStretchLastSection(True)
         view.horizontalHeader().setHighlightSections(False)
+        view.setItemDelegate(CellRing(view))
         CellAsking(view)
         head = QHBoxLayout()
         head.setContentsMargins(metrics.gap, metrics.gap, metrics.gap, metrics.gap)
