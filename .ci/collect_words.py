@@ -23,7 +23,9 @@ sys.path.insert(0, str(ROOT))
 
 from why_texts import why_texts  # noqa: E402 - beside this file
 
-from planner.desk.languages import LANGUAGES  # noqa: E402 - found from the root only
+from planner.catalogue.loading import shipped_catalogue  # noqa: E402 - found from the root only
+from planner.catalogue.names import SHELVES  # noqa: E402
+from planner.desk.languages import LANGUAGES  # noqa: E402
 from planner.desk.say import CONTEXT  # noqa: E402
 from planner.paper.linguist import key_of, messages, read_ts, ts_path  # noqa: E402
 from planner.paper.registry import DOCUMENTS  # noqa: E402
@@ -79,7 +81,7 @@ def _is_text(text: str) -> bool:
 
 
 def said_in_resources() -> Iterator[str]:
-    """Yield meanings of fields, cautions, headings and paragraphs of the help, and what can be printed."""
+    """Yield meanings of fields, cautions, notes, headings and paragraphs of the help, and what is printed."""
     for room in ("farm", "planning", "desk"):
         for path in sorted((ROOT / "planner" / room).rglob("*.py")):
             yield from _meanings(ast.parse(path.read_text(encoding="utf-8")))
@@ -87,10 +89,18 @@ def said_in_resources() -> Iterator[str]:
         yield from (document.title, document.says)
     for caution in _table(ROOT / "resources" / "catalogue" / "cautions.toml").values():
         yield from (caution["topic"], caution["text"])
+    yield from _notes()
     for path in sorted((ROOT / "resources" / "help").glob("*.toml")):
         for parts in _table(path).values():
             for part in parts:
                 yield from (part["heading"], *part["paragraphs"])
+
+
+def _notes() -> Iterator[str]:
+    """Yield what the catalogue notes of its entries."""
+    catalogue = shipped_catalogue()
+    for shelf in SHELVES:
+        yield from (entry.notes for entry in getattr(catalogue, shelf).values())
 
 
 def _meanings(tree: ast.Module) -> Iterator[str]:

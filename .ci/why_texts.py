@@ -15,33 +15,50 @@ from typing import Final
 ROOT: Final = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
-from planner.desk.why.words import TITLE_FORMS, is_prose, readable, symbols_in  # noqa: E402 - found from the root only
+from planner.desk.why.words import (  # noqa: E402 - found from the root only
+    NAME_FORMS,
+    TITLE_FORMS,
+    is_prose,
+    readable,
+    symbols_in,
+)
 from planner.farm.crops import Stage  # noqa: E402
-from planner.forecast.values import Band  # noqa: E402
+from planner.forecast.pieces import PieceKind  # noqa: E402
+from planner.forecast.values import Band, FlagKind  # noqa: E402
+from planner.forecast.week import DueKind  # noqa: E402
 from planner.forecast.why.formulas import Formula  # noqa: E402
+from planner.forecast.why.values import SubjectKind  # noqa: E402
 from planner.paper.reasons import FORMULA_WORDS, NOTE_WORDS, REASON_WORDS, TO_THE_END, UNTIL  # noqa: E402
 
 _ROOMS: Final = ("forecast", "planning", "desk")
 _ANSWERS: Final = "planner.forecast.why.values"
-_NAME: Final = re.compile(r"^[a-z][a-z0-9_]{2,}$")
+_NAME: Final = re.compile(r"^[a-z][a-z0-9_' -]{2,}$")
+_JOINED: Final = re.compile(r"^[a-z]+(_[a-z0-9]+)+$")
 _NAMED: Final = frozenset({"name", "as_name"})
-_NO_NAMES: Final = frozenset({"get", "index", "removesuffix", "removeprefix", "getattr", "replace"})
+_TABLE: Final = re.compile("TITLE|STAGES|LUCK")
+_NO_NAMES: Final = frozenset({"get", "index", "removesuffix", "removeprefix", "getattr", "replace", "join"})
 """Calls whose first text is no name of a number."""
 
 
 def why_texts() -> Iterator[str]:
     """Yield every text that an answer or a reason can show, as the window looks it up."""
     yield from (*FORMULA_WORDS.values(), *NOTE_WORDS.values(), *REASON_WORDS.values(), UNTIL, TO_THE_END)
-    yield from TITLE_FORMS
+    yield from (*TITLE_FORMS, *NAME_FORMS)
     for formula in Formula:
         yield from (readable(formula.value),) if is_prose(formula) else symbols_in(formula)
     yield from (f"{stage.value} days" for stage in Stage)
-    yield from (f"{end} end of the band" for end in ("low", "high"))
-    yield from (band.value for band in Band)
+    for kinds in (Band, FlagKind, DueKind, PieceKind, SubjectKind, Stage):
+        yield from (str(kind.value) for kind in kinds)
+    for tree in _answering():
+        yield from (readable(text) for text in _said_in(tree))
+
+
+def _answering() -> Iterator[ast.Module]:
+    """Yield the modules that make answers."""
     for path in sorted(path for room in _ROOMS for path in (ROOT / "planner" / room).rglob("*.py")):
         tree = ast.parse(path.read_text(encoding="utf-8"))
         if any(isinstance(node, ast.ImportFrom) and node.module == _ANSWERS for node in tree.body):
-            yield from (readable(text) for text in _said_in(tree))
+            yield tree
 
 
 def _said_in(tree: ast.Module) -> Iterator[str]:
@@ -50,6 +67,8 @@ def _said_in(tree: ast.Module) -> Iterator[str]:
             yield from _said_by(node)
         elif isinstance(node, ast.Assign | ast.AnnAssign) and node.value is not None:
             yield from _titles(node)
+        elif isinstance(node, ast.Tuple | ast.List):
+            yield from (text for text in _texts(node) if _JOINED.match(text))
 
 
 def _said_by(call: ast.Call) -> Iterator[str]:
@@ -61,17 +80,30 @@ def _said_by(call: ast.Call) -> Iterator[str]:
         elif keyword.arg in _NAMED:
             yield from (text for text in _texts(keyword.value) if _NAME.match(text))
     first = call.args[0] if call.args else None
-    if isinstance(first, ast.Constant) and called not in _NO_NAMES:
+    if isinstance(first, ast.Constant) and called not in _NO_NAMES and not called.endswith("Error"):
         yield from (text for text in _texts(first) if _NAME.match(text))
 
 
 def _titles(assigned: ast.Assign | ast.AnnAssign) -> Iterator[str]:
     """Yield the values of a table whose name says that it holds titles."""
     targets = assigned.targets if isinstance(assigned, ast.Assign) else [assigned.target]
-    if any(isinstance(one, ast.Name) and "TITLE" in one.id for one in targets):
+    if any(isinstance(one, ast.Name) and _TABLE.search(one.id) for one in targets):
         table = assigned.value
         parts = table.values if isinstance(table, ast.Dict) else [table]
         yield from (text for part in parts if part is not None for text in _texts(part))
+
+
+def title_forms() -> Iterator[str]:
+    """Yield every title that a module puts together, with a blank for each part that may differ."""
+    for tree in _answering():
+        for node in ast.walk(tree):
+            if (
+                isinstance(node, ast.keyword)
+                and node.arg == "title"
+                and isinstance(node.value, ast.JoinedStr)
+            ):
+                parts = node.value.values
+                yield "".join(str(one.value) if isinstance(one, ast.Constant) else "{what}" for one in parts)
 
 
 def _texts(node: ast.AST) -> Iterator[str]:

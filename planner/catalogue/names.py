@@ -1,7 +1,9 @@
-"""What crops and fish are called in other languages than English, and the catalogue under those names.
+"""What crops, fish and products are called in other languages, and the catalogue under those names.
 
-Names lie in `resources/words/names_*.toml`, each with the botanical name it stands for. Keys, figures and
-sources stay as they are: a farm never holds a name of the catalogue. Must know nothing of windows or paper.
+Names lie in `resources/words/names_*.toml`, those of crops and fish with the botanical name they stand for,
+those of feeds and supplements with the English one, which is on the label. Keys,
+figures and sources stay as they are: a farm never holds a name of the catalogue. Must know nothing of windows
+or paper.
 """
 
 from __future__ import annotations
@@ -14,15 +16,17 @@ from typing import Any, Final, TypeVar
 
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.errors import CatalogueError
-from planner.farm.species import Crop, FishSpecies
+from planner.farm.species import Crop, Feed, FishSpecies, Supplement
 from planner.shipped import shipped_path
 
-SHELVES: Final = ("crops", "fish")
+SPECIES: Final = ("crops", "fish")
+PRODUCTS: Final = ("feeds", "supplements")
+SHELVES: Final = (*SPECIES, *PRODUCTS)
 CODE_OF_LANGUAGE: Final = {"filipino": "fil", "spanish": "es"}
 """The code in ISO 639 by the word that a second language on paper is asked for with."""
 _BESIDE: Final = "{name} ({other})"
 
-E = TypeVar("E", Crop, FishSpecies)
+E = TypeVar("E", Crop, FishSpecies, Feed, Supplement)
 
 
 def names_in(language: str) -> Mapping[str, Mapping[str, str]]:
@@ -46,7 +50,7 @@ def _names(table: Mapping[str, Mapping[str, Any]]) -> dict[str, str]:
 
 
 def named_in(catalogue: Catalogue, language: str) -> Catalogue:
-    """Return the catalogue with crops and fish under their names in a language; others keep theirs."""
+    """Return the catalogue with its entries under their names in a language; others keep theirs."""
     return _renamed(catalogue, language, "{other}")
 
 
@@ -63,6 +67,8 @@ def _renamed(catalogue: Catalogue, language: str, form: str) -> Catalogue:
         catalogue,
         crops=_shelf(catalogue.crops, names["crops"], form),
         fish=_shelf(catalogue.fish, names["fish"], form),
+        feeds=_shelf(catalogue.feeds, names["feeds"], form),
+        supplements=_shelf(catalogue.supplements, names["supplements"], form),
     )
 
 

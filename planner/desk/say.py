@@ -10,6 +10,10 @@ CONTEXT: Final = "Desk"
 REVIEWED: Final = "Reviewed"
 """Asked for in this context, a text is given in translation only where a person has reviewed it."""
 
+_EVERYWHERE: Final = "Help"
+"""A text that every language but English has another word for."""
+_NO_WORDS: Final = "0123456789 .,;:%±≥≤<>()-–°C×/"
+
 
 def tr(text: str, **values: object) -> str:
     """Return the translation of a text of the desk with its values put in."""
@@ -17,7 +21,7 @@ def tr(text: str, **values: object) -> str:
     return said.format(**values) if values else said
 
 
-def careful(text: str) -> str:
+def careful(text: str, **values: object) -> str:
     """Return a text that people's safety hangs on in translation, with the English behind it.
 
     Nobody shall rely on words that nobody who knows the trade and the language has read: the English is left
@@ -27,6 +31,17 @@ def careful(text: str) -> str:
     'Switch off before hands go into the water.'
     """
     said = QCoreApplication.translate(CONTEXT, text)
-    if said == text or QCoreApplication.translate(REVIEWED, text) == said:
-        return said
-    return f"{said} [{text}]"
+    if said != text and QCoreApplication.translate(REVIEWED, text) != said:
+        said = f"{said} [{text}]"
+    return said.format(**values) if values else said
+
+
+def as_is(text: str) -> str:
+    """Return a text of the catalogue in translation; where there is none, as it is and marked as English.
+
+    >>> as_is("pods, field")
+    'pods, field'
+    """
+    said = QCoreApplication.translate(CONTEXT, text)
+    is_english = QCoreApplication.translate(CONTEXT, _EVERYWHERE) == _EVERYWHERE
+    return said if said != text or is_english or not text.strip(_NO_WORDS) else f"[en] {text}"

@@ -6842,6 +6842,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Por qué la semana es así</translation>
     </message>
     <message>
+        <source>Why these figures…</source>
+        <translation type="unfinished">Por qué estas cifras…</translation>
+    </message>
+    <message>
         <source>Why {element} is short</source>
         <translation type="unfinished">Por qué falta {element}</translation>
     </message>
@@ -6860,6 +6864,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Why?</source>
         <translation type="unfinished">¿Por qué?</translation>
+    </message>
+    <message>
+        <source>Why? The right button offers the numbers of this week; Ctrl+I asks about those beside it</source>
+        <translation type="unfinished">¿Por qué? El botón derecho ofrece los números de esta semana; Ctrl+I pregunta por los de al lado</translation>
     </message>
     <message>
         <source>Why? {keys} or the right button tells</source>
@@ -7158,6 +7166,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">agregados</translation>
     </message>
     <message>
+        <source>added by warmth and light</source>
+        <translation type="unfinished">añadidos por calor y luz</translation>
+    </message>
+    <message>
         <source>aerated</source>
         <translation type="unfinished">con aire</translation>
     </message>
@@ -7290,6 +7302,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sobra</translation>
     </message>
     <message>
+        <source>ample above</source>
+        <translation type="unfinished">sobra por encima de</translation>
+    </message>
+    <message>
         <source>an area that is always planted</source>
         <translation type="unfinished">un área siempre plantada</translation>
     </message>
@@ -7342,6 +7358,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">área de los lugares ocupados y de las plantas que aún no tienen</translation>
     </message>
     <message>
+        <source>area of {what}</source>
+        <translation type="unfinished">área de {what}</translation>
+    </message>
+    <message>
         <source>area, times what a square metre asks for, for the protein that is fed</source>
         <translation type="unfinished">área por lo que pide un metro cuadrado, para la proteína que se da</translation>
     </message>
@@ -7376,6 +7396,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>as nitrogen; from {tan} mg/L ammonia, pH {ph}, {warmth} °C; at most {limit} for these fish</source>
         <translation type="unfinished">como nitrógeno; de {tan} mg/L de amoníaco, pH {ph}, {warmth} °C; máximo {limit} para estos peces</translation>
+    </message>
+    <message>
+        <source>as the catalogue has it</source>
+        <translation type="unfinished">como está en el catálogo</translation>
     </message>
     <message>
         <source>as the forecast of the changed farm has it</source>
@@ -7442,8 +7466,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lo más pronto; quizá no se alcance dentro del plan</translation>
     </message>
     <message>
+        <source>back</source>
+        <translation type="unfinished">recuperado</translation>
+    </message>
+    <message>
+        <source>back at</source>
+        <translation type="unfinished">de vuelta en</translation>
+    </message>
+    <message>
         <source>back on {day}</source>
         <translation type="unfinished">de vuelta el {day}</translation>
+    </message>
+    <message>
+        <source>band of the ratio</source>
+        <translation type="unfinished">franja de la razón</translation>
     </message>
     <message>
         <source>band, high</source>
@@ -7466,8 +7502,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">base</translation>
     </message>
     <message>
+        <source>base grams</source>
+        <translation type="unfinished">gramos de base</translation>
+    </message>
+    <message>
         <source>base in a dose</source>
         <translation type="unfinished">base en una dosis</translation>
+    </message>
+    <message>
+        <source>base left over</source>
+        <translation type="unfinished">base que sobra</translation>
     </message>
     <message>
         <source>base that does not fit</source>
@@ -7486,8 +7530,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">base {eq}</translation>
     </message>
     <message>
+        <source>batch harvest</source>
+        <translation type="unfinished">cosecha del lote</translation>
+    </message>
+    <message>
+        <source>batch that was seen</source>
+        <translation type="unfinished">lote que se vio</translation>
+    </message>
+    <message>
         <source>batches of these crops that are neither locked nor sown yet make way</source>
         <translation type="unfinished">ceden los lotes de estos cultivos que no están bloqueados ni sembrados</translation>
+    </message>
+    <message>
+        <source>batches that still last</source>
+        <translation type="unfinished">lotes que aún duran</translation>
+    </message>
+    <message>
+        <source>batches that were seen</source>
+        <translation type="unfinished">lotes que se vieron</translation>
     </message>
     <message>
         <source>bed</source>
@@ -7506,6 +7566,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lugares en la cama</translation>
     </message>
     <message>
+        <source>bed sd</source>
+        <translation type="unfinished">desviación en la cama</translation>
+    </message>
+    <message>
         <source>bed survival share</source>
         <translation type="unfinished">parte que vive en la cama</translation>
     </message>
@@ -7516,6 +7580,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>beds as you type them</source>
         <translation type="unfinished">camas según las escriba</translation>
+    </message>
+    <message>
+        <source>beds planted</source>
+        <translation type="unfinished">camas plantadas</translation>
     </message>
     <message>
         <source>before</source>
@@ -7570,6 +7638,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">contenido del cuerpo</translation>
     </message>
     <message>
+        <source>body n g per</source>
+        <translation type="unfinished">nitrógeno del cuerpo</translation>
+    </message>
+    <message>
         <source>book</source>
         <translation type="unfinished">libro</translation>
     </message>
@@ -7614,12 +7686,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">por peces añadidos</translation>
     </message>
     <message>
+        <source>by light</source>
+        <translation type="unfinished">por la luz</translation>
+    </message>
+    <message>
         <source>by the book</source>
         <translation type="unfinished">según el libro</translation>
     </message>
     <message>
         <source>by the careful end of the band {value} {unit}</source>
         <translation type="unfinished">por el extremo prudente de la franja {value} {unit}</translation>
+    </message>
+    <message>
+        <source>by warmth</source>
+        <translation type="unfinished">por el calor</translation>
     </message>
     <message>
         <source>by {rule} this feed carries {low} to {high} m², by {other} {other_low} to {other_high} m²</source>
@@ -7646,8 +7726,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">calibrado</translation>
     </message>
     <message>
+        <source>calibration late</source>
+        <translation type="unfinished">calibración atrasada</translation>
+    </message>
+    <message>
         <source>came up</source>
         <translation type="unfinished">nacidas</translation>
+    </message>
+    <message>
+        <source>cap</source>
+        <translation type="unfinished">tope</translation>
     </message>
     <message>
         <source>capped</source>
@@ -7660,6 +7748,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>carbonate</source>
         <translation type="unfinished">carbonato</translation>
+    </message>
+    <message>
+        <source>carried day</source>
+        <translation type="unfinished">día en que alcanza</translation>
     </message>
     <message>
         <source>caught before</source>
@@ -7694,6 +7786,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cambio de una lectura en una semana</translation>
     </message>
     <message>
+        <source>change of a week's harvest</source>
+        <translation type="unfinished">cambio de la cosecha de una semana</translation>
+    </message>
+    <message>
         <source>change per</source>
         <translation type="unfinished">cambio por grado</translation>
     </message>
@@ -7724,6 +7820,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>chosen together · {locked} locked</source>
         <translation type="unfinished">elegidos juntos · {locked} bloqueados</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation type="unfinished">limpiar</translation>
     </message>
     <message>
         <source>clearing</source>
@@ -7850,6 +7950,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">día en el vivero</translation>
     </message>
     <message>
+        <source>day of a stage</source>
+        <translation type="unfinished">día de una etapa</translation>
+    </message>
+    <message>
         <source>day of clearing</source>
         <translation type="unfinished">día de limpieza</translation>
     </message>
@@ -7886,6 +7990,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">días antes</translation>
     </message>
     <message>
+        <source>days before the day given</source>
+        <translation type="unfinished">días antes del día dado</translation>
+    </message>
+    <message>
         <source>days before the stage and its own, the first of them counted as well</source>
         <translation type="unfinished">días antes de la etapa y los suyos, contando también el primero</translation>
     </message>
@@ -7898,6 +8006,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">días según el libro o quien cultiva, en días enteros, y lo que añaden calor y luz</translation>
     </message>
     <message>
+        <source>days by the log</source>
+        <translation type="unfinished">días según el registro</translation>
+    </message>
+    <message>
+        <source>days free</source>
+        <translation type="unfinished">días libres</translation>
+    </message>
+    <message>
         <source>days from sowing to the first pick, and days it is ready early</source>
         <translation type="unfinished">días de la siembra a la primera cosecha, y días que está lista antes</translation>
     </message>
@@ -7908,6 +8024,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>days from the day on which it was due until today</source>
         <translation type="unfinished">días desde el día en que tocaba hasta hoy</translation>
+    </message>
+    <message>
+        <source>days from the first fish to its bed</source>
+        <translation type="unfinished">días desde los primeros peces hasta su cama</translation>
     </message>
     <message>
         <source>days from the first free day to the day shown, both counted</source>
@@ -7924,6 +8044,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>days late</source>
         <translation type="unfinished">días de atraso</translation>
+    </message>
+    <message>
+        <source>days longer than planned</source>
+        <translation type="unfinished">días más de lo previsto</translation>
     </message>
     <message>
         <source>days moved</source>
@@ -7944,6 +8068,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>days ready early</source>
         <translation type="unfinished">días lista antes</translation>
+    </message>
+    <message>
+        <source>days sd</source>
+        <translation type="unfinished">desviación de los días</translation>
     </message>
     <message>
         <source>days since it was last done, less days between</source>
@@ -8042,6 +8170,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">días hasta el vivero</translation>
     </message>
     <message>
+        <source>days to wait</source>
+        <translation type="unfinished">días de espera</translation>
+    </message>
+    <message>
         <source>days until places are free</source>
         <translation type="unfinished">días hasta que haya lugares libres</translation>
     </message>
@@ -8078,6 +8210,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">días por lo que se da en un día</translation>
     </message>
     <message>
+        <source>deaths expected</source>
+        <translation type="unfinished">muertes esperadas</translation>
+    </message>
+    <message>
         <source>demand</source>
         <translation type="unfinished">demanda</translation>
     </message>
@@ -8100,6 +8236,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>density</source>
         <translation type="unfinished">densidad</translation>
+    </message>
+    <message>
+        <source>density limit</source>
+        <translation type="unfinished">límite de densidad</translation>
     </message>
     <message>
         <source>depth</source>
@@ -8266,6 +8406,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">elemento que aún falta en una semana</translation>
     </message>
     <message>
+        <source>element wanting</source>
+        <translation type="unfinished">elemento que falta</translation>
+    </message>
+    <message>
         <source>empty: the limit of the species</source>
         <translation type="unfinished">vacío: el límite de la especie</translation>
     </message>
@@ -8338,8 +8482,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">factor del medidor {factor}</translation>
     </message>
     <message>
+        <source>fall</source>
+        <translation type="unfinished">baja</translation>
+    </message>
+    <message>
         <source>fall a day</source>
         <translation type="unfinished">baja por día</translation>
+    </message>
+    <message>
+        <source>fall of alkalinity</source>
+        <translation type="unfinished">baja de la alcalinidad</translation>
     </message>
     <message>
         <source>fall of alkalinity before the day</source>
@@ -8354,6 +8506,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">baja de la alcalinidad en unos días</translation>
     </message>
     <message>
+        <source>fall of the feed</source>
+        <translation type="unfinished">baja del alimento</translation>
+    </message>
+    <message>
         <source>fall of the feed at a harvest</source>
         <translation type="unfinished">baja del alimento en una cosecha</translation>
     </message>
@@ -8364,6 +8520,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>fall per week</source>
         <translation type="unfinished">baja por semana</translation>
+    </message>
+    <message>
+        <source>fall share</source>
+        <translation type="unfinished">parte de la baja</translation>
     </message>
     <message>
         <source>fall that day</source>
@@ -8430,6 +8590,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">el alimento no vuelve a donde estaba dentro del plan</translation>
     </message>
     <message>
+        <source>feed falls</source>
+        <translation type="unfinished">baja el alimento</translation>
+    </message>
+    <message>
         <source>feed is back where it was on {on}, after {weeks} weeks</source>
         <translation type="unfinished">el alimento vuelve a donde estaba el {on}, tras {weeks} semanas</translation>
     </message>
@@ -8440,6 +8604,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>feed of a day over the meals of a day</source>
         <translation type="unfinished">alimento de un día entre las comidas de un día</translation>
+    </message>
+    <message>
+        <source>feed of a group</source>
+        <translation type="unfinished">alimento de un grupo</translation>
     </message>
     <message>
         <source>feed of a group a day</source>
@@ -8498,8 +8666,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">alimento entre la razón de alimento del extremo de la franja</translation>
     </message>
     <message>
+        <source>feed over the plan</source>
+        <translation type="unfinished">alimento en todo el plan</translation>
+    </message>
+    <message>
         <source>feed really given, entered from {from} on</source>
         <translation type="unfinished">alimento dado de verdad, anotado desde el {from}</translation>
+    </message>
+    <message>
+        <source>feed that is asked for</source>
+        <translation type="unfinished">alimento que se pide</translation>
+    </message>
+    <message>
+        <source>feed that the gain took, over the feed that is given, in percent</source>
+        <translation type="unfinished">alimento que tomó el aumento, entre el alimento que se da, en por ciento</translation>
     </message>
     <message>
         <source>feed to order</source>
@@ -8542,8 +8722,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">condiciones de campo</translation>
     </message>
     <message>
+        <source>fill mineraliser</source>
+        <translation type="unfinished">llenar mineralizador</translation>
+    </message>
+    <message>
         <source>filled {day}, {days} d of solids, {air}</source>
         <translation type="unfinished">llenado el {day}, {days} d de sólidos, {air}</translation>
+    </message>
+    <message>
+        <source>filter need</source>
+        <translation type="unfinished">filtro necesario</translation>
+    </message>
+    <message>
+        <source>filter surface</source>
+        <translation type="unfinished">superficie del filtro</translation>
     </message>
     <message>
         <source>fingerlings can be had so often</source>
@@ -8552,6 +8744,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>fingerlings must be had on that day</source>
         <translation type="unfinished">hay que tener alevines ese día</translation>
+    </message>
+    <message>
+        <source>first day of a stage</source>
+        <translation type="unfinished">primer día de una etapa</translation>
     </message>
     <message>
         <source>first day of the plan</source>
@@ -8564,6 +8760,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>first day with weight ≥ harvest weight</source>
         <translation type="unfinished">primer día con peso ≥ peso de cosecha</translation>
+    </message>
+    <message>
+        <source>first day, whole weeks on, from which feed is what is asked for some weeks in a row</source>
+        <translation type="unfinished">primer día, por semanas enteras, desde el que el alimento es el pedido varias semanas seguidas</translation>
     </message>
     <message>
         <source>first pick</source>
@@ -8582,12 +8782,32 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">los peces pesan menos al cosecharlos</translation>
     </message>
     <message>
+        <source>fish harvested</source>
+        <translation type="unfinished">peces cosechados</translation>
+    </message>
+    <message>
         <source>fish harvested in some weeks</source>
         <translation type="unfinished">peces cosechados en unas semanas</translation>
     </message>
     <message>
+        <source>fish of a group</source>
+        <translation type="unfinished">peces de un grupo</translation>
+    </message>
+    <message>
+        <source>fish of the group</source>
+        <translation type="unfinished">peces del grupo</translation>
+    </message>
+    <message>
         <source>fish on an average day, times the share that dies in a day, times days</source>
         <translation type="unfinished">peces de un día medio por la parte que muere en un día por los días</translation>
+    </message>
+    <message>
+        <source>fish over the plan</source>
+        <translation type="unfinished">peces en todo el plan</translation>
+    </message>
+    <message>
+        <source>fish stocked</source>
+        <translation type="unfinished">peces sembrados</translation>
     </message>
     <message>
         <source>fish, times their mean weight</source>
@@ -8612,6 +8832,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>fixed grams a day</source>
         <translation type="unfinished">gramos fijos al día</translation>
+    </message>
+    <message>
+        <source>flag</source>
+        <translation type="unfinished">aviso</translation>
+    </message>
+    <message>
+        <source>flag: {what}</source>
+        <translation type="unfinished">aviso: {what}</translation>
     </message>
     <message>
         <source>food the crops take up</source>
@@ -8648,6 +8876,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>frame, liner and rafts without water</source>
         <translation type="unfinished">armazón, lona y balsas sin agua</translation>
+    </message>
+    <message>
+        <source>free ammonia</source>
+        <translation type="unfinished">amoniaco libre</translation>
     </message>
     <message>
         <source>fresh yield, times dry matter, over the part of the plant that is harvested</source>
@@ -8710,6 +8942,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">peso de alevín</translation>
     </message>
     <message>
+        <source>fullest</source>
+        <translation type="unfinished">más lleno</translation>
+    </message>
+    <message>
+        <source>fullest tank</source>
+        <translation type="unfinished">tanque más lleno</translation>
+    </message>
+    <message>
         <source>fullest tank {before} → {after} kg/m³</source>
         <translation type="unfinished">tanque más lleno {before} → {after} kg/m³</translation>
     </message>
@@ -8740,6 +8980,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>gain a day, times days</source>
         <translation type="unfinished">aumento por día por los días</translation>
+    </message>
+    <message>
+        <source>gain of a group</source>
+        <translation type="unfinished">aumento de un grupo</translation>
     </message>
     <message>
         <source>gain of a group in a week</source>
@@ -8790,12 +9034,32 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">germinación</translation>
     </message>
     <message>
+        <source>germination base</source>
+        <translation type="unfinished">mínimo para germinar</translation>
+    </message>
+    <message>
         <source>germination days</source>
         <translation type="unfinished">días de germinación</translation>
     </message>
     <message>
+        <source>germination of a lot</source>
+        <translation type="unfinished">germinación de un lote</translation>
+    </message>
+    <message>
+        <source>germination of the lot</source>
+        <translation type="unfinished">germinación del lote</translation>
+    </message>
+    <message>
+        <source>germination optimum</source>
+        <translation type="unfinished">óptimo para germinar</translation>
+    </message>
+    <message>
         <source>germination share</source>
         <translation type="unfinished">parte que germina</translation>
+    </message>
+    <message>
+        <source>germination thermal time c d</source>
+        <translation type="unfinished">suma de calor para germinar</translation>
     </message>
     <message>
         <source>given</source>
@@ -8910,6 +9174,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cosecha</translation>
     </message>
     <message>
+        <source>harvest barred</source>
+        <translation type="unfinished">cosecha no permitida</translation>
+    </message>
+    <message>
+        <source>harvest fish</source>
+        <translation type="unfinished">cosechar peces</translation>
+    </message>
+    <message>
+        <source>harvest grams</source>
+        <translation type="unfinished">gramos cosechados</translation>
+    </message>
+    <message>
         <source>harvest of a batch</source>
         <translation type="unfinished">cosecha de un lote</translation>
     </message>
@@ -8938,8 +9214,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cosecha de unas semanas</translation>
     </message>
     <message>
+        <source>harvest of the plan</source>
+        <translation type="unfinished">cosecha del plan</translation>
+    </message>
+    <message>
         <source>harvest of today's plan</source>
         <translation type="unfinished">cosecha del plan de hoy</translation>
+    </message>
+    <message>
+        <source>harvest over the plan</source>
+        <translation type="unfinished">cosecha en todo el plan</translation>
+    </message>
+    <message>
+        <source>harvest plants</source>
+        <translation type="unfinished">plantas por cosechar</translation>
     </message>
     <message>
         <source>harvest share</source>
@@ -8968,6 +9256,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>head lost in pipes; empty: a stated allowance</source>
         <translation type="unfinished">altura perdida en tuberías; vacío: una reserva declarada</translation>
+    </message>
+    <message>
+        <source>headroom share</source>
+        <translation type="unfinished">parte de holgura</translation>
     </message>
     <message>
         <source>heads</source>
@@ -9006,12 +9298,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">alto</translation>
     </message>
     <message>
-        <source>high end of the band</source>
-        <translation type="unfinished">extremo alto de la franja</translation>
-    </message>
-    <message>
         <source>high end of {what}</source>
         <translation type="unfinished">extremo alto de {what}</translation>
+    </message>
+    <message>
+        <source>high limit</source>
+        <translation type="unfinished">límite alto</translation>
     </message>
     <message>
         <source>highest</source>
@@ -9062,6 +9354,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">no es seguro cuánto dan los sólidos</translation>
     </message>
     <message>
+        <source>how supply counts</source>
+        <translation type="unfinished">cómo cuenta el aporte</translation>
+    </message>
+    <message>
         <source>hydroxide, strong</source>
         <translation type="unfinished">hidróxido, fuerte</translation>
     </message>
@@ -9102,6 +9398,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">hierro</translation>
     </message>
     <message>
+        <source>iron due</source>
+        <translation type="unfinished">hierro pendiente</translation>
+    </message>
+    <message>
+        <source>iron grams</source>
+        <translation type="unfinished">gramos de hierro</translation>
+    </message>
+    <message>
         <source>iron share</source>
         <translation type="unfinished">parte de hierro</translation>
     </message>
@@ -9140,6 +9444,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>judged over the weeks from {from} to {until}</source>
         <translation type="unfinished">juzgado en las semanas del {from} al {until}</translation>
+    </message>
+    <message>
+        <source>k g per</source>
+        <translation type="unfinished">potasio</translation>
     </message>
     <message>
         <source>kept above 0</source>
@@ -9186,12 +9494,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lámparas para la luz que falta</translation>
     </message>
     <message>
+        <source>largest fall of the feed</source>
+        <translation type="unfinished">mayor baja del alimento</translation>
+    </message>
+    <message>
         <source>largest of the parts</source>
         <translation type="unfinished">la mayor de las partes</translation>
     </message>
     <message>
         <source>last changed on {on}: {act}</source>
         <translation type="unfinished">cambiado por última vez el {on}: {act}</translation>
+    </message>
+    <message>
+        <source>last day of a stage</source>
+        <translation type="unfinished">último día de una etapa</translation>
     </message>
     <message>
         <source>last done on {day}</source>
@@ -9224,6 +9540,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>leafy share</source>
         <translation type="unfinished">parte de hoja</translation>
+    </message>
+    <message>
+        <source>least</source>
+        <translation type="unfinished">mínimo</translation>
     </message>
     <message>
         <source>least cost at the prices of the linear program, taken from worth of targets</source>
@@ -9270,6 +9590,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">se cosecha menos</translation>
     </message>
     <message>
+        <source>less {what}</source>
+        <translation type="unfinished">menos {what}</translation>
+    </message>
+    <message>
+        <source>lethal temperature</source>
+        <translation type="unfinished">temperatura mortal</translation>
+    </message>
+    <message>
         <source>level</source>
         <translation type="unfinished">nivel</translation>
     </message>
@@ -9280,6 +9608,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>light not known: it slows nothing</source>
         <translation type="unfinished">luz desconocida: no retrasa nada</translation>
+    </message>
+    <message>
+        <source>light target</source>
+        <translation type="unfinished">luz deseada</translation>
     </message>
     <message>
         <source>light that lamps add</source>
@@ -9294,8 +9626,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lo probable, por las cifras del libro; bajo y alto, por los rangos de esas cifras</translation>
     </message>
     <message>
+        <source>likely feed by draws</source>
+        <translation type="unfinished">alimento probable según los sorteos</translation>
+    </message>
+    <message>
         <source>likely germination</source>
         <translation type="unfinished">germinación probable</translation>
+    </message>
+    <message>
+        <source>likely harvest by draws</source>
+        <translation type="unfinished">cosecha probable según los sorteos</translation>
+    </message>
+    <message>
+        <source>likely ratio by draws</source>
+        <translation type="unfinished">razón probable según los sorteos</translation>
     </message>
     <message>
         <source>likely, and the root of the sum of squares of what each figure can add</source>
@@ -9386,6 +9730,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">registros que pide un inspector</translation>
     </message>
     <message>
+        <source>longest stretch</source>
+        <translation type="unfinished">alargamiento máximo</translation>
+    </message>
+    <message>
+        <source>longest time until feed is back</source>
+        <translation type="unfinished">mayor tiempo hasta que el alimento se recupera</translation>
+    </message>
+    <message>
         <source>loop</source>
         <translation type="unfinished">circuito</translation>
     </message>
@@ -9426,12 +9778,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">bajo</translation>
     </message>
     <message>
-        <source>low end of the band</source>
-        <translation type="unfinished">extremo bajo de la franja</translation>
-    </message>
-    <message>
         <source>low end of {what}</source>
         <translation type="unfinished">extremo bajo de {what}</translation>
+    </message>
+    <message>
+        <source>low limit</source>
+        <translation type="unfinished">límite bajo</translation>
     </message>
     <message>
         <source>low to high of the figure as standard deviations, as much as one farm leaves</source>
@@ -9440,6 +9792,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>lowest</source>
         <translation type="unfinished">el más bajo</translation>
+    </message>
+    <message>
+        <source>lowest if lowest ≤ low limit, else highest</source>
+        <translation type="unfinished">el más bajo si el más bajo ≤ límite bajo, si no el más alto</translation>
+    </message>
+    <message>
+        <source>lowest week of feed</source>
+        <translation type="unfinished">semana con menos alimento</translation>
     </message>
     <message>
         <source>lying</source>
@@ -9546,6 +9906,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">temperatura media del agua</translation>
     </message>
     <message>
+        <source>mean weight</source>
+        <translation type="unfinished">peso medio</translation>
+    </message>
+    <message>
+        <source>media plug</source>
+        <translation type="unfinished">taco de medio</translation>
+    </message>
+    <message>
         <source>median of (later - earlier) / days × 7 over all pairs of readings</source>
         <translation type="unfinished">mediana de (posterior - anterior) / días × 7 de todos los pares de lecturas</translation>
     </message>
@@ -9578,6 +9946,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">mg por litro</translation>
     </message>
     <message>
+        <source>middle spacing</source>
+        <translation type="unfinished">espaciado intermedio</translation>
+    </message>
+    <message>
         <source>midpoint</source>
         <translation type="unfinished">punto medio</translation>
     </message>
@@ -9606,6 +9978,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">hay más plantado de lo que alimentan los peces: se dan {fed} g/m²/d donde lo habitual es {low} a {high}</translation>
     </message>
     <message>
+        <source>more than wanted</source>
+        <translation type="unfinished">más de lo pedido</translation>
+    </message>
+    <message>
+        <source>more {what}</source>
+        <translation type="unfinished">más {what}</translation>
+    </message>
+    <message>
         <source>most any plan can be worth</source>
         <translation type="unfinished">lo máximo que puede valer un plan</translation>
     </message>
@@ -9616,6 +9996,22 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>most eaten share</source>
         <translation type="unfinished">mayor parte comida</translation>
+    </message>
+    <message>
+        <source>most of the beds planted</source>
+        <translation type="unfinished">la mayor parte de las camas plantadas</translation>
+    </message>
+    <message>
+        <source>most over share</source>
+        <translation type="unfinished">mayor parte de más</translation>
+    </message>
+    <message>
+        <source>most weeks between</source>
+        <translation type="unfinished">máximo de semanas entre una y otra</translation>
+    </message>
+    <message>
+        <source>move</source>
+        <translation type="unfinished">mover</translation>
     </message>
     <message>
         <source>moved figure</source>
@@ -9630,6 +10026,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">ciudad, región o país más cercano, como lo dice el productor</translation>
     </message>
     <message>
+        <source>net pot</source>
+        <translation type="unfinished">maceta de red</translation>
+    </message>
+    <message>
         <source>net pots to order</source>
         <translation type="unfinished">macetas de red por pedir</translation>
     </message>
@@ -9640,6 +10040,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>never calibrated: what it reads is doubtful</source>
         <translation type="unfinished">nunca calibrado: lo que lee es dudoso</translation>
+    </message>
+    <message>
+        <source>never feed more than the fish eat: what is left spoils the water</source>
+        <translation type="unfinished">nunca dé más alimento del que comen los peces: lo que queda arruina el agua</translation>
     </message>
     <message>
         <source>never given</source>
@@ -9678,8 +10082,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin cantidad</translation>
     </message>
     <message>
+        <source>no appetite</source>
+        <translation type="unfinished">sin apetito</translation>
+    </message>
+    <message>
         <source>no bed yet</source>
         <translation type="unfinished">aún sin camas</translation>
+    </message>
+    <message>
+        <source>no climate</source>
+        <translation type="unfinished">sin clima</translation>
     </message>
     <message>
         <source>no demand</source>
@@ -9766,6 +10178,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin lugar</translation>
     </message>
     <message>
+        <source>no sum</source>
+        <translation type="unfinished">sin cuenta</translation>
+    </message>
+    <message>
+        <source>no sum: something entered is missing or does not fit</source>
+        <translation type="unfinished">sin cuenta: algo de lo anotado falta o no encaja</translation>
+    </message>
+    <message>
+        <source>no sum: treated fish are not eaten until the day on which they are cleared</source>
+        <translation type="unfinished">sin cuenta: los peces tratados no se comen hasta el día en que quedan liberados</translation>
+    </message>
+    <message>
         <source>no unit</source>
         <translation type="unfinished">sin unidad</translation>
     </message>
@@ -9814,6 +10238,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin anotar</translation>
     </message>
     <message>
+        <source>not entered: {what}</source>
+        <translation type="unfinished">sin anotar: {what}</translation>
+    </message>
+    <message>
         <source>not given</source>
         <translation type="unfinished">sin dato</translation>
     </message>
@@ -9848,6 +10276,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>not planned</source>
         <translation type="unfinished">sin planear</translation>
+    </message>
+    <message>
+        <source>not suited</source>
+        <translation type="unfinished">no apto</translation>
     </message>
     <message>
         <source>not suited to this pH</source>
@@ -10102,6 +10534,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">atrasado {days} d: lo que lee es dudoso</translation>
     </message>
     <message>
+        <source>overfed</source>
+        <translation type="unfinished">alimento de más</translation>
+    </message>
+    <message>
         <source>own days cv</source>
         <translation type="unfinished">variación de días propios</translation>
     </message>
@@ -10118,8 +10554,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">oxígeno</translation>
     </message>
     <message>
+        <source>oxygen after feeding</source>
+        <translation type="unfinished">oxígeno tras alimentar</translation>
+    </message>
+    <message>
         <source>oxygen an hour after feeding</source>
         <translation type="unfinished">oxígeno por hora tras alimentar</translation>
+    </message>
+    <message>
+        <source>oxygen held</source>
+        <translation type="unfinished">oxígeno que cabe</translation>
     </message>
     <message>
         <source>oxygen in balance with air at the water's warmth and the height of the place, as the mean over the days of the week</source>
@@ -10148,6 +10592,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>oxygen would be short for the most that may be asked</source>
         <translation type="unfinished">faltaría oxígeno para lo máximo que se puede pedir</translation>
+    </message>
+    <message>
+        <source>p g per</source>
+        <translation type="unfinished">fósforo</translation>
     </message>
     <message>
         <source>pH</source>
@@ -10222,8 +10670,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">física</translation>
     </message>
     <message>
+        <source>pick</source>
+        <translation type="unfinished">cosechar</translation>
+    </message>
+    <message>
         <source>pick share</source>
         <translation type="unfinished">parte de la cosecha</translation>
+    </message>
+    <message>
+        <source>picked on a day</source>
+        <translation type="unfinished">cosechado en un día</translation>
     </message>
     <message>
         <source>picking</source>
@@ -10246,6 +10702,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">piezas</translation>
     </message>
     <message>
+        <source>pieces of some weeks</source>
+        <translation type="unfinished">piezas de unas semanas</translation>
+    </message>
+    <message>
         <source>pka intercept</source>
         <translation type="unfinished">ordenada del pKa</translation>
     </message>
@@ -10264,6 +10724,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>places free</source>
         <translation type="unfinished">lugares libres</translation>
+    </message>
+    <message>
+        <source>places free in a bed</source>
+        <translation type="unfinished">lugares libres en una cama</translation>
     </message>
     <message>
         <source>places held</source>
@@ -10346,6 +10810,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">plantas sembradas</translation>
     </message>
     <message>
+        <source>plants that are moved to a raft</source>
+        <translation type="unfinished">plantas que se pasan a una balsa</translation>
+    </message>
+    <message>
         <source>plants that live</source>
         <translation type="unfinished">plantas que viven</translation>
     </message>
@@ -10392,6 +10860,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>plants without place</source>
         <translation type="unfinished">plantas sin lugar</translation>
+    </message>
+    <message>
+        <source>plants, less those that have a place in a bed</source>
+        <translation type="unfinished">plantas menos las que tienen lugar en una cama</translation>
     </message>
     <message>
         <source>plants, times dry mass formed in the week, times content</source>
@@ -10466,6 +10938,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">parte de proteína</translation>
     </message>
     <message>
+        <source>published: {line}</source>
+        <translation type="unfinished">publicado: {line}</translation>
+    </message>
+    <message>
         <source>purged for {days} days before the harvest on {harvest}</source>
         <translation type="unfinished">purgados {days} días antes de la cosecha del {harvest}</translation>
     </message>
@@ -10480,6 +10956,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>rafts, blocks or trays, times rows, times places along a row</source>
         <translation type="unfinished">balsas, bloques o bandejas por filas por lugares de una fila</translation>
+    </message>
+    <message>
+        <source>rain in the month</source>
+        <translation type="unfinished">lluvia del mes</translation>
     </message>
     <message>
         <source>raised</source>
@@ -10508,6 +10988,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>ratio</source>
         <translation type="unfinished">razón</translation>
+    </message>
+    <message>
+        <source>ratio; short below short below, thin below thin below, ample above ample above, met between</source>
+        <translation type="unfinished">razón; falta bajo el borde de falta, justo bajo el de justo, sobra sobre el de sobra, bien entre ambos</translation>
     </message>
     <message>
         <source>reached already</source>
@@ -10566,12 +11050,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">parte de reserva</translation>
     </message>
     <message>
+        <source>return liquor</source>
+        <translation type="unfinished">devolver licor</translation>
+    </message>
+    <message>
         <source>returned share</source>
         <translation type="unfinished">parte devuelta</translation>
     </message>
     <message>
         <source>rise of an element by a dose</source>
         <translation type="unfinished">subida de un elemento por una dosis</translation>
+    </message>
+    <message>
+        <source>rise share</source>
+        <translation type="unfinished">parte de la subida</translation>
     </message>
     <message>
         <source>rising</source>
@@ -10602,6 +11094,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">se acumula sal en el agua</translation>
     </message>
     <message>
+        <source>salt grams</source>
+        <translation type="unfinished">gramos de sal</translation>
+    </message>
+    <message>
         <source>salts</source>
         <translation type="unfinished">sales</translation>
     </message>
@@ -10626,6 +11122,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">medidas por comida</translation>
     </message>
     <message>
+        <source>score of the way</source>
+        <translation type="unfinished">puntaje del modo</translation>
+    </message>
+    <message>
         <source>seed lot</source>
         <translation type="unfinished">lote de semilla</translation>
     </message>
@@ -10644,6 +11144,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>seeds a pot</source>
         <translation type="unfinished">semillas por maceta</translation>
+    </message>
+    <message>
+        <source>seeds and plants that live one by one</source>
+        <translation type="unfinished">semillas y plantas que viven una por una</translation>
     </message>
     <message>
         <source>seeds counted</source>
@@ -10674,6 +11178,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">visto</translation>
     </message>
     <message>
+        <source>settled after days</source>
+        <translation type="unfinished">días hasta asentarse</translation>
+    </message>
+    <message>
         <source>share of base</source>
         <translation type="unfinished">parte de la base</translation>
     </message>
@@ -10702,8 +11210,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">falta</translation>
     </message>
     <message>
+        <source>short are {elements}; the lowest is {element}</source>
+        <translation type="unfinished">faltan {elements}; el más bajo es {element}</translation>
+    </message>
+    <message>
         <source>short below</source>
         <translation type="unfinished">falta por debajo de</translation>
+    </message>
+    <message>
+        <source>short of places</source>
+        <translation type="unfinished">faltan lugares</translation>
+    </message>
+    <message>
+        <source>short supply</source>
+        <translation type="unfinished">aporte escaso</translation>
     </message>
     <message>
         <source>since {since}, 1 day</source>
@@ -10714,12 +11234,24 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">desde el {since}, {days} días</translation>
     </message>
     <message>
+        <source>siphon</source>
+        <translation type="unfinished">sifonar</translation>
+    </message>
+    <message>
         <source>site</source>
         <translation type="unfinished">sitio</translation>
     </message>
     <message>
         <source>size share</source>
         <translation type="unfinished">parte del tamaño</translation>
+    </message>
+    <message>
+        <source>size that is reached when a stage has lasted as long as it may</source>
+        <translation type="unfinished">tamaño alcanzado cuando una etapa ha durado lo más que puede</translation>
+    </message>
+    <message>
+        <source>slack share</source>
+        <translation type="unfinished">parte de holgura</translation>
     </message>
     <message>
         <source>slowed most by: {cause}</source>
@@ -10732,6 +11264,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>solids</source>
         <translation type="unfinished">sólidos</translation>
+    </message>
+    <message>
+        <source>solids batch</source>
+        <translation type="unfinished">lote de sólidos</translation>
     </message>
     <message>
         <source>solids gathered</source>
@@ -10758,6 +11294,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sólidos que pasan los filtros</translation>
     </message>
     <message>
+        <source>sow</source>
+        <translation type="unfinished">sembrar</translation>
+    </message>
+    <message>
         <source>sow {plants} plants</source>
         <translation type="unfinished">sembrar {plants} plantas</translation>
     </message>
@@ -10772,6 +11312,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>sown {day}</source>
         <translation type="unfinished">sembrado el {day}</translation>
+    </message>
+    <message>
+        <source>space</source>
+        <translation type="unfinished">espaciar</translation>
     </message>
     <message>
         <source>spacing</source>
@@ -10790,8 +11334,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">dispersión de los días hasta la primera cosecha</translation>
     </message>
     <message>
+        <source>spread of what was seen</source>
+        <translation type="unfinished">dispersión de lo visto</translation>
+    </message>
+    <message>
         <source>spread the source gives</source>
         <translation type="unfinished">variación que da la fuente</translation>
+    </message>
+    <message>
+        <source>stage days</source>
+        <translation type="unfinished">días de la etapa</translation>
     </message>
     <message>
         <source>stand</source>
@@ -10844,6 +11396,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>stock</source>
         <translation type="unfinished">reserva</translation>
+    </message>
+    <message>
+        <source>stock fish</source>
+        <translation type="unfinished">sembrar peces</translation>
     </message>
     <message>
         <source>stock in the water</source>
@@ -10910,6 +11466,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">aporte</translation>
     </message>
     <message>
+        <source>supply and stock</source>
+        <translation type="unfinished">aporte y reserva</translation>
+    </message>
+    <message>
         <source>supply and stock for the demand</source>
         <translation type="unfinished">aporte y reserva para la demanda</translation>
     </message>
@@ -10922,12 +11482,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">aporte entre demanda</translation>
     </message>
     <message>
+        <source>supply over demand, held against where it counts as short, thin and ample</source>
+        <translation type="unfinished">aporte entre demanda, comparado con donde cuenta como falta, justo y sobra</translation>
+    </message>
+    <message>
         <source>supply times</source>
         <translation type="unfinished">aporte, veces</translation>
     </message>
     <message>
         <source>surface</source>
         <translation type="unfinished">superficie</translation>
+    </message>
+    <message>
+        <source>surface of gravel</source>
+        <translation type="unfinished">superficie de la grava</translation>
+    </message>
+    <message>
+        <source>survival in the bed</source>
+        <translation type="unfinished">supervivencia en la cama</translation>
+    </message>
+    <message>
+        <source>survival in the nursery</source>
+        <translation type="unfinished">supervivencia en el vivero</translation>
     </message>
     <message>
         <source>survival share</source>
@@ -10976,6 +11552,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>test again</source>
         <translation type="unfinished">analice de nuevo</translation>
+    </message>
+    <message>
+        <source>test late</source>
+        <translation type="unfinished">prueba atrasada</translation>
     </message>
     <message>
         <source>test the water first</source>
@@ -11042,6 +11622,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">área de la cama por profundidad por la superficie de la grava, la parte que trabaja</translation>
     </message>
     <message>
+        <source>the best temperature of the fish, where that of the water is not known</source>
+        <translation type="unfinished">la temperatura óptima de los peces, donde no se conoce la del agua</translation>
+    </message>
+    <message>
         <source>the best temperature, times how well the fish grow at this one</source>
         <translation type="unfinished">la temperatura óptima por lo bien que crecen los peces a esta</translation>
     </message>
@@ -11068,6 +11652,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>the cube root of weight grows by the coefficient times warmth</source>
         <translation type="unfinished">la raíz cúbica del peso crece en el coeficiente por el calor</translation>
+    </message>
+    <message>
+        <source>the day it is meant to go, but not before a new loop has run for so long</source>
+        <translation type="unfinished">el día en que debe ir, pero no antes de que un circuito nuevo lleve ese tiempo</translation>
     </message>
     <message>
         <source>the day it may go, less the day it is meant to go</source>
@@ -11152,6 +11740,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>the first day on which the fish are as heavy as for the harvest</source>
         <translation type="unfinished">el primer día en que los peces pesan lo de la cosecha</translation>
+    </message>
+    <message>
+        <source>the first day, by whole weeks, from which feed is enough for some weeks in a row</source>
+        <translation type="unfinished">el primer día, por semanas enteras, desde el que el alimento basta varias semanas seguidas</translation>
     </message>
     <message>
         <source>the fish are not fed enough for it in any month</source>
@@ -11426,6 +12018,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">hasta {value} g/m²/día</translation>
     </message>
     <message>
+        <source>to {what}</source>
+        <translation type="unfinished">{what}</translation>
+    </message>
+    <message>
         <source>today</source>
         <translation type="unfinished">hoy</translation>
     </message>
@@ -11450,6 +12046,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">se da muy poco oxígeno</translation>
     </message>
     <message>
+        <source>too slow</source>
+        <translation type="unfinished">muy lento</translation>
+    </message>
+    <message>
         <source>too slow for the season</source>
         <translation type="unfinished">muy lento para la temporada</translation>
     </message>
@@ -11464,6 +12064,22 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>trays</source>
         <translation type="unfinished">bandejas</translation>
+    </message>
+    <message>
+        <source>treated fish</source>
+        <translation type="unfinished">peces tratados</translation>
+    </message>
+    <message>
+        <source>treated on {on}, cleared: {cleared}; the harvest of {harvest} comes too early. Ask the veterinarian how long to wait</source>
+        <translation type="unfinished">tratados el {on}, liberados: {cleared}; la cosecha del {harvest} es demasiado pronto. Pregunte al veterinario cuánto esperar</translation>
+    </message>
+    <message>
+        <source>treated with a medicine on {on}; no day is entered on which the fish are cleared</source>
+        <translation type="unfinished">tratados con un medicamento el {on}; no se anotó el día en que los peces quedan liberados</translation>
+    </message>
+    <message>
+        <source>trend of readings</source>
+        <translation type="unfinished">tendencia de las lecturas</translation>
     </message>
     <message>
         <source>trend only since the calibration of {day}</source>
@@ -11486,6 +12102,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">con la que se halla y corrige la entrada</translation>
     </message>
     <message>
+        <source>unevenness of the feed</source>
+        <translation type="unfinished">desigualdad del alimento</translation>
+    </message>
+    <message>
+        <source>unit {unit} places {first} to {last}</source>
+        <translation type="unfinished">unidad {unit}, lugares {first} a {last}</translation>
+    </message>
+    <message>
         <source>unit?</source>
         <translation type="unfinished">¿unidad?</translation>
     </message>
@@ -11504,6 +12128,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>unless base is given</source>
         <translation type="unfinished">si no se da base</translation>
+    </message>
+    <message>
+        <source>unplaced</source>
+        <translation type="unfinished">sin lugar</translation>
     </message>
     <message>
         <source>until {on}</source>
@@ -11526,6 +12154,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">valor</translation>
     </message>
     <message>
+        <source>value learned</source>
+        <translation type="unfinished">valor aprendido</translation>
+    </message>
+    <message>
+        <source>value of the catalogue</source>
+        <translation type="unfinished">valor del catálogo</translation>
+    </message>
+    <message>
+        <source>value of your own</source>
+        <translation type="unfinished">valor propio</translation>
+    </message>
+    <message>
         <source>volume</source>
         <translation type="unfinished">volumen</translation>
     </message>
@@ -11536,6 +12176,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>wanted beyond supply</source>
         <translation type="unfinished">pedido más allá del aporte</translation>
+    </message>
+    <message>
+        <source>wanted by a day</source>
+        <translation type="unfinished">pedido para un día</translation>
     </message>
     <message>
         <source>wanted plants</source>
@@ -11570,6 +12214,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">agua</translation>
     </message>
     <message>
+        <source>water colder or warmer than the fish can do with</source>
+        <translation type="unfinished">agua más fría o más caliente de lo que aguantan los peces</translation>
+    </message>
+    <message>
         <source>water of the loop, times the usual share a day</source>
         <translation type="unfinished">agua del circuito por la parte habitual por día</translation>
     </message>
@@ -11598,6 +12246,30 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">semanas</translation>
     </message>
     <message>
+        <source>weeks before</source>
+        <translation type="unfinished">semanas antes</translation>
+    </message>
+    <message>
+        <source>weeks between harvests of one</source>
+        <translation type="unfinished">semanas entre cosechas de uno</translation>
+    </message>
+    <message>
+        <source>weeks between two groups</source>
+        <translation type="unfinished">semanas entre dos grupos</translation>
+    </message>
+    <message>
+        <source>weeks in a row</source>
+        <translation type="unfinished">semanas seguidas</translation>
+    </message>
+    <message>
+        <source>weeks inside the band</source>
+        <translation type="unfinished">semanas dentro de la franja</translation>
+    </message>
+    <message>
+        <source>weeks short</source>
+        <translation type="unfinished">semanas con falta</translation>
+    </message>
+    <message>
         <source>weeks short {before} → {after}</source>
         <translation type="unfinished">semanas con falta {before} → {after}</translation>
     </message>
@@ -11608,6 +12280,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>weeks to grow</source>
         <translation type="unfinished">semanas de crecimiento</translation>
+    </message>
+    <message>
+        <source>weeks until feed is back</source>
+        <translation type="unfinished">semanas hasta que el alimento se recupera</translation>
     </message>
     <message>
         <source>weighed ratios</source>
@@ -11676,6 +12352,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>what all targets are worth, less what is missed, too much and out of balance</source>
         <translation type="unfinished">lo que valen todos los objetivos, menos lo que falta, sobra y queda fuera de balance</translation>
+    </message>
+    <message>
+        <source>what an advised dose brings</source>
+        <translation type="unfinished">lo que aporta una dosis aconsejada</translation>
     </message>
     <message>
         <source>what crops want beyond supply, less what bases and other salts bring</source>
@@ -11854,6 +12534,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">macetas enteras por las semillas de cada una</translation>
     </message>
     <message>
+        <source>whose feed-rate ratio tells what area the feed carries</source>
+        <translation type="unfinished">cuya razón de alimento dice qué área alcanza el alimento</translation>
+    </message>
+    <message>
         <source>width</source>
         <translation type="unfinished">ancho</translation>
     </message>
@@ -11878,6 +12562,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">dentro</translation>
     </message>
     <message>
+        <source>work of some weeks</source>
+        <translation type="unfinished">trabajo de unas semanas</translation>
+    </message>
+    <message>
         <source>worked out</source>
         <translation type="unfinished">calculado</translation>
     </message>
@@ -11896,6 +12584,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>worth</source>
         <translation type="unfinished">valor del plan</translation>
+    </message>
+    <message>
+        <source>worth of all targets</source>
+        <translation type="unfinished">valor de todos los objetivos</translation>
     </message>
     <message>
         <source>worth of targets</source>
@@ -11934,6 +12626,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">rendimiento según el libro, para los cortes y el espacio que tienen estas plantas</translation>
     </message>
     <message>
+        <source>yield cv</source>
+        <translation type="unfinished">variación del rendimiento</translation>
+    </message>
+    <message>
         <source>yield of a plant</source>
         <translation type="unfinished">rendimiento de una planta</translation>
     </message>
@@ -11948,6 +12644,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>your own value, for this batch</source>
         <translation type="unfinished">su propio valor, para este lote</translation>
+    </message>
+    <message>
+        <source>your own value, laid over that of the catalogue</source>
+        <translation type="unfinished">su propio valor, puesto sobre el del catálogo</translation>
     </message>
     <message>
         <source>{about} off feed for {days} d of the week</source>
@@ -12196,6 +12896,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{count} {event}</source>
         <translation type="unfinished">{count} {event}</translation>
+    </message>
+    <message>
+        <source>{crop} is grown in {suited} beds; {bed} is a {kind} bed</source>
+        <translation type="unfinished">{crop} se cultiva en camas de {suited}; {bed} es una cama de {kind}</translation>
     </message>
     <message>
         <source>{crop} would not be ready in time in {kind} when sown in {weeks} of the weeks; it is not sown then.</source>
@@ -12920,12 +13624,32 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{week}: faltan {many} plantas</translation>
     </message>
     <message>
+        <source>{what} days</source>
+        <translation type="unfinished">días de {what}</translation>
+    </message>
+    <message>
+        <source>{what} end of the band</source>
+        <translation type="unfinished">extremo {what} de la franja</translation>
+    </message>
+    <message>
+        <source>{what} later than by the book</source>
+        <translation type="unfinished">{what}: más tarde que en el libro</translation>
+    </message>
+    <message>
         <source>{what}, where it goes</source>
         <translation type="unfinished">{what}, a dónde va</translation>
     </message>
     <message>
         <source>{what}: “{given}” is no price; give a number from 0 to 1000000.</source>
         <translation type="unfinished">{what}: “{given}” no es un precio; dé un número de 0 a 1000000.</translation>
+    </message>
+    <message>
+        <source>{what}s of a batch</source>
+        <translation type="unfinished">{what}, de un lote</translation>
+    </message>
+    <message>
+        <source>{what}s of some weeks</source>
+        <translation type="unfinished">{what}, en unas semanas</translation>
     </message>
     <message>
         <source>{where}, place {first}</source>
@@ -12938,6 +13662,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{why} The sample farm is shown instead.</source>
         <translation type="unfinished">{why} Se muestra la granja de muestra.</translation>
+    </message>
+    <message>
+        <source>{words}</source>
+        <translation type="unfinished">{words}</translation>
     </message>
     <message>
         <source>{words} Room would come from {freed}.</source>

@@ -6842,6 +6842,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Bakit ganito ang linggo</translation>
     </message>
     <message>
+        <source>Why these figures…</source>
+        <translation type="unfinished">Bakit ganito ang mga bilang…</translation>
+    </message>
+    <message>
         <source>Why {element} is short</source>
         <translation type="unfinished">Bakit kulang ang {element}</translation>
     </message>
@@ -6860,6 +6864,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Why?</source>
         <translation type="unfinished">Bakit?</translation>
+    </message>
+    <message>
+        <source>Why? The right button offers the numbers of this week; Ctrl+I asks about those beside it</source>
+        <translation type="unfinished">Bakit? Inaalok ng kanang pindutan ang mga bilang ng linggong ito; itinatanong ng Ctrl+I ang mga katabi</translation>
     </message>
     <message>
         <source>Why? {keys} or the right button tells</source>
@@ -7158,6 +7166,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">idinagdag</translation>
     </message>
     <message>
+        <source>added by warmth and light</source>
+        <translation type="unfinished">dagdag ng init at liwanag</translation>
+    </message>
+    <message>
         <source>aerated</source>
         <translation type="unfinished">may hangin</translation>
     </message>
@@ -7290,6 +7302,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">labis</translation>
     </message>
     <message>
+        <source>ample above</source>
+        <translation type="unfinished">labis kapag higit sa</translation>
+    </message>
+    <message>
         <source>an area that is always planted</source>
         <translation type="unfinished">lawak na laging may tanim</translation>
     </message>
@@ -7342,6 +7358,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">lawak ng mga lugar na hawak, at ng mga halamang wala pa</translation>
     </message>
     <message>
+        <source>area of {what}</source>
+        <translation type="unfinished">lawak ng {what}</translation>
+    </message>
+    <message>
         <source>area, times what a square metre asks for, for the protein that is fed</source>
         <translation type="unfinished">lawak na minultiplika sa hinihingi ng isang metro kuwadrado, para sa protinang ipinapakain</translation>
     </message>
@@ -7376,6 +7396,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>as nitrogen; from {tan} mg/L ammonia, pH {ph}, {warmth} °C; at most {limit} for these fish</source>
         <translation type="unfinished">bilang nitrogen; mula sa {tan} mg/L ammonia, pH {ph}, {warmth} °C; hanggang {limit} para sa isdang ito</translation>
+    </message>
+    <message>
+        <source>as the catalogue has it</source>
+        <translation type="unfinished">gaya ng nasa katalogo</translation>
     </message>
     <message>
         <source>as the forecast of the changed farm has it</source>
@@ -7442,8 +7466,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pinakamaaga; baka hindi ito maabot sa loob ng plano</translation>
     </message>
     <message>
+        <source>back</source>
+        <translation type="unfinished">nakabalik</translation>
+    </message>
+    <message>
+        <source>back at</source>
+        <translation type="unfinished">nakabalik sa</translation>
+    </message>
+    <message>
         <source>back on {day}</source>
         <translation type="unfinished">babalik sa {day}</translation>
+    </message>
+    <message>
+        <source>band of the ratio</source>
+        <translation type="unfinished">saklaw ng ratio</translation>
     </message>
     <message>
         <source>band, high</source>
@@ -7466,8 +7502,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">base</translation>
     </message>
     <message>
+        <source>base grams</source>
+        <translation type="unfinished">gramo ng base</translation>
+    </message>
+    <message>
         <source>base in a dose</source>
         <translation type="unfinished">base sa isang dosis</translation>
+    </message>
+    <message>
+        <source>base left over</source>
+        <translation type="unfinished">base na natira</translation>
     </message>
     <message>
         <source>base that does not fit</source>
@@ -7486,8 +7530,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">base {eq}</translation>
     </message>
     <message>
+        <source>batch harvest</source>
+        <translation type="unfinished">ani ng batch</translation>
+    </message>
+    <message>
+        <source>batch that was seen</source>
+        <translation type="unfinished">batch na nakita</translation>
+    </message>
+    <message>
         <source>batches of these crops that are neither locked nor sown yet make way</source>
         <translation type="unfinished">nagbibigay-daan ang mga batch ng mga pananim na ito na hindi nakakandado at hindi pa naihahasik</translation>
+    </message>
+    <message>
+        <source>batches that still last</source>
+        <translation type="unfinished">mga batch na tuloy pa</translation>
+    </message>
+    <message>
+        <source>batches that were seen</source>
+        <translation type="unfinished">mga batch na nakita</translation>
     </message>
     <message>
         <source>bed</source>
@@ -7506,6 +7566,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mga lugar sa kama</translation>
     </message>
     <message>
+        <source>bed sd</source>
+        <translation type="unfinished">deviation sa kama</translation>
+    </message>
+    <message>
         <source>bed survival share</source>
         <translation type="unfinished">bahaging nabubuhay sa kama</translation>
     </message>
@@ -7516,6 +7580,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>beds as you type them</source>
         <translation type="unfinished">mga kama habang itina-type mo</translation>
+    </message>
+    <message>
+        <source>beds planted</source>
+        <translation type="unfinished">mga kamang may tanim</translation>
     </message>
     <message>
         <source>before</source>
@@ -7570,6 +7638,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">laman ng katawan</translation>
     </message>
     <message>
+        <source>body n g per</source>
+        <translation type="unfinished">nitrogen ng katawan</translation>
+    </message>
+    <message>
         <source>book</source>
         <translation type="unfinished">aklat</translation>
     </message>
@@ -7614,12 +7686,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">dahil sa idinagdag na isda</translation>
     </message>
     <message>
+        <source>by light</source>
+        <translation type="unfinished">dahil sa liwanag</translation>
+    </message>
+    <message>
         <source>by the book</source>
         <translation type="unfinished">ayon sa aklat</translation>
     </message>
     <message>
         <source>by the careful end of the band {value} {unit}</source>
         <translation type="unfinished">ayon sa maingat na dulo ng saklaw {value} {unit}</translation>
+    </message>
+    <message>
+        <source>by warmth</source>
+        <translation type="unfinished">dahil sa init</translation>
     </message>
     <message>
         <source>by {rule} this feed carries {low} to {high} m², by {other} {other_low} to {other_high} m²</source>
@@ -7646,8 +7726,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">na-calibrate</translation>
     </message>
     <message>
+        <source>calibration late</source>
+        <translation type="unfinished">huli ang calibration</translation>
+    </message>
+    <message>
         <source>came up</source>
         <translation type="unfinished">tumubo</translation>
+    </message>
+    <message>
+        <source>cap</source>
+        <translation type="unfinished">hangganan</translation>
     </message>
     <message>
         <source>capped</source>
@@ -7660,6 +7748,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>carbonate</source>
         <translation type="unfinished">carbonate</translation>
+    </message>
+    <message>
+        <source>carried day</source>
+        <translation type="unfinished">araw na kaya na</translation>
     </message>
     <message>
         <source>caught before</source>
@@ -7694,6 +7786,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pagbabago ng sukat sa isang linggo</translation>
     </message>
     <message>
+        <source>change of a week's harvest</source>
+        <translation type="unfinished">pagbabago ng ani ng isang linggo</translation>
+    </message>
+    <message>
         <source>change per</source>
         <translation type="unfinished">pagbabago bawat grado</translation>
     </message>
@@ -7724,6 +7820,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>chosen together · {locked} locked</source>
         <translation type="unfinished">napili nang sabay · {locked} nakakandado</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation type="unfinished">linisin</translation>
     </message>
     <message>
         <source>clearing</source>
@@ -7850,6 +7950,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">araw sa punlaan</translation>
     </message>
     <message>
+        <source>day of a stage</source>
+        <translation type="unfinished">araw ng isang yugto</translation>
+    </message>
+    <message>
         <source>day of clearing</source>
         <translation type="unfinished">araw ng paglilinis</translation>
     </message>
@@ -7886,6 +7990,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">araw bago nito</translation>
     </message>
     <message>
+        <source>days before the day given</source>
+        <translation type="unfinished">araw bago ang ibinigay na araw</translation>
+    </message>
+    <message>
         <source>days before the stage and its own, the first of them counted as well</source>
         <translation type="unfinished">mga araw bago ang yugto at ang sa kaniya, bilang pati ang una</translation>
     </message>
@@ -7898,6 +8006,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mga araw ayon sa aklat o nagtatanim, buong araw, at ang dagdag ng init at liwanag</translation>
     </message>
     <message>
+        <source>days by the log</source>
+        <translation type="unfinished">araw ayon sa talaan</translation>
+    </message>
+    <message>
+        <source>days free</source>
+        <translation type="unfinished">araw na bakante</translation>
+    </message>
+    <message>
         <source>days from sowing to the first pick, and days it is ready early</source>
         <translation type="unfinished">araw mula hasik hanggang unang ani, at araw na maagang handa</translation>
     </message>
@@ -7908,6 +8024,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>days from the day on which it was due until today</source>
         <translation type="unfinished">araw mula sa takdang araw hanggang ngayon</translation>
+    </message>
+    <message>
+        <source>days from the first fish to its bed</source>
+        <translation type="unfinished">araw mula sa unang isda hanggang sa kama nito</translation>
     </message>
     <message>
         <source>days from the first free day to the day shown, both counted</source>
@@ -7924,6 +8044,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>days late</source>
         <translation type="unfinished">araw na huli</translation>
+    </message>
+    <message>
+        <source>days longer than planned</source>
+        <translation type="unfinished">araw na lampas sa plano</translation>
     </message>
     <message>
         <source>days moved</source>
@@ -7944,6 +8068,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>days ready early</source>
         <translation type="unfinished">araw na maagang handa</translation>
+    </message>
+    <message>
+        <source>days sd</source>
+        <translation type="unfinished">deviation ng mga araw</translation>
     </message>
     <message>
         <source>days since it was last done, less days between</source>
@@ -8042,6 +8170,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">araw bago sa punlaan</translation>
     </message>
     <message>
+        <source>days to wait</source>
+        <translation type="unfinished">araw ng paghihintay</translation>
+    </message>
+    <message>
         <source>days until places are free</source>
         <translation type="unfinished">araw bago may bakanteng lugar</translation>
     </message>
@@ -8078,6 +8210,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">araw na minultiplika sa pakain bawat araw</translation>
     </message>
     <message>
+        <source>deaths expected</source>
+        <translation type="unfinished">inaasahang mamamatay</translation>
+    </message>
+    <message>
         <source>demand</source>
         <translation type="unfinished">kailangan</translation>
     </message>
@@ -8100,6 +8236,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>density</source>
         <translation type="unfinished">siksik</translation>
+    </message>
+    <message>
+        <source>density limit</source>
+        <translation type="unfinished">limit ng siksik</translation>
     </message>
     <message>
         <source>depth</source>
@@ -8266,6 +8406,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">elementong kulang pa sa isang linggo</translation>
     </message>
     <message>
+        <source>element wanting</source>
+        <translation type="unfinished">elementong kulang</translation>
+    </message>
+    <message>
         <source>empty: the limit of the species</source>
         <translation type="unfinished">kung walang laman: ang hangganan ng uri</translation>
     </message>
@@ -8338,8 +8482,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">factor ng metro {factor}</translation>
     </message>
     <message>
+        <source>fall</source>
+        <translation type="unfinished">bagsak</translation>
+    </message>
+    <message>
         <source>fall a day</source>
         <translation type="unfinished">bagsak bawat araw</translation>
+    </message>
+    <message>
+        <source>fall of alkalinity</source>
+        <translation type="unfinished">bagsak ng alkalinity</translation>
     </message>
     <message>
         <source>fall of alkalinity before the day</source>
@@ -8354,6 +8506,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bagsak ng alkalinity sa ilang araw</translation>
     </message>
     <message>
+        <source>fall of the feed</source>
+        <translation type="unfinished">bagsak ng pakain</translation>
+    </message>
+    <message>
         <source>fall of the feed at a harvest</source>
         <translation type="unfinished">bagsak ng pakain sa isang ani</translation>
     </message>
@@ -8364,6 +8520,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>fall per week</source>
         <translation type="unfinished">bagsak bawat linggo</translation>
+    </message>
+    <message>
+        <source>fall share</source>
+        <translation type="unfinished">bahagi ng bagsak</translation>
     </message>
     <message>
         <source>fall that day</source>
@@ -8430,6 +8590,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi na bumabalik ang pakain sa dati sa loob ng plano</translation>
     </message>
     <message>
+        <source>feed falls</source>
+        <translation type="unfinished">bumabagsak ang pakain</translation>
+    </message>
+    <message>
         <source>feed is back where it was on {on}, after {weeks} weeks</source>
         <translation type="unfinished">balik sa dati ang pakain sa {on}, makalipas ang {weeks} linggo</translation>
     </message>
@@ -8440,6 +8604,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>feed of a day over the meals of a day</source>
         <translation type="unfinished">pakain ng isang araw na hinati sa mga kain sa isang araw</translation>
+    </message>
+    <message>
+        <source>feed of a group</source>
+        <translation type="unfinished">pakain ng isang grupo</translation>
     </message>
     <message>
         <source>feed of a group a day</source>
@@ -8498,8 +8666,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pakain na hinati sa feed-rate ratio ng dulo ng saklaw</translation>
     </message>
     <message>
+        <source>feed over the plan</source>
+        <translation type="unfinished">pakain sa buong plano</translation>
+    </message>
+    <message>
         <source>feed really given, entered from {from} on</source>
         <translation type="unfinished">pakaing talagang ibinigay, inilagay mula {from}</translation>
+    </message>
+    <message>
+        <source>feed that is asked for</source>
+        <translation type="unfinished">pakaing hinihingi</translation>
+    </message>
+    <message>
+        <source>feed that the gain took, over the feed that is given, in percent</source>
+        <translation type="unfinished">pakaing nagamit sa dagdag na bigat na hinati sa ibinibigay na pakain, sa porsiyento</translation>
     </message>
     <message>
         <source>feed to order</source>
@@ -8542,8 +8722,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kondisyon sa bukid</translation>
     </message>
     <message>
+        <source>fill mineraliser</source>
+        <translation type="unfinished">punuin ang mineraliser</translation>
+    </message>
+    <message>
         <source>filled {day}, {days} d of solids, {air}</source>
         <translation type="unfinished">pinuno {day}, {days} d na latak, {air}</translation>
+    </message>
+    <message>
+        <source>filter need</source>
+        <translation type="unfinished">kailangang pansala</translation>
+    </message>
+    <message>
+        <source>filter surface</source>
+        <translation type="unfinished">ibabaw ng pansala</translation>
     </message>
     <message>
         <source>fingerlings can be had so often</source>
@@ -8552,6 +8744,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>fingerlings must be had on that day</source>
         <translation type="unfinished">dapat may similya sa araw na iyon</translation>
+    </message>
+    <message>
+        <source>first day of a stage</source>
+        <translation type="unfinished">unang araw ng isang yugto</translation>
     </message>
     <message>
         <source>first day of the plan</source>
@@ -8564,6 +8760,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>first day with weight ≥ harvest weight</source>
         <translation type="unfinished">unang araw na ang bigat ≥ bigat sa pag-ani</translation>
+    </message>
+    <message>
+        <source>first day, whole weeks on, from which feed is what is asked for some weeks in a row</source>
+        <translation type="unfinished">unang araw, sa buong linggo, na sapat ang pakain nang ilang linggong sunod-sunod</translation>
     </message>
     <message>
         <source>first pick</source>
@@ -8582,12 +8782,32 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mas magaan ang isda sa ani</translation>
     </message>
     <message>
+        <source>fish harvested</source>
+        <translation type="unfinished">isdang inani</translation>
+    </message>
+    <message>
         <source>fish harvested in some weeks</source>
         <translation type="unfinished">isdang inani sa ilang linggo</translation>
     </message>
     <message>
+        <source>fish of a group</source>
+        <translation type="unfinished">isda ng isang grupo</translation>
+    </message>
+    <message>
+        <source>fish of the group</source>
+        <translation type="unfinished">isda ng grupo</translation>
+    </message>
+    <message>
         <source>fish on an average day, times the share that dies in a day, times days</source>
         <translation type="unfinished">isda sa karaniwang araw, minultiplika sa bahaging namamatay sa isang araw, minultiplika sa mga araw</translation>
+    </message>
+    <message>
+        <source>fish over the plan</source>
+        <translation type="unfinished">isda sa buong plano</translation>
+    </message>
+    <message>
+        <source>fish stocked</source>
+        <translation type="unfinished">isdang inilagay</translation>
     </message>
     <message>
         <source>fish, times their mean weight</source>
@@ -8612,6 +8832,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>fixed grams a day</source>
         <translation type="unfinished">takdang gramo bawat araw</translation>
+    </message>
+    <message>
+        <source>flag</source>
+        <translation type="unfinished">babala</translation>
+    </message>
+    <message>
+        <source>flag: {what}</source>
+        <translation type="unfinished">babala: {what}</translation>
     </message>
     <message>
         <source>food the crops take up</source>
@@ -8648,6 +8876,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>frame, liner and rafts without water</source>
         <translation type="unfinished">balangkas, sapin at raft na walang tubig</translation>
+    </message>
+    <message>
+        <source>free ammonia</source>
+        <translation type="unfinished">malayang ammonia</translation>
     </message>
     <message>
         <source>fresh yield, times dry matter, over the part of the plant that is harvested</source>
@@ -8710,6 +8942,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bigat ng semilya</translation>
     </message>
     <message>
+        <source>fullest</source>
+        <translation type="unfinished">pinakapuno</translation>
+    </message>
+    <message>
+        <source>fullest tank</source>
+        <translation type="unfinished">pinakapunong tangke</translation>
+    </message>
+    <message>
         <source>fullest tank {before} → {after} kg/m³</source>
         <translation type="unfinished">pinakapunong tangke {before} → {after} kg/m³</translation>
     </message>
@@ -8740,6 +8980,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>gain a day, times days</source>
         <translation type="unfinished">dagdag na bigat bawat araw na minultiplika sa mga araw</translation>
+    </message>
+    <message>
+        <source>gain of a group</source>
+        <translation type="unfinished">dagdag na bigat ng isang grupo</translation>
     </message>
     <message>
         <source>gain of a group in a week</source>
@@ -8790,12 +9034,32 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pagtubo</translation>
     </message>
     <message>
+        <source>germination base</source>
+        <translation type="unfinished">pinakamababa sa pagtubo</translation>
+    </message>
+    <message>
         <source>germination days</source>
         <translation type="unfinished">mga araw ng pagtubo</translation>
     </message>
     <message>
+        <source>germination of a lot</source>
+        <translation type="unfinished">pagtubo ng isang lote</translation>
+    </message>
+    <message>
+        <source>germination of the lot</source>
+        <translation type="unfinished">pagtubo ng lote</translation>
+    </message>
+    <message>
+        <source>germination optimum</source>
+        <translation type="unfinished">pinakamainam sa pagtubo</translation>
+    </message>
+    <message>
         <source>germination share</source>
         <translation type="unfinished">bahaging tumutubo</translation>
+    </message>
+    <message>
+        <source>germination thermal time c d</source>
+        <translation type="unfinished">kabuuang init sa pagtubo</translation>
     </message>
     <message>
         <source>given</source>
@@ -8910,6 +9174,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ani</translation>
     </message>
     <message>
+        <source>harvest barred</source>
+        <translation type="unfinished">bawal ang ani</translation>
+    </message>
+    <message>
+        <source>harvest fish</source>
+        <translation type="unfinished">anihin ang isda</translation>
+    </message>
+    <message>
+        <source>harvest grams</source>
+        <translation type="unfinished">gramong aanihin</translation>
+    </message>
+    <message>
         <source>harvest of a batch</source>
         <translation type="unfinished">ani ng isang batch</translation>
     </message>
@@ -8938,8 +9214,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ani ng ilang linggo</translation>
     </message>
     <message>
+        <source>harvest of the plan</source>
+        <translation type="unfinished">ani ng plano</translation>
+    </message>
+    <message>
         <source>harvest of today's plan</source>
         <translation type="unfinished">ani ng plano ngayon</translation>
+    </message>
+    <message>
+        <source>harvest over the plan</source>
+        <translation type="unfinished">ani sa buong plano</translation>
+    </message>
+    <message>
+        <source>harvest plants</source>
+        <translation type="unfinished">halamang aanihin</translation>
     </message>
     <message>
         <source>harvest share</source>
@@ -8968,6 +9256,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>head lost in pipes; empty: a stated allowance</source>
         <translation type="unfinished">taas na nawawala sa tubo; kung walang laman: nakasaad na palugit</translation>
+    </message>
+    <message>
+        <source>headroom share</source>
+        <translation type="unfinished">bahaging palugit</translation>
     </message>
     <message>
         <source>heads</source>
@@ -9006,12 +9298,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mataas</translation>
     </message>
     <message>
-        <source>high end of the band</source>
-        <translation type="unfinished">mataas na dulo ng saklaw</translation>
-    </message>
-    <message>
         <source>high end of {what}</source>
         <translation type="unfinished">mataas na dulo ng {what}</translation>
+    </message>
+    <message>
+        <source>high limit</source>
+        <translation type="unfinished">mataas na limit</translation>
     </message>
     <message>
         <source>highest</source>
@@ -9062,6 +9354,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi tiyak ang bigay ng latak</translation>
     </message>
     <message>
+        <source>how supply counts</source>
+        <translation type="unfinished">turing sa supply</translation>
+    </message>
+    <message>
         <source>hydroxide, strong</source>
         <translation type="unfinished">hydroxide, matapang</translation>
     </message>
@@ -9102,6 +9398,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bakal</translation>
     </message>
     <message>
+        <source>iron due</source>
+        <translation type="unfinished">takdang iron</translation>
+    </message>
+    <message>
+        <source>iron grams</source>
+        <translation type="unfinished">gramo ng iron</translation>
+    </message>
+    <message>
         <source>iron share</source>
         <translation type="unfinished">bahagi ng iron</translation>
     </message>
@@ -9140,6 +9444,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>judged over the weeks from {from} to {until}</source>
         <translation type="unfinished">hinusgahan sa mga linggo mula {from} hanggang {until}</translation>
+    </message>
+    <message>
+        <source>k g per</source>
+        <translation type="unfinished">potassium</translation>
     </message>
     <message>
         <source>kept above 0</source>
@@ -9186,12 +9494,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ilaw para sa kulang na liwanag</translation>
     </message>
     <message>
+        <source>largest fall of the feed</source>
+        <translation type="unfinished">pinakamalaking bagsak ng pakain</translation>
+    </message>
+    <message>
         <source>largest of the parts</source>
         <translation type="unfinished">pinakamalaki sa mga bahagi</translation>
     </message>
     <message>
         <source>last changed on {on}: {act}</source>
         <translation type="unfinished">huling binago noong {on}: {act}</translation>
+    </message>
+    <message>
+        <source>last day of a stage</source>
+        <translation type="unfinished">huling araw ng isang yugto</translation>
     </message>
     <message>
         <source>last done on {day}</source>
@@ -9224,6 +9540,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>leafy share</source>
         <translation type="unfinished">bahagi ng dahon</translation>
+    </message>
+    <message>
+        <source>least</source>
+        <translation type="unfinished">pinakamaliit</translation>
     </message>
     <message>
         <source>least cost at the prices of the linear program, taken from worth of targets</source>
@@ -9270,6 +9590,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mas kaunti ang ani</translation>
     </message>
     <message>
+        <source>less {what}</source>
+        <translation type="unfinished">mas kaunting {what}</translation>
+    </message>
+    <message>
+        <source>lethal temperature</source>
+        <translation type="unfinished">nakamamatay na temperatura</translation>
+    </message>
+    <message>
         <source>level</source>
         <translation type="unfinished">antas</translation>
     </message>
@@ -9280,6 +9608,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>light not known: it slows nothing</source>
         <translation type="unfinished">hindi alam ang liwanag: walang binabagalan</translation>
+    </message>
+    <message>
+        <source>light target</source>
+        <translation type="unfinished">target na liwanag</translation>
     </message>
     <message>
         <source>light that lamps add</source>
@@ -9294,8 +9626,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">malamang ayon sa mga bilang ng aklat; mababa at mataas ayon sa saklaw ng mga bilang na ito</translation>
     </message>
     <message>
+        <source>likely feed by draws</source>
+        <translation type="unfinished">malamang na pakain ayon sa mga bunot</translation>
+    </message>
+    <message>
         <source>likely germination</source>
         <translation type="unfinished">malamang na pagtubo</translation>
+    </message>
+    <message>
+        <source>likely harvest by draws</source>
+        <translation type="unfinished">malamang na ani ayon sa mga bunot</translation>
+    </message>
+    <message>
+        <source>likely ratio by draws</source>
+        <translation type="unfinished">malamang na ratio ayon sa mga bunot</translation>
     </message>
     <message>
         <source>likely, and the root of the sum of squares of what each figure can add</source>
@@ -9386,6 +9730,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mga talaang hinihingi ng inspektor</translation>
     </message>
     <message>
+        <source>longest stretch</source>
+        <translation type="unfinished">pinakamahabang unat</translation>
+    </message>
+    <message>
+        <source>longest time until feed is back</source>
+        <translation type="unfinished">pinakamatagal bago makabawi ang pakain</translation>
+    </message>
+    <message>
         <source>loop</source>
         <translation type="unfinished">loop</translation>
     </message>
@@ -9426,12 +9778,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mababa</translation>
     </message>
     <message>
-        <source>low end of the band</source>
-        <translation type="unfinished">mababang dulo ng saklaw</translation>
-    </message>
-    <message>
         <source>low end of {what}</source>
         <translation type="unfinished">mababang dulo ng {what}</translation>
+    </message>
+    <message>
+        <source>low limit</source>
+        <translation type="unfinished">mababang limit</translation>
     </message>
     <message>
         <source>low to high of the figure as standard deviations, as much as one farm leaves</source>
@@ -9440,6 +9792,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>lowest</source>
         <translation type="unfinished">pinakamababa</translation>
+    </message>
+    <message>
+        <source>lowest if lowest ≤ low limit, else highest</source>
+        <translation type="unfinished">ang pinakamababa kung pinakamababa ≤ mababang limit, kung hindi ang pinakamataas</translation>
+    </message>
+    <message>
+        <source>lowest week of feed</source>
+        <translation type="unfinished">linggong pinakakaunti ang pakain</translation>
     </message>
     <message>
         <source>lying</source>
@@ -9546,6 +9906,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">karaniwang init ng tubig</translation>
     </message>
     <message>
+        <source>mean weight</source>
+        <translation type="unfinished">karaniwang bigat</translation>
+    </message>
+    <message>
+        <source>media plug</source>
+        <translation type="unfinished">plug</translation>
+    </message>
+    <message>
         <source>median of (later - earlier) / days × 7 over all pairs of readings</source>
         <translation type="unfinished">median ng (huli - una) / araw × 7 sa lahat ng pares ng suri</translation>
     </message>
@@ -9578,6 +9946,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mg bawat litro</translation>
     </message>
     <message>
+        <source>middle spacing</source>
+        <translation type="unfinished">gitnang pagitan</translation>
+    </message>
+    <message>
         <source>midpoint</source>
         <translation type="unfinished">gitna</translation>
     </message>
@@ -9606,6 +9978,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">higit ang nakatanim kaysa sa kaya ng isda: {fed} g/m²/araw ang pinapakain, {low} hanggang {high} ang karaniwan</translation>
     </message>
     <message>
+        <source>more than wanted</source>
+        <translation type="unfinished">higit sa kailangan</translation>
+    </message>
+    <message>
+        <source>more {what}</source>
+        <translation type="unfinished">mas maraming {what}</translation>
+    </message>
+    <message>
         <source>most any plan can be worth</source>
         <translation type="unfinished">pinakamataas na halaga ng alinmang plano</translation>
     </message>
@@ -9616,6 +9996,22 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>most eaten share</source>
         <translation type="unfinished">pinakamalaking bahaging kinain</translation>
+    </message>
+    <message>
+        <source>most of the beds planted</source>
+        <translation type="unfinished">karamihan ng kama na may tanim</translation>
+    </message>
+    <message>
+        <source>most over share</source>
+        <translation type="unfinished">pinakamalaking bahaging sobra</translation>
+    </message>
+    <message>
+        <source>most weeks between</source>
+        <translation type="unfinished">pinakamaraming linggo sa pagitan</translation>
+    </message>
+    <message>
+        <source>move</source>
+        <translation type="unfinished">ilipat</translation>
     </message>
     <message>
         <source>moved figure</source>
@@ -9630,6 +10026,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pinakamalapit na bayan, rehiyon o bansa, ayon sa tawag ng nagtatanim</translation>
     </message>
     <message>
+        <source>net pot</source>
+        <translation type="unfinished">net pot</translation>
+    </message>
+    <message>
         <source>net pots to order</source>
         <translation type="unfinished">net pot na oorderin</translation>
     </message>
@@ -9640,6 +10040,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>never calibrated: what it reads is doubtful</source>
         <translation type="unfinished">hindi pa na-calibrate: alanganin ang basa</translation>
+    </message>
+    <message>
+        <source>never feed more than the fish eat: what is left spoils the water</source>
+        <translation type="unfinished">huwag magpakain nang higit sa kinakain ng isda: sinisira ng tira ang tubig</translation>
     </message>
     <message>
         <source>never given</source>
@@ -9678,8 +10082,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang dami</translation>
     </message>
     <message>
+        <source>no appetite</source>
+        <translation type="unfinished">walang gana</translation>
+    </message>
+    <message>
         <source>no bed yet</source>
         <translation type="unfinished">wala pang kama</translation>
+    </message>
+    <message>
+        <source>no climate</source>
+        <translation type="unfinished">walang klima</translation>
     </message>
     <message>
         <source>no demand</source>
@@ -9766,6 +10178,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang lugar</translation>
     </message>
     <message>
+        <source>no sum</source>
+        <translation type="unfinished">walang kuwenta</translation>
+    </message>
+    <message>
+        <source>no sum: something entered is missing or does not fit</source>
+        <translation type="unfinished">walang kuwenta: may kulang o hindi tugma sa inilagay</translation>
+    </message>
+    <message>
+        <source>no sum: treated fish are not eaten until the day on which they are cleared</source>
+        <translation type="unfinished">walang kuwenta: hindi kinakain ang ginamot na isda hanggang sa araw na pinayagan na</translation>
+    </message>
+    <message>
         <source>no unit</source>
         <translation type="unfinished">walang yunit</translation>
     </message>
@@ -9814,6 +10238,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi nailagay</translation>
     </message>
     <message>
+        <source>not entered: {what}</source>
+        <translation type="unfinished">hindi inilagay: {what}</translation>
+    </message>
+    <message>
         <source>not given</source>
         <translation type="unfinished">hindi ibinigay</translation>
     </message>
@@ -9848,6 +10276,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>not planned</source>
         <translation type="unfinished">wala sa plano</translation>
+    </message>
+    <message>
+        <source>not suited</source>
+        <translation type="unfinished">hindi bagay</translation>
     </message>
     <message>
         <source>not suited to this pH</source>
@@ -10102,6 +10534,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">huli nang {days} araw: alanganin ang basa</translation>
     </message>
     <message>
+        <source>overfed</source>
+        <translation type="unfinished">sobra sa pakain</translation>
+    </message>
+    <message>
         <source>own days cv</source>
         <translation type="unfinished">pag-iiba ng sariling araw</translation>
     </message>
@@ -10118,8 +10554,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">oxygen</translation>
     </message>
     <message>
+        <source>oxygen after feeding</source>
+        <translation type="unfinished">oxygen matapos magpakain</translation>
+    </message>
+    <message>
         <source>oxygen an hour after feeding</source>
         <translation type="unfinished">oxygen bawat oras matapos magpakain</translation>
+    </message>
+    <message>
+        <source>oxygen held</source>
+        <translation type="unfinished">oxygen na hawak</translation>
     </message>
     <message>
         <source>oxygen in balance with air at the water's warmth and the height of the place, as the mean over the days of the week</source>
@@ -10148,6 +10592,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>oxygen would be short for the most that may be asked</source>
         <translation type="unfinished">kukulangin ang oksiheno sa pinakamaraming maaaring kailangan</translation>
+    </message>
+    <message>
+        <source>p g per</source>
+        <translation type="unfinished">phosphorus</translation>
     </message>
     <message>
         <source>pH</source>
@@ -10222,8 +10670,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pisika</translation>
     </message>
     <message>
+        <source>pick</source>
+        <translation type="unfinished">pitasin</translation>
+    </message>
+    <message>
         <source>pick share</source>
         <translation type="unfinished">bahagi ng ani</translation>
+    </message>
+    <message>
+        <source>picked on a day</source>
+        <translation type="unfinished">naani sa isang araw</translation>
     </message>
     <message>
         <source>picking</source>
@@ -10246,6 +10702,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">piraso</translation>
     </message>
     <message>
+        <source>pieces of some weeks</source>
+        <translation type="unfinished">piraso ng ilang linggo</translation>
+    </message>
+    <message>
         <source>pka intercept</source>
         <translation type="unfinished">intercept ng pKa</translation>
     </message>
@@ -10264,6 +10724,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>places free</source>
         <translation type="unfinished">bakanteng lugar</translation>
+    </message>
+    <message>
+        <source>places free in a bed</source>
+        <translation type="unfinished">bakanteng lugar sa isang kama</translation>
     </message>
     <message>
         <source>places held</source>
@@ -10346,6 +10810,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">halamang inihasik</translation>
     </message>
     <message>
+        <source>plants that are moved to a raft</source>
+        <translation type="unfinished">halamang inililipat sa raft</translation>
+    </message>
+    <message>
         <source>plants that live</source>
         <translation type="unfinished">halamang nabubuhay</translation>
     </message>
@@ -10392,6 +10860,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>plants without place</source>
         <translation type="unfinished">halamang walang lugar</translation>
+    </message>
+    <message>
+        <source>plants, less those that have a place in a bed</source>
+        <translation type="unfinished">mga halaman, bawas ang may lugar na sa kama</translation>
     </message>
     <message>
         <source>plants, times dry mass formed in the week, times content</source>
@@ -10466,6 +10938,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bahagi ng protina</translation>
     </message>
     <message>
+        <source>published: {line}</source>
+        <translation type="unfinished">nailathala: {line}</translation>
+    </message>
+    <message>
         <source>purged for {days} days before the harvest on {harvest}</source>
         <translation type="unfinished">nilinis ang bituka nang {days} araw bago ang ani sa {harvest}</translation>
     </message>
@@ -10480,6 +10956,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>rafts, blocks or trays, times rows, times places along a row</source>
         <translation type="unfinished">raft, block o tray, minultiplika sa mga hanay, minultiplika sa mga lugar sa isang hanay</translation>
+    </message>
+    <message>
+        <source>rain in the month</source>
+        <translation type="unfinished">ulan sa buwan</translation>
     </message>
     <message>
         <source>raised</source>
@@ -10508,6 +10988,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>ratio</source>
         <translation type="unfinished">ratio</translation>
+    </message>
+    <message>
+        <source>ratio; short below short below, thin below thin below, ample above ample above, met between</source>
+        <translation type="unfinished">ratio; kulang sa ilalim ng hangganan ng kulang, manipis sa ilalim ng manipis, labis sa ibabaw ng labis, sapat sa pagitan</translation>
     </message>
     <message>
         <source>reached already</source>
@@ -10566,12 +11050,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bahaging reserba</translation>
     </message>
     <message>
+        <source>return liquor</source>
+        <translation type="unfinished">ibalik ang katas</translation>
+    </message>
+    <message>
         <source>returned share</source>
         <translation type="unfinished">bahaging ibinabalik</translation>
     </message>
     <message>
         <source>rise of an element by a dose</source>
         <translation type="unfinished">taas ng elemento dahil sa dosis</translation>
+    </message>
+    <message>
+        <source>rise share</source>
+        <translation type="unfinished">bahagi ng taas</translation>
     </message>
     <message>
         <source>rising</source>
@@ -10602,6 +11094,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">naiipon ang asin sa tubig</translation>
     </message>
     <message>
+        <source>salt grams</source>
+        <translation type="unfinished">gramo ng asin</translation>
+    </message>
+    <message>
         <source>salts</source>
         <translation type="unfinished">mga asin</translation>
     </message>
@@ -10626,6 +11122,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">takal bawat kain</translation>
     </message>
     <message>
+        <source>score of the way</source>
+        <translation type="unfinished">marka ng paraan</translation>
+    </message>
+    <message>
         <source>seed lot</source>
         <translation type="unfinished">lote ng binhi</translation>
     </message>
@@ -10644,6 +11144,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>seeds a pot</source>
         <translation type="unfinished">binhi bawat paso</translation>
+    </message>
+    <message>
+        <source>seeds and plants that live one by one</source>
+        <translation type="unfinished">binhi at halamang isa-isang nabubuhay</translation>
     </message>
     <message>
         <source>seeds counted</source>
@@ -10674,6 +11178,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">nakita</translation>
     </message>
     <message>
+        <source>settled after days</source>
+        <translation type="unfinished">araw bago pumanatag</translation>
+    </message>
+    <message>
         <source>share of base</source>
         <translation type="unfinished">bahagi ng base</translation>
     </message>
@@ -10702,8 +11210,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kulang</translation>
     </message>
     <message>
+        <source>short are {elements}; the lowest is {element}</source>
+        <translation type="unfinished">kulang ang {elements}; pinakamababa ang {element}</translation>
+    </message>
+    <message>
         <source>short below</source>
         <translation type="unfinished">kulang kapag mas mababa sa</translation>
+    </message>
+    <message>
+        <source>short of places</source>
+        <translation type="unfinished">kulang sa lugar</translation>
+    </message>
+    <message>
+        <source>short supply</source>
+        <translation type="unfinished">kulang ang supply</translation>
     </message>
     <message>
         <source>since {since}, 1 day</source>
@@ -10714,12 +11234,24 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mula {since}, {days} araw</translation>
     </message>
     <message>
+        <source>siphon</source>
+        <translation type="unfinished">sipunin</translation>
+    </message>
+    <message>
         <source>site</source>
         <translation type="unfinished">lugar</translation>
     </message>
     <message>
         <source>size share</source>
         <translation type="unfinished">bahagi ng laki</translation>
+    </message>
+    <message>
+        <source>size that is reached when a stage has lasted as long as it may</source>
+        <translation type="unfinished">laki na naabot kapag tumagal na ang yugto hanggang sa maaari</translation>
+    </message>
+    <message>
+        <source>slack share</source>
+        <translation type="unfinished">bahaging luwag</translation>
     </message>
     <message>
         <source>slowed most by: {cause}</source>
@@ -10732,6 +11264,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>solids</source>
         <translation type="unfinished">solido</translation>
+    </message>
+    <message>
+        <source>solids batch</source>
+        <translation type="unfinished">batch ng solido</translation>
     </message>
     <message>
         <source>solids gathered</source>
@@ -10758,6 +11294,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">solidong lumalampas sa pansala</translation>
     </message>
     <message>
+        <source>sow</source>
+        <translation type="unfinished">maghasik</translation>
+    </message>
+    <message>
         <source>sow {plants} plants</source>
         <translation type="unfinished">maghasik ng {plants} halaman</translation>
     </message>
@@ -10772,6 +11312,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>sown {day}</source>
         <translation type="unfinished">inihasik {day}</translation>
+    </message>
+    <message>
+        <source>space</source>
+        <translation type="unfinished">paglayuin</translation>
     </message>
     <message>
         <source>spacing</source>
@@ -10790,8 +11334,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kalat ng mga araw bago ang unang ani</translation>
     </message>
     <message>
+        <source>spread of what was seen</source>
+        <translation type="unfinished">kalat ng nakita</translation>
+    </message>
+    <message>
         <source>spread the source gives</source>
         <translation type="unfinished">saklaw na bigay ng pinagmulan</translation>
+    </message>
+    <message>
+        <source>stage days</source>
+        <translation type="unfinished">mga araw ng yugto</translation>
     </message>
     <message>
         <source>stand</source>
@@ -10844,6 +11396,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>stock</source>
         <translation type="unfinished">imbak</translation>
+    </message>
+    <message>
+        <source>stock fish</source>
+        <translation type="unfinished">maglagay ng isda</translation>
     </message>
     <message>
         <source>stock in the water</source>
@@ -10910,6 +11466,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">supply</translation>
     </message>
     <message>
+        <source>supply and stock</source>
+        <translation type="unfinished">supply at imbak</translation>
+    </message>
+    <message>
         <source>supply and stock for the demand</source>
         <translation type="unfinished">supply at imbak para sa kailangan</translation>
     </message>
@@ -10922,12 +11482,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">supply na hinati sa kailangan</translation>
     </message>
     <message>
+        <source>supply over demand, held against where it counts as short, thin and ample</source>
+        <translation type="unfinished">supply na hinati sa kailangan, inihambing sa turing na kulang, manipis at labis</translation>
+    </message>
+    <message>
         <source>supply times</source>
         <translation type="unfinished">supply, ilang beses</translation>
     </message>
     <message>
         <source>surface</source>
         <translation type="unfinished">lawak ng ibabaw</translation>
+    </message>
+    <message>
+        <source>surface of gravel</source>
+        <translation type="unfinished">ibabaw ng graba</translation>
+    </message>
+    <message>
+        <source>survival in the bed</source>
+        <translation type="unfinished">pagkabuhay sa kama</translation>
+    </message>
+    <message>
+        <source>survival in the nursery</source>
+        <translation type="unfinished">pagkabuhay sa punlaan</translation>
     </message>
     <message>
         <source>survival share</source>
@@ -10976,6 +11552,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>test again</source>
         <translation type="unfinished">suriing muli</translation>
+    </message>
+    <message>
+        <source>test late</source>
+        <translation type="unfinished">huli ang pagsusuri</translation>
     </message>
     <message>
         <source>test the water first</source>
@@ -11042,6 +11622,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">lawak ng kama, minultiplika sa lalim, minultiplika sa ibabaw ng graba, ang bahaging gumagana</translation>
     </message>
     <message>
+        <source>the best temperature of the fish, where that of the water is not known</source>
+        <translation type="unfinished">ang pinakamainam na temperatura ng isda, kung hindi alam ang sa tubig</translation>
+    </message>
+    <message>
         <source>the best temperature, times how well the fish grow at this one</source>
         <translation type="unfinished">ang pinakamainam na temperatura na minultiplika sa husay ng paglaki ng isda rito</translation>
     </message>
@@ -11068,6 +11652,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>the cube root of weight grows by the coefficient times warmth</source>
         <translation type="unfinished">lumalaki ang cube root ng bigat nang coefficient na minultiplika sa init</translation>
+    </message>
+    <message>
+        <source>the day it is meant to go, but not before a new loop has run for so long</source>
+        <translation type="unfinished">ang araw na dapat ilipat, pero hindi bago umandar nang ganoon katagal ang bagong loop</translation>
     </message>
     <message>
         <source>the day it may go, less the day it is meant to go</source>
@@ -11152,6 +11740,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>the first day on which the fish are as heavy as for the harvest</source>
         <translation type="unfinished">ang unang araw na kasimbigat na ng para sa ani ang isda</translation>
+    </message>
+    <message>
+        <source>the first day, by whole weeks, from which feed is enough for some weeks in a row</source>
+        <translation type="unfinished">ang unang araw, sa buong linggo, na sapat ang pakain nang ilang linggong sunod-sunod</translation>
     </message>
     <message>
         <source>the fish are not fed enough for it in any month</source>
@@ -11426,6 +12018,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hanggang {value} g/m²/araw</translation>
     </message>
     <message>
+        <source>to {what}</source>
+        <translation type="unfinished">{what}</translation>
+    </message>
+    <message>
         <source>today</source>
         <translation type="unfinished">ngayon</translation>
     </message>
@@ -11450,6 +12046,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kulang ang oksihenong ibinibigay</translation>
     </message>
     <message>
+        <source>too slow</source>
+        <translation type="unfinished">masyadong mabagal</translation>
+    </message>
+    <message>
         <source>too slow for the season</source>
         <translation type="unfinished">masyadong mabagal sa panahon</translation>
     </message>
@@ -11464,6 +12064,22 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>trays</source>
         <translation type="unfinished">mga tray</translation>
+    </message>
+    <message>
+        <source>treated fish</source>
+        <translation type="unfinished">ginamot na isda</translation>
+    </message>
+    <message>
+        <source>treated on {on}, cleared: {cleared}; the harvest of {harvest} comes too early. Ask the veterinarian how long to wait</source>
+        <translation type="unfinished">ginamot noong {on}, pinayagan: {cleared}; masyadong maaga ang ani sa {harvest}. Itanong sa beterinaryo kung gaano katagal maghihintay</translation>
+    </message>
+    <message>
+        <source>treated with a medicine on {on}; no day is entered on which the fish are cleared</source>
+        <translation type="unfinished">ginamot noong {on}; walang inilagay na araw kung kailan pinayagan na ang isda</translation>
+    </message>
+    <message>
+        <source>trend of readings</source>
+        <translation type="unfinished">takbo ng mga suri</translation>
     </message>
     <message>
         <source>trend only since the calibration of {day}</source>
@@ -11486,6 +12102,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kung saan makikita at maiwawasto ang entry</translation>
     </message>
     <message>
+        <source>unevenness of the feed</source>
+        <translation type="unfinished">hindi pagkapantay ng pakain</translation>
+    </message>
+    <message>
+        <source>unit {unit} places {first} to {last}</source>
+        <translation type="unfinished">yunit {unit}, lugar {first} hanggang {last}</translation>
+    </message>
+    <message>
         <source>unit?</source>
         <translation type="unfinished">yunit?</translation>
     </message>
@@ -11504,6 +12128,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>unless base is given</source>
         <translation type="unfinished">kung walang ibibigay na base</translation>
+    </message>
+    <message>
+        <source>unplaced</source>
+        <translation type="unfinished">walang lugar</translation>
     </message>
     <message>
         <source>until {on}</source>
@@ -11526,6 +12154,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">halaga</translation>
     </message>
     <message>
+        <source>value learned</source>
+        <translation type="unfinished">halagang natutuhan</translation>
+    </message>
+    <message>
+        <source>value of the catalogue</source>
+        <translation type="unfinished">halaga ng katalogo</translation>
+    </message>
+    <message>
+        <source>value of your own</source>
+        <translation type="unfinished">sariling halaga</translation>
+    </message>
+    <message>
         <source>volume</source>
         <translation type="unfinished">laman</translation>
     </message>
@@ -11536,6 +12176,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>wanted beyond supply</source>
         <translation type="unfinished">kailangan na lampas sa supply</translation>
+    </message>
+    <message>
+        <source>wanted by a day</source>
+        <translation type="unfinished">kailangan sa isang araw</translation>
     </message>
     <message>
         <source>wanted plants</source>
@@ -11570,6 +12214,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">tubig</translation>
     </message>
     <message>
+        <source>water colder or warmer than the fish can do with</source>
+        <translation type="unfinished">tubig na mas malamig o mas mainit kaysa sa kaya ng isda</translation>
+    </message>
+    <message>
         <source>water of the loop, times the usual share a day</source>
         <translation type="unfinished">tubig ng loop na minultiplika sa karaniwang bahagi bawat araw</translation>
     </message>
@@ -11598,6 +12246,30 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">linggo</translation>
     </message>
     <message>
+        <source>weeks before</source>
+        <translation type="unfinished">linggo bago nito</translation>
+    </message>
+    <message>
+        <source>weeks between harvests of one</source>
+        <translation type="unfinished">linggo sa pagitan ng ani ng isa</translation>
+    </message>
+    <message>
+        <source>weeks between two groups</source>
+        <translation type="unfinished">linggo sa pagitan ng dalawang grupo</translation>
+    </message>
+    <message>
+        <source>weeks in a row</source>
+        <translation type="unfinished">sunod-sunod na linggo</translation>
+    </message>
+    <message>
+        <source>weeks inside the band</source>
+        <translation type="unfinished">linggo sa loob ng saklaw</translation>
+    </message>
+    <message>
+        <source>weeks short</source>
+        <translation type="unfinished">mga linggong kulang</translation>
+    </message>
+    <message>
         <source>weeks short {before} → {after}</source>
         <translation type="unfinished">linggong kulang {before} → {after}</translation>
     </message>
@@ -11608,6 +12280,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>weeks to grow</source>
         <translation type="unfinished">linggo ng paglaki</translation>
+    </message>
+    <message>
+        <source>weeks until feed is back</source>
+        <translation type="unfinished">linggo bago makabawi ang pakain</translation>
     </message>
     <message>
         <source>weighed ratios</source>
@@ -11676,6 +12352,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>what all targets are worth, less what is missed, too much and out of balance</source>
         <translation type="unfinished">halaga ng lahat ng target, bawas ang hindi naabot, labis at wala sa balanse</translation>
+    </message>
+    <message>
+        <source>what an advised dose brings</source>
+        <translation type="unfinished">dala ng ipinapayong dosis</translation>
     </message>
     <message>
         <source>what crops want beyond supply, less what bases and other salts bring</source>
@@ -11854,6 +12534,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">buong paso na minultiplika sa binhi ng bawat isa</translation>
     </message>
     <message>
+        <source>whose feed-rate ratio tells what area the feed carries</source>
+        <translation type="unfinished">kaninong feed-rate ratio ang nagsasabi ng lawak na kaya ng pakain</translation>
+    </message>
+    <message>
         <source>width</source>
         <translation type="unfinished">lapad</translation>
     </message>
@@ -11878,6 +12562,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pasok</translation>
     </message>
     <message>
+        <source>work of some weeks</source>
+        <translation type="unfinished">gawain ng ilang linggo</translation>
+    </message>
+    <message>
         <source>worked out</source>
         <translation type="unfinished">kinuwenta</translation>
     </message>
@@ -11896,6 +12584,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>worth</source>
         <translation type="unfinished">halaga ng plano</translation>
+    </message>
+    <message>
+        <source>worth of all targets</source>
+        <translation type="unfinished">halaga ng lahat ng target</translation>
     </message>
     <message>
         <source>worth of targets</source>
@@ -11934,6 +12626,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ani ayon sa aklat, para sa mga pitas at puwang ng mga halamang ito</translation>
     </message>
     <message>
+        <source>yield cv</source>
+        <translation type="unfinished">pag-iiba ng ani</translation>
+    </message>
+    <message>
         <source>yield of a plant</source>
         <translation type="unfinished">ani ng isang halaman</translation>
     </message>
@@ -11948,6 +12644,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>your own value, for this batch</source>
         <translation type="unfinished">sarili mong halaga, para sa batch na ito</translation>
+    </message>
+    <message>
+        <source>your own value, laid over that of the catalogue</source>
+        <translation type="unfinished">sariling halaga mo, ipinatong sa nasa katalogo</translation>
     </message>
     <message>
         <source>{about} off feed for {days} d of the week</source>
@@ -12196,6 +12896,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{count} {event}</source>
         <translation type="unfinished">{count} {event}</translation>
+    </message>
+    <message>
+        <source>{crop} is grown in {suited} beds; {bed} is a {kind} bed</source>
+        <translation type="unfinished">sa kamang {suited} itinatanim ang {crop}; kamang {kind} ang {bed}</translation>
     </message>
     <message>
         <source>{crop} would not be ready in time in {kind} when sown in {weeks} of the weeks; it is not sown then.</source>
@@ -12920,12 +13624,32 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{week}: kulang ng {many} halaman</translation>
     </message>
     <message>
+        <source>{what} days</source>
+        <translation type="unfinished">mga araw ng {what}</translation>
+    </message>
+    <message>
+        <source>{what} end of the band</source>
+        <translation type="unfinished">{what} na dulo ng saklaw</translation>
+    </message>
+    <message>
+        <source>{what} later than by the book</source>
+        <translation type="unfinished">{what}: mas huli kaysa sa aklat</translation>
+    </message>
+    <message>
         <source>{what}, where it goes</source>
         <translation type="unfinished">{what}, kung saan pupunta</translation>
     </message>
     <message>
         <source>{what}: “{given}” is no price; give a number from 0 to 1000000.</source>
         <translation type="unfinished">{what}: hindi presyo ang “{given}”; magbigay ng numero mula 0 hanggang 1000000.</translation>
+    </message>
+    <message>
+        <source>{what}s of a batch</source>
+        <translation type="unfinished">{what}, ng isang batch</translation>
+    </message>
+    <message>
+        <source>{what}s of some weeks</source>
+        <translation type="unfinished">{what}, sa ilang linggo</translation>
     </message>
     <message>
         <source>{where}, place {first}</source>
@@ -12938,6 +13662,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{why} The sample farm is shown instead.</source>
         <translation type="unfinished">{why} Ang sample na farm ang ipinapakita.</translation>
+    </message>
+    <message>
+        <source>{words}</source>
+        <translation type="unfinished">{words}</translation>
     </message>
     <message>
         <source>{words} Room would come from {freed}.</source>

@@ -1,6 +1,7 @@
-"""Names of crops and fish in other languages: for the right plant, and nothing else of it changes."""
+"""Names of entries in other languages: for the right plant, and nothing else of it changes."""
 
 import dataclasses
+import re
 import tomllib
 
 import pytest
@@ -8,7 +9,15 @@ import pytest
 from planner.catalogue import names as names_module
 from planner.catalogue.errors import CatalogueError
 from planner.catalogue.loading import shipped_catalogue
-from planner.catalogue.names import CODE_OF_LANGUAGE, SHELVES, named_beside, named_in, names_in
+from planner.catalogue.names import (
+    CODE_OF_LANGUAGE,
+    PRODUCTS,
+    SHELVES,
+    SPECIES,
+    named_beside,
+    named_in,
+    names_in,
+)
 from planner.shipped import shipped_path
 
 LANGUAGES = tuple(CODE_OF_LANGUAGE.values())
@@ -23,11 +32,24 @@ def catalogue():
 def test_that_every_name_stands_for_the_plant_or_fish_of_its_botanical_name(catalogue, language):
     read = tomllib.loads(shipped_path("resources", "words", f"names_{language}.toml").read_text("utf-8"))
     assert read["reviewed"] is False, "only a grower who speaks the language can say so"
-    for shelf in SHELVES:
+    for shelf in SPECIES:
         entries = getattr(catalogue, shelf)
         assert {key: row["botanical"] for key, row in read[shelf].items()} == {
             key: entries[key].botanical for key in read[shelf]
         }
+    for shelf in PRODUCTS:
+        entries = getattr(catalogue, shelf)
+        assert {key: row["english"] for key, row in read[shelf].items()} == {
+            key: entries[key].name for key in read[shelf]
+        }
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_that_every_feed_has_a_name_and_every_number_of_a_product_stays(catalogue, language):
+    assert set(names_in(language)["feeds"]) == set(catalogue.feeds)
+    for shelf in PRODUCTS:
+        for key, name in names_in(language)[shelf].items():
+            assert re.findall(r"\d+", name) == re.findall(r"\d+", getattr(catalogue, shelf)[key].name)
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

@@ -9,15 +9,17 @@ from itertools import product
 import pytest
 from PySide6.QtCore import QCoreApplication, QLocale
 
+from planner.catalogue.loading import shipped_catalogue
+from planner.catalogue.names import SHELVES
 from planner.desk.behind import Behind
 from planner.desk.languages import LANGUAGES, Words, speak
 from planner.desk.outlook import look_out
-from planner.desk.say import CONTEXT, careful, tr
+from planner.desk.say import CONTEXT, as_is, careful, tr
 from planner.desk.why.answers import answer_of
-from planner.desk.why.words import note_words, readable, title_text
+from planner.desk.why.words import NAME_FORMS, TITLE_FORMS, name_words, note_words, readable, title_text
 from planner.farm.crops import Stage
 from planner.farm.water import Quantity
-from planner.forecast.why.values import Note, NoteKind, Subject, SubjectKind
+from planner.forecast.why.values import Note, NoteKind, Origin, Subject, SubjectKind
 from planner.paper.linguist import messages, read_ts, ts_path
 from planner.shipped import shipped_path
 from tests.desk.helpers import TODAY
@@ -63,6 +65,13 @@ def test_that_every_caution_and_all_help_is_translated(language):
     assert [text for text in texts if text not in found] == []
 
 
+def test_that_what_the_catalogue_notes_of_its_entries_is_translated(language):
+    catalogue = shipped_catalogue()
+    notes = {entry.notes for shelf in SHELVES for entry in getattr(catalogue, shelf).values()}
+    assert len(notes) > 40
+    assert sorted(notes - set(read_ts(ts_path(language)))) == []
+
+
 @pytest.fixture
 def spanish(qapp):
     words = Words("es", qapp)
@@ -76,6 +85,19 @@ def test_that_a_caution_nobody_reviewed_keeps_its_english_beside_it(spanish):
     said = careful(text)
     assert said.startswith("Mantenga aves")
     assert said.endswith(f"[{text}]")
+
+
+def test_that_what_people_eat_hangs_on_keeps_its_english_in_an_answer(spanish):
+    said = note_words(Note(kind=NoteKind.NEVER_ABOVE))
+    assert said.startswith("nunca dé más alimento")
+    assert said.endswith("[never feed more than the fish eat: what is left spoils the water]")
+
+
+def test_that_conditions_without_a_translation_are_marked_as_english(qapp, spanish):
+    assert as_is("no such conditions") == "[en] no such conditions"
+    assert as_is("20-30 °C") == "20-30 °C"
+    qapp.removeTranslator(spanish)
+    assert as_is("no such conditions") == "no such conditions"
 
 
 def test_that_a_reviewed_caution_stands_alone_and_so_does_the_english(qapp, spanish):
@@ -129,17 +151,17 @@ def test_that_words_which_are_not_ours_are_left_to_the_toolkit(qapp):
     assert words.translate(CONTEXT, "no such text") is None
 
 
-def why_texts():
+def why_module():
     path = shipped_path("resources").parent / ".ci" / "why_texts.py"
     spec = importlib.util.spec_from_file_location("why_texts", path)
     module = importlib.util.module_from_spec(spec)
     spec.loader.exec_module(module)
-    return set(module.why_texts())
+    return module
 
 
 def test_that_no_word_of_an_answer_to_why_is_missing(language):
     said = read_ts(ts_path(language))
-    assert sorted(why_texts() - set(said)) == []
+    assert sorted(set(why_module().why_texts()) - set(said)) == []
 
 
 def subjects_of(farm):
@@ -150,6 +172,10 @@ def subjects_of(farm):
         if sort:
             crop, stage = farm.batches[0].crop, Stage.BED
             yield Subject(kind=kind, about=sort[0].id, crop=crop, stage=stage, week=9, day=63, part=part)
+
+
+def test_that_every_form_of_a_title_that_is_put_together_is_known():
+    assert set(why_module().title_forms()) - set(TITLE_FORMS) <= {"{what} – {what}"}
 
 
 def walked(explanation):
@@ -167,12 +193,16 @@ def answers(farm, means):
 
 def test_that_answers_for_the_sample_farm_hold_no_name_or_title_that_is_missing(means, farm):
     found = tuple(answers(farm, means))
-    names = {readable(one.name) for each in found for one in each.inputs}
+    names = {readable(one.name) for each in found for one in each.inputs if one.origin is not Origin.COUNTED}
     titles = {readable(each.title) for each in found}
     assert len(names) > 60
     assert len(titles) > 40
+    forms = [re.compile(BLANK.sub(".+", form)) for form in (*NAME_FORMS, *TITLE_FORMS)]
+    made = {text for text in names | titles if any(form.fullmatch(text) for form in forms)}
+    own = {one.name for kind in (farm.fish_groups, farm.beds, farm.tanks, farm.loops) for one in kind}
+    left = {text for text in names | titles if not text.isdigit()} - made - own
     for language in OTHERS:
-        assert sorted((names | titles) - set(read_ts(ts_path(language)))) == []
+        assert sorted(left - set(read_ts(ts_path(language)))) == []
 
 
 def test_that_an_answer_is_spoken_in_the_language(spanish, means, farm):
@@ -184,4 +214,5 @@ def test_that_an_answer_is_spoken_in_the_language(spanish, means, farm):
     assert answer.title.startswith("Razón")
     assert answer.symbols == "aporte / demanda"
     assert title_text("low end of ratio") == "extremo bajo de razón"
+    assert name_words("unit_1_places_15_to_28") == "unidad 1, lugares 15 a 28"
     assert note_words(Note(kind=NoteKind.OFF_FEED, values=(("from", "2027-01-04"),))).startswith("sin comer")

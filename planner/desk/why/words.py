@@ -8,14 +8,15 @@ from __future__ import annotations
 
 import re
 from datetime import date
+from functools import cache
 from typing import Final
 
-from planner.desk.say import tr
+from planner.desk.say import careful, tr
 from planner.desk.words import day_words, number_words, short_day_words
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.reasons import Reason
-from planner.forecast.why.values import Note
-from planner.paper.reasons import NOTE_WORDS, REASON_WORDS, TO_THE_END, UNTIL
+from planner.forecast.why.values import Note, NoteKind
+from planner.paper.reasons import FORMULA_WORDS, NOTE_WORDS, REASON_WORDS, TO_THE_END, UNTIL
 
 _FIGURES: Final = 4
 _PERCENT: Final = 100.0
@@ -25,11 +26,30 @@ _UNIT_IN_NAME: Final = re.compile(
 )
 _SYMBOL: Final = re.compile(r"[A-Za-z][A-Za-z0-9_]*")
 _PROSE: Final = re.compile(r"[a-z0-9'] [a-z]")
+_BLANK: Final = re.compile(r"[{](\w+)}")
 _DAY: Final = re.compile(r"\d{4}-\d\d-\d\d")
+_OF_CARE: Final = frozenset({NoteKind.NEVER_ABOVE, NoteKind.TREATED_ON, NoteKind.BARRED})
+"""Notes that what people eat hangs on."""
 OPERATIONS: Final = frozenset({"max", "min", "round", "response", "ln"})
 """Words in formulas that mathematics has in every language."""
-TITLE_FORMS: Final = ("range of {what}", "low end of {what}", "high end of {what}")
-"""Titles that are made of another title."""
+TITLE_FORMS: Final = (
+    "range of {what}",
+    "low end of {what}",
+    "high end of {what}",
+    "more {what}",
+    "less {what}",
+    "area of {what}",
+    "flag: {what}",
+    "to {what}",
+    "{what} days",
+    "{what} end of the band",
+    "{what} later than by the book",
+    "{what}s of some weeks",
+    "{what}s of a batch",
+)
+"""Titles that are made of another title or of the name of a thing; one that is known whole goes before."""
+NAME_FORMS: Final = ("unit {unit} places {first} to {last}",)
+"""Names of inputs that are made of numbers."""
 
 
 def readable(text: str) -> str:
@@ -54,7 +74,7 @@ def symbols_in(formula: Formula) -> tuple[str, ...]:
 
 def name_words(name: str) -> str:
     """Return what an input is called."""
-    return tr(readable(name))
+    return _by_form(readable(name), NAME_FORMS)
 
 
 def symbol_words(formula: Formula) -> str:
@@ -70,16 +90,35 @@ def _symbol(match: re.Match[str]) -> str:
 
 def title_text(title: str) -> str:
     """Return a title; one that is made of another is translated part by part."""
-    for form in TITLE_FORMS:
-        before, _, after = form.partition("{what}")
-        if title.startswith(before) and title.endswith(after):
-            return tr(form, what=title_text(title[len(before) : len(title) - len(after)]))
-    return tr(readable(title))
+    return _by_form(readable(title), TITLE_FORMS)
+
+
+def _by_form(text: str, forms: tuple[str, ...]) -> str:
+    """Return a text in translation: whole where it is known whole, else by the first form that fits."""
+    said = tr(text)
+    if said != text:
+        return said
+    for form in forms:
+        match = _pattern(form).fullmatch(text)
+        if match is not None:
+            return tr(form, **{name: _by_form(part, forms) for name, part in match.groupdict().items()})
+    return said
+
+
+@cache
+def _pattern(form: str) -> re.Pattern[str]:
+    return re.compile(_BLANK.sub(r"(?P<\1>.+)", re.escape(form).replace(r"\{", "{").replace(r"\}", "}")))
 
 
 def note_words(note: Note) -> str:
     """Return what is to be borne in mind."""
-    return tr(NOTE_WORDS[note.kind], **{name: _value_words(value) for name, value in note.values})
+    say = careful if note.kind in _OF_CARE else tr
+    return say(NOTE_WORDS[note.kind], **{name: _value_words(value) for name, value in note.values})
+
+
+def formula_words(formula: Formula) -> str:
+    """Return what is done with the inputs, in words."""
+    return (careful if formula is Formula.NOT_CLEARED else tr)(FORMULA_WORDS[formula])
 
 
 def _value_words(value: float | str) -> str:
