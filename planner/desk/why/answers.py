@@ -15,12 +15,11 @@ from planner.catalogue.figure import Figure
 from planner.desk.book import figure_label, source_words, told_words, value_words
 from planner.desk.pages import Basis, Fact
 from planner.desk.rows import Column, Row
-from planner.desk.say import tr
-from planner.desk.why.words import name_words, note_words, symbol_words, title_text
+from planner.desk.say import as_is, tr
+from planner.desk.why.words import formula_words, name_words, note_words, symbol_words, title_text
 from planner.desk.words import NONE, day_words, number_words, unit_words
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.values import Explanation, Input, Origin
-from planner.paper.reasons import FORMULA_WORDS
 
 _FIGURES: Final = 5
 _DEEPER: Final = "▸ "
@@ -66,7 +65,7 @@ def answer_of(explanation: Explanation, catalogue: Catalogue) -> Answer:
     return Answer(
         title=title_words(explanation),
         value=_value_words(explanation),
-        formula=tr(FORMULA_WORDS[formula]),
+        formula=formula_words(formula),
         symbols="" if formula in _NO_SYMBOLS else symbol_words(formula),
         notes=tuple(note_words(note) for note in explanation.notes),
         rows=tuple(_rows(explanation, catalogue)),
@@ -187,7 +186,7 @@ def _origin_words(one: Input, figure: Figure | None, catalogue: Catalogue) -> st
 
 def _figure_row(key: str, name: str, figure: Figure, catalogue: Catalogue) -> Row:
     source = source_words(figure, catalogue)
-    said = f"{source}: {figure.conditions}" if figure.conditions else source
+    said = f"{source}: {as_is(figure.conditions)}" if figure.conditions else source
     return _row(key, (name, value_words(figure), said), value=figure.value, payload=None)
 
 
