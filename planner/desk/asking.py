@@ -55,6 +55,11 @@ class Asking(QObject):
         self._later.timeout.connect(self.settle)
         self._begin: Callable[[Answers], None] | None = None
 
+    @property
+    def behind(self) -> Behind | None:
+        """What stands behind the outlook that is worked on."""
+        return self._behind
+
     def show(self, behind: Behind) -> None:
         """Work on another outlook from now on."""
         self._behind, self._outlook = behind, behind.outlook

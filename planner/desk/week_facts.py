@@ -105,7 +105,7 @@ def week_page(behind: Behind, day: date) -> Page:
         section
         for loop in outlook.forecast.loops
         for section in (
-            _loop_section(behind, loop.loop, loop.name, week),
+            loop_section(behind, loop.loop, loop.name, week),
             *_reasons(behind, outlook.verdicts[loop.loop][week], loop.loop),
         )
     )
@@ -157,7 +157,8 @@ def _harvest(behind: Behind, week: int) -> Iterator[Fact]:
         yield Fact(label="", value=tr("Nothing"))
 
 
-def _loop_section(behind: Behind, loop: Id, name: str, week: int) -> Section:
+def loop_section(behind: Behind, loop: Id, name: str, week: int) -> Section:
+    """Return feed, areas and every element of a loop in a week, under its name."""
     verdict = behind.outlook.verdicts[loop][week]
     return Section(
         title=name,

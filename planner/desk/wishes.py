@@ -46,6 +46,7 @@ class Wishes(QObject):
     def _offered(self) -> list[tuple[str, str]]:
         thing = self._workspace.chosen_thing()
         offered = [("change.alter", tr("Alter…")), ("change.remove", tr("Remove"))] if thing else []
+        why = [("view.why", tr("Why these figures…"))] if thing else []
         if isinstance(thing, Batch):
             offered.insert(1, ("change.lock", tr("Unlock") if thing.locked else tr("Lock")))
             offered[2:2] = [(key, tr(words)) for key, words in (*GATHERED.items(), *OF_BATCHES.items())]
@@ -55,7 +56,7 @@ class Wishes(QObject):
                     ("change.shorter", tr("Pick a week less")),
                 )
                 offered[2:2] = stretches
-        return [*offered, ("new.batch", tr("Sow a batch…"))]
+        return [*offered, *why, ("new.batch", tr("Sow a batch…"))]
 
     def _has_window(self, batch: Batch) -> bool:
         outlook = self._workspace.outlook

@@ -42,6 +42,7 @@ from planner.desk.theme import Theme
 from planner.desk.thing_words import thing_words
 from planner.desk.troubles import trouble_with_farm
 from planner.desk.ways import Ways
+from planner.desk.why.lanes import LaneAsking
 from planner.desk.wishes import Wishes
 from planner.desk.words import faults_words
 from planner.farm.crops import Batch
@@ -119,14 +120,14 @@ class Workspace(QWidget):
         self.shelf.chosen.connect(self.choose)
         self.shelf.opened.connect(self._on_opened)
         self.shelf.new_wanted.connect(self.wishes.ask_new_within)
-        self.shelf.why_wanted.connect(self.asking.ask_why)
         self.shelf.run_wanted.connect(self.run)
         self.shelf.told.connect(self.told)
         self.shelf.troubled.connect(self.troubled)
         self.side.alter_wanted.connect(self.wishes.alter_chosen)
         self.side.week_wanted.connect(self.choose_nothing)
-        self.side.why_wanted.connect(self.asking.ask_why)
-        self.why_wanted.connect(self.asking.ask_why)
+        for each in (self, self.shelf, self.side):
+            each.why_wanted.connect(self.asking.ask_why)
+        LaneAsking(self.lanes, self.asking)
         self.side.sure_wanted.connect(self.asking.ask_sure)
         self.asking.more_known.connect(self._show_chosen)
         self.asking.working.connect(self._show_working)
@@ -205,9 +206,8 @@ class Workspace(QWidget):
     def _show_table(self, *_anything: int) -> None:
         """Fill the table when it is seen and something has changed."""
         self.panes.make_room(wide=self.shelf.listed.wide)
-        if self.outlook is None:
-            return
-        if self._table_is_stale and self.tabs.currentWidget() is self.table:
+        in_front = self.tabs.currentWidget() is self.table
+        if self.outlook is not None and self._table_is_stale and in_front:
             self._table_is_stale = False
             self.table.show_outlook(self.outlook)
             self.table.choose(self._chosen or "")

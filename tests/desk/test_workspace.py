@@ -185,6 +185,7 @@ def test_that_the_menu_of_a_bar_offers_what_can_be_done_with_it(qtbot, workspace
         "Labels and tags…",
         "Trace…",
         "Remove",
+        "Why these figures…",
         "Sow a batch…",
     ]
     menu.actions()[1].trigger()

@@ -66,6 +66,9 @@ class FishCanvas(Canvas):
         if not self._feeds:
             paint_notice(painter, rect, words.no_fish(), self.frame_state.kit)
 
+    def hint_at(self, at: QPoint) -> str:
+        return words.why_hint() if self._feeds and at.x() >= self.frame_state.scale.left else ""
+
     def content_height(self) -> float:
         return fish_height(self._feeds, self.frame_state.kit)
 
@@ -116,6 +119,9 @@ class BalanceCanvas(Canvas):
     def paint_over(self, painter: QPainter, rect: QRectF) -> None:
         if self.shown is None:
             paint_notice(painter, rect, words.no_balance(), self.frame_state.kit)
+
+    def hint_at(self, at: QPoint) -> str:
+        return words.why_hint() if self.shown is not None and at.x() >= self.frame_state.scale.left else ""
 
     def content_height(self) -> float:
         elements = len(self.shown.elements) if self.shown else 0

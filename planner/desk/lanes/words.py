@@ -327,6 +327,13 @@ def view_name() -> str:
     return QCoreApplication.translate("Lanes", "Ruler of weeks")
 
 
+def why_hint() -> str:
+    """Return how the numbers of a week in a lane are asked why."""
+    return QCoreApplication.translate(
+        "Lanes", "Why? The right button offers the numbers of this week; Ctrl+I asks about those beside it"
+    )
+
+
 def view_help() -> str:
     """Return what the keys do, for reading aloud."""
     return QCoreApplication.translate(

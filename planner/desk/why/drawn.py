@@ -65,20 +65,24 @@ class DrawnAsking(QObject):
         facts = self._facts(None if by_keys else event.pos())
         if not facts:
             return False
-        menu = QMenu(self._owner)
-        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        for at, fact in enumerate(facts):
-            said = f"{fact.label}: {fact.value}" if fact.label else fact.value
-            action = menu.addAction(tr("Why {value}?", value=said.replace("\n", " ").replace("&", "&&")))
-            action.setData((facts, at))
-            action.triggered.connect(self._on_chosen)
-            if not at:
-                show_keys(action)
+        menu = WhyMenu(self._owner, facts)
+        show_keys(menu.actions()[0])
         menu.popup(event.globalPos())
         return True
 
-    def _on_chosen(self, _checked: bool) -> None:
-        action = self.sender()
-        if isinstance(action, QAction):
-            facts, number = action.data()
-            wish(self._owner, facts, number)
+
+class WhyMenu(QMenu):
+    """A menu that offers numbers to be asked, each in an entry of its own."""
+
+    def __init__(self, owner: QWidget, facts: tuple[Fact, ...]) -> None:
+        super().__init__(owner)
+        self._owner, self._facts = owner, facts
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        for at, fact in enumerate(facts):
+            said = f"{fact.label}: {fact.value}" if fact.label else fact.value
+            action = self.addAction(tr("Why {value}?", value=said.replace("\n", " ").replace("&", "&&")))
+            action.setData(at)
+        self.triggered.connect(self._on_chosen)
+
+    def _on_chosen(self, action: QAction) -> None:
+        wish(self._owner, self._facts, action.data())
