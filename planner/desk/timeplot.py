@@ -6,102 +6,56 @@ Painted from a value; whoever makes the value has worded everything. Must know n
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from datetime import date
-from enum import Enum
 from typing import Final
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QHelpEvent, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import (
+    QColor,
+    QFocusEvent,
+    QFont,
+    QHelpEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QPolygonF,
+)
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
+from planner.desk.daycursor import DayCursor
 from planner.desk.lanes.fish_lane import nice_top
+from planner.desk.pages import Fact
+from planner.desk.plotted import Level, Mark, MarkForm, Plot, Strand
 from planner.desk.say import tr
 from planner.desk.theme import Theme, mixed
-from planner.desk.words import number_words, short_day_words
+from planner.desk.why.drawn import DrawnAsking
+from planner.desk.words import number_words, short_day_words, unit_words
 
 _SMALL: Final = 0.85
 _SPAN_SHARE: Final = 0.22
 _MARK_PX: Final = 4.5
 _NEAR_PX: Final = 12.0
+_DOT_PX: Final = 3.0
 _LEAST_DAYS: Final = 7
 _FIGURES: Final = 3
 
 
-class MarkForm(Enum):
-    """How a mark is drawn, so that kinds are told apart without colour."""
-
-    DOT = "dot"
-    DOWN = "down"
-    UP = "up"
-    CROSS = "cross"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Strand:
-    """Points (day as an ordinal, value) joined by a line, with the span low to high beside it, if any."""
-
-    points: tuple[tuple[int, float], ...]
-    span: tuple[tuple[int, float, float], ...] = ()
-    colour: int = 0
-    dashed: bool = False
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Level:
-    """A value that is to be kept or reached, drawn dashed with its words."""
-
-    value: float
-    words: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Mark:
-    """Something on one day at one height; its words are shown when the pointer rests on it."""
-
-    day: int
-    value: float
-    words: str
-    form: MarkForm = MarkForm.DOT
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Plot:
-    """What the chart shows. `spoken` is all of it in a sentence; `empty` is said where nothing is."""
-
-    title: str
-    unit: str
-    spoken: str
-    empty: str
-    strands: tuple[Strand, ...] = ()
-    levels: tuple[Level, ...] = ()
-    marks: tuple[Mark, ...] = ()
-    today: int | None = None
-
-    @property
-    def days(self) -> tuple[int, int] | None:
-        """First and last day shown, None when there is nothing."""
-        found = [day for strand in self.strands for day, _ in strand.points]
-        found += [mark.day for mark in self.marks]
-        return (min(found), max(*found, min(found) + _LEAST_DAYS)) if found else None
-
-    @property
-    def highest(self) -> float:
-        """The highest value of all."""
-        found = [value for strand in self.strands for _, value in strand.points]
-        found += [high for strand in self.strands for _, _, high in strand.span]
-        found += [level.value for level in self.levels] + [mark.value for mark in self.marks]
-        return max(found, default=0.0)
-
-
 class TimePlot(QWidget):
-    """Paints a plot; the words of a mark come when the pointer rests near it."""
+    """Paints a plot; the words of a mark come when the pointer rests near it.
+
+    Keys step through its days; what is drawn on the day stood on, or under the pointer, can be asked why.
+    """
 
     def __init__(self, plot: Plot, theme: Theme, parent: QWidget | None = None, *, rows: int = 5) -> None:
         super().__init__(parent)
         self.theme = theme
         self.plot = plot
         self._rows = rows
+        self.cursor_day = DayCursor()
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        DrawnAsking(self)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumSize(theme.metrics.row * 5, theme.metrics.row * 3)
         self._speak()
@@ -114,6 +68,7 @@ class TimePlot(QWidget):
         """Show another plot; the same again changes nothing."""
         if plot != self.plot:
             self.plot = plot
+            self.cursor_day.show_days(plot.drawn_days, today=plot.today)
             self._speak()
             self.update()
 
@@ -124,13 +79,64 @@ class TimePlot(QWidget):
 
     def _speak(self) -> None:
         self.setAccessibleName(self.plot.title)
-        self.setAccessibleDescription(self.plot.spoken)
+        stood = "; ".join(f"{fact.label}: {fact.value}" for fact in self.facts_at(None))
+        self.setAccessibleDescription("\n".join(part for part in (stood, self.plot.spoken) if part))
+
+    def facts_at(self, point: QPoint | None) -> tuple[Fact, ...]:
+        """Return what can be asked at a point, a mark first; with None, where the cursor stands."""
+        if point is None:
+            day = self.cursor_day.day
+            return () if day is None else (*self._lines_on(day), *self._marks_on(day))
+        if self.plot.days is None:
+            return ()
+        frame = Frame(self.plot, self.theme, QRectF(self.rect()), self.font())
+        near = tuple(_mark_fact(mark) for mark in self._near(QPointF(point), frame) if mark.ask is not None)
+        return (*near, *self._lines_on(round(frame.day(point.x()))))
+
+    def _lines_on(self, day: int) -> tuple[Fact, ...]:
+        """Return what the lines say on the day that they have a point on, nearest to one."""
+        found = []
+        for strand in self.plot.strands:
+            if strand.asks:
+                at = min(range(len(strand.points)), key=lambda each: abs(strand.points[each][0] - day))
+                on, value = strand.points[at]
+                said = f"{_number(value)} {unit_words(self.plot.unit)}".rstrip()
+                label = f"{self.plot.title}, {_day(on)}"
+                found.append(Fact(label=label, value=said, ask=strand.asks[at]))
+        return tuple(found)
+
+    def _marks_on(self, day: int) -> tuple[Fact, ...]:
+        return tuple(_mark_fact(mark) for mark in self.plot.marks if mark.day == day and mark.ask is not None)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if not self.cursor_day.step(event.key()):
+            super().keyPressEvent(event)
+            return
+        self._speak()
+        self.update()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        if self.plot.days is not None:
+            frame = Frame(self.plot, self.theme, QRectF(self.rect()), self.font())
+            self.cursor_day.go_to(round(frame.day(event.position().x())))
+            self._speak()
+            self.update()
+        super().mousePressEvent(event)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        self.update()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        super().focusOutEvent(event)
+        self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.fillRect(self.rect(), self.theme.field)
-        Drawing(painter, self.plot, self.theme, QRectF(self.rect())).draw()
+        stood = self.cursor_day.day if self.hasFocus() else None
+        Drawing(painter, self.plot, self.theme, QRectF(self.rect())).draw(stood)
         painter.end()
 
     def event(self, event: QEvent) -> bool:
@@ -143,13 +149,17 @@ class TimePlot(QWidget):
     def words_at(self, at: QPointF) -> str:
         """Return the words of the mark nearest to a point, empty when none is near."""
         frame = Frame(self.plot, self.theme, QRectF(self.rect()), self.font())
-        near = [
-            (math.hypot(spot.x() - at.x(), spot.y() - at.y()), mark.words)
-            for mark in self.plot.marks
-            for spot in (frame.spot(mark.day, mark.value),)
-        ]
-        found = min(near, default=(math.inf, ""))
-        return found[1] if found[0] <= _NEAR_PX else ""
+        return next((mark.words for mark in self._near(at, frame)), "")
+
+    def _near(self, at: QPointF, frame: Frame) -> tuple[Mark, ...]:
+        """Return the mark nearest to a point, none when none is near."""
+        found, least = (), _NEAR_PX
+        for mark in self.plot.marks:
+            spot = frame.spot(mark.day, mark.value)
+            away = math.hypot(spot.x() - at.x(), spot.y() - at.y())
+            if away <= least:
+                found, least = (mark,), away
+        return found
 
 
 class Frame:
@@ -177,6 +187,11 @@ class Frame:
         """Return where a day lies."""
         return self.box.left() + self.box.width() * (day - self.first) / (self.last - self.first)
 
+    def day(self, x: float) -> float:
+        """Return the day that lies at a distance from the left, kept within those shown."""
+        share = (x - self.box.left()) / max(self.box.width(), 1.0)
+        return self.first + min(max(share, 0.0), 1.0) * (self.last - self.first)
+
     def spot(self, day: float, value: float) -> QPointF:
         """Return where a value of a day lies."""
         return QPointF(self.x(day), self.box.bottom() - self.box.height() * value / self.top)
@@ -190,8 +205,8 @@ class Drawing:
         self._frame = Frame(plot, theme, whole, painter.font())
         painter.setFont(self._frame.font)
 
-    def draw(self) -> None:
-        """Draw title, axes, spans, lines, levels and marks."""
+    def draw(self, stood: int | None = None) -> None:
+        """Draw title, axes, spans, lines, levels and marks, and the day that the cursor stands on."""
         self._title()
         box = self._frame.box
         if box.height() <= 0 or box.width() <= 0:
@@ -210,6 +225,31 @@ class Drawing:
         self._today()
         for mark in self._plot.marks:
             self._mark(mark)
+        if stood is not None:
+            self._cursor(stood)
+
+    def _cursor(self, day: int) -> None:
+        """Draw where the keys stand, and what the lines say there."""
+        painter, frame, theme = self._painter, self._frame, self._theme
+        x = frame.x(day)
+        painter.setPen(QPen(theme.text, theme.metrics.hair))
+        painter.drawLine(QPointF(x, frame.box.top()), QPointF(x, frame.box.bottom()))
+        for strand in self._plot.strands:
+            value = next((value for on, value in strand.points if on >= day), None)
+            if value is not None:
+                painter.setBrush(theme.text)
+                painter.drawEllipse(frame.spot(day, value), _DOT_PX, _DOT_PX)
+                self._cursor_words(x, f"{_day(day)}: {_number(value)} {unit_words(self._plot.unit)}".rstrip())
+
+    def _cursor_words(self, x: float, words: str) -> None:
+        """Write beside the cursor, on the side where there is room."""
+        room = self._painter.fontMetrics().horizontalAdvance(words) + 2 * self._theme.metrics.tight
+        box = self._frame.box
+        left = x + 1 if x + room < box.right() else x - room - 1
+        ground = QRectF(left, box.bottom() - self._frame.line - 1, room, self._frame.line)
+        self._painter.fillRect(ground, self._theme.panel)
+        self._painter.setPen(self._theme.text)
+        self._painter.drawText(ground, Qt.AlignmentFlag.AlignCenter, words)
 
     def _title(self) -> None:
         metrics = self._theme.metrics
@@ -295,6 +335,10 @@ class Drawing:
     def _ink(self, position: int) -> QColor:
         share = 0.75 if self._theme.dark else 1.0
         return mixed(self._theme.data_colour(position), self._theme.text, share)
+
+
+def _mark_fact(mark: Mark) -> Fact:
+    return Fact(label="", value=mark.words, ask=mark.ask)
 
 
 def _number(value: float) -> str:

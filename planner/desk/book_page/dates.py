@@ -1,4 +1,4 @@
-"""The batches that an own value would move, in a table whose dates are answered by the plan that was tried."""
+"""The batches that an own value would move, in a table whose dates the plan that was tried answers."""
 
 from __future__ import annotations
 

@@ -41,11 +41,12 @@ from planner.desk.flow import Flow
 from planner.desk.pages import Page
 from planner.desk.places.place import Place, PlaceNeeds
 from planner.desk.plan.kit import Beside, Table, Words, button, heading
+from planner.desk.plotted import Plot
 from planner.desk.rows import ID_ROLE
 from planner.desk.say import tr
 from planner.desk.side import number_of, page_html
 from planner.desk.theme import Theme
-from planner.desk.timeplot import Plot, TimePlot
+from planner.desk.timeplot import TimePlot
 from planner.farm.fields import NO_ID, Id
 from planner.farm.fish import FishEvent
 

@@ -6,12 +6,14 @@ from collections.abc import Iterator
 from typing import Final
 
 from planner.desk.fish.course import GroupCourse
-from planner.desk.fish.rows import event_amounts
+from planner.desk.fish.rows import event_amounts, event_ask
+from planner.desk.plotted import Level, Mark, MarkForm, Plot, Strand
 from planner.desk.say import tr
-from planner.desk.timeplot import Level, Mark, MarkForm, Plot, Strand
 from planner.desk.words import choice_words, day_words, number_words, with_unit
+from planner.farm.fields import Id
 from planner.farm.fish import FishEvent, FishEventKind
 from planner.forecast.values import Floats, GroupForecast
+from planner.forecast.why.values import Subject, SubjectKind
 
 _FORMS: Final = {
     FishEventKind.SAMPLE: MarkForm.DOT,
@@ -33,7 +35,7 @@ def growth_plot(course: GroupCourse) -> Plot:
         unit="g",
         spoken=_growth_words(course, marks),
         empty=tr("no fish within the plan"),
-        strands=_strands(course, "weight_g", _GROWTH_COLOUR),
+        strands=_strands(course, "weight_g", _GROWTH_COLOUR, SubjectKind.GROUP_WEIGHT),
         levels=() if course.species.ornamental else (level,),
         marks=marks,
         today=course.today.toordinal(),
@@ -49,7 +51,7 @@ def feed_plot(course: GroupCourse) -> Plot:
         unit="g/d",
         spoken=tr("Feed, at most {grams} g a day", grams=number_words(most, digits=0)),
         empty=tr("no fish within the plan"),
-        strands=_strands(course, "feed_g", _FEED_COLOUR),
+        strands=_strands(course, "feed_g", _FEED_COLOUR, SubjectKind.FEED),
         today=course.today.toordinal(),
     )
 
@@ -61,6 +63,7 @@ def density_plot(course: GroupCourse) -> Plot:
     words = with_unit(limit, "kg/m³")
     days = _days(course)
     line = tuple((_ordinal(course, day), float(course.density[day])) for day in days)
+    asks = _asks(SubjectKind.DENSITY, course.tank.id, days)
     return Plot(
         title=tr("Fish in {tank}", tank=course.tank.name),
         unit="kg/m³",
@@ -71,13 +74,17 @@ def density_plot(course: GroupCourse) -> Plot:
             limit=words,
         ),
         empty=tr("no fish within the plan"),
-        strands=(Strand(points=line, colour=_DENSITY_COLOUR),) if line else (),
+        strands=(Strand(points=line, colour=_DENSITY_COLOUR, asks=asks),) if line else (),
         levels=(Level(value=limit, words=tr("limit {limit}", limit=words)),),
         today=course.today.toordinal(),
     )
 
 
-def _strands(course: GroupCourse, name: str, colour: int) -> tuple[Strand, ...]:
+def _asks(kind: SubjectKind, about: Id, days: tuple[int, ...]) -> tuple[Subject, ...]:
+    return tuple(Subject(kind=kind, about=about, day=day) for day in days)
+
+
+def _strands(course: GroupCourse, name: str, colour: int, kind: SubjectKind) -> tuple[Strand, ...]:
     days = _days(course)
     if not days:
         return ()
@@ -88,7 +95,7 @@ def _strands(course: GroupCourse, name: str, colour: int) -> tuple[Strand, ...]:
         ends = (_series(course.slow, name), _series(course.quick, name))
         pairs = [(day, float(ends[0][day]), float(ends[1][day])) for day in days]
         span = tuple((_ordinal(course, day), min(one, other), max(one, other)) for day, one, other in pairs)
-    return (Strand(points=points, span=span, colour=colour),)
+    return (Strand(points=points, span=span, colour=colour, asks=_asks(kind, course.group.id, days)),)
 
 
 def _series(forecast: GroupForecast, name: str) -> Floats:
@@ -116,7 +123,13 @@ def _marks(course: GroupCourse) -> Iterator[Mark]:
             continue
         sampled = event.kind is FishEventKind.SAMPLE and event.mean_weight_g is not None
         value = event.mean_weight_g if sampled else float(course.likely.weight_g[day])
-        yield Mark(day=event.on.toordinal(), value=float(value or 0.0), words=_event_words(event), form=form)
+        yield Mark(
+            day=event.on.toordinal(),
+            value=float(value or 0.0),
+            words=_event_words(event),
+            form=form,
+            ask=event_ask(event, course.ruler),
+        )
 
 
 def _event_words(event: FishEvent) -> str:

@@ -102,19 +102,19 @@ def _event_row(event: FishEvent, ruler: Ruler) -> Row:
         texts=texts,
         sort=(event.on.toordinal(), texts[1], texts[2]),
         spoken=", ".join(texts),
-        asks=(Entered(about=event.id, field="on"), None, _amount_ask(event, texts[1], ruler)),
+        asks=(Entered(about=event.id, field="on"), None, event_ask(event, ruler)),
     )
 
 
 _AMOUNTS = ("count", "mean_weight_g", "feed_g_per_day", "days")
 
 
-def _amount_ask(event: FishEvent, what: str, ruler: Ruler) -> Ask | None:
+def event_ask(event: FishEvent, ruler: Ruler) -> Ask | None:
     """Return what the amounts of an event are asked; all fish of a harvest are those foreseen for the day."""
     day = ruler.day_of(event.on)
     if event.kind is FishEventKind.HARVEST and event.count is None and 0 <= day < ruler.days:
         return Subject(kind=SubjectKind.FISH_HARVEST_COUNT, about=event.group, day=day)
-    return together(event, _AMOUNTS, about=what)
+    return together(event, _AMOUNTS, about=choice_words(event.kind))
 
 
 def event_amounts(event: FishEvent) -> Iterator[str]:

@@ -1,0 +1,62 @@
+"""A cursor that steps through the days of a chart by keys: one by one, by pages, to either end.
+
+Must know nothing of what is drawn.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+from collections.abc import Sequence
+from typing import Final
+
+from PySide6.QtCore import Qt
+
+_PAGE: Final = 10
+"""So many steps are a page."""
+
+
+class DayCursor:
+    """Stands on one of some days, given as ordinals in order; nowhere when there are none."""
+
+    def __init__(self) -> None:
+        self._days: tuple[int, ...] = ()
+        self._at = 0
+        self._fresh = True
+
+    @property
+    def day(self) -> int | None:
+        """The day it stands on."""
+        return self._days[self._at] if self._days else None
+
+    def show_days(self, days: Sequence[int], *, today: int | None) -> None:
+        """Step through other days; it stays where it was as nearly as may be, and begins at today."""
+        stood = self.day
+        self._days = tuple(days)
+        wished = today if self._fresh or stood is None else stood
+        if self._days:
+            self._fresh = False
+            self.go_to(self._days[0] if wished is None else wished)
+
+    def go_to(self, day: int) -> None:
+        """Stand on the day nearest to one."""
+        if not self._days:
+            return
+        at = bisect_left(self._days, day)
+        near = [each for each in (at - 1, at) if 0 <= each < len(self._days)]
+        self._at = min(near, key=lambda each: abs(self._days[each] - day))
+
+    def step(self, key: int) -> bool:
+        """Step as a key says; tells whether it is a key that steps."""
+        last = max(len(self._days) - 1, 0)
+        goals = {
+            Qt.Key.Key_Left: self._at - 1,
+            Qt.Key.Key_Right: self._at + 1,
+            Qt.Key.Key_PageUp: self._at - _PAGE,
+            Qt.Key.Key_PageDown: self._at + _PAGE,
+            Qt.Key.Key_Home: 0,
+            Qt.Key.Key_End: last,
+        }
+        if Qt.Key(key) not in goals or not self._days:
+            return False
+        self._at = min(max(goals[Qt.Key(key)], 0), last)
+        return True
