@@ -6,6 +6,7 @@ A plain function of its values; must know nothing of storage or of how a band is
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
 
@@ -186,33 +187,22 @@ class _Lane:
     def _mark(self, cell: QRectF, times: QRectF, band: BandMark, symbol: str) -> None:
         """Paint one week of a band: shade, hatch, and its letter where there is room."""
         kit, painter = self.kit, self.painter
-        seen = cell & times
         look = kit.band_look(band)
-        ink = look.ink
+        ink, y, high = look.ink, cell.y(), cell.height()
         painter.fillRect(cell, ink.fill)
         if look.hatch is not None and cell.width() >= 2 * _LETTER_PAD:
             painter.fillRect(cell, look.hatch)
-        if seen.width() < _LEAST_LETTER_PX:
+        left, right = max(cell.left(), times.left()), min(cell.right(), times.right())
+        if right - left < _LEAST_LETTER_PX:
             return
-        for text, face, pad in self._ways(band, symbol):
+        for text, face, pad in _ways(symbol, look.letter, band):
             width = kit.width(text, face)
-            if width + 2 * pad <= seen.width():
-                height = min(kit.height(face), cell.height())
-                box = QRectF(seen.center().x() - width / 2, cell.y(), width, cell.height())
-                kit.plate(painter, box, ink.fill, width, height)
+            if width + 2 * pad <= right - left:
+                x = (left + right) / 2 - width / 2
+                kit.plate(painter, QRectF(x, y, width, high), ink.fill, width, min(kit.height(face), high))
                 painter.setPen(ink.text)
-                kit.write(painter, box.adjusted(0, 0, 1, 0), text, face=face)
+                kit.write(painter, QRectF(x, y, width + 1, high), text, face=face)
                 return
-
-    def _ways(self, band: BandMark, symbol: str) -> tuple[tuple[str, int, float], ...]:
-        letter = self.kit.band_look(band).letter
-        if not symbol:
-            return ((letter, Face.SMALL, _CELL_PAD),)
-        return (
-            (f"{symbol} {words.band_name(band)}", Face.SMALL_BOLD, 2 * _LETTER_PAD),
-            (f"{symbol} {letter}", Face.SMALL_BOLD, _LETTER_PAD),
-            (symbol, Face.SMALL_BOLD, _CELL_PAD),
-        )
 
     def _element(self, row: QRectF, element: ElementWeeks) -> None:
         top = nice_top(max(element.supply.highest, element.demand.highest))
@@ -351,3 +341,13 @@ class _Lane:
         self.kit.plate(self.painter, room, fill, room.width(), height)
         self.painter.setPen(self.kit.theme.on(fill))
         self.kit.write(self.painter, room.adjusted(0, 0, 1, 0), text, face=Face.SMALL)
+
+
+def _ways(symbol: str, letter: str, band: BandMark) -> Iterator[tuple[str, int, float]]:
+    """Yield what may be written on a mark, the longest first, with its face and the room beside it."""
+    if not symbol:
+        yield letter, Face.SMALL, _CELL_PAD
+        return
+    yield f"{symbol} {words.band_name(band)}", Face.SMALL_BOLD, 2 * _LETTER_PAD
+    yield f"{symbol} {letter}", Face.SMALL_BOLD, _LETTER_PAD
+    yield symbol, Face.SMALL_BOLD, _CELL_PAD

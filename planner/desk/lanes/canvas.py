@@ -75,7 +75,9 @@ class Canvas(QAbstractScrollArea):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.viewport().setMouseTracking(True)
         self.viewport().setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
-        self.verticalScrollBar().valueChanged.connect(self._vertically)
+        bar = self.verticalScrollBar()
+        bar.setAutoFillBackground(True)  # else the whole window below is painted with every step
+        bar.valueChanged.connect(self._vertically)
         self._scrolled_to = 0
 
     def content_height(self) -> float:

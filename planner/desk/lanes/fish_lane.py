@@ -6,6 +6,7 @@ A plain function of its values; must know nothing of storage.
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 from typing import Final
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
@@ -150,33 +151,38 @@ def fill_steps(
     painter: QPainter, box: QRectF, curve: Curve, scale: TimeScale, top: float, colour: QColor
 ) -> None:
     """Fill from the bottom of a box up to each value, `top` being the value at the upper edge."""
+    seen, edges = _steps_in(box, curve, scale)
+    bottom, tall = box.bottom(), box.height()
     steps = []
-    for position in _seen(box, curve, scale):
-        high = curve.values[position] / top * box.height()
-        x0, x1 = _edges(curve, position, scale)
-        steps.append(QRectF(x0, box.bottom() - high, x1 - x0, high))
+    for value, (x0, x1) in zip(curve.values[seen.start : seen.stop], pairwise(edges), strict=True):
+        high = value / top * tall
+        steps.append(QRectF(x0, bottom - high, x1 - x0, high))
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(colour)
     painter.drawRects(steps)
 
 
-def _edges(curve: Curve, position: int, scale: TimeScale) -> tuple[float, float]:
-    """Return left and right of a value's days in whole pixels, so that neighbours leave no seam."""
-    start = curve.start + position * curve.step
-    return float(round(scale.x_of(start))), float(round(scale.x_of(start + curve.step)))
+def _steps_in(box: QRectF, curve: Curve, scale: TimeScale) -> tuple[range, list[int]]:
+    """Return the positions seen, and where each begins and the last ends.
+
+    In whole pixels [px], so that neighbours leave no seam.
+    """
+    seen = _seen(box, curve, scale)
+    start, step, x_of = curve.start, curve.step, scale.x_of
+    return seen, [round(x_of(start + position * step)) for position in range(seen.start, seen.stop + 1)]
 
 
 def draw_steps(painter: QPainter, box: QRectF, curve: Curve, scale: TimeScale, top: float, pen: QPen) -> None:
     """Draw the values of a curve as steps; nan leaves a gap."""
+    seen, edges = _steps_in(box, curve, scale)
+    bottom, tall = box.bottom(), box.height()
     lines = []
     before: float | None = None
-    for position in _seen(box, curve, scale):
-        value = curve.values[position]
+    for value, (x0, x1) in zip(curve.values[seen.start : seen.stop], pairwise(edges), strict=True):
         if math.isnan(value):
             before = None
             continue
-        y = box.bottom() - value / top * box.height()
-        x0, x1 = _edges(curve, position, scale)
+        y = bottom - value / top * tall
         if before is not None and before != y:
             lines.append(QLineF(x0, before, x0, y))
         lines.append(QLineF(x0, y, x1, y))

@@ -71,6 +71,7 @@ class LanesView(QWidget):
         self._own_split = False
         self._placed = False
         self.scroll_bar = QScrollBar(Qt.Orientation.Horizontal, self)
+        self.scroll_bar.setAutoFillBackground(True)  # else the whole window below is painted with every step
         self.time = TimeControl(self.scroll_bar, self)
         self._build(mover)
         self._connect()

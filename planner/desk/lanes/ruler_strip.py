@@ -29,6 +29,8 @@ class RulerStrip(QWidget):
         self.setAccessibleName(words.ruler_name())
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         self.setCursor(Qt.CursorShape.SizeHorCursor)
+        # It paints all it covers, so nothing of the window below need be painted with it.
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
 
     def set_frame(self, frame: Frame) -> None:
         """Show other days."""
