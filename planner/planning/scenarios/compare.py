@@ -151,8 +151,8 @@ def column_of(name: str, farm: Farm, forecast: Forecast, forecaster: Forecaster,
         peak_kg_per_m3=peak,
         density_limit_kg_per_m3=limit,
         unplaced_batches=len(unplaced),
-        cost=_cost(farm, forecast, prices),
-        income=_income(farm, forecast, prices, rows),
+        cost=_money(cost_parts(farm, forecast, prices)),
+        income=_money(income_parts(farm, forecast, prices)),
     )
 
 
@@ -212,7 +212,19 @@ def _feed_kg(farm: Farm, forecast: Forecast) -> dict[str, float]:
     return found
 
 
-def _cost(farm: Farm, forecast: Forecast, prices: Prices) -> Money:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Priced:
+    """So much of a thing, and its price where one was given; `unit` is that of the amount."""
+
+    what: str
+    key: str
+    amount: float
+    unit: str
+    price: float | None
+
+
+def cost_parts(farm: Farm, forecast: Forecast, prices: Prices) -> tuple[Priced, ...]:
+    """Return what is paid for: feed, supplements and seeds."""
     seeds: dict[str, float] = {}
     for row, batch in enumerate(farm.batches):
         if 0 <= int(forecast.batches.sow_day[row]) < forecast.ruler.days:
@@ -221,29 +233,41 @@ def _cost(farm: Farm, forecast: Forecast, prices: Prices) -> Money:
     for dose in farm.doses:
         grams = dose.grams * len(dose_days(dose, forecast.ruler))
         doses[dose.supplement] = doses.get(dose.supplement, 0.0) + grams / _G_PER_KG
-    return _money(
-        ("feed", _feed_kg(farm, forecast), prices.feed_per_kg),
-        ("supplement", doses, prices.supplement_per_kg),
-        ("seed", seeds, prices.seed_per_thousand),
+    return (
+        *_priced("feed", _feed_kg(farm, forecast), prices.feed_per_kg, "kg"),
+        *_priced("supplement", doses, prices.supplement_per_kg, "kg"),
+        *_priced("seed", seeds, prices.seed_per_thousand, "thousand"),
     )
 
 
-def _income(farm: Farm, forecast: Forecast, prices: Prices, rows: list[tuple[int, str]]) -> Money:
-    crops = {key: float(forecast.harvest_g[number].sum()) / _G_PER_KG for number, key in rows}
-    return _money(("crop", crops, prices.crop_per_kg), ("fish", _fish_kg(farm, forecast), prices.fish_per_kg))
+def income_parts(farm: Farm, forecast: Forecast, prices: Prices) -> tuple[Priced, ...]:
+    """Return what is sold: crops and fish."""
+    grown = {batch.crop for batch in farm.batches}
+    crops = {
+        key: float(forecast.harvest_g[number].sum()) / _G_PER_KG
+        for number, key in enumerate(forecast.crops)
+        if key in grown
+    }
+    return (
+        *_priced("crop", crops, prices.crop_per_kg, "kg"),
+        *_priced("fish", _fish_kg(farm, forecast), prices.fish_per_kg, "kg"),
+    )
 
 
-def _money(*parts: tuple[str, Mapping[str, float], Mapping[str, float]]) -> Money:
-    known, blank = 0.0, []
-    for what, amounts, prices in parts:
-        for key, amount in sorted(amounts.items()):
-            if amount <= 0.0:
-                continue
-            if key in prices:
-                known += amount * prices[key]
-            else:
-                blank.append(f"{what} {key}")
-    return Money(total=None if blank else known, known=known, blank=tuple(blank))
+def _priced(
+    what: str, amounts: Mapping[str, float], prices: Mapping[str, float], unit: str
+) -> tuple[Priced, ...]:
+    return tuple(
+        Priced(what=what, key=key, amount=amount, unit=unit, price=prices.get(key))
+        for key, amount in sorted(amounts.items())
+        if amount > 0.0
+    )
+
+
+def _money(parts: tuple[Priced, ...]) -> Money:
+    known = sum(one.amount * one.price for one in parts if one.price is not None)
+    blank = tuple(f"{one.what} {one.key}" for one in parts if one.price is None)
+    return Money(total=None if blank else known, known=known, blank=blank)
 
 
 def plantings_to_hold(base: Farm, scenario: Scenario, forecaster: Forecaster, *, loop: Id) -> tuple[str, ...]:
