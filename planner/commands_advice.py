@@ -19,7 +19,7 @@ from planner.cli_shared import WrongUsageError, check_name, read_day, read_weeks
 
 if TYPE_CHECKING:
     from planner.catalogue.catalogue import Catalogue
-    from planner.farm.farm import Farm
+    from planner.farm.farm import Farm, by_id
     from planner.farm.fields import Id
     from planner.farm.fish import FishGroup
     from planner.forecast.values import Flag, Forecast
@@ -114,7 +114,7 @@ def run_advise(parsed: argparse.Namespace) -> int:
 
 
 def _touches(flag: Flag, word: str, forecast: Forecast) -> bool:
-    from planner.commands_why import week_of
+    from planner.commands_why_names import week_of
 
     ruler = forecast.ruler
     week = week_of(word, ruler)
@@ -358,7 +358,8 @@ def _need(parsed: argparse.Namespace, means: Means, farm: Farm, loop: Id) -> Fee
             raise WrongUsageError(f"--area is {parsed.area:g}, but must be above 0 m².")
         means.forecaster.catalogue_for(farm)
         weeks = farm.settings.plan_weeks
-        return need_by_ratio(parsed.area, band=means.forecaster.bands.fao_leafy, weeks=weeks)
+        leafy, _ = means.forecaster.bands.of_rule(by_id(farm.loops)[loop].area_rule)
+        return need_by_ratio(parsed.area, band=leafy, weeks=weeks)
     if not parsed.by_demand:
         return None
     forecast = means.forecaster.preview(farm)

@@ -116,7 +116,7 @@ def _causes(ground: Ground, group: GroupForecast, days: range) -> Iterator[Note]
     for day in days:
         if group.harvest_count[day] > 0.0:
             on = ground.forecast.ruler.date_of(day).isoformat()
-            told = (("on", on), ("fish", float(group.harvest_count[day])))
+            told = (("on", on), ("fish", float(round(group.harvest_count[day]))))
             yield Note(kind=NoteKind.FISH_TAKEN, values=told)
 
 
@@ -172,7 +172,7 @@ def _hole_notes(ground: Ground, loop: LoopForecast, week: int, value: float | No
     for flag in supply_flags([loop], ruler, ground.bands):
         begun = flag.kind is FlagKind.FEED_FALLS and flag.on is not None and flag.on < end
         if begun and (flag.until_on is None or flag.until_on > start):
-            fish = float(dict(flag.values)["fish"])
+            fish = float(round(float(dict(flag.values)["fish"])))
             assert flag.on is not None
             told = (("about", flag.name), ("on", flag.on.isoformat()), ("fish", fish))
             yield Note(kind=NoteKind.OPENED_BY_HARVEST, values=told)

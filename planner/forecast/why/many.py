@@ -11,7 +11,8 @@ from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import worked
 from planner.forecast.why.values import Explanation, Note, NoteKind
 
-_MOST_PARTS: Final = 12
+MOST_PARTS: Final = 12
+"""As many parts are told one by one."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,7 +36,7 @@ def told_sum(
 ) -> Explanation:
     """Return a sum with its largest parts; `nothing` is noted where there are none at all."""
     ordered = sorted(parts, key=_size)
-    kept, rest = ordered[:_MOST_PARTS], ordered[_MOST_PARTS:]
+    kept, rest = ordered[:MOST_PARTS], ordered[MOST_PARTS:]
     notes = (Note(kind=NoteKind.OTHERS, values=(("many", float(len(rest))),)),) if rest else ()
     if not ordered and nothing is not None:
         notes = (Note(kind=nothing),)

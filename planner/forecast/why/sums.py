@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from functools import partial
 from typing import Final
 
@@ -13,7 +13,7 @@ from planner.forecast.week import DueKind, DueTask, DueUnit, due_between
 from planner.forecast.why.batches import why_seeds
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, worked
-from planner.forecast.why.many import Part, told_sum
+from planner.forecast.why.many import MOST_PARTS, Part, told_sum
 from planner.forecast.why.milestones import why_picked
 from planner.forecast.why.plants import why_harvest
 from planner.forecast.why.values import Explanation, NoteKind
@@ -41,6 +41,10 @@ def why_work(ground: Ground, part: str, crop: str, days: slice) -> Explanation:
     due = due_between(farm, forecast, first_day=days.start, last_day=days.stop)
     tasks = [task for task in due if task.kind is kind and crop in ("", task.crop)]
     parts = [_task(ground, part, task) for task in tasks]
+    if not crop and len(parts) > MOST_PARTS:
+        crops = [task.crop for task in tasks]
+        of_one = partial(_work_of, ground, part, days)
+        parts = list(_by_crop(ground, crops, [one.value for one in parts], of_one))
     return told_sum(
         parts,
         title=f"to {part}" if part in WORK else "plants sown",
@@ -50,6 +54,19 @@ def why_work(ground: Ground, part: str, crop: str, days: slice) -> Explanation:
         on=forecast.ruler.date_of(days.start),
         nothing=NoteKind.NOTHING_DUE,
     )
+
+
+def _work_of(ground: Ground, part: str, days: slice, crop: str) -> Explanation:
+    return why_work(ground, part, crop, days)
+
+
+def _by_crop(
+    ground: Ground, crops: list[str], values: list[float], explain: Callable[[str], Explanation]
+) -> Iterator[Part]:
+    """Yield a part for each crop, so that a long sum can be read."""
+    for crop in dict.fromkeys(crops):
+        value = sum(value for one, value in zip(crops, values, strict=True) if one == crop)
+        yield Part(value=value, name=_of_crop(ground, crop), explain=partial(explain, crop))
 
 
 def _works() -> Iterator[str]:
@@ -105,6 +122,10 @@ def why_seeds_used(ground: Ground, crop: str, lot: Id, days: slice) -> Explanati
         for row in sown
         if crop in ("", ground.farm.batches[row].crop) and lot in (NO_ID, ground.farm.batches[row].seed_lot)
     ]
+    if not crop and lot == NO_ID and len(parts) > MOST_PARTS:
+        crops = [ground.farm.batches[row].crop for row in sown]
+        of_one = partial(_seeds_of, ground, days)
+        parts = list(_by_crop(ground, crops, [one.value for one in parts], of_one))
     return told_sum(
         parts,
         title="seeds of some weeks",
@@ -114,6 +135,10 @@ def why_seeds_used(ground: Ground, crop: str, lot: Id, days: slice) -> Explanati
         on=ground.forecast.ruler.date_of(days.start),
         nothing=NoteKind.NOTHING_DUE,
     )
+
+
+def _seeds_of(ground: Ground, days: slice, crop: str) -> Explanation:
+    return why_seeds_used(ground, crop, NO_ID, days)
 
 
 def why_pieces(ground: Ground, part: str, days: slice) -> Explanation:

@@ -188,8 +188,13 @@ def test_that_a_sum_that_is_not_there_is_refused_in_a_sentence(words):
     assert farm.batches
 
 
-def test_that_a_huge_sum_explains_its_largest_parts_only():
-    found = asked("school-kitchen", kind=SubjectKind.WORK, part="sow")
-    assert len(found.children) == 12
-    assert NoteKind.OTHERS in {note.kind for note in found.notes}
-    assert sum(1 for _ in walk(found)) < 100
+def test_that_a_long_sum_is_told_by_crop_and_explains_its_largest_parts_only():
+    for words in ({"kind": SubjectKind.WORK, "part": "sow"}, {"kind": SubjectKind.SEEDS_USED}):
+        found = asked("school-kitchen", **words)
+        assert {child.about for child in found.children} > {"Butterhead lettuce", "Leaf lettuce"}
+        assert sum(child.value for child in found.children) == found.value
+        lettuce = max(found.children, key=lambda child: len(child.children))
+        assert len(lettuce.children) == 12
+        assert NoteKind.OTHERS in {note.kind for note in lettuce.notes}
+        works_out(found)
+    assert sum(1 for _ in walk(found)) < 200
