@@ -8,10 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from typing import Final
 
-from planner.farm.changes import ChangeSet, applied
+from planner.farm.changes import Change, ChangeSet, applied
 from planner.farm.farm import Farm
 from planner.farm.faults import FarmFaultError
+from planner.farm.fields import Id
 from planner.farm.merging import rebased
 from planner.store.acts import ActEntry, ActState
 
@@ -75,3 +77,27 @@ def trail_to(
         undone = [each for each in acts[:at] if each.state is ActState.UNDONE and each.who == goal.who]
         steps = tuple(change_set(each.seq) for each in undone)
     return Trail(farm=farm, steps=steps, act=change_set(goal.seq), stands=stands, shared=shared)
+
+
+MOST_LOOKED_AT: Final = 500
+"""So many acts are looked through for the last change of a field; what is older is not told."""
+
+
+def last_change(
+    acts: Sequence[ActEntry], about: Id, field: str, *, change_set: Callable[[int], ChangeSet]
+) -> ActEntry | None:
+    """Return the last act that stands and gave a field of a thing its value; None when none is found.
+
+    `acts` come oldest first; `change_set` gives what an act changed by its number.
+    """
+    standing = [entry for entry in acts if entry.state is ActState.DONE]
+    for entry in reversed(standing[-MOST_LOOKED_AT:]):
+        if any(_gave(change, about, field) for change in change_set(entry.seq).changes):
+            return entry
+    return None
+
+
+def _gave(change: Change, about: Id, field: str) -> bool:
+    if change.after is None or change.after.id != about:
+        return False
+    return change.before is None or getattr(change.before, field) != getattr(change.after, field)

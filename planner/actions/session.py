@@ -15,7 +15,7 @@ from planner.actions.checking import Shelves, ZonesOf, change_faults, clash_faul
 from planner.actions.holding import HoldBook, HoldsOf, book_of, difference, new_clashes, next_book
 from planner.actions.memory import Keeper
 from planner.actions.notices import Listener, Listeners, Notice
-from planner.actions.retracing import Trail, trail_to
+from planner.actions.retracing import Trail, last_change, trail_to
 from planner.actions.sharing import ELSEWHERE, acts_after, first_undone, last_done, news_title
 from planner.actions.tidying import tidied
 from planner.farm.changes import Change, ChangeSet, applied, with_places
@@ -41,6 +41,10 @@ class HistoryLine:
     at: datetime
     done: bool
     who: str = ""
+
+
+def _line(entry: ActEntry) -> HistoryLine:
+    return HistoryLine(title=entry.title, at=entry.at, done=entry.state is ActState.DONE, who=entry.who)
 
 
 class Session:
@@ -121,10 +125,15 @@ class Session:
     @property
     def history(self) -> tuple[HistoryLine, ...]:
         """All acts, newest first."""
-        return tuple(
-            HistoryLine(title=entry.title, at=entry.at, done=entry.state is ActState.DONE, who=entry.who)
-            for entry in reversed(self._acts)
-        )
+        return tuple(_line(entry) for entry in reversed(self._acts))
+
+    def last_change(self, about: Id, field: str) -> HistoryLine | None:
+        """Return the last act that gave a field of a thing its value, None when none is found.
+
+        Raises `StoreError` when the acts cannot be read.
+        """
+        entry = last_change(self._acts, about, field, change_set=self._store.change_set)
+        return None if entry is None else _line(entry)
 
     def trail(self, at: int) -> Trail:
         """Return the way back to an act by its place in `history`; raises `StoreError`."""

@@ -6,6 +6,7 @@ Each is read in when it is asked for: paper and forms would keep the first sight
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING, Final
@@ -21,11 +22,14 @@ from planner.desk.say import tr
 from planner.desk.services import WorkspaceNeeds
 from planner.desk.theme import Theme
 from planner.farm.crops import Batch
+from planner.farm.fields import Id
+from planner.farm.site import AreaRule
 from planner.planning.answers import Answers
 
 if TYPE_CHECKING:
     from planner.desk.doors.first import FirstDialog
     from planner.desk.jobs import Job
+    from planner.desk.session import ActLine
     from planner.desk.sureness import Sureness, SureStep
 
 
@@ -161,7 +165,7 @@ class Asking(QObject):
 
     def _on_answered(self, answers: Answers) -> None:
         if self._begin is not None:
-            self._begin(answers)
+            self._begin(replace(answers, area_rule=AreaRule(self._needs.memory.area_rule)))
 
     def ask_why(self, facts: Sequence[Fact], number: int) -> None:
         """Show why a fact is what it is; the others can be asked about there too."""
@@ -173,9 +177,19 @@ class Asking(QObject):
 
         over = QApplication.activeModalWidget() or self._window
         catalogue = behind.outlook.catalogue
-        dialog = WhyDialog(facts, partial(answer_to, behind), catalogue, self.theme, over)
+        dialog = WhyDialog(
+            facts, partial(answer_to, behind, changed=self._last_change), catalogue, self.theme, over
+        )
         dialog.show_fact(number)
         dialog.open()
+
+    def _last_change(self, about: Id, field: str) -> ActLine | None:
+        """Return the last act that changed a field; None when the acts cannot be read."""
+        session = self._needs.conduct.session
+        try:
+            return None if session is None else session.last_change(about, field)
+        except self._needs.conduct.troubles:
+            return None
 
     def run_paper(self, key: str, day: date, batches: Sequence[Batch]) -> None:
         """Show labels, or the trace of a batch, as they will be printed; or tell a phone."""

@@ -10,6 +10,7 @@ if TYPE_CHECKING:
 
     from planner.farm.changes import ChangeSet
     from planner.farm.farm import Farm
+    from planner.farm.fields import Id
 
 
 class Notice(Protocol):
@@ -85,6 +86,9 @@ class Session(Protocol):
     @property
     def history(self) -> Sequence[ActLine]:
         """Every act that is kept, the latest first: each with title, moment `at`, `done` and `who`."""
+
+    def last_change(self, about: Id, field: str) -> ActLine | None:
+        """Return the last act that gave a field of a thing its value; None when none is found."""
 
     @property
     def undo_title(self) -> str | None:

@@ -165,6 +165,7 @@ NOTE_WORDS: Final[Mapping[NoteKind, str]] = {
     NoteKind.FIELD_LIMITS: "this field takes {low} to {high}{unit}",
     NoteKind.FROM_TO: "from {from} to {until}",
     NoteKind.CHANGED: "last changed on {on}: {act}",
+    NoteKind.CHANGED_BY: "last changed on {on} by {who}: {act}",
     NoteKind.NO_FISH: "no fish on that day",
     NoteKind.OFF_FEED: "off feed since {from}",
     NoteKind.PURGED: "purged for {days} days before the harvest on {harvest}",

@@ -77,3 +77,29 @@ def test_that_what_leads_nowhere_is_told_by_nothing(shared):
     foreign = change_set(altered(dataclasses.replace(FIRST, notes="never so"), notes="other"))
     trail = Trail(farm=session.farm, steps=(foreign,), act=foreign, stands=True, shared=shared)
     assert trail.walk() is None
+
+
+def test_that_the_last_act_that_gave_a_field_its_value_is_found():
+    session = in_memory()
+    acted(session)
+    found = session.last_change(FIRST.id, "notes")
+    assert found == session.history[0]
+    session.undo()
+    assert session.last_change(FIRST.id, "notes") == session.history[3]
+    assert session.last_change(SECOND.id, "notes") == session.history[1]
+
+
+def test_that_a_field_that_no_act_changed_has_no_last_change():
+    session = in_memory()
+    acted(session)
+    assert session.last_change(FIRST.id, "plants") is None
+    assert session.last_change(FIRST_PLACES.id, "count") is None
+
+
+def test_that_a_thing_that_an_act_made_was_changed_by_it():
+    session = in_memory()
+    acted(session)
+    session.undo()
+    session.undo()
+    session.act(change_set(Change(after=FIRST_PLACES)))
+    assert session.last_change(FIRST_PLACES.id, "count") == session.history[0]

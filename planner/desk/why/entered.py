@@ -8,7 +8,8 @@ Must know nothing of widgets.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
+from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING, Final
 
@@ -18,7 +19,7 @@ from planner.desk.pages import Basis, Entered, LateAsk, Shifted, Summed
 from planner.desk.thing_words import thing_words
 from planner.desk.words import choice_words, field_words
 from planner.farm.farm import Thing
-from planner.farm.fields import FieldSpec, specs_of
+from planner.farm.fields import FieldSpec, Id, specs_of
 from planner.farm.water import Reading
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import NoSuchFigureError, worked
@@ -26,6 +27,7 @@ from planner.forecast.why.values import Explanation, Input, Note, NoteKind, Orig
 
 if TYPE_CHECKING:
     from planner.desk.behind import Behind
+    from planner.desk.session import ActLine
 
 MOST_LISTED: Final = 12
 """Things that a count lists by name; the others are one number."""
@@ -35,10 +37,19 @@ Typed = float | date | tuple[float, ...] | None
 """What somebody can type that is asked why: a number, a day, or a number for each month."""
 
 
-def answer_to(behind: Behind, ask: LateAsk) -> Explanation:
-    """Return the answer to what is asked. Raises `NoSuchFigureError` for what is not there (any more)."""
+LastChange = Callable[[Id, str], "ActLine | None"]
+"""Gives the last act that changed a field of a thing."""
+
+
+def answer_to(behind: Behind, ask: LateAsk, *, changed: LastChange | None = None) -> Explanation:
+    """Return the answer to what is asked. Raises `NoSuchFigureError` for what is not there (any more).
+
+    `changed` tells when and by whom a field was typed last, where that is known.
+    """
     if isinstance(ask, Entered):
-        return _of_field(behind, ask)
+        found = _of_field(behind, ask)
+        act = changed(ask.about, ask.field) if changed is not None else None
+        return found if act is None else replace(found, notes=(*found.notes, _change_note(act)))
     if isinstance(ask, Summed):
         return _sum(behind, ask)
     if isinstance(ask, Shifted):
@@ -88,6 +99,13 @@ def _shift(behind: Behind, ask: Shifted) -> Explanation:
         children=(why_new,),
         notes=(Note(kind=NoteKind.FROM_TO, values=days),),
     )
+
+
+def _change_note(act: ActLine) -> Note:
+    values = (("on", act.at.astimezone().date().isoformat()), ("act", act.title))
+    if act.who:
+        return Note(kind=NoteKind.CHANGED_BY, values=(*values, ("who", act.who)))
+    return Note(kind=NoteKind.CHANGED, values=values)
 
 
 def _of_field(behind: Behind, ask: Entered) -> Explanation:

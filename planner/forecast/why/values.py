@@ -168,6 +168,7 @@ class NoteKind(Enum):
     FIELD_LIMITS = "field limits"
     FROM_TO = "from one day to another"
     CHANGED = "last changed"
+    CHANGED_BY = "last changed by"
     NO_FISH = "no fish"
     OFF_FEED = "off feed"
     PURGED = "purged"

@@ -1,5 +1,6 @@
 """Any number of a table can be asked why: by Ctrl+I, by the menu of the right button, and told on hover."""
 
+from dataclasses import replace
 from datetime import timedelta
 
 import pytest
@@ -9,18 +10,19 @@ from PySide6.QtWidgets import QApplication, QMenu
 
 from planner.desk.behind import Behind
 from planner.desk.outlook import look_out
-from planner.desk.pages import Entered, Shifted, Summed
+from planner.desk.pages import Entered, Fact, Shifted, Summed
 from planner.desk.rows import ASK_ROLE, Column, Row, RowsModel
 from planner.desk.why.answers import answer_of
 from planner.desk.why.dialog import WhyDialog
 from planner.desk.why.entered import MOST_LISTED, answer_to, counted, of_figure, totalled, typed
 from planner.desk.words import number_words
+from planner.farm.changes import Change, ChangeSet
 from planner.farm.crops import Batch
 from planner.farm.fields import NO_ID, Id, specs_of
 from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.ground import NoSuchFigureError
 from planner.forecast.why.values import Subject, SubjectKind
-from tests.desk.helpers import TODAY
+from tests.desk.helpers import NOW, TODAY
 
 PLANTS, SEEDS, CROP = 6, 7, 1
 
@@ -249,3 +251,14 @@ def test_that_a_number_typed_into_a_form_needs_no_thing_of_the_farm():
     found = typed("Plants", 12, specs_of(Batch)["plants"], about="the new succession")
     assert (found.value, found.unit) == (12, "plants")
     assert found.inputs[0].about == "the new succession"
+
+
+def test_that_a_number_that_was_altered_tells_when_and_by_which_act(qtbot, window, farm):
+    batch = farm.batches[0]
+    altered = replace(batch, plants=batch.plants + 4)
+    window.conduct.act(ChangeSet(title="Alter the batch", changes=(Change(before=batch, after=altered),)))
+    ask = Entered(about=batch.id, field="plants")
+    window.workspace.asking.ask_why((Fact(label="Plants", value="", ask=ask),), 0)
+    (dialog,) = dialogs(window)
+    assert any("Alter the batch" in note and str(NOW.year) in note for note in dialog.answer.notes)
+    dialog.reject()
