@@ -141,8 +141,18 @@ def _lines(
         yield "Outside:"
         yield from (line for result in outside for line in _about(result))
         yield ""
+    if outside:
+        yield range_line(counts)
     yield standing_line(counts)
     yield counts_line(counts)
+
+
+def range_line(counts: Counts) -> str:
+    """Say how many of those outside lie where the ranges of the figures behind them reach."""
+    return (
+        f"Of those outside, {counts.outside_in_range} lie within our range, that is the low and high of the "
+        "figures behind them; they count as outside all the same."
+    )
 
 
 def standing_line(counts: Counts) -> str:
@@ -222,6 +232,10 @@ def _about(result: CaseResult) -> Iterator[str]:
     tolerance = f"tolerance {_number(result.tolerance)} ({result.reason.value})"
     yield f"  {result.key}: {result.title}: {figures}, {_difference(result)}, {tolerance}"
     yield f"    {result.publication}"
+    if result.span:
+        where = "within" if result.in_span else "outside"
+        reach = f"{result.span.low:.3g} to {result.span.high:.3g}{_unit(result)}"
+        yield f"    By the low and high of the figures behind it ours is {reach}: print is {where} our range."
     if result.note:
         yield f"    {result.note}"
     if result.assumed:

@@ -912,6 +912,10 @@
         <translation type="unfinished">Área según UVI</translation>
     </message>
     <message>
+        <source>Area by the ratio of</source>
+        <translation type="unfinished">Superficie según la proporción de</translation>
+    </message>
+    <message>
         <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
         <translation type="unfinished">Las flechas van de barra en barra. Alt con izquierda o derecha mueve el lote un día; con Mayús, una semana. Alt con arriba o abajo lo mueve a otra unidad; con más o menos se cosecha una semana más o menos. Mayús con una flecha elige también el lote siguiente, Control con A todos los que se ven. Intro lo abre. Más y menos acercan y alejan.</translation>
     </message>
@@ -2014,6 +2018,10 @@
     <message>
         <source>FAO {a} to {b}, UVI {c} to {d}</source>
         <translation type="unfinished">FAO {a} a {b}, UVI {c} a {d}</translation>
+    </message>
+    <message>
+        <source>FAO, by kind of crop</source>
+        <translation type="unfinished">FAO, por tipo de cultivo</translation>
     </message>
     <message>
         <source>Factor</source>
@@ -4142,6 +4150,10 @@
         <translation type="unfinished">Ornamental: no para la mesa. Los remedios que se venden para peces de estanque excluyen también los cultivos.</translation>
     </message>
     <message>
+        <source>Our range</source>
+        <translation type="unfinished">Nuestro intervalo</translation>
+    </message>
+    <message>
         <source>Ours</source>
         <translation type="unfinished">Nuestro</translation>
     </message>
@@ -4652,6 +4664,10 @@
     <message>
         <source>Raftweek plans small coupled aquaponic loops: what to sow, move and pick each week, so that the harvest is steady and what the crops take up stays matched to what the fish are fed.</source>
         <translation type="unfinished">Raftweek planea pequeños circuitos acuapónicos: qué sembrar, trasplantar y cosechar cada semana, para que la cosecha sea pareja y lo que toman los cultivos vaya con lo que se da a los peces.</translation>
+    </message>
+    <message>
+        <source>Rain, by month</source>
+        <translation type="unfinished">Lluvia, por mes</translation>
     </message>
     <message>
         <source>Ration</source>
@@ -6160,6 +6176,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>UVI band</source>
         <translation type="unfinished">Franja UVI</translation>
+    </message>
+    <message>
+        <source>UVI, for rafts</source>
+        <translation type="unfinished">UVI, para balsas</translation>
     </message>
     <message>
         <source>Un-ionised ammonia</source>
@@ -7698,6 +7718,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">por el extremo prudente de la franja {value} {unit}</translation>
     </message>
     <message>
+        <source>by the low and high of the figures behind it: it holds what is published, yet counts as outside</source>
+        <translation type="unfinished">según el mínimo y el máximo de las cifras que lo sostienen: contiene lo publicado, pero cuenta como fuera</translation>
+    </message>
+    <message>
+        <source>by the low and high of the figures behind it: what is published lies beyond</source>
+        <translation type="unfinished">según el mínimo y el máximo de las cifras que lo sostienen: lo publicado queda más allá</translation>
+    </message>
+    <message>
         <source>by warmth</source>
         <translation type="unfinished">por el calor</translation>
     </message>
@@ -8332,6 +8360,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>draws that met it, over all draws</source>
         <translation type="unfinished">sorteos que lo cumplieron, entre todos los sorteos</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation type="unfinished">seco</translation>
     </message>
     <message>
         <source>dry mass</source>
@@ -12338,6 +12370,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">entraron</translation>
     </message>
     <message>
+        <source>wet</source>
+        <translation type="unfinished">lluvioso</translation>
+    </message>
+    <message>
         <source>what a dose brings</source>
         <translation type="unfinished">lo que aporta una dosis</translation>
     </message>
@@ -13168,6 +13204,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{limits}; the range the program takes</source>
         <translation type="unfinished">{limits}; lo que acepta el programa</translation>
+    </message>
+    <message>
+        <source>{loop}: area by {rule}</source>
+        <translation type="unfinished">{loop}: superficie según {rule}</translation>
     </message>
     <message>
         <source>{low} to {high}</source>

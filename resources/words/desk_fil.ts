@@ -912,6 +912,10 @@
         <translation type="unfinished">Sukat ayon sa UVI</translation>
     </message>
     <message>
+        <source>Area by the ratio of</source>
+        <translation type="unfinished">Lawak ayon sa tumbasan ng</translation>
+    </message>
+    <message>
         <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
         <translation type="unfinished">Ang mga arrow ay lumilipat sa bawat bar. Ang Alt na may kaliwa o kanan ay naglilipat ng batch nang isang araw, kapag may Shift ay isang linggo. Ang Alt na may taas o baba ay naglilipat nito sa ibang yunit; kapag may plus o minus ay isang linggo pang pipitasin o mas maikli. Ang Shift na may arrow ay pumipili rin ng kasunod na batch, ang Control na may A ay lahat ng nakikita. Enter ang nagbubukas. Plus at minus ang zoom.</translation>
     </message>
@@ -2014,6 +2018,10 @@
     <message>
         <source>FAO {a} to {b}, UVI {c} to {d}</source>
         <translation type="unfinished">FAO {a} hanggang {b}, UVI {c} hanggang {d}</translation>
+    </message>
+    <message>
+        <source>FAO, by kind of crop</source>
+        <translation type="unfinished">FAO, ayon sa uri ng pananim</translation>
     </message>
     <message>
         <source>Factor</source>
@@ -4142,6 +4150,10 @@
         <translation type="unfinished">Pampalamuti: hindi pang-ulam. Bawal din kainin ang pananim kapag ginamitan ng gamot na para sa isda sa pond.</translation>
     </message>
     <message>
+        <source>Our range</source>
+        <translation type="unfinished">Saklaw ng amin</translation>
+    </message>
+    <message>
         <source>Ours</source>
         <translation type="unfinished">Sa amin</translation>
     </message>
@@ -4652,6 +4664,10 @@
     <message>
         <source>Raftweek plans small coupled aquaponic loops: what to sow, move and pick each week, so that the harvest is steady and what the crops take up stays matched to what the fish are fed.</source>
         <translation type="unfinished">Nagpaplano ang Raftweek ng maliliit na loop ng aquaponics: ano ang ihahasik, ililipat at aanihin bawat linggo, para tuloy-tuloy ang ani at tugma ang kinukuha ng pananim sa pakain ng isda.</translation>
+    </message>
+    <message>
+        <source>Rain, by month</source>
+        <translation type="unfinished">Ulan, bawat buwan</translation>
     </message>
     <message>
         <source>Ration</source>
@@ -6160,6 +6176,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>UVI band</source>
         <translation type="unfinished">Saklaw ng UVI</translation>
+    </message>
+    <message>
+        <source>UVI, for rafts</source>
+        <translation type="unfinished">UVI, para sa mga balsa</translation>
     </message>
     <message>
         <source>Un-ionised ammonia</source>
@@ -7698,6 +7718,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ayon sa maingat na dulo ng saklaw {value} {unit}</translation>
     </message>
     <message>
+        <source>by the low and high of the figures behind it: it holds what is published, yet counts as outside</source>
+        <translation type="unfinished">ayon sa pinakamababa at pinakamataas ng mga bilang sa likod nito: sakop nito ang nailathala, ngunit binibilang pa ring labas</translation>
+    </message>
+    <message>
+        <source>by the low and high of the figures behind it: what is published lies beyond</source>
+        <translation type="unfinished">ayon sa pinakamababa at pinakamataas ng mga bilang sa likod nito: lampas dito ang nailathala</translation>
+    </message>
+    <message>
         <source>by warmth</source>
         <translation type="unfinished">dahil sa init</translation>
     </message>
@@ -8332,6 +8360,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>draws that met it, over all draws</source>
         <translation type="unfinished">mga bunot na umabot, hinati sa lahat ng bunot</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation type="unfinished">tagtuyot</translation>
     </message>
     <message>
         <source>dry mass</source>
@@ -12338,6 +12370,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pumasok</translation>
     </message>
     <message>
+        <source>wet</source>
+        <translation type="unfinished">maulan</translation>
+    </message>
+    <message>
         <source>what a dose brings</source>
         <translation type="unfinished">dala ng isang dosis</translation>
     </message>
@@ -13168,6 +13204,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{limits}; the range the program takes</source>
         <translation type="unfinished">{limits}; saklaw na tinatanggap ng programa</translation>
+    </message>
+    <message>
+        <source>{loop}: area by {rule}</source>
+        <translation type="unfinished">{loop}: lawak ayon sa {rule}</translation>
     </message>
     <message>
         <source>{low} to {high}</source>

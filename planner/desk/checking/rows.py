@@ -286,9 +286,26 @@ def _facts(result: CaseResult) -> Iterator[Fact]:
     )
     yield Fact(label=tr("Difference"), value=difference_words(result))
     yield Fact(label=tr("Tolerance"), value=tolerance_words(result), note=_reason_words(result))
+    if result.span:
+        yield Fact(label=tr("Our range"), value=_reach_words(result), note=_reached_words(result))
     if result.verdict is not Verdict.OUTSIDE:
         yield from _noted(tr("Note"), result.note)
     yield Fact(label=tr("Source"), value=result.publication)
+
+
+def _reach_words(result: CaseResult) -> str:
+    """Return how far ours may lie by the ranges of the figures behind it."""
+    assert result.span is not None
+    low, high = (float(f"{value:.{_RANGE_DIGITS}g}") for value in (result.span.low, result.span.high))
+    return tr("{low} to {high}", low=number_words(low), high=with_unit(high, result.unit))
+
+
+def _reached_words(result: CaseResult) -> str:
+    if result.in_span:
+        return tr(
+            "by the low and high of the figures behind it: it holds what is published, yet counts as outside"
+        )
+    return tr("by the low and high of the figures behind it: what is published lies beyond")
 
 
 def _reason_words(result: CaseResult) -> str:

@@ -31,6 +31,7 @@ def verify_data(results: Sequence[CaseResult], lacking: Sequence[LackingResult] 
             "own_source": counts.own_source,
             "assumed": counts.assumed,
             "not_computed": counts.not_computed,
+            "outside_in_range": counts.outside_in_range,
         },
         "not_computed": [_lacking_data(each) for each in lacking],
     }
@@ -76,6 +77,9 @@ def _standing_data(result: CaseResult) -> dict[str, Any]:
         "assumed_ranges": {name: [low, high] for name, low, high in assumed.ranges} if assumed else {},
         "ours_low": short(result.ours_low),
         "ours_high": short(result.ours_high),
+        "range_low": short(result.span.low) if result.span else None,
+        "range_high": short(result.span.high) if result.span else None,
+        "in_range": result.in_span if result.span else None,
     }
 
 

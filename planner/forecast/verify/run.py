@@ -17,6 +17,7 @@ from planner.forecast.verify.cases import Area, Assumed, Case, Held, Input, Reas
 from planner.forecast.verify.computations import COMPUTATIONS, SYSTEM_COMPUTATIONS
 from planner.forecast.verify.ledger import MASSES, Inputs, Ledger, case_error
 from planner.forecast.verify.on_systems import Scene
+from planner.forecast.verify.span import Span, span_of
 
 Systems = Mapping[str, tuple[Farm, Forecast]]
 
@@ -50,7 +51,8 @@ class CaseResult:
     and, like `tolerance`, in `unit`; `relative_difference` is its share of the published figure, None where
     that is 0. `ours_low` and `ours_high` are the ends of ours over all that is assumed, and equal to `ours`
     where nothing is. `within` is None for a figure that judges nothing: one from memory, or one that rests
-    on an assumption whose range is not known.
+    on an assumption whose range is not known. `span` is how far ours may lie by the ranges of `figures`: only
+    told of what is outside, and no excuse.
     """
 
     key: str
@@ -78,6 +80,12 @@ class CaseResult:
     assumed: Assumed | None
     ours_low: float
     ours_high: float
+    span: Span | None = None
+
+    @property
+    def in_span(self) -> bool:
+        """Whether it is outside, but by the ranges of the figures behind it ours may be what is printed."""
+        return self.span is not None and self.span.holds(self.published)
 
     @property
     def verdict(self) -> Verdict:
@@ -135,7 +143,7 @@ class Counts:
     """How many cases were judged and how; `cases` leaves out those that judge nothing.
 
     `independent`, `formula_only` and `own_source` part the judged ones by `Standing`. `assumed` are shown
-    for what they rest on, `not_computed` cannot be worked out.
+    for what they rest on, `not_computed` cannot be worked out. `outside_in_range` are outside all the same.
     """
 
     cases: int
@@ -148,6 +156,7 @@ class Counts:
     own_source: int = 0
     assumed: int = 0
     not_computed: int = 0
+    outside_in_range: int = 0
 
 
 def farms_needed(areas: Sequence[Area]) -> tuple[str, ...]:
@@ -208,6 +217,7 @@ def counts_of(results: Sequence[CaseResult], lacking: Sequence[LackingResult] = 
         own_source=sum(result.standing is Standing.OWN_SOURCE for result in judged),
         assumed=assumed,
         not_computed=len(lacking),
+        outside_in_range=sum(result.in_span for result in results),
     )
 
 
@@ -216,6 +226,7 @@ def _result(case: Case, catalogue: Catalogue, systems: Systems) -> CaseResult:
     ours = _computed(case, ledger, systems)
     ends = [ours, *(_computed(corner, ledger, systems) for corner in corners_of(case))]
     difference = ours - case.published
+    within = _within(case, min(ends), max(ends))
     return CaseResult(
         key=case.key,
         area=case.area,
@@ -231,7 +242,7 @@ def _result(case: Case, catalogue: Catalogue, systems: Systems) -> CaseResult:
         relative_difference=difference / abs(case.published) if case.published else None,
         tolerance=case.tolerance,
         reason=case.reason,
-        within=_within(case, min(ends), max(ends)),
+        within=within,
         source=case.source,
         publication=publication_line(catalogue, case.source),
         confidence=case.confidence,
@@ -242,6 +253,26 @@ def _result(case: Case, catalogue: Catalogue, systems: Systems) -> CaseResult:
         assumed=case.assumed,
         ours_low=min(ends),
         ours_high=max(ends),
+        span=_span(case, ours, ends, ledger, systems) if within is False else None,
+    )
+
+
+def _span(case: Case, ours: float, ends: Sequence[float], ledger: Ledger, systems: Systems) -> Span | None:
+    """Return how far ours may lie by the ranges of the figures behind it; a ratio of two farms has none."""
+    if case.reason is Reason.ORDER:
+        return None
+
+    def worked(changed: Catalogue) -> float:
+        forecaster = Forecaster(changed)
+        of_case = {
+            name: (systems[name][0], forecaster.forecast(systems[name][0]))
+            for name in (case.farm, case.against)
+            if name
+        }
+        return _computed(case, Ledger(changed), of_case)
+
+    return span_of(
+        min(ends), max(ends), ours=ours, figures=ledger.used, catalogue=ledger.catalogue, worked=worked
     )
 
 

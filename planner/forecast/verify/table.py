@@ -36,6 +36,8 @@ HEADS: Final = (
     "leans_on",
     "assumed",
     "note",
+    "range_low",
+    "range_high",
 )
 _PERCENT: Final = 100.0
 _NOT_COMPUTED: Final = "not computed"
@@ -87,6 +89,7 @@ def _row(result: CaseResult) -> tuple[str, ...]:
         "; ".join((*result.own_figures, *((result.fitted,) if result.fitted else ()))),
         result.assumed.words if result.assumed else "",
         result.note,
+        *((_number(result.span.low), _number(result.span.high)) if result.span else ("", "")),
     )
 
 

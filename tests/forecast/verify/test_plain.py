@@ -39,6 +39,9 @@ CASE_KEYS = [
     "assumed_ranges",
     "ours_low",
     "ours_high",
+    "range_low",
+    "range_high",
+    "in_range",
 ]
 LACKING_KEYS = ["key", "area", "title", "published", "lacks", "source", "publication", "confidence", "note"]
 COUNT_KEYS = [
@@ -52,6 +55,7 @@ COUNT_KEYS = [
     "own_source",
     "assumed",
     "not_computed",
+    "outside_in_range",
 ]
 
 
@@ -75,6 +79,7 @@ def test_that_the_shape_is_the_documented_one(catalogue, case):
         "own_source": 1,
         "assumed": 0,
         "not_computed": 0,
+        "outside_in_range": 0,
     }
     first, second = data["cases"]
     assert list(first) == CASE_KEYS

@@ -48,6 +48,31 @@ def test_that_one_step_past_the_tolerance_is_outside(catalogue, case):
     assert outside.verdict is Verdict.OUTSIDE
 
 
+def test_that_what_is_outside_tells_how_far_the_range_of_its_figure_reaches(catalogue, case):
+    """The factor is 0.063 to 0.092: 2 kg of 32 % feed give 40.3 to 58.9 g."""
+    inside, below, beyond = results(
+        catalogue,
+        case,
+        case | {"key": "below", "published": 45.0},
+        case | {"key": "beyond", "published": 70.0},
+    )
+    assert inside.span is None
+    assert (below.span.low, below.span.high) == pytest.approx((640 * 0.063, 640 * 0.092))
+    assert (below.in_span, beyond.in_span) == (True, False)
+    counts = counts_of((inside, below, beyond))
+    assert (counts.within, counts.outside, counts.outside_in_range) == (1, 2, 1)
+
+
+def test_that_ranges_of_several_figures_are_added_in_quadrature(catalogue, case):
+    crop = "pak-choi"
+    days = case | {"formula": "days_from_seed", "inputs": {"crop": crop}, "unit": "d", "published": 200.0}
+    (found,) = results(catalogue, days)
+    figures = [catalogue.figure(path) for path in found.figures]
+    up = sum((one.high - one.value) ** 2 for one in figures) ** 0.5
+    assert found.span.high == pytest.approx(found.ours + up)
+    assert found.span.low < found.ours
+
+
 def test_that_a_figure_from_memory_is_never_passed(catalogue, case):
     (found,) = results(catalogue, case | {"confidence": "from memory"})
     assert found.within is None
