@@ -94,6 +94,8 @@ PLANNED: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.TURNOVER: lambda of: of["litres"] * of["times_an_hour"],
     Formula.WITH_RESERVE: lambda of: of["amount"] * (1.0 + of["reserve_share"]),
     Formula.HEAD: lambda of: of["head_m"] + of["friction_m"],
+    Formula.FEED_LACKING: lambda of: max(0.0, of["asked_g_per_day"] - of["feed_g_per_day"]),
+    Formula.OVER_AREA: lambda of: of["kg_per_m2"] * of["area_m2"],
     Formula.WATER_LOAD: lambda of: of["depth_cm"] / _CM_PER_M * of["kg_per_m3"],
     Formula.TO_BUY: lambda of: max(0.0, of["amount"] - of["in_stock"]),
     Formula.PRICED: lambda of: of["amount"] * of["price"],

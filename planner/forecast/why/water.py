@@ -82,6 +82,11 @@ def why_oxygen(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
 
 def load_of_week(ground: Ground, loop: LoopForecast, week: int) -> WeekLoad:
     """Return what the fish of a loop ask of filter and air in a week, as the page of the week has it."""
+    return loads_of(ground, loop)[week]
+
+
+def loads_of(ground: Ground, loop: LoopForecast) -> tuple[WeekLoad, ...]:
+    """Return what the fish of a loop ask of filter and air, week by week."""
     entry, ruler, catalogue = ground.loops[loop.loop], ground.forecast.ruler, ground.catalogue
     load = load_forecast(
         loop,
@@ -92,4 +97,4 @@ def load_of_week(ground: Ground, loop: LoopForecast, week: int) -> WeekLoad:
         ruler=ruler,
         catalogue=catalogue,
     )
-    return week_loads(load, ruler=ruler, figures=filter_figures(catalogue))[week]
+    return week_loads(load, ruler=ruler, figures=filter_figures(catalogue))

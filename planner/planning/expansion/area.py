@@ -77,7 +77,7 @@ def extra_area_by_month(
         extra_area_by_week(found, ruler, bands, group=group, high_end=end) for end in (True, False)
     )
     months = []
-    for (year, month), weeks in groupby(range(ruler.weeks), key=lambda week: _month(ruler, week)):
+    for (year, month), weeks in groupby(range(ruler.weeks), key=lambda week: month_of_week(ruler, week)):
         inside = list(weeks)
         months.append(
             MonthArea(
@@ -90,6 +90,7 @@ def extra_area_by_month(
     return tuple(months)
 
 
-def _month(ruler: Ruler, week: int) -> tuple[int, int]:
+def month_of_week(ruler: Ruler, week: int) -> tuple[int, int]:
+    """Return year and month of the middle day of a week."""
     middle = ruler.date_of(ruler.day_of(ruler.week_start(week)) + _MIDDLE_DAY)
     return middle.year, middle.month

@@ -11,7 +11,7 @@ from planner.farm.species import BedKind
 from planner.planning.expansion.verdicts import Answer, Limit, Matter, Question, Verdict, worst
 
 _CM_PER_M: Final = 100.0
-_KG_PER_M3: Final = 1000.0
+KG_PER_M3: Final = 1000.0
 """Mass of water: a tonne a cubic metre."""
 _CAUTIONS: Final = ("electricity-near-water", "local-codes", "planning-aid")
 
@@ -49,7 +49,7 @@ def water_kg_per_m2(question: Question) -> float | None:
     """
     if question.depth_cm is None or question.kind is not BedKind.RAFT:
         return None
-    return question.depth_cm / _CM_PER_M * _KG_PER_M3
+    return question.depth_cm / _CM_PER_M * KG_PER_M3
 
 
 def _light(question: Question) -> tuple[Answer, Limit | None]:

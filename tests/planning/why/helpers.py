@@ -18,6 +18,8 @@ NO_ARITHMETIC = {
     Formula.CURVE,
     Formula.FORECAST,
     Formula.MAY_FRUITING,
+    Formula.HIGH_END,
+    Formula.VERDICT,
 }
 
 
