@@ -8,16 +8,19 @@ from __future__ import annotations
 from datetime import date, timedelta
 from typing import Final
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QPoint, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QWidget
 
+from planner.desk.balance.asked import Row, week_answers
 from planner.desk.balance.drawing import Painting
 from planner.desk.balance.weeks import LoopWeeks, ranged_words, share_words
 from planner.desk.lanes.kit import Face, Kit
 from planner.desk.lanes.words import element_full, element_symbol
+from planner.desk.pages import Fact
 from planner.desk.say import tr
 from planner.desk.theme import Theme
+from planner.desk.why.drawn import DrawnAsking
 from planner.desk.words import choice_words, gram_words, week_span_words
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.species import ELEMENTS
@@ -47,6 +50,7 @@ class BalanceChart(QAbstractScrollArea):
         self.rule = AreaRule.FAO
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        DrawnAsking(self)
         self.setAccessibleName(tr("Supply and demand by week"))
 
     def show_weeks(self, weeks: LoopWeeks | None, start: date, today: date) -> None:
@@ -94,6 +98,24 @@ class BalanceChart(QAbstractScrollArea):
             band=choice_words(verdict.band[self.element]),
             stock=gram_words(course.stock.likely[week]),
         )
+
+    def facts_at(self, point: QPoint | None) -> tuple[Fact, ...]:
+        """Return what can be asked of a week at a point of the viewport; with None, of that stood on."""
+        if self._weeks is None or not self._count:
+            return ()
+        if point is None:
+            return week_answers(self._weeks, self.week, self.element, Row.PLOT)
+        row, element = self._row_at(point.y() + self.verticalScrollBar().value())
+        return week_answers(self._weeks, self.week_at(point.x()), element, row)
+
+    def _row_at(self, y: float) -> tuple[Row, int]:
+        """Return which of the rows lies at a height, and its element; that stood on where it has none."""
+        tops = self.tops_px()
+        if y < tops[0]:
+            return Row.LIMITING, self.element
+        if y >= tops[-1]:
+            return Row.FEED_RATIO, self.element
+        return Row.PLOT, max(at for at in range(len(tops) - 1) if tops[at] <= y)
 
     # ---- distances
 

@@ -26,7 +26,7 @@ from planner.desk.water_words import (
 )
 from planner.desk.words import NONE, day_words
 from planner.farm.farm import Farm
-from planner.farm.fields import Id
+from planner.farm.fields import NO_ID, Id
 from planner.farm.species import ELEMENTS
 from planner.farm.water import Quantity, Reading, SolidsBatch
 from planner.forecast.values import LoopForecast, SolidsBatchForecast
@@ -61,6 +61,7 @@ class Point:
     value: float
     odd: bool
     doubtful: bool = False
+    reading: Id = NO_ID
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,8 +69,9 @@ class Course:
     """A quantity over time, with the band it should lie in: bounds, and where watching turns to acting.
 
     `foreseen` is what the forecast says, a value a week, and `spread` its low and high where those are
-    known. `days` are the first and the last day that are drawn; without them those of the values.
-    `calibrated` are days on which a meter was set right: no line is drawn across them.
+    known; `foreseen_asks` has what each is asked. `days` are the first and the last day that are drawn;
+    without them those of the values. `calibrated` are days on which a meter was set right: no line is drawn
+    across them.
     """
 
     quantity: Quantity
@@ -81,6 +83,30 @@ class Course:
     today: date | None = None
     days: tuple[date, date] | None = None
     calibrated: tuple[date, ...] = ()
+    foreseen_asks: tuple[Ask, ...] = ()
+
+    def facts_on(self, day: date) -> tuple[Fact, ...]:
+        """Return what can be asked of a day: what was read on it, and what is foreseen for it."""
+        name = quantity_words(self.quantity)
+        read = [
+            Fact(
+                label=f"{name}, {day_words(point.on)}",
+                value=quantity_value(self.quantity, point.value),
+                ask=Entered(about=point.reading, field="value"),
+            )
+            for point in self.points
+            if point.on == day and point.reading
+        ]
+        foreseen = [
+            Fact(
+                label=tr("{name} foreseen, {day}", name=name, day=day_words(on)),
+                value=rough_words(value, quantity_unit(self.quantity)),
+                ask=ask,
+            )
+            for (on, value), ask in zip(self.foreseen, self.foreseen_asks, strict=False)
+            if on == day
+        ]
+        return (*read, *foreseen)
 
     @property
     def own_days(self) -> tuple[date, ...]:
@@ -192,6 +218,7 @@ def course_of(book: ReadingBook, quantity: Quantity) -> Course:
                 value=reading.value,
                 odd=reading.id in odd,
                 doubtful=book.meters.is_doubtful(reading),
+                reading=reading.id,
             )
             for reading in found
         ),
@@ -210,7 +237,16 @@ def whole_course(book: ReadingBook, quantity: Quantity, behind: Behind, loop: Lo
         foreseen=tuple((each.on, each.span.likely) for each in ahead),
         spread=tuple((each.span.low, each.span.high) for each in ahead) if known else (),
         today=behind.today,
+        foreseen_asks=tuple(_foreseen_ask(quantity, behind, loop, each.on) for each in ahead),
     )
+
+
+def _foreseen_ask(quantity: Quantity, behind: Behind, loop: LoopForecast, on: date) -> Subject:
+    day = behind.outlook.forecast.ruler.day_of(on)
+    if quantity is Quantity.ALKALINITY_MG_PER_L:
+        return Subject(kind=SubjectKind.ALKALINITY, about=loop.loop, on=behind.water_on, day=day)
+    element = ELEMENTS.index(_ELEMENT_OF[quantity])
+    return Subject(kind=SubjectKind.STOCK, about=loop.loop, day=day, element=element)
 
 
 def _ahead(quantity: Quantity, behind: Behind, loop: LoopForecast) -> tuple[Ahead, ...]:
