@@ -16,7 +16,7 @@ from planner.farm.fish import FishGroup
 from planner.forecast.delays import Delay, StageDelay, stage_delays
 from planner.forecast.engine import Forecaster
 from planner.forecast.paces import PaceBook
-from planner.forecast.values import AreaRule, Forecast, GroupForecast, LoopForecast
+from planner.forecast.values import Forecast, GroupForecast, LoopForecast
 
 if TYPE_CHECKING:
     from planner.desk.sureness import Sureness
@@ -29,15 +29,13 @@ if TYPE_CHECKING:
 class Behind:
     """Looks up what the forecaster knows about one outlook on one day."""
 
-    def __init__(
-        self, outlook: Outlook, forecaster: Forecaster, today: date, rule: AreaRule = AreaRule.FAO
-    ) -> None:
+    def __init__(self, outlook: Outlook, forecaster: Forecaster, today: date) -> None:
         """Keep what is asked about; nothing is worked out yet.
 
-        `rule` is whose ratio tells what area the feed carries. `sure` is there once it was asked for. While
-        it `waits`, pages leave out what takes time. They tell how things stand on `shown_on`: today, or the
-        first day of a plan that is still to begin, or the last of one that is over. Water is looked at on
-        `water_on`, which goes on after the plan: readings and doses are of their own days.
+        `sure` is there once it was asked for. While it `waits`, pages leave out what takes time. They tell how
+        things stand on `shown_on`: today, or the first day of a plan that is still to begin, or the last of
+        one that is over. Water is looked at on `water_on`, which goes on after the plan: readings and doses
+        are of their own days.
         """
         self.outlook = outlook
         self.today = today
@@ -46,7 +44,6 @@ class Behind:
         self.water_on = max(today, outlook.farm.settings.plan_from)
         self.shown_on = min(self.water_on, last)
         self.sure: Sureness | None = None
-        self.rule = rule
         self.waits = False
         self._forecaster = forecaster
         self._forecast = outlook.forecast

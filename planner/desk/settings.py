@@ -41,6 +41,7 @@ SCOOP_G: Final = Setting(key="fish/scoop_g", kind=float, default=0.0)
 INITIALS: Final = Setting(key="records/initials", kind=str, default="")
 AREA_RULES: Final = ("fao", "uvi")
 AREA_RULE: Final = Setting(key="balance/area_rule", kind=str, default="fao")
+"""Whose feed-rate ratio a loop went by that was asked last; what a farm that is begun goes by."""
 OPEN: Final = Setting(key="files/open", kind=list, default=[])
 """Farms that are open; one that is still named at a start was not closed properly."""
 

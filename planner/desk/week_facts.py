@@ -163,7 +163,7 @@ def loop_section(behind: Behind, loop: Id, name: str, week: int) -> Section:
     return Section(
         title=name,
         facts=(
-            *_feed_facts(verdict, loop, behind.rule),
+            *_feed_facts(verdict, loop, verdict.rule),
             *_element_facts(behind, verdict, loop),
         ),
     )

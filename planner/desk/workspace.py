@@ -51,7 +51,6 @@ from planner.farm.faults import Fault
 from planner.farm.fields import NO_ID, Id
 from planner.farm.mark import plan_mark
 from planner.forecast.engine import Forecaster
-from planner.forecast.values import AreaRule
 
 
 class Workspace(QWidget):
@@ -187,8 +186,7 @@ class Workspace(QWidget):
         if self._session is None:
             return
         self.outlook = look_out(self._session.farm, self._forecaster)
-        rule = AreaRule(self._needs.memory.area_rule)
-        self._behind = Behind(self.outlook, self._forecaster, self._today, rule)
+        self._behind = Behind(self.outlook, self._forecaster, self._today)
         if self._chosen is not None and self._chosen not in self.outlook.found:
             self._chosen = None
         self.mover.show(self.outlook, self._forecaster)
@@ -316,7 +314,6 @@ class Workspace(QWidget):
     def _make_entries(self) -> dict[str, Callable[[], object]]:
         return {
             "change.alter": self.wishes.alter_chosen,
-            "view.rule": self._refresh,
             "change.lock": self.wishes.lock,
             "change.longer": partial(self.lanes.hands.stretch_by_days, DAYS_PER_WEEK),
             "change.shorter": partial(self.lanes.hands.stretch_by_days, -DAYS_PER_WEEK),

@@ -24,6 +24,13 @@ class Units(Enum):
     US = "us"
 
 
+class AreaRule(Enum):
+    """Whose feed-rate ratio tells what area the feed carries: FAO's by kind of crop, or UVI's for rafts."""
+
+    FAO = "fao"
+    UVI = "uvi"
+
+
 class FilterKind(Enum):
     """What a filter does with the water that passes it."""
 
@@ -41,7 +48,7 @@ class Site:
     """A place with its climate by month.
 
     Monthly means are twelve numbers, January first, or empty when not known: book durations then
-    apply. `radiation_mj_per_m2_d` is outside, on the level.
+    apply. `radiation_mj_per_m2_d` is outside, on the level. `rain_mm` is what falls in the whole month.
     """
 
     id: Id = fields.own_id()
@@ -56,6 +63,7 @@ class Site:
     air_c: tuple[float, ...] = fields.twelve(-40, 50, "°C", meaning="air at the beds")
     nursery_c: tuple[float, ...] = fields.twelve(-40, 50, "°C", meaning="air at the nursery")
     radiation_mj_per_m2_d: tuple[float, ...] = fields.twelve(0, 45, "MJ/m²/d", meaning="sunshine outside")
+    rain_mm: tuple[float, ...] = fields.twelve(0, 4000, "mm", meaning="rain in the month")
     roof_transmission: float = fields.number(0.05, 1, "1", default=1.0, meaning="share of light let through")
     notes: str = fields.text()
 
@@ -88,6 +96,9 @@ class Loop:
     )
     solids_settled_siphoned_every_days: int | None = fields.whole(
         1, 400, unit="d", default=None, meaning="under the rafts; what settles stays there when not said"
+    )
+    area_rule: AreaRule = fields.choice(
+        default=AreaRule.FAO, meaning="whose feed-rate ratio tells what area the feed carries"
     )
     notes: str = fields.text()
 

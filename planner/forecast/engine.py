@@ -262,6 +262,7 @@ class Forecaster:
             leaving_g=pools.leaving_g,
             pool_assumed=pools.assumed,
             pool_misses=pools.misses,
+            area_rule=loop.area_rule,
         )
 
     def _side(self, farm: Farm, loop: Loop, ruler: Ruler) -> _LoopSide:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from planner.catalogue.catalogue import Catalogue
+from planner.farm.site import AreaRule
 from planner.farm.species import ELEMENTS
 from planner.forecast.values import Floats
 
@@ -39,6 +40,17 @@ class BandFigures:
     fao_fruiting: tuple[float, float]
     uvi_raft: tuple[float, float]
     reference_protein_share: float
+
+    def of_rule(self, rule: AreaRule) -> tuple[tuple[float, float], tuple[float, float]]:
+        """Return least and most feed for leafy and for fruiting area by a rule [g/m²/d]."""
+        if rule is AreaRule.FAO:
+            return self.fao_leafy, self.fao_fruiting
+        return self.uvi_raft, self.uvi_raft
+
+    def protein_ratio(self, rule: AreaRule, protein_share: Floats) -> Floats:
+        """Return how much more protein feed has than the bands of a rule hold for; UVI's names none."""
+        known = rule is AreaRule.FAO
+        return protein_share / self.reference_protein_share if known else np.ones_like(protein_share)
 
 
 def supply_figures(catalogue: Catalogue) -> SupplyFigures:

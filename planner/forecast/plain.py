@@ -71,6 +71,7 @@ def _loop_data(
         "loop": loop.name,
         "water_l": loop.water_l,
         "bed_m2": _plain(found.bed_m2),
+        "area_rule": found.area_rule.value,
         "weeks": [_week_data(found, forecast, verdicts[week], flows) for week in span],
     }
 
@@ -112,6 +113,8 @@ def _week_data(
         "fao_band_g_per_m2_d": verdict.fao_band and [_plain(bound) for bound in verdict.fao_band],
         "uvi_band_g_per_m2_d": list(verdict.uvi_band),
         "area_fed_m2": [_plain(bound) for bound in verdict.area_fed_m2],
+        "rule_band_g_per_m2_d": verdict.rule_band and [_plain(bound) for bound in verdict.rule_band],
+        "area_carried_m2": [_plain(bound) for bound in verdict.area_carried_m2],
         "elements": {symbol_of(n): _element_data(n, verdict, flows) for n in range(len(ELEMENTS))},
         "limiting": None if verdict.limiting is None else symbol_of(verdict.limiting),
     }
@@ -217,6 +220,8 @@ _BANDS: Final = (
     ("fao_band_g_per_m2_d", "fao_{end}_g_per_m2_d"),
     ("uvi_band_g_per_m2_d", "uvi_{end}_g_per_m2_d"),
     ("area_fed_m2", "area_fed_{end}_m2"),
+    ("rule_band_g_per_m2_d", "rule_{end}_g_per_m2_d"),
+    ("area_carried_m2", "area_carried_{end}_m2"),
 )
 
 

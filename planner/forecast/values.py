@@ -17,6 +17,7 @@ from numpy.typing import NDArray
 from planner.farm.crops import Phase, Stage
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
+from planner.farm.site import AreaRule as AreaRule  # noqa: PLC0414 - handed on beside the verdicts
 from planner.forecast.profiles import Profile
 
 Floats = NDArray[np.float64]
@@ -266,6 +267,7 @@ class LoopForecast:
     leaving_g: Floats
     pool_assumed: Bools
     pool_misses: tuple[PoolMiss, ...]
+    area_rule: AreaRule = AreaRule.FAO
 
     @property
     def mineralised_g(self) -> Floats:
@@ -288,13 +290,6 @@ class LoopForecast:
         return self.pool_g * (MG_PER_G / self.water_l)
 
 
-class AreaRule(Enum):
-    """Whose feed-rate ratio tells what area the feed carries: FAO's by kind of crop, or UVI's for rafts."""
-
-    FAO = "fao"
-    UVI = "uvi"
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WeekVerdict:
     """One loop in one week, all elements.
@@ -305,6 +300,8 @@ class WeekVerdict:
     `stock_g` is what is dissolved when the week begins, `stock_mg_per_l` the same as a level, assumed where
     no test tells it; `covered_ratio` is supply and stock over demand. `unmet_g` is what plants cannot take
     because it is not there.
+
+    `area_fed_m2` is by FAO; `rule` is whose ratio the loop goes by.
     """
 
     week: int
@@ -324,6 +321,17 @@ class WeekVerdict:
     stock_assumed: tuple[bool, ...]
     covered_ratio: tuple[float | None, ...]
     unmet_g: tuple[float, ...]
+    rule: AreaRule = AreaRule.FAO
+
+    @property
+    def rule_band(self) -> tuple[float, float] | None:
+        """Band of the feed-rate ratio by the rule of the loop; None when nothing is planted."""
+        return self.fao_band if self.rule is AreaRule.FAO or self.fao_band is None else self.uvi_band
+
+    @property
+    def area_carried_m2(self) -> tuple[float, float]:
+        """The area that the feed carries by the rule of the loop, least and most [m²]."""
+        return self.area_fed_by(self.rule)
 
     def area_fed_by(self, rule: AreaRule) -> tuple[float, float]:
         """Return the area that the feed carries by a rule, least and most [m²]."""

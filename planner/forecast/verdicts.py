@@ -9,6 +9,7 @@ from typing import Any, Final
 import numpy as np
 
 from planner.farm.farm import DAYS_PER_WEEK
+from planner.farm.site import AreaRule
 from planner.farm.species import ELEMENTS
 from planner.forecast.figures import BandFigures
 from planner.forecast.values import Band, Floats, Ints, LoopForecast, Ruler, WeekVerdict
@@ -87,7 +88,7 @@ def week_verdicts(loop: LoopForecast, ruler: Ruler, figures: BandFigures) -> tup
     rows = zip(*(column.tolist() for column in columns), strict=True)
     stocks = zip(*(column.tolist() for column in _stocks(loop, ruler, supply, demand)), strict=True)
     both = enumerate(zip(rows, stocks, strict=True))
-    return tuple(_verdict(week, row, stock, figures) for week, (row, stock) in both)
+    return tuple(_verdict(week, row, stock, figures, loop.area_rule) for week, (row, stock) in both)
 
 
 def supply_ratios(supply: Floats, demand: Floats) -> Floats:
@@ -105,7 +106,9 @@ def _stocks(loop: LoopForecast, ruler: Ruler, supply: Floats, demand: Floats) ->
     return stock.T, loop.pool_mg_per_l[:, begins].T, assumed.T, covered.T, unmet.T
 
 
-def _verdict(week: int, row: tuple[Any, ...], stock: tuple[Any, ...], figures: BandFigures) -> WeekVerdict:
+def _verdict(
+    week: int, row: tuple[Any, ...], stock: tuple[Any, ...], figures: BandFigures, rule: AreaRule
+) -> WeekVerdict:
     supply, demand, ratios, bands, limiting, feed, area, per_area, low, high, least_m2, most_m2 = row
     stock_g, stock_mg_per_l, stock_assumed, covered, unmet = stock
     ratio = tuple(_or_none(value) for value in ratios)
@@ -127,6 +130,7 @@ def _verdict(week: int, row: tuple[Any, ...], stock: tuple[Any, ...], figures: B
         stock_assumed=tuple(stock_assumed),
         covered_ratio=tuple(_or_none(value) for value in covered),
         unmet_g=tuple(unmet),
+        rule=rule,
     )
 
 

@@ -58,7 +58,7 @@ _COLUMNS: Final = (
     "fish kg",
     "m²",
     "g/m²/d",
-    "FAO band",
+    "{rule} band",
     "least",
     "supply/demand",
 )
@@ -100,7 +100,7 @@ def forecast_lines(data: Mapping[str, Any]) -> Iterator[str]:
     for loop in data["loops"]:
         yield ""
         yield f"{loop['loop']}: {loop['bed_m2']:g} m² of beds, {loop['water_l']:g} L of water"
-        yield _line(_COLUMNS)
+        yield _line([column.format(rule=loop["area_rule"].upper()) for column in _COLUMNS])
         for week in loop["weeks"]:
             yield _line(_cells(week))
     yield ""
@@ -115,7 +115,7 @@ def forecast_lines(data: Mapping[str, Any]) -> Iterator[str]:
 
 
 def _cells(week: Mapping[str, Any]) -> tuple[str, ...]:
-    ratio, band, least = week["feed_ratio_g_per_m2_d"], week["fao_band_g_per_m2_d"], week["limiting"]
+    ratio, band, least = week["feed_ratio_g_per_m2_d"], week["rule_band_g_per_m2_d"], week["limiting"]
     of_least = week["elements"][least]["ratio"] if least else None
     return (
         week["week"],

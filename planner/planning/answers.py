@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from planner.farm.crops import TargetUnit
-from planner.farm.site import Units, WeekStart
+from planner.farm.site import AreaRule, Units, WeekStart
 from planner.farm.species import BedKind
 from planner.planning.climates import ClimateClass
 
@@ -52,3 +52,4 @@ class Answers:
     time_zone: str = "UTC"
     climate: ClimateClass = ClimateClass.UNKNOWN
     site_notes: str = ""
+    area_rule: AreaRule = AreaRule.FAO

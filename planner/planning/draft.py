@@ -43,7 +43,13 @@ def drafted(answers: Answers, forecaster: Forecaster) -> Draft:
     """Return the farm that the answers lead to, with places given to every sowing that fits."""
     catalogue = forecaster.catalogue
     site = _site(answers, catalogue)
-    loop = Loop(id=new_id(), name="Loop 1", site=site.id, water_l=_water_l(answers, catalogue))
+    loop = Loop(
+        id=new_id(),
+        name="Loop 1",
+        site=site.id,
+        water_l=_water_l(answers, catalogue),
+        area_rule=answers.area_rule,
+    )
     tank = Tank(id=new_id(), name="Fish tank 1", loop=loop.id, volume_l=answers.tank_l)
     crops = [catalogue.crops[wish.crop] for wish in answers.crops]
     beds = tuple(laid_out(wish, loop.id, crops) for wish in answers.beds)

@@ -15,7 +15,7 @@ from sqlalchemy.orm import Mapped, mapped_column
 from planner.farm.crops import Batch, Phase, Placement, SeedLot, Target, TargetUnit
 from planner.farm.farm import KINDS, SETTINGS_KIND, OwnEntry, Settings, Shelf
 from planner.farm.fish import Feeding, FishEvent, FishEventKind, FishGroup
-from planner.farm.site import Bed, Filter, FilterKind, Loop, Site, Tank, Units, WeekStart
+from planner.farm.site import AreaRule, Bed, Filter, FilterKind, Loop, Site, Tank, Units, WeekStart
 from planner.farm.species import BedKind
 from planner.store.acts import ActState
 from planner.store.base import Base, table
@@ -77,6 +77,7 @@ class SiteRecord(Base):
     air_c: Mapped[Months]
     nursery_c: Mapped[Months]
     radiation_mj_per_m2_d: Mapped[Months]
+    rain_mm: Mapped[Months]
     roof_transmission: Mapped[Number]
     notes: Mapped[Words]
 
@@ -103,6 +104,7 @@ class LoopRecord(Base):
     top_up_alkalinity_mg_per_l: Mapped[MaybeNumber]
     gas_loss_share: Mapped[MaybeNumber]
     solids_settled_siphoned_every_days: Mapped[MaybeWhole]
+    area_rule: Mapped[AreaRule] = mapped_column(chosen(AreaRule, "area_rule"))
     notes: Mapped[Words]
 
 

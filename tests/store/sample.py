@@ -11,7 +11,7 @@ from planner.farm.holds import Hold
 from planner.farm.ids import id_from
 from planner.farm.log import Happening, LogEntry, Reason, Unit
 from planner.farm.meters import Meter, MeterKind
-from planner.farm.site import Bed, Filter, FilterKind, Loop, Site, Tank
+from planner.farm.site import AreaRule, Bed, Filter, FilterKind, Loop, Site, Tank
 from planner.farm.species import BedKind
 from planner.farm.water import Dose, Quantity, Reading, SolidsBatch
 
@@ -19,8 +19,14 @@ START = date(2026, 3, 2)
 NOON = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
 DAYS = {Phase.NURSERY: (0, 14), Phase.SPACING: (14, 21), Phase.BED: (21, 51)}
 
-SITE = Site(id=id_from("site"), name="Yard", latitude_deg=12.5, air_c=tuple(20.5 + m for m in range(12)))
-LOOP = Loop(id=id_from("loop"), name="Loop one", site=SITE.id, water_l=9000.0)
+EARLIER_SITE = Site(
+    id=id_from("site"), name="Yard", latitude_deg=12.5, air_c=tuple(20.5 + m for m in range(12))
+)
+SITE = dataclasses.replace(
+    EARLIER_SITE, rain_mm=(110.0, 80.5, 60.0, 40.0, 30.0, 20.0, 15.0, 15.0, 30.0, 60.0, 90.0, 120.0)
+)
+EARLIER_LOOP = Loop(id=id_from("loop"), name="Loop one", site=SITE.id, water_l=9000.0)
+LOOP = dataclasses.replace(EARLIER_LOOP, area_rule=AreaRule.UVI)
 TANK = Tank(id=id_from("tank"), name="Tank one", loop=LOOP.id, volume_l=3000.0)
 FILTER = Filter(id=id_from("filter"), name="Settler", loop=LOOP.id, kind=FilterKind.SETTLER)
 NURSERY = Bed(
@@ -128,6 +134,8 @@ LOG_SINCE = 3
 """Version of the tables that has the log first."""
 METERS_SINCE = 4
 """Version of the tables that has meters, and more of seed lots, readings and fish, first."""
+RAIN_SINCE = 5
+"""Version of the tables that has rain by month and whose feed-rate ratio a loop goes by first."""
 TESTED = LogEntry(
     id=id_from("tested"),
     code="L-3",
@@ -159,8 +167,15 @@ TREATED = FishEvent(
 )
 
 
-def sample_farm(version: int = METERS_SINCE) -> Farm:
+def sample_farm(version: int = RAIN_SINCE) -> Farm:
     """Return the farm as tables of a version can hold it."""
+    farm = _farm_with_meters(version)
+    if version < RAIN_SINCE:
+        return farm
+    return dataclasses.replace(farm, sites=(SITE,), loops=(LOOP,))
+
+
+def _farm_with_meters(version: int) -> Farm:
     earlier = _earlier_farm(version)
     if version < METERS_SINCE:
         return earlier
@@ -177,8 +192,8 @@ def sample_farm(version: int = METERS_SINCE) -> Farm:
 def _earlier_farm(version: int) -> Farm:
     return Farm(
         settings=Settings(id=id_from("settings"), name="Sample", plan_from=START, notes="any\nnote"),
-        sites=(SITE,),
-        loops=(LOOP,),
+        sites=(EARLIER_SITE,),
+        loops=(EARLIER_LOOP,),
         tanks=(TANK,),
         filters=(FILTER,),
         beds=(NURSERY, RAFTS),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QModelIndex, Qt, QTimer, QUrl
@@ -34,9 +35,10 @@ from planner.desk.side import number_of, page_html
 from planner.desk.theme import Theme
 from planner.desk.week_facts import week_page
 from planner.desk.words import number_words
+from planner.farm.changes import Change, ChangeSet
 from planner.farm.fields import NO_ID, Id
+from planner.farm.site import AreaRule, Loop
 from planner.farm.species import ELEMENTS
-from planner.forecast.values import AreaRule
 
 if TYPE_CHECKING:
     from planner.desk.sureness import Sureness, SureStep
@@ -154,10 +156,8 @@ class BalancePlace(Place):
         """Show the balance of a farm; loop, element and week stay where they can."""
         self._give_up()
         self._behind = behind
-        self.rule.setCurrentIndex(self.rule.findData(behind.rule.value))
         self.rule.setToolTip(rules_words(behind.outlook.catalogue))
         self.rule.setAccessibleDescription(self.rule.toolTip())
-        self.chart.rule = behind.rule
         chosen = self.loop_id
         blocked = self.loop.blockSignals(True)
         self.loop.clear()
@@ -180,6 +180,7 @@ class BalancePlace(Place):
         if self._behind is None:
             return
         outlook = self._behind.outlook
+        self._show_rule()
         self._weeks = loop_weeks(outlook, self.loop_id, self._behind.sure) if self.loop_id else None
         self.chart.show_weeks(self._weeks, outlook.forecast.ruler.start_on, self._behind.today)
         self._fill_table()
@@ -230,10 +231,30 @@ class BalancePlace(Place):
         self._fill_table()
 
     def _on_rule(self, at: int) -> None:
-        """Let another rule tell what area the feed carries, on every page from now on."""
-        if self._behind is not None and RULES[at][0] is not self._behind.rule:
-            self.needs.memory.put(settings.AREA_RULE, RULES[at][0].value)
-            self.run_wanted.emit("view.rule")
+        """Let another rule tell what area the feed of the loop carries, on every page and on paper.
+
+        A farm that is begun later goes by the rule that was picked last.
+        """
+        loop = self._loop_entry()
+        if loop is None or RULES[at][0] is loop.area_rule:
+            return
+        after = replace(loop, area_rule=RULES[at][0])
+        title = tr("{loop}: area by {rule}", loop=loop.name, rule=after.area_rule.name)
+        if self.needs.conduct.act(ChangeSet(title=title, changes=(Change(before=loop, after=after),))):
+            self.needs.memory.put(settings.AREA_RULE, after.area_rule.value)
+        else:
+            self._show_rule()
+
+    def _loop_entry(self) -> Loop | None:
+        found = None if self._behind is None else self._behind.outlook.found.get(self.loop_id)
+        return found if isinstance(found, Loop) else None
+
+    def _show_rule(self) -> None:
+        loop = self._loop_entry()
+        self.rule.setEnabled(loop is not None)
+        if loop is not None:
+            self.rule.setCurrentIndex(self.rule.findData(loop.area_rule.value))
+            self.chart.rule = loop.area_rule
 
     def _on_sure(self, _checked: bool) -> None:
         behind = self._behind

@@ -27,7 +27,7 @@ def first_facts(behind: Behind) -> dict[str, tuple[Fact, ...]]:
     found = {SOW: _sowings(behind, week)}
     found[FEED] = tuple(_feed(name, loop, verdicts[week]) for loop, (name, verdicts) in loops.items())
     for loop, (name, verdicts) in loops.items():
-        found[loop] = tuple(_area(behind, name, loop, verdicts[at]) for at in dict.fromkeys((week, then)))
+        found[loop] = tuple(_area(name, loop, verdicts[at]) for at in dict.fromkeys((week, then)))
     return found
 
 
@@ -54,10 +54,10 @@ def _feed(name: str, loop: Id, verdict: WeekVerdict) -> Fact:
     )
 
 
-def _area(behind: Behind, name: str, loop: Id, verdict: WeekVerdict) -> Fact:
-    part = rule_part(behind.rule)
+def _area(name: str, loop: Id, verdict: WeekVerdict) -> Fact:
+    part = rule_part(verdict.rule)
     return Fact(
         label=name,
-        value=carried_words(verdict, behind.rule),
+        value=carried_words(verdict, verdict.rule),
         ask=Subject(kind=SubjectKind.AREA_FED, about=loop, week=verdict.week, part=part),
     )

@@ -66,8 +66,8 @@ def first_figures(behind: Behind) -> FirstFigures:
             Carried(
                 loop=loop.loop,
                 name=loop.name,
-                now_m2=verdicts[week].area_fed_by(behind.rule),
-                then_m2=verdicts[then].area_fed_by(behind.rule),
+                now_m2=verdicts[week].area_carried_m2,
+                then_m2=verdicts[then].area_carried_m2,
                 planted_now_m2=verdicts[week].planted_m2,
                 planted_then_m2=verdicts[then].planted_m2,
             )

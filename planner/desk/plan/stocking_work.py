@@ -89,7 +89,7 @@ def ways_steps(ask: StockAsk, farm: Farm, forecaster: Forecaster, stopped: Event
 def _need(ask: StockAsk, before: Forecast, forecaster: Forecaster) -> FeedNeed:
     loop = next(one for one in before.loops if one.loop == ask.loop)
     if ask.basis is NeedBasis.STEADY and ask.area_m2 is not None:
-        band = forecaster.bands.fao_leafy
+        band, _ = forecaster.bands.of_rule(loop.area_rule)
         return need_by_ratio(ask.area_m2, band=band, weeks=before.ruler.weeks)
     if ask.basis is NeedBasis.DEMAND:
         brought = brought_per_feed(loop)

@@ -12,6 +12,7 @@ from typing import Final
 from planner.catalogue.figure import Figure
 from planner.farm.crops import Batch, Phase, Stage, Target, TargetUnit
 from planner.farm.farm import DAYS_PER_WEEK
+from planner.farm.site import AreaRule
 from planner.farm.species import HarvestKind
 from planner.forecast.figures import band_figures
 from planner.forecast.values import Band, Floats, LoopForecast, WeekVerdict
@@ -297,6 +298,12 @@ def _figure_words(figure: Figure) -> str:
     return f"{figure.value:g}{spread}{unit}"
 
 
+_BAND_WORDS: Final = {
+    AreaRule.FAO: "the FAO manual's band for this mix of crops and this protein",
+    AreaRule.UVI: "the band of the tropical raft system (UVI), by which this loop goes,",
+}
+
+
 def _hand_check(ask: Ask) -> Iterator[Paragraph]:
     """Yield a sum of the first planted week that can be worked again by hand."""
     figures = band_figures(ask.catalogue)
@@ -304,15 +311,14 @@ def _hand_check(ask: Ask) -> Iterator[Paragraph]:
         for verdict in week_verdicts(loop, ask.forecast.ruler, figures)[
             max(ask.first_day, 0) // DAYS_PER_WEEK :
         ]:
-            ratio, band = verdict.feed_ratio_g_per_m2_d, verdict.fao_band
+            ratio, band = verdict.feed_ratio_g_per_m2_d, verdict.rule_band
             if ratio is None or band is None:
                 continue
             start = ask.forecast.ruler.week_start(verdict.week)
             yield Paragraph(
                 text=f"To check by hand, {loop.name}, {week_name(start, ask.starts)}: "
                 f"{verdict.feed_g_per_day:.0f} g "
-                f"feed a day ÷ {verdict.planted_m2:.1f} m² planted = {ratio:.0f} g/m² a day; the "
-                f"manual's band for "
-                f"this mix of crops and this protein is {band[0]:.0f} to {band[1]:.0f}."
+                f"feed a day ÷ {verdict.planted_m2:.1f} m² planted = {ratio:.0f} g/m² a day; "
+                f"{_BAND_WORDS[verdict.rule]} is {band[0]:.0f} to {band[1]:.0f}."
             )
             break

@@ -1,8 +1,8 @@
 """The largest extra area that the fish of a loop can feed, month by month.
 
-An area x of leafy or fruiting crops is carried as long as feed is not below the band's low end (or, to be
-careful, its high end) for everything planted: feed · protein / reference ≥ Σ area · ratio, so x follows
-without search.
+An area x of leafy or fruiting crops is carried as long as feed is not below the low end (or, to be careful,
+the high end) of the band that the loop goes by, for everything planted: feed · protein / reference ≥ Σ area ·
+ratio, so x follows without search. UVI's band is one for all crops on rafts and names no protein.
 """
 
 from __future__ import annotations
@@ -29,7 +29,7 @@ def extra_area_by_week(
 
     At the high end of the band each m² takes most feed, so least area is carried (source: fao589).
     """
-    ratios = _ratios(bands, high_end=high_end)
+    ratios = _ratios(found, bands, high_end=high_end)
     extra: Floats = np.maximum(_spare_g(found, ruler, bands, ratios) / ratios[_row(group)], 0.0)
     return extra
 
@@ -38,32 +38,33 @@ def feed_lacking_by_week(
     area_m2: float, found: LoopForecast, ruler: Ruler, bands: BandFigures, *, group: CropGroup
 ) -> Floats:
     """Return the feed [g/d] by week that is missing to carry an extra area at the low end of its band."""
-    ratios = _ratios(bands, high_end=False)
+    ratios = _ratios(found, bands, high_end=False)
     missing = area_m2 * ratios[_row(group)] - _spare_g(found, ruler, bands, ratios)
-    protein = ruler.weekly_mean(found.protein_share)
-    lacking: Floats = np.maximum(missing, 0.0) * bands.reference_protein_share / protein
+    protein = bands.protein_ratio(found.area_rule, ruler.weekly_mean(found.protein_share))
+    lacking: Floats = np.maximum(missing, 0.0) / protein
     return lacking
 
 
 def feed_of_area_g(area_m2: float, found: LoopForecast, bands: BandFigures, group: CropGroup) -> float:
     """Return the feed that an area takes at the low end of its band, at the mean protein given [g/d]."""
-    protein = float(found.protein_share.mean())
-    return area_m2 * _ratios(bands, high_end=False)[_row(group)] * bands.reference_protein_share / protein
+    protein = float(bands.protein_ratio(found.area_rule, found.protein_share.mean()))
+    return area_m2 * _ratios(found, bands, high_end=False)[_row(group)] / protein
 
 
 def _row(group: CropGroup) -> int:
     return _LEAFY if group is CropGroup.LEAFY else _FRUITING
 
 
-def _ratios(bands: BandFigures, *, high_end: bool) -> tuple[float, float]:
+def _ratios(found: LoopForecast, bands: BandFigures, *, high_end: bool) -> tuple[float, float]:
+    leafy, fruiting = bands.of_rule(found.area_rule)
     end = 1 if high_end else 0
-    return bands.fao_leafy[end], bands.fao_fruiting[end]
+    return leafy[end], fruiting[end]
 
 
 def _spare_g(found: LoopForecast, ruler: Ruler, bands: BandFigures, ratios: tuple[float, float]) -> Floats:
     """Return the feed beyond what is planted [g/d] by week, at the bands' own protein; may be negative."""
     planted = ruler.weekly_mean(found.planted_m2)
-    protein = ruler.weekly_mean(found.protein_share) / bands.reference_protein_share
+    protein = bands.protein_ratio(found.area_rule, ruler.weekly_mean(found.protein_share))
     asked = planted[_LEAFY] * ratios[_LEAFY] + planted[_FRUITING] * ratios[_FRUITING]
     spare: Floats = ruler.weekly_mean(found.feed_g) * protein - asked
     return spare

@@ -11,7 +11,7 @@ import numpy as np
 from planner.catalogue.catalogue import Catalogue
 from planner.farm.farm import DAYS_PER_WEEK, Farm, by_id
 from planner.farm.faults import FarmFaultError, Fault, FaultKind
-from planner.farm.site import Bed, Loop
+from planner.farm.site import AreaRule, Bed, Loop
 from planner.farm.species import BedKind
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Floats, Forecast, LoopForecast
@@ -50,7 +50,7 @@ def expansion(farm: Farm, forecaster: Forecaster, question: Question) -> Expansi
     )
     return Expansion(
         verdicts=(
-            nutrients(question, months, task.feed_wanted_g()),
+            nutrients(question, months, task.feed_wanted_g(), loop.area_rule),
             task.flow(),
             task.filter_and_oxygen(),
             surroundings(question),
@@ -59,7 +59,19 @@ def expansion(farm: Farm, forecaster: Forecaster, question: Question) -> Expansi
     )
 
 
-def nutrients(question: Question, months: tuple[MonthArea, ...], feed_wanted_g: float) -> Verdict:
+_BASIS: Final = {
+    AreaRule.FAO: ("feed_rate/fao_leafy", "feed_rate/fao_fruiting"),
+    AreaRule.UVI: ("feed_rate/uvi_raft",),
+}
+"""Figures that the area is judged by, by whose ratio the loop goes by."""
+
+
+def nutrients(
+    question: Question,
+    months: tuple[MonthArea, ...],
+    feed_wanted_g: float,
+    rule: AreaRule = AreaRule.FAO,
+) -> Verdict:
     """Return whether the feed carries the area: in every month at the high end of the band, or less well."""
     area = question.area_m2
     careful = min((month.cautious_m2 for month in months), default=0.0)
@@ -86,7 +98,7 @@ def nutrients(question: Question, months: tuple[MonthArea, ...], feed_wanted_g: 
             ("feed it takes g/d", feed_wanted_g),
         ),
         cautions=("planning-aid",),
-        basis=("feed_rate/fao_leafy", "feed_rate/fao_fruiting"),
+        basis=_BASIS[rule],
     )
 
 

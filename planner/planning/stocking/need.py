@@ -54,13 +54,13 @@ def _over(values: Floats, weeks: int) -> Floats:
 
 
 def need_by_area(found: LoopForecast, ruler: Ruler, bands: BandFigures) -> FeedNeed:
-    """Return the feed that keeps planted area inside its feed-rate band (source: fao589).
+    """Return the feed that keeps planted area inside the band its loop goes by (source: fao589).
 
-    Leafy and fruiting bands are mixed by planted area and turned to the protein of the feed given.
+    FAO's leafy and fruiting bands are mixed by planted area and turned to the protein of the feed given.
     """
     verdicts = week_verdicts(found, ruler, bands)
     ends = [
-        (one.fao_band[0] * one.planted_m2, one.fao_band[1] * one.planted_m2) if one.fao_band else (0.0, 0.0)
+        (band[0] * one.planted_m2, band[1] * one.planted_m2) if (band := one.rule_band) else (0.0, 0.0)
         for one in verdicts
     ]
     low, high = np.asarray(ends, dtype=np.float64).T

@@ -79,7 +79,8 @@ def start_up(farm: Farm, forecaster: Forecaster, loop: Id) -> StartUp:
     """Return when each batch of a loop may go to its bed, taking them in the order they are meant to.
 
     Leafy area counts at the low end of its published band, fruiting area at the low end of its own, both
-    turned to the protein of the feed (source: fao589). A fruiting batch is carried from the first week
+    turned to the protein of the feed (source: fao589), or by UVI's one band where the loop goes by that.
+    A fruiting batch is carried from the first week
     from which the feed is enough for the stated number of weeks in a row. Batches that are locked or grow
     already count as area and are not moved.
     """
@@ -176,9 +177,10 @@ class _StartUp:
 
     def _asked(self, fruiting_m2: Floats) -> Floats:
         """Return the least feed that what stands asks for [g/d] by day."""
-        bands = self._bands
-        at_reference = self._leafy_m2 * bands.fao_leafy[0] + fruiting_m2 * bands.fao_fruiting[0]
-        asked: Floats = at_reference * bands.reference_protein_share / self._loop.protein_share
+        rule, bands = self._loop.area_rule, self._bands
+        leafy, fruiting = bands.of_rule(rule)
+        by_the_band = self._leafy_m2 * leafy[0] + fruiting_m2 * fruiting[0]
+        asked: Floats = by_the_band / bands.protein_ratio(rule, self._loop.protein_share)
         return asked
 
     def _stand(self, group: CropGroup, area: float, start: int, days: int) -> None:

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Final
 
 from planner.store.copying import fold_in
 from planner.store.errors import DamagedFarmError, NewerFarmError, NotAFarmError
-from planner.store.migrations import m0001_first, m0002_who, m0003_log, m0004_meters
+from planner.store.migrations import m0001_first, m0002_who, m0003_log, m0004_meters, m0005_rule
 from planner.store.sqlite_file import APPLICATION_ID
 
 if TYPE_CHECKING:
@@ -48,6 +48,12 @@ MIGRATIONS: Final = (
         title=m0004_meters.TITLE,
         migrate=m0004_meters.migrate,
         migrate_on_server=m0004_meters.migrate_on_server,
+    ),
+    Migration(
+        version=m0005_rule.VERSION,
+        title=m0005_rule.TITLE,
+        migrate=m0005_rule.migrate,
+        migrate_on_server=m0005_rule.migrate_on_server,
     ),
 )
 """Every step, oldest first."""

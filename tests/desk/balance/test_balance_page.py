@@ -1,14 +1,18 @@
 """The page of the balance by mouse and keys: weeks, elements, reasons, repairs, and the same as a table."""
 
+from datetime import date
+
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
+from planner.desk import settings
 from planner.desk.doors.figures import first_figures
 from planner.desk.week_facts import week_page
 from planner.farm.species import ELEMENTS
 from planner.forecast.values import AreaRule
 from planner.forecast.why.values import Subject, SubjectKind
+from planner.planning.answers import Answers
 from tests.desk.helpers import TODAY, nameless_controls
 
 LEFT, NONE = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
@@ -102,6 +106,7 @@ def test_that_who_says_what_is_told_and_the_pick_rules_every_page(window):
     before = first_figures(behind).carried[0].now_m2
     page.rule.setCurrentIndex(page.rule.findData("uvi"))
     page.rule.activated.emit(page.rule.currentIndex())
+    assert window.conduct.session.farm.loops[0].area_rule is AreaRule.UVI
     behind = window.workspace._behind
     verdict = behind.outlook.verdicts[loop][behind.outlook.week_of(behind.today)]
     # 100 and 60 g a day for each square metre are the ends of the band of raft systems.
@@ -116,6 +121,33 @@ def test_that_who_says_what_is_told_and_the_pick_rules_every_page(window):
         if fact.note
     ]
     assert any(note.startswith("planted area this feed carries by UVI") for note in notes)
+    window.conduct.undo()
+    assert page.rule.currentData() == "fao"
+    assert first_figures(window.workspace._behind).carried[0].now_m2 == before
+
+
+def test_that_a_new_farm_goes_by_the_rule_that_was_picked_last(window, monkeypatch):
+    begun = []
+    asking = window.workspace.asking
+    monkeypatch.setattr(asking, "_begin", begun.append)
+    window.memory.put(settings.AREA_RULE, "uvi")
+    asking._on_answered(an_answer())
+    assert begun[0].area_rule is AreaRule.UVI
+
+
+def an_answer():
+    return Answers(
+        name="New",
+        place="",
+        latitude_deg=None,
+        tank_l=1000.0,
+        species="tilapia",
+        fish_count=1,
+        mean_weight_g=20.0,
+        beds=(),
+        crops=(),
+        plan_from=date(2027, 1, 4),
+    )
 
 
 def test_that_the_area_by_either_rule_can_be_asked_why(window):

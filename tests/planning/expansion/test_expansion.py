@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from planner.farm.faults import FarmFaultError
 from planner.farm.ids import id_from
-from planner.farm.site import Filter, FilterKind
+from planner.farm.site import AreaRule, Filter, FilterKind
 from planner.farm.species import BedKind, CropGroup
 from planner.forecast.verdicts import week_verdicts
 from planner.planning.expansion.area import extra_area_by_week
@@ -28,6 +28,13 @@ CURVE = pump_curve(((0.0, 9000.0), (1.0, 7000.0), (2.0, 4000.0), (3.0, 0.0)))
 def fed_farm(*, fish=100, weight_g=150.0, **parts):
     group = group_of(count=fish, mean_weight_g=weight_g)
     return farm_of(**({"batches": (batch_of(plants=25),), "fish_groups": (group,)} | parts))
+
+
+def going_by(rule, farm):
+    """A farm whose loops go by a rule."""
+    return dataclasses.replace(
+        farm, loops=tuple(dataclasses.replace(loop, area_rule=rule) for loop in farm.loops)
+    )
 
 
 def question(**fields):
@@ -48,9 +55,10 @@ def numbers(verdict):
 
 @pytest.mark.parametrize("group", list(CropGroup))
 @pytest.mark.parametrize("high_end", [False, True])
-def test_that_the_largest_extra_area_is_what_bisection_finds(means, group, high_end):
+@pytest.mark.parametrize("rule", list(AreaRule))
+def test_that_the_largest_extra_area_is_what_bisection_finds(means, group, high_end, rule):
     """The forecast's own verdicts are asked with more area until the feed-rate ratio leaves the band."""
-    farm = school_farm(means)
+    farm = going_by(rule, school_farm(means))
     forecast = means.forecaster.forecast(farm)
     loop, ruler, bands = forecast.loops[0], forecast.ruler, means.forecaster.bands
     found = extra_area_by_week(loop, ruler, bands, group=group, high_end=high_end)
@@ -60,7 +68,7 @@ def test_that_the_largest_extra_area_is_what_bisection_finds(means, group, high_
         more = loop.planted_m2.copy()
         more[row] += np.repeat(area, 7)
         verdicts = week_verdicts(dataclasses.replace(loop, planted_m2=more), ruler, bands)
-        return np.array([v.feed_ratio_g_per_m2_d >= v.fao_band[1 if high_end else 0] for v in verdicts])
+        return np.array([v.feed_ratio_g_per_m2_d >= v.rule_band[1 if high_end else 0] for v in verdicts])
 
     low, high = np.full(ruler.weeks, 1e-6), np.full(ruler.weeks, 1000.0)
     for _ in range(60):
@@ -68,6 +76,17 @@ def test_that_the_largest_extra_area_is_what_bisection_finds(means, group, high_
         fits = carried(middle)
         low, high = np.where(fits, middle, low), np.where(fits, high, middle)
     assert found == pytest.approx(low, abs=1e-5)
+
+
+def test_that_by_the_raft_systems_ratio_feed_over_it_is_the_area_and_the_source_is_named(means):
+    """A bare loop carries feed over the low end of the band, whatever protein the feed has."""
+    farm = going_by(AreaRule.UVI, fed_farm(batches=()))
+    forecast = means.forecaster.forecast(farm)
+    loop, ruler, bands = forecast.loops[0], forecast.ruler, means.forecaster.bands
+    found = extra_area_by_week(loop, ruler, bands, group=CropGroup.FRUITING, high_end=False)
+    low, _ = bands.uvi_raft
+    assert found == pytest.approx(ruler.weekly_mean(loop.feed_g) / low)
+    assert verdict_of(means, farm, Matter.NUTRIENTS).basis == ("feed_rate/uvi_raft",)
 
 
 def test_that_a_month_carries_what_its_leanest_week_carries(means):

@@ -1,0 +1,9 @@
+ALTER TABLE site ADD COLUMN rain_mm TEXT NOT NULL DEFAULT '[]'
+
+ALTER TABLE site ALTER COLUMN rain_mm DROP DEFAULT
+
+ALTER TABLE loop ADD COLUMN area_rule VARCHAR(40) NOT NULL DEFAULT 'fao'
+
+ALTER TABLE loop ALTER COLUMN area_rule DROP DEFAULT
+
+ALTER TABLE loop ADD CONSTRAINT ck_loop_area_rule CHECK (area_rule IN ('fao', 'uvi'))
