@@ -123,8 +123,8 @@ def test_that_a_coefficient_that_is_a_tenth_off_is_noticed(means, areas, results
     """No published case is so loose that a wrong coefficient would pass all it goes into."""
     plain = [replace(area, cases=tuple(case for case in area.cases if not case.farm)) for area in areas]
     unnoticed = {path for path in judged_by(results) if not is_noticed(means.catalogue, plain, results, path)}
-    # A growth limit of 0.06 mg/L against a span of 1.4: a tenth of it is nothing. And how soon leaves close, known
-    # from 10 to 53 m²/kg only, moves the yield of a bed by 2 % where a trial is good for 15.
+    # A growth limit of 0.06 mg/L against a span of 1.4: a tenth of it is nothing. And how soon leaves close,
+    # known from 10 to 53 m²/kg only, moves the yield of a bed by less than 2 % where a trial is good for 15.
     assert unnoticed == {
         "coefficient/fish/ammonia_growth_harmless_mg_per_l",
         "coefficient/growth/spacing_closure_m2_per_kg",
