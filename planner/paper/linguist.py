@@ -5,11 +5,15 @@ The window and the sheets take their sentences from the same files, so that a ca
 
 from __future__ import annotations
 
+import re
 from functools import cache
 from pathlib import Path
+from typing import Final
 from xml.etree import ElementTree as ET
 
 from planner.shipped import shipped_path
+
+_BLANK: Final = re.compile(r"[{](\w+)}")
 
 
 def ts_path(language: str) -> Path:
@@ -39,6 +43,17 @@ def messages(path: Path) -> dict[str, tuple[str, bool]]:
         if source and translation is not None:
             found[source] = (translation.text or "", translation.get("type") != "unfinished")
     return found
+
+
+@cache
+def form_pattern(form: str) -> re.Pattern[str]:
+    """Return what finds a text that a form makes, with a group for each blank.
+
+    >>> form_pattern("every {n} weeks").fullmatch("every 4 weeks")["n"]
+    '4'
+    """
+    plain = re.escape(form).replace(r"\{", "{").replace(r"\}", "}")
+    return re.compile(_BLANK.sub(r"(?P<\1>.+)", plain))
 
 
 @cache

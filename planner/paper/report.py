@@ -212,13 +212,15 @@ Part = Table | Paragraph | Caution | Drawing
 class Section:
     """A headed stretch of a report; text may run in `columns`, tables take the whole width.
 
-    One on a `new_page` begins at the top of a page of its own.
+    One on a `new_page` begins at the top of a page of its own. One that is told `apart` is wanted whole at
+    one glance: a second language does not stand between its lines, but has a page of its own.
     """
 
     heading: str = ""
     parts: tuple[Part, ...]
     columns: int = 1
     new_page: bool = False
+    apart: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

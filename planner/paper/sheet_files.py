@@ -45,6 +45,7 @@ def second_language(name: str) -> SecondLanguage:
         reviewed=found["reviewed"],
         words=found["words"],
         sentences=sentences(CODE_OF_LANGUAGE[name]),
+        texts=found["texts"],
     )
 
 

@@ -31,7 +31,7 @@ from planner.paper.registry import DOCUMENTS, UnknownDocumentError, document_nam
 from planner.paper.report import Caution, Drawing, DrawnRect, DrawnText, Paragraph, Report, Table, Tone
 from planner.paper.seeding_calendar import BENCH_LEAST_PT, WALL_LEAST_PT
 from planner.paper.sheet_files import LANGUAGES, second_language, sheet_file
-from planner.paper.style import A3, A4, TABLOID
+from planner.paper.style import A3, A4, A5, TABLOID
 from planner.paper.words import NO_BREAK
 from planner.planning.orders import order_list
 from tests.paper.documents_helpers import empty, hostile, looked, sample, with_water
@@ -608,3 +608,49 @@ def test_that_the_year_poster_has_every_week_with_codes_to_be_read_at_a_step_and
     marked = [mark for mark in words if f"▼{NO_BREAK}" in mark.text]
     assert len(marked) > 20
     assert all(mark.pt >= 20 for mark in marked)
+
+
+FIXED_SHEETS = ("emergency", "maintenance", "symptoms")
+
+
+@pytest.mark.parametrize("name", LANGUAGES)
+def test_that_every_step_sign_and_task_of_the_sheets_is_told_in_the_second_language(name):
+    second = second_language(name)
+    texts = {
+        line.text
+        for key in FIXED_SHEETS
+        for table in made(key).tables
+        for row in table.rows
+        for cell in row
+        for line in cell.lines
+        if any(letter.isalpha() for letter in line.text)
+    }
+    assert len(texts) > 100
+    assert sorted(text for text in texts if not second.told(text)) == []
+
+
+@pytest.mark.parametrize("name", LANGUAGES)
+def test_that_both_languages_have_the_same_texts_with_the_same_blanks(name):
+    texts, other = second_language(name).texts, second_language(LANGUAGES[0]).texts
+    assert set(texts) - set(other) <= {"Iron: {what}"}
+    wrong = [text for text, said in texts.items() if not blanks(said) <= blanks(text)]
+    assert wrong == []
+
+
+def blanks(text):
+    return set(re.findall(r"{\w+}", text))
+
+
+def test_that_the_steps_of_the_emergency_card_stay_together_in_each_language(qapp):
+    report = in_two_languages(made("emergency"), second_language("filipino"))
+    pages = [{mark.text for mark in page.marks if isinstance(mark, Words)} for page in laid_out(report, A5)]
+    assert {"Stop feeding.", "Call for help."} <= pages[0]
+    assert {"Itigil ang pagpapakain.", "Tumawag ng tulong."} <= pages[1]
+
+
+def test_that_a_line_with_numbers_is_told_with_its_numbers():
+    second = second_language("spanish")
+    assert second.told("every 4\u00a0weeks") == "cada 4 semanas"
+    assert second.told("80 fish of 38 g") == "80 peces de 38 g"
+    assert second.told("no such line") == ""
+    assert second.both("seeds") == "seeds · semillas"

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import re
 from datetime import date
-from functools import cache
 from typing import Final
 
 from planner.desk.say import careful, tr
@@ -16,6 +15,7 @@ from planner.desk.words import day_words, number_words, short_day_words
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.reasons import Reason
 from planner.forecast.why.values import Note, NoteKind
+from planner.paper.linguist import form_pattern
 from planner.paper.reasons import FORMULA_WORDS, NOTE_WORDS, REASON_WORDS, TO_THE_END, UNTIL
 
 _FIGURES: Final = 4
@@ -26,7 +26,6 @@ _UNIT_IN_NAME: Final = re.compile(
 )
 _SYMBOL: Final = re.compile(r"[A-Za-z][A-Za-z0-9_]*")
 _PROSE: Final = re.compile(r"[a-z0-9'] [a-z]")
-_BLANK: Final = re.compile(r"[{](\w+)}")
 _DAY: Final = re.compile(r"\d{4}-\d\d-\d\d")
 _OF_CARE: Final = frozenset({NoteKind.NEVER_ABOVE, NoteKind.TREATED_ON, NoteKind.BARRED})
 """Notes that what people eat hangs on."""
@@ -99,15 +98,10 @@ def _by_form(text: str, forms: tuple[str, ...]) -> str:
     if said != text:
         return said
     for form in forms:
-        match = _pattern(form).fullmatch(text)
+        match = form_pattern(form).fullmatch(text)
         if match is not None:
             return tr(form, **{name: _by_form(part, forms) for name, part in match.groupdict().items()})
     return said
-
-
-@cache
-def _pattern(form: str) -> re.Pattern[str]:
-    return re.compile(_BLANK.sub(r"(?P<\1>.+)", re.escape(form).replace(r"\{", "{").replace(r"\}", "}")))
 
 
 def note_words(note: Note) -> str:

@@ -57,7 +57,8 @@ def emergency_card(ask: Ask) -> Report:
         told("picture", "", mm=_PICTURE_MM, share=0.01),
         told("step", "", mm=60.0, share=3.0, main=_STEP_SIZE, detail=_MORE_SIZE),
     )
-    front = Section(parts=(Table(name="Steps", columns=columns, groups=(RowGroup(rows=steps),)),))
+    table = Table(name="Steps", columns=columns, groups=(RowGroup(rows=steps),))
+    front = Section(parts=(table,), apart=True)
     return ask.report(EMERGENCY_TITLE, (front, *_back(ask)))
 
 
