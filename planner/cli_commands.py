@@ -26,7 +26,7 @@ from planner.cli_shared import (
     told,
     write_farm,
 )
-from planner.commands_advice import add_advise, add_stock
+from planner.commands_advice import add_advise
 from planner.commands_backups import add_backups
 from planner.commands_csv import add_import_csv
 from planner.commands_entries import add_entries
@@ -37,6 +37,7 @@ from planner.commands_plan import add_plan
 from planner.commands_print import add_print
 from planner.commands_records import add_records
 from planner.commands_server import add_password
+from planner.commands_stock import add_stock
 from planner.commands_successions import add_orders, add_successions
 from planner.commands_tables import add_tables
 from planner.commands_uncertainty import add_uncertainty_options, uncertainty_asked

@@ -15,6 +15,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
 from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means
+from planner.commands_answers import add_why_option, print_answers
 from planner.commands_wants import add_work_days, work_days
 
 if TYPE_CHECKING:
@@ -69,6 +70,7 @@ def add_plan(commands: Any, *, day: Callable[[str], date], weeks: Callable[[str]
         "--labour", type=_seconds, metavar="MIN", help="minutes a week there are to sow, move and pick"
     )
     parser.add_argument("--json", action="store_true", help="as JSON (docs/season-plan.md)")
+    add_why_option(parser)
     parser.add_argument(
         "--adopt",
         type=Path,
@@ -112,7 +114,9 @@ def run_plan(parsed: argparse.Namespace) -> int:
     options = _options(parsed, forecast.ruler)
     plan = _made(PlanJob(farm, means.forecaster, options, clock=time.perf_counter))
     proposed = proposal(plan, farm, means.forecaster)
-    if parsed.json:
+    if parsed.why is not None:
+        _print_whys(plan, farm, means, parsed)
+    elif parsed.json:
         json.dump(plan_data(plan, proposed, farm), sys.stdout, indent=2, ensure_ascii=False)
         print()
     else:
@@ -121,6 +125,14 @@ def run_plan(parsed: argparse.Namespace) -> int:
         write_farm(means, applied(farm, proposed.change_set), parsed.adopt)
         print(f"{parsed.adopt}: written", file=sys.stderr)
     return _GOOD
+
+
+def _print_whys(plan: SeasonPlan, farm: Farm, means: Means, parsed: argparse.Namespace) -> None:
+    from planner.planning.why_farms import ground_of
+    from planner.planning.why_season import season_whys
+
+    whys = season_whys(plan, ground_of(farm, means.forecaster))
+    print_answers(whys, parsed.why, means, as_json=parsed.json)
 
 
 def _options(parsed: argparse.Namespace, ruler: Ruler) -> PlanOptions:

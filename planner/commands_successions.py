@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
 from planner.bootstrap import FARM_SUFFIX, TEXT_SUFFIX, Means
+from planner.commands_answers import add_why_option, print_answers
 from planner.commands_wants import add_wants, add_work_days, wants_asked, work_days
 
 if TYPE_CHECKING:
@@ -53,6 +54,7 @@ def add_successions(commands: Any, *, day: Callable[[str], date], weeks: Callabl
         "fewest (as few rafts in use as can be), or never (on no more rafts than it needs)",
     )
     parser.add_argument("--json", action="store_true", help="as JSON (docs/planning.md)")
+    add_why_option(parser)
     parser.add_argument(
         "--adopt",
         type=Path,
@@ -92,7 +94,12 @@ def run_successions(parsed: argparse.Namespace) -> int:
         from planner.farm.changes import applied
 
         write_farm(means, means.checked(applied(farm, adopt(farm, proposal))), parsed.adopt)
-    if parsed.json:
+    if parsed.why is not None:
+        from planner.planning.why_successions import succession_whys
+
+        whys = succession_whys(farm, means.forecaster, wants, proposal)
+        print_answers(whys, parsed.why, means, as_json=parsed.json)
+    elif parsed.json:
         _print_json(data)
     else:
         print("\n".join(proposal_lines(data, crop_names=_crop_names(means.forecaster.catalogue))))
@@ -123,6 +130,7 @@ def add_orders(commands: Any, *, add_span: Callable[[argparse.ArgumentParser], N
     form = parser.add_mutually_exclusive_group()
     form.add_argument("--json", action="store_true", help="as JSON (docs/planning.md)")
     form.add_argument("--csv", action="store_true", help="as comma-separated values, a row a thing and month")
+    add_why_option(parser)
     parser.set_defaults(run=run_orders)
 
 
@@ -145,7 +153,13 @@ def run_orders(parsed: argparse.Namespace) -> int:
         first_day=span.first * DAYS_PER_WEEK,
         last_day=span.last * DAYS_PER_WEEK,
     )
-    if parsed.json:
+    if parsed.why is not None:
+        from planner.planning.why_orders import order_whys
+
+        days = {"first_day": span.first * DAYS_PER_WEEK, "last_day": span.last * DAYS_PER_WEEK}
+        whys = order_whys(farm, forecast, means.forecaster, lines, **days)
+        print_answers(whys, parsed.why, means, as_json=parsed.json)
+    elif parsed.json:
         _print_json(orders_data(farm, lines))
     elif parsed.csv:
         print_csv(list(order_rows(lines)))

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any, Final
 from planner.bootstrap import Means
 from planner.cli_shared import WrongUsageError
 from planner.commands_advice import add_file, loop_named, number_of, print_json
+from planner.commands_answers import add_why_option, print_answers
 
 if TYPE_CHECKING:
     from planner.catalogue.catalogue import Catalogue
@@ -68,6 +69,7 @@ def add_compare(commands: Any) -> None:
         help="such as crop:basil=9 feed:KEY=1.8 seed:basil=3; a kg, and a thousand seeds",
     )
     parser.add_argument("--json", action="store_true", help="as JSON (docs/advice.md)")
+    add_why_option(parser)
     parser.set_defaults(run=run_compare)
 
 
@@ -89,6 +91,12 @@ def run_compare(parsed: argparse.Namespace) -> int:
     losses = [_loss(word, base) for word in parsed.lose]
     scenarios = [scenario_of(str(path), base, means.read(path).farm) for path in parsed.others]
     scenarios += [scenario for scenario, _ in losses]
+    if parsed.why is not None:
+        from planner.planning.why_scenarios import scenario_whys
+
+        whys = scenario_whys(base, scenarios, means.forecaster, prices=prices)
+        print_answers(whys, parsed.why, means, as_json=parsed.json)
+        return _GOOD
     held = {one.name: plantings_to_hold(base, one, means.forecaster, loop=loop) for one, loop in losses}
     found = compare(base, scenarios, means.forecaster, prices=prices)
     ruler = means.forecaster.preview(base).ruler
@@ -241,6 +249,7 @@ def add_expand(commands: Any) -> None:
     for option, name, unit, words in _ENTERED:
         parser.add_argument(option, dest=name, type=number_of, metavar=unit, help=words)
     parser.add_argument("--json", action="store_true", help="as JSON (docs/advice.md)")
+    add_why_option(parser)
     parser.set_defaults(run=run_expand)
 
 
@@ -253,8 +262,14 @@ def run_expand(parsed: argparse.Namespace) -> int:
     farm = means.read(parsed.file).farm
     loop = loop_named(farm, parsed.loop)
     catalogue = means.forecaster.catalogue_for(farm)
-    found = expansion(farm, means.forecaster, _question(parsed, loop, catalogue))
-    if parsed.json:
+    question = _question(parsed, loop, catalogue)
+    found = expansion(farm, means.forecaster, question)
+    if parsed.why is not None:
+        from planner.planning.why_expansion import expansion_whys
+
+        whys = expansion_whys(farm, means.forecaster, question, found)
+        print_answers(whys, parsed.why, means, as_json=parsed.json)
+    elif parsed.json:
         print_json({"format": FORMAT, "farm": farm.settings.name, **expansion_data(found)})
     else:
         print("\n".join(_expansion_lines(found, catalogue)))
