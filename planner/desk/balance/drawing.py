@@ -125,7 +125,7 @@ class Painting:
         plate = QRectF(box.center().x() - width / 2 - 1, box.y() + 2, width + 2, box.height() - 4)
         self._painter.fillRect(plate, ground)
         self._painter.setPen(ink)
-        self._kit.write(self._painter, box, words, face=Face.SMALL_BOLD, align=Qt.AlignmentFlag.AlignHCenter)
+        self._kit.write(self._painter, box, words, face=Face.SMALL_BOLD, centred=True)
 
     def _element(self, at: int, course: ElementCourse, top: float, height: float) -> None:
         high = nice_top(max(course.supply.highest, course.demand.highest, 1e-3))

@@ -253,7 +253,7 @@ def _write(painter: QPainter, holes: _Holes, kit: Kit) -> None:
         top = box.center().y() - step * len(lines) / 2
         for at, line in enumerate(lines):
             where = QRectF(box.x(), top + at * step, box.width(), step)
-            kit.write(painter, where, line, face=Face.SMALL_BOLD, align=Qt.AlignmentFlag.AlignHCenter)
+            kit.write(painter, where, line, face=Face.SMALL_BOLD, centred=True)
 
 
 def _plate(painter: QPainter, box: QRectF, lines: list[str], fill: QColor, kit: Kit) -> None:

@@ -40,8 +40,6 @@ _RATIO_FILL: Final = (0.2, 0.2)
 _RATIO_COLOURS: Final = ("mg", "p")
 _RATIO_HATCH: Final = ("germination", "spacing")
 _HATCH: Final = 0.14
-_MIDDLE: Final = Qt.AlignmentFlag.AlignHCenter
-_RIGHT: Final = Qt.AlignmentFlag.AlignRight
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -263,9 +263,7 @@ def paint_mark(painter: QPainter, at: QPointF, mark: FishMark, kit: Kit) -> None
     painter.restore()
     painter.setPen(kit.theme.field if mark.kind is FishMarkKind.HARVEST else kit.theme.text)
     box = QRectF(at.x() - half, at.y() - half, 2 * half, 2 * half)
-    kit.write(
-        painter, box, words.mark_letter(mark.kind), face=Face.SMALL_BOLD, align=Qt.AlignmentFlag.AlignHCenter
-    )
+    kit.write(painter, box, words.mark_letter(mark.kind), face=Face.SMALL_BOLD, centred=True)
 
 
 def _half(kit: Kit) -> float:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
 from PySide6.QtCore import QLineF, QPointF, QRectF
@@ -21,6 +22,7 @@ _TODAY_WIDTH: Final = 1.6
 HATCH_TILE: Final = 8
 """Every hatch repeats after so many pixels, or a part of them."""
 
+_KEPT_PLACES: Final = 16
 _COARSER: Final = {Unit.DAY: Unit.WEEK, Unit.WEEK: Unit.MONTH, Unit.MONTH: Unit.YEAR}
 
 
@@ -63,13 +65,18 @@ def paint_grid(painter: QPainter, rect: QRectF, scale: TimeScale, theme: Theme, 
 
 
 def _lines(rect: QRectF, scale: TimeScale, unit: Unit, *, from_sunday: bool) -> list[QLineF]:
-    shown = scale.span(rect.right() - scale.left)
-    found = []
-    for each in units_in(unit, shown, from_sunday=from_sunday):
-        x = round(scale.x_of(each.start)) + 0.5
-        if rect.left() <= x < rect.right():
-            found.append(QLineF(x, rect.top(), x, rect.bottom()))
-    return found
+    left, right, top, bottom = rect.left(), rect.right(), rect.top(), rect.bottom()
+    places = _places(scale, unit, right, from_sunday)
+    return [QLineF(x, top, x, bottom) for x in places if left <= x < right]
+
+
+@lru_cache(maxsize=_KEPT_PLACES)
+def _places(scale: TimeScale, unit: Unit, right: float, from_sunday: bool) -> tuple[float, ...]:
+    """Return where units begin that are seen up to an x; kept, for all lanes of a frame ask for the same."""
+    shown = scale.span(right - scale.left)
+    return tuple(
+        round(scale.x_of(each.start)) + 0.5 for each in units_in(unit, shown, from_sunday=from_sunday)
+    )
 
 
 def paint_today(painter: QPainter, rect: QRectF, scale: TimeScale, theme: Theme, calendar: Calendar) -> None:

@@ -144,18 +144,14 @@ class Kit:
         text: str,
         *,
         face: int = Face.PLAIN,
-        align: Qt.AlignmentFlag = Qt.AlignmentFlag.AlignLeft,
+        centred: bool = False,
     ) -> float:
-        """Write one line within a box, upright in its middle, shortened to fit; return its width."""
+        """Write one line at the left of a box or in its middle, shortened to fit; return its width."""
         room = box.width()
         if room < 2 or not text:
             return 0.0
         static, width = self._static(text, face, room)
-        x = box.x()
-        if align == Qt.AlignmentFlag.AlignRight:
-            x = box.right() - width
-        elif align == Qt.AlignmentFlag.AlignHCenter:
-            x += (room - width) / 2
+        x = box.x() + (room - width) / 2 if centred else box.x()
         y = box.y() + (box.height() - self.heights[face]) / 2
         painter.setFont(self._fonts[face])
         painter.drawStaticText(QPointF(x, y), static)

@@ -24,9 +24,8 @@ _ROW: Final = 1.25
 _FLAG: Final = 5.0
 _LOWEST: Final = 2
 _KEPT_TEXTS: Final = 4096
+_KEPT_ROWS: Final = 64
 _WEEKS_SHARED: Final = (1, 2, 4)
-_LEFT: Final = Qt.AlignmentFlag.AlignLeft
-_MIDDLE: Final = Qt.AlignmentFlag.AlignHCenter
 
 
 def ruler_height(kit: Kit, calendar: Calendar) -> float:
@@ -94,7 +93,12 @@ def _paint_row(painter: QPainter, band: QRectF, scale: TimeScale, kit: Kit, row:
     _paint_edges(painter, band, cells, kit, row)
     painter.setPen((kit.theme.text, kit.theme.text, kit.theme.muted)[row.position])
     every = _every(row, cells, kit, face)
-    kept = [(_texts(row, each), cell) for each, cell in cells if _kept(row, each, every)]
+    texts_of = _texts_by_start(row)
+    kept = [
+        (texts_of.get(each.start) or _texts(texts_of, row, each), cell)
+        for each, cell in cells
+        if _kept(row, each, every)
+    ]
     form = _common_form(row, kept, every, kit) if row.even else None
     for texts, cell in kept:
         seen = QRectF(cell.x(), cell.y(), cell.width() * every, cell.height()) & band
@@ -142,11 +146,23 @@ def _write_cell(
     room = seen if centred else seen.adjusted(_PAD, 0, -1, 0)
     text = next((text for text in texts if kit.width(text, face) <= room.width()), "")
     if text:
-        kit.write(painter, room, text, face=face, align=_MIDDLE if centred else _LEFT)
+        kit.write(painter, room, text, face=face, centred=centred)
 
 
-@lru_cache(maxsize=_KEPT_TEXTS)
-def _texts(row: _Row, each: Span) -> tuple[str, ...]:
+@lru_cache(maxsize=_KEPT_ROWS)
+def _texts_by_start(_row: _Row) -> dict[int, tuple[str, ...]]:
+    """Return what is known by now of the names of a row's cells, by the day they start on."""
+    return {}
+
+
+def _texts(known: dict[int, tuple[str, ...]], row: _Row, each: Span) -> tuple[str, ...]:
+    """Find the names of a cell, and keep them with what is known."""
+    if len(known) >= _KEPT_TEXTS:
+        known.clear()
+    return known.setdefault(each.start, _names(row, each))
+
+
+def _names(row: _Row, each: Span) -> tuple[str, ...]:
     """Return the ways to name a cell, longest first."""
     start = each.start
     on = date.fromordinal(start)
