@@ -580,6 +580,10 @@
         <translation type="unfinished">Ácidos</translation>
     </message>
     <message>
+        <source>ActLine | None</source>
+        <translation type="unfinished">ActLine | None</translation>
+    </message>
+    <message>
         <source>Acts, newest first</source>
         <translation type="unfinished">Acciones, las nuevas primero</translation>
     </message>
@@ -7334,6 +7338,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">y {rest} más</translation>
     </message>
     <message>
+        <source>answer for more beds</source>
+        <translation type="unfinished">respuesta para más camas</translation>
+    </message>
+    <message>
         <source>any day of the week</source>
         <translation type="unfinished">cualquier día de la semana</translation>
     </message>
@@ -7418,6 +7426,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">como nitrógeno; de {tan} mg/L de amoníaco, pH {ph}, {warmth} °C; máximo {limit} para estos peces</translation>
     </message>
     <message>
+        <source>as printed</source>
+        <translation type="unfinished">como está impreso</translation>
+    </message>
+    <message>
+        <source>as printed, carried to the warmth of the water</source>
+        <translation type="unfinished">como está impreso, llevado a la temperatura del agua</translation>
+    </message>
+    <message>
         <source>as the catalogue has it</source>
         <translation type="unfinished">como está en el catálogo</translation>
     </message>
@@ -7444,6 +7460,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>as what it is like: {value}</source>
         <translation type="unfinished">como lo más parecido: {value}</translation>
+    </message>
+    <message>
+        <source>asked</source>
+        <translation type="unfinished">preguntado</translation>
     </message>
     <message>
         <source>asked for</source>
@@ -7570,6 +7590,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lotes que se vieron</translation>
     </message>
     <message>
+        <source>batches without places</source>
+        <translation type="unfinished">lotes sin lugares</translation>
+    </message>
+    <message>
         <source>bed</source>
         <translation type="unfinished">cama</translation>
     </message>
@@ -7640,6 +7664,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>biofilm surface needed</source>
         <translation type="unfinished">superficie de biopelícula necesaria</translation>
+    </message>
+    <message>
+        <source>biofilm surface needed on a day</source>
+        <translation type="unfinished">superficie de biopelícula necesaria en un día</translation>
     </message>
     <message>
         <source>biofilm surface of gravel</source>
@@ -7912,6 +7940,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>corrects {code}</source>
         <translation type="unfinished">corrige {code}</translation>
+    </message>
+    <message>
+        <source>cost</source>
+        <translation type="unfinished">costo</translation>
     </message>
     <message>
         <source>count</source>
@@ -8362,10 +8394,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sorteos que lo cumplieron, entre todos los sorteos</translation>
     </message>
     <message>
-        <source>dry</source>
-        <translation type="unfinished">seco</translation>
-    </message>
-    <message>
         <source>dry mass</source>
         <translation type="unfinished">masa seca</translation>
     </message>
@@ -8498,6 +8526,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">crecimiento esperado × conversión alimenticia</translation>
     </message>
     <message>
+        <source>extra area of the leanest week</source>
+        <translation type="unfinished">área extra de la semana más escasa</translation>
+    </message>
+    <message>
         <source>factor</source>
         <translation type="unfinished">factor</translation>
     </message>
@@ -8572,6 +8604,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>falling</source>
         <translation type="unfinished">baja</translation>
+    </message>
+    <message>
+        <source>falling out share</source>
+        <translation type="unfinished">parte que precipita</translation>
     </message>
     <message>
         <source>fcr</source>
@@ -8706,8 +8742,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">alimento dado de verdad, anotado desde el {from}</translation>
     </message>
     <message>
+        <source>feed that has to be added</source>
+        <translation type="unfinished">alimento que hay que añadir</translation>
+    </message>
+    <message>
         <source>feed that is asked for</source>
         <translation type="unfinished">alimento que se pide</translation>
+    </message>
+    <message>
+        <source>feed that is asked for, less what is fed</source>
+        <translation type="unfinished">alimento que se pide menos el que se da</translation>
+    </message>
+    <message>
+        <source>feed that the area takes</source>
+        <translation type="unfinished">alimento que pide el área</translation>
     </message>
     <message>
         <source>feed that the gain took, over the feed that is given, in percent</source>
@@ -8724,6 +8772,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>feed, times its content</source>
         <translation type="unfinished">alimento por su contenido</translation>
+    </message>
+    <message>
+        <source>feed, times its protein</source>
+        <translation type="unfinished">alimento por su proteína</translation>
     </message>
     <message>
         <source>feed, times its protein, times the ammonia nitrogen that comes of protein</source>
@@ -8768,6 +8820,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>filter surface</source>
         <translation type="unfinished">superficie del filtro</translation>
+    </message>
+    <message>
+        <source>filter surface needed at most</source>
+        <translation type="unfinished">superficie de filtro necesaria como máximo</translation>
     </message>
     <message>
         <source>fingerlings can be had so often</source>
@@ -8874,6 +8930,22 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">aviso: {what}</translation>
     </message>
     <message>
+        <source>flow</source>
+        <translation type="unfinished">caudal</translation>
+    </message>
+    <message>
+        <source>flow needed</source>
+        <translation type="unfinished">caudal necesario</translation>
+    </message>
+    <message>
+        <source>flow needed with reserve</source>
+        <translation type="unfinished">caudal necesario con reserva</translation>
+    </message>
+    <message>
+        <source>flow of the pump</source>
+        <translation type="unfinished">caudal de la bomba</translation>
+    </message>
+    <message>
         <source>food the crops take up</source>
         <translation type="unfinished">nutrientes que toman los cultivos</translation>
     </message>
@@ -8920,6 +8992,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>friction</source>
         <translation type="unfinished">pérdida por fricción</translation>
+    </message>
+    <message>
+        <source>friction share</source>
+        <translation type="unfinished">parte de fricción</translation>
     </message>
     <message>
         <source>from doses</source>
@@ -9012,6 +9088,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>gain a day, times days</source>
         <translation type="unfinished">aumento por día por los días</translation>
+    </message>
+    <message>
+        <source>gain in the week</source>
+        <translation type="unfinished">aumento en la semana</translation>
     </message>
     <message>
         <source>gain of a group</source>
@@ -9114,6 +9194,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">gramos</translation>
     </message>
     <message>
+        <source>grams at a time</source>
+        <translation type="unfinished">gramos cada vez</translation>
+    </message>
+    <message>
         <source>grams in the water</source>
         <translation type="unfinished">gramos en el agua</translation>
     </message>
@@ -9184,6 +9268,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>growth share</source>
         <translation type="unfinished">parte del crecimiento</translation>
+    </message>
+    <message>
+        <source>half life days</source>
+        <translation type="unfinished">vida media</translation>
     </message>
     <message>
         <source>half rate</source>
@@ -9290,6 +9378,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">altura perdida en tuberías; vacío: una reserva declarada</translation>
     </message>
     <message>
+        <source>head with friction</source>
+        <translation type="unfinished">altura con fricción</translation>
+    </message>
+    <message>
         <source>headroom share</source>
         <translation type="unfinished">parte de holgura</translation>
     </message>
@@ -9332,6 +9424,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>high end of {what}</source>
         <translation type="unfinished">extremo alto de {what}</translation>
+    </message>
+    <message>
+        <source>high end, by the ranges of the figures</source>
+        <translation type="unfinished">extremo alto, por los rangos de las cifras</translation>
     </message>
     <message>
         <source>high limit</source>
@@ -9418,6 +9514,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">en estos días</translation>
     </message>
     <message>
+        <source>income</source>
+        <translation type="unfinished">ingresos</translation>
+    </message>
+    <message>
         <source>inside share</source>
         <translation type="unfinished">parte dentro de la franja</translation>
     </message>
@@ -9440,6 +9540,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>iron share</source>
         <translation type="unfinished">parte de hierro</translation>
+    </message>
+    <message>
+        <source>iron that falls out in a day</source>
+        <translation type="unfinished">hierro que precipita en un día</translation>
     </message>
     <message>
         <source>iron was never given: it is due at once</source>
@@ -9526,12 +9630,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lámparas para la luz que falta</translation>
     </message>
     <message>
+        <source>largest area of every month</source>
+        <translation type="unfinished">mayor área de cada mes</translation>
+    </message>
+    <message>
         <source>largest fall of the feed</source>
         <translation type="unfinished">mayor baja del alimento</translation>
     </message>
     <message>
         <source>largest of the parts</source>
         <translation type="unfinished">la mayor de las partes</translation>
+    </message>
+    <message>
+        <source>last changed on {on} by {who}: {act}</source>
+        <translation type="unfinished">cambiado por última vez el {on} por {who}: {act}</translation>
     </message>
     <message>
         <source>last changed on {on}: {act}</source>
@@ -9606,12 +9718,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">dejar fuera</translation>
     </message>
     <message>
+        <source>leaving share</source>
+        <translation type="unfinished">parte que sale</translation>
+    </message>
+    <message>
         <source>left</source>
         <translation type="unfinished">lo que queda</translation>
     </message>
     <message>
         <source>left of the lot</source>
         <translation type="unfinished">lo que queda del lote</translation>
+    </message>
+    <message>
+        <source>left with water since then</source>
+        <translation type="unfinished">salido con el agua desde entonces</translation>
     </message>
     <message>
         <source>less feed, so less food for the plants</source>
@@ -9758,6 +9878,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">solo poca luz {light} d, solo temperatura {warmth} d</translation>
     </message>
     <message>
+        <source>load</source>
+        <translation type="unfinished">carga</translation>
+    </message>
+    <message>
         <source>logs an inspector asks for</source>
         <translation type="unfinished">registros que pide un inspector</translation>
     </message>
@@ -9850,6 +9974,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">magnesio</translation>
     </message>
     <message>
+        <source>make up leaving share</source>
+        <translation type="unfinished">parte que sale por reposición</translation>
+    </message>
+    <message>
         <source>make up water</source>
         <translation type="unfinished">agua de reposición</translation>
     </message>
@@ -9926,6 +10054,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">alimento medio</translation>
     </message>
     <message>
+        <source>mean g after uptake</source>
+        <translation type="unfinished">media tras la toma de las plantas</translation>
+    </message>
+    <message>
         <source>mean light</source>
         <translation type="unfinished">luz media</translation>
     </message>
@@ -9996,6 +10128,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>month first</source>
         <translation type="unfinished">primero el mes</translation>
+    </message>
+    <message>
+        <source>months of the plan</source>
+        <translation type="unfinished">meses del plan</translation>
+    </message>
+    <message>
+        <source>months that carry it</source>
+        <translation type="unfinished">meses que lo sostienen</translation>
     </message>
     <message>
         <source>more feed is used</source>
@@ -10594,6 +10734,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">oxígeno por hora tras alimentar</translation>
     </message>
     <message>
+        <source>oxygen asked for at most</source>
+        <translation type="unfinished">oxígeno pedido como máximo</translation>
+    </message>
+    <message>
         <source>oxygen held</source>
         <translation type="unfinished">oxígeno que cabe</translation>
     </message>
@@ -10886,6 +11030,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">plantas deseadas entre la parte que nace y la que vive, redondeado hacia arriba</translation>
     </message>
     <message>
+        <source>plants without a place</source>
+        <translation type="unfinished">plantas sin lugar</translation>
+    </message>
+    <message>
         <source>plants without a place {before} → {after}</source>
         <translation type="unfinished">plantas sin lugar {before} → {after}</translation>
     </message>
@@ -10916,6 +11064,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>pots</source>
         <translation type="unfinished">macetas</translation>
+    </message>
+    <message>
+        <source>power of lamps</source>
+        <translation type="unfinished">potencia de lámparas</translation>
+    </message>
+    <message>
+        <source>power of pumps</source>
+        <translation type="unfinished">potencia de bombas</translation>
+    </message>
+    <message>
+        <source>power wanted</source>
+        <translation type="unfinished">potencia necesaria</translation>
     </message>
     <message>
         <source>ppm need a meter with its factor: choose one above, or add it first.</source>
@@ -10962,12 +11122,32 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">propuesta</translation>
     </message>
     <message>
+        <source>protein</source>
+        <translation type="unfinished">proteína</translation>
+    </message>
+    <message>
+        <source>protein fed in the week</source>
+        <translation type="unfinished">proteína dada en la semana</translation>
+    </message>
+    <message>
+        <source>protein fed to a group</source>
+        <translation type="unfinished">proteína dada a un grupo</translation>
+    </message>
+    <message>
+        <source>protein in what is fed</source>
+        <translation type="unfinished">proteína en lo que se da</translation>
+    </message>
+    <message>
         <source>protein per nitrogen</source>
         <translation type="unfinished">proteína por nitrógeno</translation>
     </message>
     <message>
         <source>protein share</source>
         <translation type="unfinished">parte de proteína</translation>
+    </message>
+    <message>
+        <source>protein that is fed, over the feed</source>
+        <translation type="unfinished">proteína que se da entre el alimento</translation>
     </message>
     <message>
         <source>published: {line}</source>
@@ -11064,6 +11244,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>reckoned day by day: plants cannot take today what is only supplied tomorrow</source>
         <translation type="unfinished">calculado día a día: las plantas no pueden tomar hoy lo que se aporta mañana</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <translation type="unfinished">referencia</translation>
     </message>
     <message>
         <source>reference protein</source>
@@ -11232,6 +11416,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>share of weeks outside the band, and how far they lie from it on average</source>
         <translation type="unfinished">parte de semanas fuera de la franja, y cuánto se alejan de ella en promedio</translation>
+    </message>
+    <message>
+        <source>share that leaves in a day</source>
+        <translation type="unfinished">parte que sale en un día</translation>
     </message>
     <message>
         <source>shared variance share</source>
@@ -11806,6 +11994,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">falta anotar la altura de bombeo</translation>
     </message>
     <message>
+        <source>the high end of what is likely, by the ranges of its figures</source>
+        <translation type="unfinished">el extremo alto de lo probable, por los rangos de sus cifras</translation>
+    </message>
+    <message>
         <source>the high end over the likely value</source>
         <translation type="unfinished">el extremo alto entre el valor probable</translation>
     </message>
@@ -11860,6 +12052,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>the mean of the day, times how much more is asked for after feeding</source>
         <translation type="unfinished">la media del día por cuánto más se pide tras alimentar</translation>
+    </message>
+    <message>
+        <source>the mean of what each day needs; the rate is that of the week as a whole</source>
+        <translation type="unfinished">la media de lo que necesita cada día; la velocidad es la de toda la semana</translation>
     </message>
     <message>
         <source>the mean of {weeks} weeks from this one on</source>
@@ -11954,6 +12150,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">el valor bajo el que queda una parte de todos los sorteos</translation>
     </message>
     <message>
+        <source>the warmth of the water is not known: the rate is taken as printed</source>
+        <translation type="unfinished">no se conoce la temperatura del agua: la velocidad se toma como está impresa</translation>
+    </message>
+    <message>
         <source>the warmth that was read</source>
         <translation type="unfinished">la temperatura que se midió</translation>
     </message>
@@ -11968,6 +12168,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>the week that holds this day comes first</source>
         <translation type="unfinished">primero va la semana de este día</translation>
+    </message>
+    <message>
+        <source>the worst answer of the parts</source>
+        <translation type="unfinished">la peor respuesta de las partes</translation>
     </message>
     <message>
         <source>there is no feed in the weeks before to compare with</source>
@@ -12198,6 +12402,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">valor propio</translation>
     </message>
     <message>
+        <source>void share</source>
+        <translation type="unfinished">parte hueca</translation>
+    </message>
+    <message>
         <source>volume</source>
         <translation type="unfinished">volumen</translation>
     </message>
@@ -12212,6 +12420,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>wanted by a day</source>
         <translation type="unfinished">pedido para un día</translation>
+    </message>
+    <message>
+        <source>wanted by plants since then</source>
+        <translation type="unfinished">pedido por las plantas desde entonces</translation>
     </message>
     <message>
         <source>wanted plants</source>
@@ -12350,8 +12562,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">peso de un pez para el que es el alimento</translation>
     </message>
     <message>
+        <source>weight of a square metre, times the area</source>
+        <translation type="unfinished">peso de un metro cuadrado por el área</translation>
+    </message>
+    <message>
+        <source>weight of all the water</source>
+        <translation type="unfinished">peso de toda el agua</translation>
+    </message>
+    <message>
         <source>weight of one fish when it is stocked</source>
         <translation type="unfinished">peso de un pez al ponerlo</translation>
+    </message>
+    <message>
+        <source>weight of the water</source>
+        <translation type="unfinished">peso del agua</translation>
     </message>
     <message>
         <source>weight the day before</source>
@@ -12370,8 +12594,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">entraron</translation>
     </message>
     <message>
-        <source>wet</source>
-        <translation type="unfinished">lluvioso</translation>
+        <source>what a biofilm takes</source>
+        <translation type="unfinished">lo que procesa una biopelícula</translation>
+    </message>
+    <message>
+        <source>what a day takes when half is gone after the half-life</source>
+        <translation type="unfinished">lo que se va en un día cuando la mitad se va tras la vida media</translation>
     </message>
     <message>
         <source>what a dose brings</source>
@@ -12396,6 +12624,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>what crops want beyond supply, less what bases and other salts bring</source>
         <translation type="unfinished">lo que piden los cultivos más allá del aporte, menos lo que traen bases y otras sales</translation>
+    </message>
+    <message>
+        <source>what decides is the worst of its parts: a no, then what is unknown</source>
+        <translation type="unfinished">decide la peor de sus partes: un no, luego lo desconocido</translation>
     </message>
     <message>
         <source>what fish take by their feed and nitrifiers by the ammonia, over the hours of a day</source>
@@ -12426,6 +12658,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lo que se siembra y recoge en cada semana del año, por códigos, para la pared (A3)</translation>
     </message>
     <message>
+        <source>what is there on an average day after plants took theirs, times the share that leaves, times days</source>
+        <translation type="unfinished">lo que hay en un día medio después de que toman las plantas, por la parte que sale, por los días</translation>
+    </message>
+    <message>
         <source>what is to spare over its fastest fall in the last weeks, in whole days</source>
         <translation type="unfinished">el margen entre su baja más rápida de las últimas semanas, en días enteros</translation>
     </message>
@@ -12440,6 +12676,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>what leaves and water show, what to note, what to do first</source>
         <translation type="unfinished">qué muestran hojas y agua, qué anotar, qué hacer primero</translation>
+    </message>
+    <message>
+        <source>what leaves with the water that make-up replaces, and what falls out of it</source>
+        <translation type="unfinished">lo que sale con el agua que la reposición reemplaza, y lo que precipita</translation>
     </message>
     <message>
         <source>what lives in the bed, times what can be sold, times picks and weight of a plant</source>
@@ -13336,6 +13576,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{name} could not be written: {why} Choose another folder.</source>
         <translation type="unfinished">No se pudo escribir {name}: {why} Elija otra carpeta.</translation>
+    </message>
+    <message>
+        <source>{name} foreseen, {day}</source>
+        <translation type="unfinished">{name} previsto, {day}</translation>
     </message>
     <message>
         <source>{name} grows too slowly in this season to be ready in time: the plan gives it up when it is {share} % of its size.</source>

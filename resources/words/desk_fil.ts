@@ -580,6 +580,10 @@
         <translation type="unfinished">Mga asido</translation>
     </message>
     <message>
+        <source>ActLine | None</source>
+        <translation type="unfinished">ActLine | None</translation>
+    </message>
+    <message>
         <source>Acts, newest first</source>
         <translation type="unfinished">Mga ginawa, pinakabago muna</translation>
     </message>
@@ -7334,6 +7338,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">at {rest} pa</translation>
     </message>
     <message>
+        <source>answer for more beds</source>
+        <translation type="unfinished">sagot para sa dagdag na kama</translation>
+    </message>
+    <message>
         <source>any day of the week</source>
         <translation type="unfinished">anumang araw ng linggo</translation>
     </message>
@@ -7418,6 +7426,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bilang nitrogen; mula sa {tan} mg/L ammonia, pH {ph}, {warmth} °C; hanggang {limit} para sa isdang ito</translation>
     </message>
     <message>
+        <source>as printed</source>
+        <translation type="unfinished">gaya ng nakalimbag</translation>
+    </message>
+    <message>
+        <source>as printed, carried to the warmth of the water</source>
+        <translation type="unfinished">gaya ng nakalimbag, iniayon sa init ng tubig</translation>
+    </message>
+    <message>
         <source>as the catalogue has it</source>
         <translation type="unfinished">gaya ng nasa katalogo</translation>
     </message>
@@ -7444,6 +7460,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>as what it is like: {value}</source>
         <translation type="unfinished">gaya ng katulad nito: {value}</translation>
+    </message>
+    <message>
+        <source>asked</source>
+        <translation type="unfinished">tinanong</translation>
     </message>
     <message>
         <source>asked for</source>
@@ -7570,6 +7590,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mga batch na nakita</translation>
     </message>
     <message>
+        <source>batches without places</source>
+        <translation type="unfinished">mga batch na walang lugar</translation>
+    </message>
+    <message>
         <source>bed</source>
         <translation type="unfinished">kama</translation>
     </message>
@@ -7640,6 +7664,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>biofilm surface needed</source>
         <translation type="unfinished">lawak ng biofilm na kailangan</translation>
+    </message>
+    <message>
+        <source>biofilm surface needed on a day</source>
+        <translation type="unfinished">lawak ng biofilm na kailangan sa isang araw</translation>
     </message>
     <message>
         <source>biofilm surface of gravel</source>
@@ -7912,6 +7940,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>corrects {code}</source>
         <translation type="unfinished">iwinawasto ang {code}</translation>
+    </message>
+    <message>
+        <source>cost</source>
+        <translation type="unfinished">gastos</translation>
     </message>
     <message>
         <source>count</source>
@@ -8362,10 +8394,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mga bunot na umabot, hinati sa lahat ng bunot</translation>
     </message>
     <message>
-        <source>dry</source>
-        <translation type="unfinished">tagtuyot</translation>
-    </message>
-    <message>
         <source>dry mass</source>
         <translation type="unfinished">tuyong bigat</translation>
     </message>
@@ -8498,6 +8526,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">inaasahang laki × feed conversion</translation>
     </message>
     <message>
+        <source>extra area of the leanest week</source>
+        <translation type="unfinished">dagdag na lawak sa pinakakapos na linggo</translation>
+    </message>
+    <message>
         <source>factor</source>
         <translation type="unfinished">factor</translation>
     </message>
@@ -8572,6 +8604,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>falling</source>
         <translation type="unfinished">bumababa</translation>
+    </message>
+    <message>
+        <source>falling out share</source>
+        <translation type="unfinished">bahaging namumuo</translation>
     </message>
     <message>
         <source>fcr</source>
@@ -8706,8 +8742,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pakaing talagang ibinigay, inilagay mula {from}</translation>
     </message>
     <message>
+        <source>feed that has to be added</source>
+        <translation type="unfinished">pakaing dapat idagdag</translation>
+    </message>
+    <message>
         <source>feed that is asked for</source>
         <translation type="unfinished">pakaing hinihingi</translation>
+    </message>
+    <message>
+        <source>feed that is asked for, less what is fed</source>
+        <translation type="unfinished">pakaing hinihingi, bawas ang ipinapakain</translation>
+    </message>
+    <message>
+        <source>feed that the area takes</source>
+        <translation type="unfinished">pakaing hinihingi ng lawak</translation>
     </message>
     <message>
         <source>feed that the gain took, over the feed that is given, in percent</source>
@@ -8724,6 +8772,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>feed, times its content</source>
         <translation type="unfinished">pakain na minultiplika sa laman nito</translation>
+    </message>
+    <message>
+        <source>feed, times its protein</source>
+        <translation type="unfinished">pakain na minultiplika sa protina nito</translation>
     </message>
     <message>
         <source>feed, times its protein, times the ammonia nitrogen that comes of protein</source>
@@ -8768,6 +8820,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>filter surface</source>
         <translation type="unfinished">ibabaw ng pansala</translation>
+    </message>
+    <message>
+        <source>filter surface needed at most</source>
+        <translation type="unfinished">pinakamalaking ibabaw ng pansala na kailangan</translation>
     </message>
     <message>
         <source>fingerlings can be had so often</source>
@@ -8874,6 +8930,22 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">babala: {what}</translation>
     </message>
     <message>
+        <source>flow</source>
+        <translation type="unfinished">agos</translation>
+    </message>
+    <message>
+        <source>flow needed</source>
+        <translation type="unfinished">agos na kailangan</translation>
+    </message>
+    <message>
+        <source>flow needed with reserve</source>
+        <translation type="unfinished">agos na kailangan, may reserba</translation>
+    </message>
+    <message>
+        <source>flow of the pump</source>
+        <translation type="unfinished">agos ng bomba</translation>
+    </message>
+    <message>
         <source>food the crops take up</source>
         <translation type="unfinished">pagkaing kinukuha ng pananim</translation>
     </message>
@@ -8920,6 +8992,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>friction</source>
         <translation type="unfinished">kaltas ng alitan</translation>
+    </message>
+    <message>
+        <source>friction share</source>
+        <translation type="unfinished">bahagi ng alitan</translation>
     </message>
     <message>
         <source>from doses</source>
@@ -9012,6 +9088,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>gain a day, times days</source>
         <translation type="unfinished">dagdag na bigat bawat araw na minultiplika sa mga araw</translation>
+    </message>
+    <message>
+        <source>gain in the week</source>
+        <translation type="unfinished">dagdag na bigat sa linggo</translation>
     </message>
     <message>
         <source>gain of a group</source>
@@ -9114,6 +9194,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">gramo</translation>
     </message>
     <message>
+        <source>grams at a time</source>
+        <translation type="unfinished">gramo sa bawat bigay</translation>
+    </message>
+    <message>
         <source>grams in the water</source>
         <translation type="unfinished">gramo sa tubig</translation>
     </message>
@@ -9184,6 +9268,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>growth share</source>
         <translation type="unfinished">bahagi ng paglaki</translation>
+    </message>
+    <message>
+        <source>half life days</source>
+        <translation type="unfinished">half-life</translation>
     </message>
     <message>
         <source>half rate</source>
@@ -9290,6 +9378,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">taas na nawawala sa tubo; kung walang laman: nakasaad na palugit</translation>
     </message>
     <message>
+        <source>head with friction</source>
+        <translation type="unfinished">taas ng pag-angat na may alitan</translation>
+    </message>
+    <message>
         <source>headroom share</source>
         <translation type="unfinished">bahaging palugit</translation>
     </message>
@@ -9332,6 +9424,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>high end of {what}</source>
         <translation type="unfinished">mataas na dulo ng {what}</translation>
+    </message>
+    <message>
+        <source>high end, by the ranges of the figures</source>
+        <translation type="unfinished">mataas na dulo, ayon sa saklaw ng mga bilang</translation>
     </message>
     <message>
         <source>high limit</source>
@@ -9418,6 +9514,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">sa mga araw na ito</translation>
     </message>
     <message>
+        <source>income</source>
+        <translation type="unfinished">kita</translation>
+    </message>
+    <message>
         <source>inside share</source>
         <translation type="unfinished">bahaging nasa loob</translation>
     </message>
@@ -9440,6 +9540,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>iron share</source>
         <translation type="unfinished">bahagi ng iron</translation>
+    </message>
+    <message>
+        <source>iron that falls out in a day</source>
+        <translation type="unfinished">iron na namumuo sa isang araw</translation>
     </message>
     <message>
         <source>iron was never given: it is due at once</source>
@@ -9526,12 +9630,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ilaw para sa kulang na liwanag</translation>
     </message>
     <message>
+        <source>largest area of every month</source>
+        <translation type="unfinished">pinakamalaking lawak ng bawat buwan</translation>
+    </message>
+    <message>
         <source>largest fall of the feed</source>
         <translation type="unfinished">pinakamalaking bagsak ng pakain</translation>
     </message>
     <message>
         <source>largest of the parts</source>
         <translation type="unfinished">pinakamalaki sa mga bahagi</translation>
+    </message>
+    <message>
+        <source>last changed on {on} by {who}: {act}</source>
+        <translation type="unfinished">huling binago noong {on} ni {who}: {act}</translation>
     </message>
     <message>
         <source>last changed on {on}: {act}</source>
@@ -9606,12 +9718,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">iwan</translation>
     </message>
     <message>
+        <source>leaving share</source>
+        <translation type="unfinished">bahaging umaalis</translation>
+    </message>
+    <message>
         <source>left</source>
         <translation type="unfinished">natitira</translation>
     </message>
     <message>
         <source>left of the lot</source>
         <translation type="unfinished">natitira sa lote</translation>
+    </message>
+    <message>
+        <source>left with water since then</source>
+        <translation type="unfinished">umalis kasama ng tubig mula noon</translation>
     </message>
     <message>
         <source>less feed, so less food for the plants</source>
@@ -9758,6 +9878,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kulang na liwanag lang {light} d, init lang {warmth} d</translation>
     </message>
     <message>
+        <source>load</source>
+        <translation type="unfinished">bigat na pasan</translation>
+    </message>
+    <message>
         <source>logs an inspector asks for</source>
         <translation type="unfinished">mga talaang hinihingi ng inspektor</translation>
     </message>
@@ -9850,6 +9974,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">magnesyo</translation>
     </message>
     <message>
+        <source>make up leaving share</source>
+        <translation type="unfinished">bahaging umaalis dahil sa dagdag na tubig</translation>
+    </message>
+    <message>
         <source>make up water</source>
         <translation type="unfinished">dagdag na tubig</translation>
     </message>
@@ -9926,6 +10054,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">karaniwang pakain</translation>
     </message>
     <message>
+        <source>mean g after uptake</source>
+        <translation type="unfinished">mean matapos kumuha ang halaman</translation>
+    </message>
+    <message>
         <source>mean light</source>
         <translation type="unfinished">karaniwang liwanag</translation>
     </message>
@@ -9996,6 +10128,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>month first</source>
         <translation type="unfinished">buwan muna</translation>
+    </message>
+    <message>
+        <source>months of the plan</source>
+        <translation type="unfinished">mga buwan ng plano</translation>
+    </message>
+    <message>
+        <source>months that carry it</source>
+        <translation type="unfinished">mga buwan na kaya ito</translation>
     </message>
     <message>
         <source>more feed is used</source>
@@ -10594,6 +10734,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">oxygen bawat oras matapos magpakain</translation>
     </message>
     <message>
+        <source>oxygen asked for at most</source>
+        <translation type="unfinished">pinakamaraming oxygen na hinihingi</translation>
+    </message>
+    <message>
         <source>oxygen held</source>
         <translation type="unfinished">oxygen na hawak</translation>
     </message>
@@ -10886,6 +11030,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">halamang gusto na hinati sa bahaging tumutubo at bahaging nabubuhay, pataas ang pagbuo</translation>
     </message>
     <message>
+        <source>plants without a place</source>
+        <translation type="unfinished">halamang walang lugar</translation>
+    </message>
+    <message>
         <source>plants without a place {before} → {after}</source>
         <translation type="unfinished">halamang walang puwesto {before} → {after}</translation>
     </message>
@@ -10916,6 +11064,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>pots</source>
         <translation type="unfinished">paso</translation>
+    </message>
+    <message>
+        <source>power of lamps</source>
+        <translation type="unfinished">lakas ng mga ilaw</translation>
+    </message>
+    <message>
+        <source>power of pumps</source>
+        <translation type="unfinished">lakas ng mga bomba</translation>
+    </message>
+    <message>
+        <source>power wanted</source>
+        <translation type="unfinished">lakas na kailangan</translation>
     </message>
     <message>
         <source>ppm need a meter with its factor: choose one above, or add it first.</source>
@@ -10962,12 +11122,32 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mungkahi</translation>
     </message>
     <message>
+        <source>protein</source>
+        <translation type="unfinished">protina</translation>
+    </message>
+    <message>
+        <source>protein fed in the week</source>
+        <translation type="unfinished">protinang ipinakain sa linggo</translation>
+    </message>
+    <message>
+        <source>protein fed to a group</source>
+        <translation type="unfinished">protinang ipinakain sa isang grupo</translation>
+    </message>
+    <message>
+        <source>protein in what is fed</source>
+        <translation type="unfinished">protina sa ipinapakain</translation>
+    </message>
+    <message>
         <source>protein per nitrogen</source>
         <translation type="unfinished">protina bawat nitrogen</translation>
     </message>
     <message>
         <source>protein share</source>
         <translation type="unfinished">bahagi ng protina</translation>
+    </message>
+    <message>
+        <source>protein that is fed, over the feed</source>
+        <translation type="unfinished">protinang ipinapakain na hinati sa pakain</translation>
     </message>
     <message>
         <source>published: {line}</source>
@@ -11064,6 +11244,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>reckoned day by day: plants cannot take today what is only supplied tomorrow</source>
         <translation type="unfinished">kinuwenta araw-araw: hindi makukuha ng halaman ngayon ang bukas pa ibibigay</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <translation type="unfinished">batayan</translation>
     </message>
     <message>
         <source>reference protein</source>
@@ -11232,6 +11416,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>share of weeks outside the band, and how far they lie from it on average</source>
         <translation type="unfinished">bahagi ng mga linggong labas sa saklaw, at gaano kalayo sa karaniwan</translation>
+    </message>
+    <message>
+        <source>share that leaves in a day</source>
+        <translation type="unfinished">bahaging umaalis sa isang araw</translation>
     </message>
     <message>
         <source>shared variance share</source>
@@ -11806,6 +11994,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi nailagay ang taas ng angat</translation>
     </message>
     <message>
+        <source>the high end of what is likely, by the ranges of its figures</source>
+        <translation type="unfinished">ang mataas na dulo ng malamang, ayon sa saklaw ng mga bilang nito</translation>
+    </message>
+    <message>
         <source>the high end over the likely value</source>
         <translation type="unfinished">ang mataas na dulo na hinati sa malamang na halaga</translation>
     </message>
@@ -11860,6 +12052,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>the mean of the day, times how much more is asked for after feeding</source>
         <translation type="unfinished">ang mean ng araw na minultiplika sa dagdag na hinihingi matapos magpakain</translation>
+    </message>
+    <message>
+        <source>the mean of what each day needs; the rate is that of the week as a whole</source>
+        <translation type="unfinished">ang mean ng kailangan ng bawat araw; ang bilis ay sa buong linggo</translation>
     </message>
     <message>
         <source>the mean of {weeks} weeks from this one on</source>
@@ -11954,6 +12150,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ang halagang mas mababa rito ang isang bahagi ng lahat ng bunot</translation>
     </message>
     <message>
+        <source>the warmth of the water is not known: the rate is taken as printed</source>
+        <translation type="unfinished">hindi alam ang init ng tubig: ang nakalimbag na bilis ang ginamit</translation>
+    </message>
+    <message>
         <source>the warmth that was read</source>
         <translation type="unfinished">ang nabasang init</translation>
     </message>
@@ -11968,6 +12168,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>the week that holds this day comes first</source>
         <translation type="unfinished">nauuna ang linggong may araw na ito</translation>
+    </message>
+    <message>
+        <source>the worst answer of the parts</source>
+        <translation type="unfinished">ang pinakamasamang sagot ng mga bahagi</translation>
     </message>
     <message>
         <source>there is no feed in the weeks before to compare with</source>
@@ -12198,6 +12402,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">sariling halaga</translation>
     </message>
     <message>
+        <source>void share</source>
+        <translation type="unfinished">bahaging puwang</translation>
+    </message>
+    <message>
         <source>volume</source>
         <translation type="unfinished">laman</translation>
     </message>
@@ -12212,6 +12420,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>wanted by a day</source>
         <translation type="unfinished">kailangan sa isang araw</translation>
+    </message>
+    <message>
+        <source>wanted by plants since then</source>
+        <translation type="unfinished">kailangan ng halaman mula noon</translation>
     </message>
     <message>
         <source>wanted plants</source>
@@ -12350,8 +12562,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bigat ng isdang para sa pakain</translation>
     </message>
     <message>
+        <source>weight of a square metre, times the area</source>
+        <translation type="unfinished">bigat ng isang metro kuwadrado na minultiplika sa lawak</translation>
+    </message>
+    <message>
+        <source>weight of all the water</source>
+        <translation type="unfinished">bigat ng lahat ng tubig</translation>
+    </message>
+    <message>
         <source>weight of one fish when it is stocked</source>
         <translation type="unfinished">bigat ng isang isda nang ilagay</translation>
+    </message>
+    <message>
+        <source>weight of the water</source>
+        <translation type="unfinished">bigat ng tubig</translation>
     </message>
     <message>
         <source>weight the day before</source>
@@ -12370,8 +12594,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pumasok</translation>
     </message>
     <message>
-        <source>wet</source>
-        <translation type="unfinished">maulan</translation>
+        <source>what a biofilm takes</source>
+        <translation type="unfinished">kaya ng biofilm</translation>
+    </message>
+    <message>
+        <source>what a day takes when half is gone after the half-life</source>
+        <translation type="unfinished">nawawala sa isang araw kapag kalahati ang nawawala pagkatapos ng half-life</translation>
     </message>
     <message>
         <source>what a dose brings</source>
@@ -12396,6 +12624,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>what crops want beyond supply, less what bases and other salts bring</source>
         <translation type="unfinished">kailangan ng pananim na lampas sa supply, bawas ang dala ng mga base at ibang asin</translation>
+    </message>
+    <message>
+        <source>what decides is the worst of its parts: a no, then what is unknown</source>
+        <translation type="unfinished">ang pinakamasama sa mga bahagi ang nagpapasya: isang hindi, saka ang hindi alam</translation>
     </message>
     <message>
         <source>what fish take by their feed and nitrifiers by the ammonia, over the hours of a day</source>
@@ -12426,6 +12658,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ang inihahasik at inaani sa bawat linggo ng taon, ayon sa code, para sa dingding (A3)</translation>
     </message>
     <message>
+        <source>what is there on an average day after plants took theirs, times the share that leaves, times days</source>
+        <translation type="unfinished">ang naroon sa karaniwang araw matapos kumuha ang halaman, minultiplika sa bahaging umaalis, minultiplika sa mga araw</translation>
+    </message>
+    <message>
         <source>what is to spare over its fastest fall in the last weeks, in whole days</source>
         <translation type="unfinished">ang palugit na hinati sa pinakamabilis na bagsak sa huling mga linggo, sa buong araw</translation>
     </message>
@@ -12440,6 +12676,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>what leaves and water show, what to note, what to do first</source>
         <translation type="unfinished">ang ipinapakita ng dahon at tubig, ano ang itatala, ano ang uunahin</translation>
+    </message>
+    <message>
+        <source>what leaves with the water that make-up replaces, and what falls out of it</source>
+        <translation type="unfinished">ang umaalis kasama ng tubig na pinapalitan, at ang namumuo</translation>
     </message>
     <message>
         <source>what lives in the bed, times what can be sold, times picks and weight of a plant</source>
@@ -13336,6 +13576,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{name} could not be written: {why} Choose another folder.</source>
         <translation type="unfinished">Hindi maisulat ang {name}: {why} Pumili ng ibang folder.</translation>
+    </message>
+    <message>
+        <source>{name} foreseen, {day}</source>
+        <translation type="unfinished">inaasahang {name}, {day}</translation>
     </message>
     <message>
         <source>{name} grows too slowly in this season to be ready in time: the plan gives it up when it is {share} % of its size.</source>
