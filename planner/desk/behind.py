@@ -128,6 +128,25 @@ class Behind:
         forecast = self._current()
         return reasons(forecast, self.outlook.farm, loop=loop, week=week, forecaster=self._forecaster)
 
+    def why_sure(self, of: Subject, at_least: float | None) -> Explanation:
+        """Return why the range of a figure is so wide, or the chance of at least so much of it so large.
+
+        Raises `NoSuchFigureError` where that has no range, or is not worked out.
+        """
+        from planner.forecast.why.ground import Ground
+        from planner.forecast.why.sure import SureKind, SureSubject, why_sure
+
+        ground = Ground(farm=self.outlook.farm, forecast=self._current(), forecaster=self._forecaster)
+        kind = SureKind.RANGE if at_least is None else SureKind.CHANCE
+        asked = SureSubject(kind=kind, of=of, amount=at_least or 0.0)
+        known = self.sure
+        return why_sure(
+            asked,
+            ground,
+            ranges=known.ranges if known is not None else None,
+            chances=known.chances if known is not None else None,
+        )
+
     def why(self, subject: Subject) -> Explanation:
         """Return why a figure is what it is. Raises `NoSuchFigureError` for a figure that is not there."""
         from planner.forecast.why.ask import why

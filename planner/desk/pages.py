@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date
 
@@ -49,20 +50,40 @@ class Shifted:
     new_on: date
 
 
-LateAsk = Subject | Entered | Summed | Shifted
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Unsure:
+    """How sure a figure is: its range, or the chance of at least so much of it."""
+
+    of: Subject
+    at_least: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Later:
+    """An answer about a plan by the name of its figure; it is made when it is asked."""
+
+    name: str
+    make: Callable[[], Explanation]
+
+
+LateAsk = Subject | Entered | Summed | Shifted | Unsure
 """What is answered when it is asked."""
-Ask = LateAsk | Basis | Explanation
+Ask = LateAsk | Basis | Explanation | Later
 """What "why?" can be asked about; a ready explanation is shown as it is."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Fact:
-    """One line: what, how much, and what more is to be known; `ask` is what "why?" is asked about."""
+    """One line: what, how much, and what more is to be known; `ask` is what "why?" is asked about.
+
+    `more` are numbers that stand below the note in small, each asked by itself.
+    """
 
     label: str
     value: str
     note: str = ""
     ask: Ask | None = None
+    more: tuple[Fact, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -87,4 +108,5 @@ class Page:
     @property
     def askable(self) -> tuple[Fact, ...]:
         """The facts that can be asked why, in the order they are shown."""
-        return tuple(fact for section in self.sections for fact in section.facts if fact.ask is not None)
+        shown = (fact for section in self.sections for fact in section.facts)
+        return tuple(each for fact in shown for each in (fact, *fact.more) if each.ask is not None)

@@ -61,7 +61,8 @@ def _fact_html(fact: Fact, theme: Theme, numbers: Iterator[int]) -> str:
     note = f"<br><small style='color:{theme.muted.name()}'>{noted}</small>" if noted else ""
     value = escape(fact.value).replace("\n", "<br>")
     if fact.ask is not None:
-        value = f"<a href='{_WHY}{next(numbers)}' style='{_link_style(theme)}'>{value}</a>"
+        value = _link(value, theme, numbers)
+    note += "".join(f"<br><small>{_link(escape(each.value), theme, numbers)}</small>" for each in fact.more)
     if not fact.label:
         return f"<tr><td colspan='2'>{value}{note}</td></tr>"
     return (
@@ -70,8 +71,9 @@ def _fact_html(fact: Fact, theme: Theme, numbers: Iterator[int]) -> str:
     )
 
 
-def _link_style(theme: Theme) -> str:
-    return f"color:{theme.link.name()}; text-decoration:none"
+def _link(html: str, theme: Theme, numbers: Iterator[int]) -> str:
+    style = f"color:{theme.link.name()}; text-decoration:none"
+    return f"<a href='{_WHY}{next(numbers)}' style='{style}'>{html}</a>"
 
 
 def _figure_html(figure: FigureWords, theme: Theme) -> str:

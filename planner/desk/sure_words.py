@@ -10,10 +10,12 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING, Final
 
 from planner.desk.behind import Behind
-from planner.desk.pages import Fact, Section
+from planner.desk.pages import Fact, Section, Unsure
 from planner.desk.say import tr
 from planner.desk.words import choice_words, number_words
+from planner.farm.crops import TargetUnit
 from planner.farm.fields import Id
+from planner.forecast.why.values import Subject, SubjectKind
 
 if TYPE_CHECKING:
     from planner.desk.sureness import Sureness
@@ -23,6 +25,7 @@ if TYPE_CHECKING:
 _PERCENT: Final = 100.0
 _G_PER_KG: Final = 1000.0
 _TEN: Final = 10.0
+_HARVEST: Final = {TargetUnit.HEADS: SubjectKind.HARVEST_PLANTS, TargetUnit.KG: SubjectKind.HARVEST_G}
 
 
 def _ends(band: Range, *at: int, per: float = 1.0) -> tuple[float, float] | None:
@@ -89,6 +92,10 @@ def _targets(behind: Behind, chances: Chances, week: int) -> Iterator[Fact]:
                     amount=number_words(target.amount_per_week),
                     unit=choice_words(target.unit),
                     draws=chances.draws,
+                ),
+                ask=Unsure(
+                    of=Subject(kind=_HARVEST[target.unit], crop=target.crop, week=week),
+                    at_least=target.amount_per_week,
                 ),
             )
 

@@ -11,7 +11,7 @@ from typing import Final
 
 from planner.desk.behind import Behind
 from planner.desk.outlook import Outlook
-from planner.desk.pages import Fact, Page, Section
+from planner.desk.pages import Fact, Page, Section, Unsure
 from planner.desk.say import tr
 from planner.desk.sure_words import element_range_words, harvest_range_words, target_sections
 from planner.desk.words import (
@@ -147,14 +147,20 @@ def _harvest(behind: Behind, week: int) -> Iterator[Fact]:
         grams = float(forecast.harvest_g[at, days].sum())
         if grams > 0:
             nothing = False
+            ask = Subject(kind=SubjectKind.HARVEST_G, crop=crop, week=week)
             yield Fact(
                 label=outlook.crop_name(crop),
                 value=tr("about {kg} kg", kg=number_words(grams / G_PER_KG, digits=1)),
-                note=harvest_range_words(behind.sure, crop, week),
-                ask=Subject(kind=SubjectKind.HARVEST_G, crop=crop, week=week),
+                ask=ask,
+                more=_range_fact(outlook.crop_name(crop), harvest_range_words(behind.sure, crop, week), ask),
             )
     if nothing:
         yield Fact(label="", value=tr("Nothing"))
+
+
+def _range_fact(label: str, words: str, of: Subject) -> tuple[Fact, ...]:
+    """Return low and high of a figure, to be asked by themselves; nothing while they are not known."""
+    return (Fact(label=label, value=words, ask=Unsure(of=of)),) if words else ()
 
 
 def loop_section(behind: Behind, loop: Id, name: str, week: int) -> Section:
@@ -262,37 +268,39 @@ def _element_fact(behind: Behind, verdict: WeekVerdict, loop: Id, at: int) -> Fa
         value = tr("{band} · {share}", band=value, share=_share_words(ratio))
     if verdict.limiting == at:
         value = tr("{value} · limiting", value=value)
+    label = ELEMENTS[at].capitalize()
+    ask = Subject(kind=SubjectKind.RATIO, about=loop, week=verdict.week, element=at)
     return Fact(
-        label=ELEMENTS[at].capitalize(),
+        label=label,
         value=value,
-        note="\n".join(
-            note
-            for note in (
-                tr(
-                    "{supply} g supplied, {demand} g wanted",
-                    supply=_grams(verdict.supply_g[at]),
-                    demand=_grams(verdict.demand_g[at]),
-                ),
-                _stock_words(verdict, at),
-                element_range_words(behind.sure, loop, at, verdict.week),
-            )
-            if note
+        note=tr(
+            "{supply} g supplied, {demand} g wanted",
+            supply=_grams(verdict.supply_g[at]),
+            demand=_grams(verdict.demand_g[at]),
         ),
-        ask=Subject(kind=SubjectKind.RATIO, about=loop, week=verdict.week, element=at),
+        ask=ask,
+        more=(
+            *_stock_facts(verdict, loop, at),
+            *_range_fact(label, element_range_words(behind.sure, loop, at, verdict.week), ask),
+        ),
     )
 
 
-def _stock_words(verdict: WeekVerdict, at: int) -> str:
-    """Return what is dissolved when the week begins, how far it goes with the supply, and what is lacking."""
+def _stock_facts(verdict: WeekVerdict, loop: Id, at: int) -> Iterator[Fact]:
+    """Yield what is dissolved when the week begins, how far it goes with the supply, and what is lacking."""
     level, covered, unmet = verdict.stock_mg_per_l[at], verdict.covered_ratio[at], verdict.unmet_g[at]
-    parts = [tr("stock {level} mg/L", level=_grams(level))]
+    stock = tr("stock {level} mg/L", level=_grams(level))
     if verdict.stock_assumed[at]:
-        parts[0] = tr("stock {level} mg/L, assumed: no test", level=_grams(level))
+        stock = tr("stock {level} mg/L, assumed: no test", level=_grams(level))
+    said = [(stock, SubjectKind.STOCK)]
     if covered is not None and verdict.band[at] in {Band.SHORT, Band.THIN}:
-        parts.append(tr("with it {share}", share=_share_words(covered)))
+        said.append((tr("with it {share}", share=_share_words(covered)), SubjectKind.COVERED))
     if unmet > _LEAST_LACKING_G:
-        parts.append(tr("plants lack {grams} g", grams=_grams(unmet)))
-    return "; ".join(parts)
+        said.append((tr("plants lack {grams} g", grams=_grams(unmet)), SubjectKind.LACKING))
+    first = verdict.week * DAYS_PER_WEEK
+    for words, kind in said:
+        ask = Subject(kind=kind, about=loop, week=verdict.week, day=first, element=at)
+        yield Fact(label=ELEMENTS[at].capitalize(), value=words, ask=ask)
 
 
 def _share_words(ratio: float) -> str:

@@ -51,6 +51,7 @@ def texts(sections):
             *section.warnings,
             *section.cautions,
             *(part for fact in section.facts for part in (fact.label, fact.value, fact.note)),
+            *(each.value for fact in section.facts for each in fact.more),
         )
     )
 
@@ -303,9 +304,12 @@ def test_that_each_element_says_its_stock_and_whether_a_test_told_it(behind):
     assert not verdict.stock_assumed[0]
     assert verdict.stock_assumed[2]
     facts = {fact.label: fact for section in page_of(behind, None, SPRING).sections for fact in section.facts}
-    assert f"stock {verdict.stock_mg_per_l[0]:.0f} mg/L" in facts["N"].note
-    assert "assumed" not in facts["N"].note
-    assert "mg/L, assumed: no test" in facts["K"].note
+    assert f"stock {verdict.stock_mg_per_l[0]:.0f} mg/L" in facts["N"].more[0].value
+    assert "assumed" not in facts["N"].more[0].value
+    assert "mg/L, assumed: no test" in facts["K"].more[0].value
+    for label, at in (("N", 0), ("K", 2)):
+        found = behind.why(facts[label].more[0].ask)
+        assert found.value == pytest.approx(verdict.stock_mg_per_l[at])
 
 
 def test_that_what_plants_lack_is_said(means, farm):

@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, Qt
 from planner.desk.behind import Behind
 from planner.desk.facts import page_of
 from planner.desk.outlook import look_out
+from planner.desk.pages import Unsure
 from planner.desk.sure_words import element_range_words, harvest_range_words, target_sections
 from planner.desk.sureness import Sureness, SureStep, sure_job, sureness_of
 from planner.farm.crops import Target, TargetUnit
@@ -113,8 +114,12 @@ def test_that_the_page_of_the_week_shows_both(behind, pick_week):
     monday = behind.outlook.forecast.ruler.week_start(pick_week)
     page = page_of(behind, None, monday)
     assert "Chance that targets are met" in [section.title for section in page.sections]
-    notes = [fact.note for section in page.sections for fact in section.facts]
-    assert any("supplied " in note and " to " in note for note in notes)
+    ranges = [each for section in page.sections for fact in section.facts for each in fact.more]
+    assert any("supplied " in each.value and " to " in each.value for each in ranges)
+    asked = [fact.ask for fact in page.askable if isinstance(fact.ask, Unsure)]
+    assert {ask.at_least is None for ask in asked} == {True, False}
+    for ask in asked:
+        assert behind.why_sure(ask.of, ask.at_least).value is not None
 
 
 def test_that_a_job_tells_its_parts_and_ends(qtbot, means, small):

@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Final
 
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.errors import UnknownFigureError
-from planner.desk.pages import Basis, Entered, LateAsk, Shifted, Summed
+from planner.desk.pages import Basis, Entered, LateAsk, Shifted, Summed, Unsure
 from planner.desk.thing_words import thing_words
 from planner.desk.words import choice_words, field_words
 from planner.farm.farm import Thing
@@ -54,6 +54,8 @@ def answer_to(behind: Behind, ask: LateAsk, *, changed: LastChange | None = None
         return _sum(behind, ask)
     if isinstance(ask, Shifted):
         return _shift(behind, ask)
+    if isinstance(ask, Unsure):
+        return behind.why_sure(ask.of, ask.at_least)
     return behind.why(ask)
 
 
@@ -96,9 +98,14 @@ def _shift(behind: Behind, ask: Shifted) -> Explanation:
         unit="d",
         formula=Formula.DIFFERENCE,
         inputs=(worked("before", before, "d"), worked("after", after, "d")),
-        children=(why_new,),
+        children=(why_new,) if _is_of(why_new, ask) else (),
         notes=(Note(kind=NoteKind.FROM_TO, values=days),),
     )
+
+
+def _is_of(found: Explanation, ask: Shifted) -> bool:
+    """Tell whether an answer is of one of two days, or the day beside it; a farm may have changed since."""
+    return found.on is not None and any(abs((found.on - on).days) <= 1 for on in (ask.old_on, ask.new_on))
 
 
 def _change_note(act: ActLine) -> Note:

@@ -9,6 +9,7 @@ import re
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import timedelta
+from threading import Event
 
 import pytest
 
@@ -22,6 +23,7 @@ from planner.desk.facts import page_of
 from planner.desk.outlook import look_out
 from planner.desk.pages import Basis, Fact, Page, Section
 from planner.desk.rows import Column, Row
+from planner.desk.sureness import sureness_of
 from planner.desk.why.answers import answer_of, answer_of_basis
 from planner.desk.why.entered import answer_to
 from planner.farm.crops import Batch
@@ -108,6 +110,14 @@ def of_weeks(behind: Behind) -> Iterable[Page]:
         yield page_of(behind, None, ruler.week_start(week))
 
 
+def of_sure(behind: Behind) -> Iterable[Page]:
+    """The side panel once it is known how sure the forecast is."""
+    *_, sure = sureness_of(behind.outlook.farm, behind.outlook.catalogue, Event())
+    known = Behind(behind.outlook, behind._forecaster, TODAY)
+    known.sure = behind.sure = sure
+    yield from of_weeks(known)
+
+
 def of_first(behind: Behind) -> Iterable[Page]:
     """The cards of a plan that was just begun."""
     facts = tuple(fact for found in first_facts(behind).values() for fact in found)
@@ -119,6 +129,7 @@ FACTS: dict[str, Callable[[Behind], Iterable[Page]]] = {
     "many": of_many,
     "weeks": of_weeks,
     "first": of_first,
+    "sure": of_sure,
 }
 
 
@@ -149,6 +160,8 @@ def holds_a_number(text: str, names: list[str]) -> bool:
 
 def unasked(fact: Fact, names: list[str]) -> bool:
     """Tell whether a line of text shows a figure that cannot be asked."""
+    if any(unasked(each, names) for each in fact.more):
+        return True
     if fact.ask is not None or fact.label in NO_FACTS:
         return False
     return holds_a_number(fact.value, names) or holds_a_number(fact.note, names)
