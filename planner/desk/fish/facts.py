@@ -246,6 +246,9 @@ def _holes(course: GroupCourse) -> Iterator[Section]:
                 label=day_words(flag.on),
                 value=tr("feed of the loop falls by {share} %", share=number_words(share, digits=0)),
                 note=tr("against the four weeks before; {back}", back=back),
+                ask=Subject(
+                    kind=SubjectKind.FEED_FALL, about=course.group.id, day=course.ruler.day_of(flag.on)
+                ),
             )
         )
     if facts:

@@ -218,7 +218,7 @@ def _asks(payload: Advised | Dose, gives: str) -> tuple[Ask | None, ...]:
     if isinstance(payload, Advised):
         brings = replace(payload.ask, kind=SubjectKind.ADVISED_BRINGS) if payload.ask else None
         due = replace(payload.ask, kind=SubjectKind.IRON_DUE, part="") if _is_iron(payload) else None
-        return None, payload.ask, due, None, brings if gives != NONE else None, None
+        return None, payload.ask, due or payload.ask, None, brings if gives != NONE else None, None
     days = Entered(about=payload.id, field="on")
     every = Entered(about=payload.id, field="every_days") if payload.every_days else None
     brings = Subject(kind=SubjectKind.DOSE_BRINGS, about=payload.id)
