@@ -34,7 +34,7 @@ _ELEMENT_OF: Final = {
 }
 """What each test says of: nitrogen waits in the water as nitrate, next to which ammonia is little."""
 
-_FALLING_OUT: Final = {"fe": "iron", "p": "phosphorus"}
+FALLING_OUT: Final = {"fe": "iron", "p": "phosphorus"}
 """What does not stay dissolved, and the name of its half-life."""
 _HALF: Final = 0.5
 """What is left after a half-life, by its meaning."""
@@ -57,7 +57,7 @@ def pool_figures(catalogue: Catalogue) -> PoolFigures:
     The assumed level is the working floor of leafy crops, the lower of the two there are.
     """
     falling_out = np.zeros(len(ELEMENTS))
-    for element, name in _FALLING_OUT.items():
+    for element, name in FALLING_OUT.items():
         half_life_days = catalogue.figure(f"coefficient/pools/{name}_half_life_days").value
         falling_out[ELEMENTS.index(element)] = 1.0 - _HALF ** (1.0 / half_life_days)
     floors = [catalogue.figure(f"solution/leafy/{element}").value for element in ELEMENTS]

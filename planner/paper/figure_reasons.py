@@ -40,6 +40,14 @@ FIGURE_WORDS: Final[Mapping[Formula, str]] = {
     Formula.EATEN: "feed that the gain took, over the feed that is given, in percent",
     Formula.SIZE_REACHED: "size that is reached when a stage has lasted as long as it may",
     Formula.NOT_CLEARED: "no sum: treated fish are not eaten until the day on which they are cleared",
+    Formula.PROTEIN_FED: "protein that is fed, over the feed",
+    Formula.PROTEIN_OF_GROUP: "feed, times its protein",
+    Formula.AS_PRINTED: "as printed",
+    Formula.RATE_AT: "as printed, carried to the warmth of the water",
+    Formula.LEFT_WITH_WATER: "what is left on an average day after plants took theirs, times the share "
+    "that leaves, times days",
+    Formula.LEAVING_SHARE: "what leaves with the water that make-up replaces, and what falls out of it",
+    Formula.FALLING_OUT: "what a day takes when half is gone after the half-life",
 }
 
 FIGURE_NOTES: Final[Mapping[NoteKind, str]] = {
@@ -73,4 +81,6 @@ FIGURE_NOTES: Final[Mapping[NoteKind, str]] = {
     NoteKind.TREATED_ON: "treated with a medicine on {on}; no day is entered on which the fish are cleared",
     NoteKind.BARRED: "treated on {on}, cleared: {cleared}; "
     "the harvest of {harvest} comes too early. Ask the veterinarian how long to wait",
+    NoteKind.WATER_NOT_KNOWN: "the warmth of the water is not known: the rate is taken as printed",
+    NoteKind.MEAN_BY_DAY: "the mean of what each day needs; the rate is that of the week as a whole",
 }

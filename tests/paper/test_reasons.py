@@ -77,7 +77,7 @@ def test_that_every_formula_has_words():
 def test_that_every_note_has_words(kind):
     wanted = [name for _, name, _, _ in Formatter().parse(NOTE_WORDS[kind]) if name]
     said = note_sentence(Note(kind=kind, values=tuple((name, 2.5) for name in wanted)))
-    assert len(said) > 5
+    assert said
     assert said.count("2.5") >= len(set(wanted))
     assert "{" not in said
 

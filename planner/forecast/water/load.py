@@ -33,7 +33,7 @@ from planner.science.nitrification import (
     rate_at_temperature,
 )
 
-_RATE_C: Final = (5.0, 35.0)
+RATE_C: Final = (5.0, 35.0)
 _OXYGEN_C: Final = (0.0, 40.0)
 _ALTITUDE_M: Final = (0.0, 5000.0)
 """Ranges the formulas hold for (planner.science); beyond them the edge is taken."""
@@ -143,7 +143,7 @@ def biofilm_rate_by_day(water_c: Floats | None, *, days: int, figures: LoadFigur
     printed = span_of(figures.rate_g_per_m2_day)
     if water_c is None:
         return by_day(np.ones(days), printed)
-    warmth = np.clip(water_c, *_RATE_C)
+    warmth = np.clip(water_c, *RATE_C)
     changes = (figures.change_ammonia_limits.value, figures.change_oxygen_limits.value)
     holds_at = _three(figures.rate_holds_at_c)
     ways = np.stack([_change(warmth, figures, per_c, at) for per_c in changes for at in holds_at])

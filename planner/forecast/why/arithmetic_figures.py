@@ -10,6 +10,7 @@ from planner.forecast.why.formulas import Formula
 
 _PER_THOUSAND: Final = 1000.0
 _PERCENT: Final = 100.0
+_HALF: Final = 0.5
 
 _Values = Mapping[str, float]
 
@@ -25,6 +26,18 @@ def _gain_by_appetite(of: _Values) -> float:
 
 def _beyond(of: _Values) -> float:
     return of["lowest_c"] if of["lowest_c"] <= of["low_limit_c"] else of["highest_c"]
+
+
+def _rate_at(of: _Values) -> float:
+    at, printed_at = (
+        1.0 + of["change_per_c"] * (of[name] - of["reference_c"]) for name in ("water_c", "printed_rate_at_c")
+    )
+    return of["printed_rate"] * max(at, 0.0) / printed_at
+
+
+def _leaving_share(of: _Values) -> float:
+    with_water = min(of["litres_per_day"] * of["make_up_leaving_share"] / of["water_l"], 1.0)
+    return 1.0 - (1.0 - with_water) * (1.0 - of["falling_out_share"])
 
 
 FIGURES: Final[Mapping[Formula, Callable[[_Values], float]]] = {
@@ -58,5 +71,12 @@ FIGURES: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.BEYOND: _beyond,
     Formula.EATEN: lambda of: of["gain_g"] * of["fcr"] / of["feed_g"] * _PERCENT,
     Formula.SIZE_REACHED: lambda of: of["size_share"],
+    Formula.PROTEIN_FED: lambda of: of["protein_g"] / of["feed_g"],
+    Formula.PROTEIN_OF_GROUP: lambda of: of["feed_g"] * of["protein_share"],
+    Formula.AS_PRINTED: lambda of: of["printed_rate"],
+    Formula.RATE_AT: _rate_at,
+    Formula.LEFT_WITH_WATER: lambda of: of["mean_g_after_uptake"] * of["leaving_share"] * of["days"],
+    Formula.LEAVING_SHARE: _leaving_share,
+    Formula.FALLING_OUT: lambda of: 1.0 - _HALF ** (1.0 / of["half_life_days"]),
 }
 """What each formula does with its inputs by name."""

@@ -14,6 +14,7 @@ from planner.forecast.why.ground import Ground, entered, week_days, worked
 from planner.forecast.why.plants import largest, why_demand
 from planner.forecast.why.supply import why_supply
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
+from planner.forecast.why.water_behind import why_left
 
 _PER_THOUSAND: Final = 1000.0
 
@@ -30,7 +31,8 @@ class _Since:
 def why_stock(ground: Ground, loop: LoopForecast, day: int, element: int) -> Explanation:
     """Return why so much of an element is dissolved when a day begins [mg/L]."""
     since, entry = _since(ground, loop, day, element), ground.loops[loop.loop]
-    supplied, taken = _supplied(ground, loop, element, since.days), _taken(loop, element, since.days)
+    supplied, taken = _supplied(ground, loop, element, since.days), _taken(ground, loop, element, since.days)
+    left = why_left(ground, loop, element, since.days)
     return Explanation(
         title="stock in the water",
         about=f"{ELEMENTS[element].capitalize()}, {loop.name}",
@@ -41,10 +43,10 @@ def why_stock(ground: Ground, loop: LoopForecast, day: int, element: int) -> Exp
             since.start,
             worked("supplied_g", supplied.value or 0.0, "g"),
             worked("taken_g", taken.value or 0.0, "g"),
-            worked("left_g", _sum(loop.leaving_g, element, since.days), "g"),
+            worked("left_g", left.value or 0.0, "g"),
             entered("water_l", loop.water_l, "L", entry.name),
         ),
-        children=(supplied, taken) if since.days.stop > since.days.start else (),
+        children=(supplied, taken, left) if since.days.stop > since.days.start else (),
         notes=since.notes,
         on=ground.forecast.ruler.date_of(day),
     )
@@ -113,7 +115,7 @@ def _whole_weeks(days: slice) -> Iterator[int]:
     yield from range(first, days.stop // DAYS_PER_WEEK)
 
 
-def _taken(loop: LoopForecast, element: int, days: slice) -> Explanation:
+def _taken(ground: Ground, loop: LoopForecast, element: int, days: slice) -> Explanation:
     wanted, lacking = _sum(loop.demand_g, element, days), _sum(loop.unmet_g, element, days)
     return Explanation(
         title="taken by plants since then",
@@ -122,7 +124,31 @@ def _taken(loop: LoopForecast, element: int, days: slice) -> Explanation:
         unit="g",
         formula=Formula.TAKEN,
         inputs=(worked("wanted_g", wanted, "g"), worked("lacking_g", lacking, "g")),
+        children=(_wanted(ground, loop, element, days, wanted),) if wanted else (),
     )
+
+
+def _wanted(ground: Ground, loop: LoopForecast, element: int, days: slice, value: float) -> Explanation:
+    """Return what plants wanted in some days: the weeks that want most, and all others together."""
+    number, _ = ground.loop_forecast(loop.loop)
+    by_week = ground.forecast.ruler.weekly_sum(loop.demand_g)[element]
+    most = sorted(_whole_weeks(days), key=lambda week: -float(by_week[week]))[:_MOST_WEEKS]
+    parts = tuple(why_demand(ground, number, week, element) for week in most)
+    rest = value - sum(part.value or 0.0 for part in parts)
+    return Explanation(
+        title="wanted by plants since then",
+        about=loop.name,
+        value=value,
+        unit="g",
+        formula=Formula.SUM,
+        inputs=(worked("others", rest, "g"),),
+        children=parts,
+        on=ground.forecast.ruler.date_of(days.start),
+    )
+
+
+_MOST_WEEKS: Final = 4
+"""Weeks of demand that are told one by one; each goes down to its batches."""
 
 
 def why_covered(ground: Ground, loop: LoopForecast, week: int, element: int) -> Explanation:
@@ -180,7 +206,7 @@ def why_lacking(ground: Ground, loop: LoopForecast, week: int, element: int) -> 
         formula=Formula.LACKING,
         inputs=(
             worked("wanted_g", demand.value or 0.0, "g"),
-            worked("taken_g", _taken(loop, element, week_days(week)).value or 0.0, "g"),
+            worked("taken_g", _taken(ground, loop, element, week_days(week)).value or 0.0, "g"),
         ),
         children=(
             demand,

@@ -216,3 +216,15 @@ class Formula(Enum):
     EATEN = "gain_g × fcr / feed_g × 100"
     SIZE_REACHED = "size_share"
     NOT_CLEARED = "none"
+    PROTEIN_FED = "protein_g / feed_g"
+    PROTEIN_OF_GROUP = "feed_g × protein_share"
+    AS_PRINTED = "printed_rate"
+    RATE_AT = (
+        "printed_rate × max(0, 1 + change_per_c × (water_c - reference_c))"
+        " / (1 + change_per_c × (printed_rate_at_c - reference_c))"
+    )
+    LEFT_WITH_WATER = "mean_g_after_uptake × leaving_share × days"
+    LEAVING_SHARE = (
+        "1 - (1 - min(1, litres_per_day × make_up_leaving_share / water_l)) × (1 - falling_out_share)"
+    )
+    FALLING_OUT = "1 - ½^(1 / half_life_days)"

@@ -13,7 +13,7 @@ from planner.forecast.fish import ready_day
 from planner.forecast.values import GroupForecast
 from planner.forecast.why.fish import given_feed_note, why_feed
 from planner.forecast.why.formulas import Formula
-from planner.forecast.why.ground import Ground, entered, worked
+from planner.forecast.why.ground import Ground, entered, week_days, worked
 from planner.forecast.why.growing import (
     gain_by_growth,
     stage_input,
@@ -52,6 +52,20 @@ def why_gain(ground: Ground, group: GroupForecast, day: int) -> Explanation:
         worked("weight_after_g", after.value or 0.0, "g"),
     )
     return _gain(ground, group, day, Formula.GAIN_BY_APPETITE, (*inputs, *eaten), children=(feed, after))
+
+
+def why_gain_in_week(ground: Ground, group: GroupForecast, week: int) -> Explanation:
+    """Return why a group gains so much in a week [g]: its seven days."""
+    days = week_days(week)
+    return Explanation(
+        title="gain in the week",
+        about=group.name,
+        value=float(group.gain_g[days].sum()),
+        unit="g",
+        formula=Formula.SUM,
+        children=tuple(why_gain(ground, group, day) for day in range(days.start, days.stop)),
+        on=ground.forecast.ruler.week_start(week),
+    )
 
 
 def _no_appetite(ground: Ground, entry: FishGroup, day: int) -> Note:

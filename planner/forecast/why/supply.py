@@ -17,8 +17,10 @@ from planner.forecast.values import Floats, GroupForecast, LoopForecast
 from planner.forecast.why.fish import why_group_mean
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, week_days, worked
+from planner.forecast.why.growth import why_gain_in_week
 from planner.forecast.why.solids import why_liquor, why_mineralised
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
+from planner.forecast.why.water_behind import make_up_litres
 
 _IRON: Final = ELEMENTS.index("fe")
 _NITROGEN: Final = ELEMENTS.index("n")
@@ -169,6 +171,7 @@ def _kept(ground: Ground, group: GroupForecast, week: int, element: int, *, valu
         unit="g",
         formula=Formula.KEPT_IN_FISH_IRON if iron else Formula.KEPT_IN_FISH,
         inputs=(worked("gain_g", gain_g, "g"), body, worked("capped_g", capped, "g")),
+        children=(why_gain_in_week(ground, group, week),),
         notes=_capped_note(capped),
     )
 
@@ -209,7 +212,7 @@ def _gas(
 
 def _from_top_up(ground: Ground, loop: LoopForecast, week: int, element: int) -> Explanation:
     entry: Loop = ground.loops[loop.loop]
-    litres, children = _litres(ground, entry)
+    litres, children = make_up_litres(ground, entry)
     per_l = getattr(entry, f"top_up_{ELEMENTS[element]}_mg_per_l")
     return Explanation(
         title="from make-up water",
@@ -225,22 +228,6 @@ def _from_top_up(ground: Ground, loop: LoopForecast, week: int, element: int) ->
         children=children,
         on=ground.forecast.ruler.week_start(week),
     )
-
-
-def _litres(ground: Ground, entry: Loop) -> tuple[Input, tuple[Explanation, ...]]:
-    if entry.top_up_l_per_day is not None:
-        return entered("litres_per_day", entry.top_up_l_per_day, "L/d", entry.name), ()
-    share = ground.figure("top_up_share_per_day", "loop/top_up_share_per_day")
-    value = entry.water_l * share.value
-    child = Explanation(
-        title="make-up water a day",
-        about=entry.name,
-        value=value,
-        unit="L/d",
-        formula=Formula.TOP_UP_LITRES,
-        inputs=(entered("water_l", entry.water_l, "L", entry.name), share),
-    )
-    return worked("litres_per_day", value, "L/d"), (child,)
 
 
 def _from_doses(ground: Ground, loop: LoopForecast, week: int, element: int) -> Explanation:

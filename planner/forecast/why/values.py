@@ -220,6 +220,8 @@ class NoteKind(Enum):
     NEVER_ABOVE = "never above what is eaten"
     TREATED_ON = "treated"
     BARRED = "barred"
+    WATER_NOT_KNOWN = "water not known"
+    MEAN_BY_DAY = "mean by day"
     NOT_KNOWN = "not known"
     STOCK_ASSUMED = "stock assumed"
     STOCK_BEFORE = "tested before the plan"

@@ -5,11 +5,12 @@ from __future__ import annotations
 from planner.farm.farm import by_id
 from planner.forecast.values import LoopForecast
 from planner.forecast.water.filters import filter_figures
-from planner.forecast.water.load import WeekLoad, load_forecast, week_loads
+from planner.forecast.water.load import LoadForecast, WeekLoad, load_forecast, week_loads
 from planner.forecast.why.fish import why_feed_mean
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, week_days, worked
-from planner.forecast.why.values import Explanation
+from planner.forecast.why.values import Explanation, Note, NoteKind
+from planner.forecast.why.water_behind import why_need_by_day, why_protein
 
 _NITRIFICATION = "coefficient/nitrification/"
 
@@ -31,7 +32,7 @@ def why_ammonia(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
             worked("protein_share", protein, "g/g"),
             ground.figure("ammonia_per_protein", "coefficient/feed_split/tan_share_of_feed_protein"),
         ),
-        children=(feed,),
+        children=(feed, why_protein(ground, loop, week)) if fed else (feed,),
         on=ground.forecast.ruler.week_start(week),
     )
 
@@ -41,6 +42,7 @@ def why_filter_need(ground: Ground, loop: LoopForecast, week: int) -> Explanatio
     need, ammonia = load_of_week(ground, loop, week).need_m2.likely, why_ammonia(ground, loop, week)
     tan = ammonia.value or 0.0
     printed = ground.figure("printed_rate", f"{_NITRIFICATION}biofilm_rate_n_g_per_m2_day")
+    by_day = why_need_by_day(ground, loop, load_of(ground, loop), week)
     return Explanation(
         title="biofilm surface needed",
         about=loop.name,
@@ -54,7 +56,8 @@ def why_filter_need(ground: Ground, loop: LoopForecast, week: int) -> Explanatio
             ground.figure("printed_rate_at_c", "coefficient/water_care/biofilter_design_c"),
             ground.figure("change_per_c", f"{_NITRIFICATION}biofilm_change_per_c_ammonia_limited"),
         ),
-        children=(ammonia,),
+        children=(ammonia, *by_day),
+        notes=(Note(kind=NoteKind.MEAN_BY_DAY),),
         on=ground.forecast.ruler.week_start(week),
     )
 
@@ -75,7 +78,7 @@ def why_oxygen(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
             worked("ammonia_g_per_day", ammonia.value or 0.0, "g/d"),
             ground.figure("oxygen_per_nitrogen", f"{_NITRIFICATION}oxygen_per_nitrogen_nitrified"),
         ),
-        children=(ammonia,),
+        children=(why_feed_mean(ground, loop, week), ammonia),
         on=ground.forecast.ruler.week_start(week),
     )
 
@@ -87,14 +90,19 @@ def load_of_week(ground: Ground, loop: LoopForecast, week: int) -> WeekLoad:
 
 def loads_of(ground: Ground, loop: LoopForecast) -> tuple[WeekLoad, ...]:
     """Return what the fish of a loop ask of filter and air, week by week."""
-    entry, ruler, catalogue = ground.loops[loop.loop], ground.forecast.ruler, ground.catalogue
-    load = load_forecast(
+    figures, load = filter_figures(ground.catalogue), load_of(ground, loop)
+    return week_loads(load, ruler=ground.forecast.ruler, figures=figures)
+
+
+def load_of(ground: Ground, loop: LoopForecast) -> LoadForecast:
+    """Return what the fish of a loop ask of filter and air, day by day."""
+    entry = ground.loops[loop.loop]
+    return load_forecast(
         loop,
         loop=entry,
         altitude_m=by_id(ground.farm.sites)[entry.site].altitude_m,
         filters=ground.farm.filters,
         beds=ground.farm.beds,
-        ruler=ruler,
-        catalogue=catalogue,
+        ruler=ground.forecast.ruler,
+        catalogue=ground.catalogue,
     )
-    return week_loads(load, ruler=ruler, figures=filter_figures(catalogue))
