@@ -1,4 +1,4 @@
-"""Which months of a site are hot or cool, bright or dull, against the rest of its own year.
+"""Which months of a site are hot or cool, bright or dull, wet or dry, against the rest of its own year.
 
 Words for the eye only: no date and no sum rests on them. Must know nothing of single days.
 """
@@ -29,17 +29,25 @@ class Light(Enum):
     DULL = "dull"
 
 
+class Rain(Enum):
+    """How wet a month is against the year."""
+
+    WET = "wet"
+    DRY = "dry"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Month:
     """What a month is called; None where it is neither, or nothing is known."""
 
     warmth: Warmth | None = None
     light: Light | None = None
+    rain: Rain | None = None
 
     @property
     def plain(self) -> bool:
         """Tell whether there is nothing to say of it."""
-        return self.warmth is None and self.light is None
+        return self.warmth is None and self.light is None and self.rain is None
 
 
 def months_of(site: Site, catalogue: Catalogue) -> tuple[Month, ...]:
@@ -47,9 +55,10 @@ def months_of(site: Site, catalogue: Catalogue) -> tuple[Month, ...]:
     share = _figure(catalogue, "named_month_share")
     warm = _sides(site.air_c, share, _figure(catalogue, "named_least_swing_c"))
     light = _sides(site.radiation_mj_per_m2_d, share, _figure(catalogue, "named_least_swing_mj_per_m2_d"))
+    wet = _sides(site.rain_mm, share, _figure(catalogue, "named_least_swing_rain_mm"))
     found = tuple(
-        Month(warmth=_WARMTH.get(one), light=_LIGHT.get(other))
-        for one, other in zip(warm, light, strict=True)
+        Month(warmth=_WARMTH.get(one), light=_LIGHT.get(other), rain=_RAIN.get(third))
+        for one, other, third in zip(warm, light, wet, strict=True)
     )
     return () if all(month.plain for month in found) else found
 
@@ -57,6 +66,7 @@ def months_of(site: Site, catalogue: Catalogue) -> tuple[Month, ...]:
 _MONTHS = 12
 _WARMTH = {1: Warmth.HOT, -1: Warmth.COOL}
 _LIGHT = {1: Light.BRIGHT, -1: Light.DULL}
+_RAIN = {1: Rain.WET, -1: Rain.DRY}
 
 
 def _figure(catalogue: Catalogue, name: str) -> float:

@@ -7,7 +7,7 @@ import pytest
 from planner.catalogue.loading import shipped_catalogue
 from planner.farm.ids import id_from
 from planner.farm.site import Site
-from planner.forecast.months import Light, Month, Warmth, months_of
+from planner.forecast.months import Light, Month, Rain, Warmth, months_of
 
 CATALOGUE = shipped_catalogue()
 WARM_SUMMER = (8.0, 9.0, 12.0, 15.0, 19.0, 23.0, 26.0, 26.0, 22.0, 17.0, 12.0, 9.0)
@@ -42,3 +42,17 @@ def test_that_the_same_year_on_warmer_ground_is_called_the_same():
     warmer = tuple(value + 10 for value in WARM_SUMMER)
     here = site(air_c=WARM_SUMMER)
     assert months_of(here, CATALOGUE) == months_of(dataclasses.replace(here, air_c=warmer), CATALOGUE)
+
+
+MONSOON = (15.0, 10.0, 20.0, 40.0, 140.0, 250.0, 400.0, 430.0, 350.0, 220.0, 120.0, 60.0)
+
+
+def test_that_months_are_wet_or_dry_only_where_rain_was_entered_and_swings():
+    found = months_of(site(rain_mm=MONSOON), CATALOGUE)
+    assert [month.rain for month in found] == [
+        *(Rain.DRY, Rain.DRY, Rain.DRY, Rain.DRY, None, None),
+        *(Rain.WET, Rain.WET, Rain.WET, None, None, Rain.DRY),
+    ]
+    assert all(month.warmth is None and month.light is None for month in found)
+    assert months_of(site(rain_mm=(70.0, *(100.0,) * 11)), CATALOGUE) == ()
+    assert all(month.rain is None for month in months_of(site(air_c=WARM_SUMMER), CATALOGUE))

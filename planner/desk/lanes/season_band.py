@@ -1,4 +1,4 @@
-"""Paints on the ruler which months are hot or cool, bright or dull: by word, by colour and by pattern.
+"""Paints on the ruler which months are hot or cool, bright or dull, wet or dry: by word, colour and pattern.
 
 Lies above the lanes, never over them, so that no stage is harder to read. Must know nothing of farms.
 """
@@ -18,7 +18,7 @@ from planner.desk.lanes.time_scale import Span, TimeScale, Unit, units_in
 from planner.desk.lanes.words import month_short
 from planner.desk.say import tr
 from planner.desk.theme import OKABE_ITO, mixed
-from planner.forecast.months import Light, Month, Warmth
+from planner.forecast.months import Light, Month, Rain, Warmth
 
 _ANY_YEAR: Final = 2001
 _LINES: Final = 1.15
@@ -26,6 +26,7 @@ _FILL: Final = 0.34
 _HATCH: Final = 0.3
 _EDGE_PX: Final = 3.0
 _PAD: Final = 3.0
+_STROKES: Final = (1.5, 1.5)
 _PATTERNS: Final = {Warmth.HOT: "bed", Warmth.COOL: "clearing"}
 _LIGHT_PATTERNS: Final = {Light.BRIGHT: "spacing", Light.DULL: "nursery"}
 
@@ -39,11 +40,14 @@ def month_words(month: Month) -> str:
     """Return what a month is called, such as "hot, dull"."""
     warmth = {Warmth.HOT: tr("hot"), Warmth.COOL: tr("cool")}
     light = {Light.BRIGHT: tr("bright"), Light.DULL: tr("dull")}
+    rain = {Rain.WET: tr("wet"), Rain.DRY: tr("dry")}
     parts = []
     if month.warmth is not None:
         parts.append(warmth[month.warmth])
     if month.light is not None:
         parts.append(light[month.light])
+    if month.rain is not None:
+        parts.append(rain[month.rain])
     return ", ".join(parts)
 
 
@@ -99,10 +103,25 @@ def _paint_run(painter: QPainter, box: QRectF, rect: QRectF, month: Month, kit: 
     if month.light is not None:
         edge = QRectF(box.x(), box.bottom() - 2 * _EDGE_PX, box.width(), 2 * _EDGE_PX)
         painter.fillRect(edge, kit.hatch(_LIGHT_PATTERNS[month.light], mixed(theme.text, fill, 2 * _HATCH)))
+    if month.rain is not None:
+        _rain_line(painter, box, month.rain, fill, kit)
     painter.setPen(QPen(theme.line, 1))
     for x in (box.left(), box.right()):
         painter.drawLine(QLineF(x + 0.5, box.top(), x + 0.5, box.bottom()))
     _write(painter, box & rect, month_words(month), fill, kit)
+
+
+def _rain_line(painter: QPainter, box: QRectF, rain: Rain, fill: QColor, kit: Kit) -> None:
+    """Draw a line along the top: whole and blue where it is wet, of short strokes where it is dry."""
+    wet = rain is Rain.WET
+    blue = QColor(OKABE_ITO["sky blue" if kit.theme.dark else "blue"])
+    pen = QPen(blue if wet else mixed(kit.theme.text, fill, 2 * _HATCH), _EDGE_PX)
+    pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+    if not wet:
+        pen.setDashPattern(_STROKES)
+    painter.setPen(pen)
+    y = box.top() + _EDGE_PX / 2
+    painter.drawLine(QLineF(box.left(), y, box.right(), y))
 
 
 def _colour(warmth: Warmth) -> QColor:

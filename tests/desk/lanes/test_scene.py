@@ -7,8 +7,10 @@ from planner.desk.lanes.packing import Held
 from planner.desk.lanes.rows_layout import laid_out
 from planner.desk.lanes.scene import Curve, RowKey, array
 from planner.desk.lanes.scene_index import SceneIndex, Way, first_spot, neighbour, spot_at
+from planner.desk.lanes.season_band import month_words, seasons_words
 from planner.farm.crops import Phase
 from planner.farm.fields import Id
+from planner.forecast.months import Month, Rain, Warmth
 from tests.desk.lanes.demo import START, big_scene, demo_scene, empty_scene, make_bar, make_row
 
 LINE, HEAD = 24.0, 28.0
@@ -139,3 +141,10 @@ def test_that_few_and_many_batches_are_found_alike():
         assert bar in [spot.bar for spot in spots]
         assert {spot.bar.batch for spot in spots} == {bar.batch}
     assert index.spots(Id("nobody")) == ()
+
+
+def test_that_rain_is_said_with_the_other_words_of_a_month():
+    assert month_words(Month(warmth=Warmth.COOL, rain=Rain.DRY)) == "cool, dry"
+    said = seasons_words((Month(rain=Rain.WET), Month(), *(Month(rain=Rain.DRY),) * 10))
+    assert "wet: Jan" in said
+    assert "dry: Mar" in said
