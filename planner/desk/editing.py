@@ -6,6 +6,7 @@ The only place where a wish to sow, stock, alter, lock or remove becomes a chang
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from datetime import date
 from typing import Any, Final
 
@@ -21,13 +22,13 @@ from planner.desk.conduct import Conduct
 from planner.desk.fitting import open_sized
 from planner.desk.forms.editors import ListEditor
 from planner.desk.forms.form import FormDialog, FormPlan
-from planner.desk.forms.plans import form_plan, start_new, start_of
+from planner.desk.forms.plans import PLANNED, form_plan, start_new, start_of
 from planner.desk.messages import Ask, Question
 from planner.desk.mover import codes_of, refusal_sentence
 from planner.desk.outlook import Outlook
 from planner.desk.say import careful, tr
 from planner.desk.theme import Theme
-from planner.desk.words import kind_words
+from planner.desk.words import ended_words, kind_words
 from planner.farm.changes import ChangeSet
 from planner.farm.crops import Batch
 from planner.farm.farm import Farm, Thing, kind_named, kind_of, label_of, things
@@ -97,9 +98,12 @@ class Editing(QObject):
         start = start_new(word, outlook.farm, BookShelf(outlook.catalogue), today, given)
         if word == "batch":
             start.values.setdefault("plants", 1)
-            start.values["code"] = self._free_code(start.values["crop"], today)
+            start.values["code"] = self._free_code(start.values["crop"], start.values["sow_on"])
         self._is_new = True
-        self._open(FormDialog(self._plan(word, new=True), start, self.theme, self._window))
+        plan = self._plan(word, new=True)
+        if word in PLANNED and today >= outlook.farm.plan_until:
+            plan = replace(plan, cautions=(ended_words(outlook.farm), *plan.cautions))
+        self._open(FormDialog(plan, start, self.theme, self._window))
         self._follow_crop(word)
 
     def alter(self, thing: Thing, today: date) -> None:

@@ -17,6 +17,7 @@ from planner.desk.sure_words import element_range_words, harvest_range_words, ta
 from planner.desk.words import (
     choice_words,
     day_words,
+    ended_words,
     middle_of_week,
     number_words,
     week_span_words,
@@ -74,12 +75,7 @@ def over_sections(behind: Behind) -> tuple[Section, ...]:
 
 def over_words(behind: Behind) -> str:
     """Return when the plan ended, and how it is taken further."""
-    last = behind.outlook.farm.plan_until - timedelta(days=1)
-    return tr(
-        "The plan ended on {day}: nothing is foreseen after it, and no feed or dose of it holds any more. "
-        "Give it more weeks, or a later day to begin on, in Set-up, Plan and name.",
-        day=day_words(last),
-    )
+    return ended_words(behind.outlook.farm)
 
 
 def flag_words(flag: Flag) -> str:

@@ -16,7 +16,7 @@ from PySide6.QtCore import QCoreApplication, QDate, QDateTime, QLocale
 from planner.desk.field_words import CHOICE_WORDS, FIELD_LABELS, KIND_WORDS
 from planner.desk.say import CONTEXT, tr
 from planner.farm.crops import Stage
-from planner.farm.farm import DAYS_PER_WEEK, kind_named
+from planner.farm.farm import DAYS_PER_WEEK, Farm, kind_named
 from planner.farm.faults import Fault, FaultKind
 from planner.farm.fields import FieldKind, FieldSpec, specs_of
 
@@ -39,6 +39,15 @@ STAGE_LETTERS: Final = {
 def day_words(on: date) -> str:
     """Return a date that cannot be misread, such as "Tue 12 Jan 2027"."""
     return QLocale().toString(QDate(on.year, on.month, on.day), "ddd d MMM yyyy")
+
+
+def ended_words(farm: Farm) -> str:
+    """Return when the plan of a farm ended, and how it is taken further."""
+    return tr(
+        "The plan ended on {day}: nothing is foreseen after it, and no feed or dose of it holds any more. "
+        "Give it more weeks, or a later day to begin on, in Set-up, Plan and name.",
+        day=day_words(farm.plan_until - timedelta(days=1)),
+    )
 
 
 def short_day_words(on: date) -> str:

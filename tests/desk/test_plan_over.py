@@ -4,17 +4,21 @@ import dataclasses
 from datetime import timedelta
 
 import pytest
+from PySide6.QtWidgets import QLabel
 
 from planner.desk.behind import Behind
+from planner.desk.book import BookShelf
 from planner.desk.facts import page_of
 from planner.desk.fish.course import course_of_group
 from planner.desk.fish.facts import fish_page
 from planner.desk.fish.rows import group_rows
+from planner.desk.forms.plans import PLANNED, start_new
 from planner.desk.outlook import look_out
 from planner.desk.plan.page import SECTIONS
 from planner.desk.plan.remedies_part import RemediesPart
 from planner.desk.water.doses import Advised
 from planner.desk.week_facts import over_words
+from planner.desk.words import ended_words
 from tests.desk.helpers import TODAY, sample_farm
 
 ENDED = "The plan is over"
@@ -101,3 +105,56 @@ def test_that_a_plan_that_is_over_opens_at_its_last_week_and_today_leads_back_th
     workspace.due.show_week(farm.settings.plan_from)
     window.menus.actions["view.today"].trigger()
     assert workspace.due.monday == last_monday
+
+
+@pytest.mark.parametrize("word", sorted(PLANNED))
+def test_that_a_form_for_what_is_planned_says_that_the_plan_is_over(window, farm, word):
+    window.workspace.wishes.ask_new(word)
+    dialog = window.workspace.editing.dialog
+    said = " ".join(label.text() for label in dialog.findChildren(QLabel))
+    assert ended_words(farm) in said
+    dialog.reject()
+
+
+@pytest.mark.parametrize("word", ["reading", "solids batch", "seed lot"])
+def test_that_a_form_for_what_is_done_says_nothing_of_the_plan(window, farm, word):
+    window.workspace.wishes.ask_new(word)
+    dialog = window.workspace.editing.dialog
+    assert ended_words(farm) not in " ".join(label.text() for label in dialog.findChildren(QLabel))
+    dialog.reject()
+
+
+FIRST_DAYS = {
+    "batch": "sow_on",
+    "fish group": "stocked_on",
+    "fish event": "on",
+    "target": "from_on",
+    "dose": "on",
+}
+
+
+@pytest.mark.parametrize(("word", "field"), FIRST_DAYS.items())
+@pytest.mark.parametrize("days", [-30, 0, 30])
+def test_that_what_is_planned_begins_today_but_not_before_the_plan(means, word, field, days):
+    farm = sample_farm(means)
+    today = farm.settings.plan_from + timedelta(days=days)
+    shelf = BookShelf(means.catalogue)
+    assert start_new(word, farm, shelf, today).values[field] == max(today, farm.settings.plan_from)
+
+
+def test_that_what_is_read_or_siphoned_is_of_today_also_before_the_plan(means):
+    farm = sample_farm(means)
+    today = farm.settings.plan_from - timedelta(days=30)
+    shelf = BookShelf(means.catalogue)
+    assert start_new("reading", farm, shelf, today).values["on"] == today
+    assert start_new("solids batch", farm, shelf, today).values["siphoned_on"] == today
+
+
+def test_that_nothing_happens_to_fish_before_they_are_stocked(means):
+    farm = sample_farm(means)
+    later = dataclasses.replace(farm.fish_groups[0], stocked_on=farm.settings.plan_from + timedelta(days=90))
+    farm = dataclasses.replace(farm, fish_groups=(later, *farm.fish_groups[1:]))
+    start = start_new(
+        "fish event", farm, BookShelf(means.catalogue), farm.settings.plan_from, {"group": later.id}
+    )
+    assert start.values["on"] == later.stocked_on

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import dataclasses
 import typing
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from datetime import date
 from enum import Enum
 from typing import Any, Final
@@ -17,8 +17,8 @@ from planner.desk.forms.editors import Choice, enum_choices, thing_choices
 from planner.desk.forms.form import FormPlan, FormStart
 from planner.desk.say import tr
 from planner.desk.words import kind_words
-from planner.farm.farm import Farm, Thing, kind_named, kind_of, things
-from planner.farm.fields import FieldKind, FieldSpec, specs_of
+from planner.farm.farm import Farm, Thing, by_id, kind_named, kind_of, things
+from planner.farm.fields import NO_ID, FieldKind, FieldSpec, specs_of
 from planner.farm.ids import new_id
 
 Shelf = Callable[[str], tuple[Choice, ...]]
@@ -76,6 +76,10 @@ _MAIN: Final[dict[str, tuple[str, ...]]] = {
     ),
 }
 
+_FIRST_DAYS: Final = ("sow_on", "stocked_on", "on", "from_on", "plan_from", "siphoned_on")
+PLANNED: Final = frozenset({"batch", "fish group", "fish event", "target", "dose"})
+"""Kinds of things that are planned ahead, so that they are in no week when they lie outside the plan."""
+
 FORM_WORDS: Final = tuple(_MAIN)
 """Kinds of things that have a form."""
 
@@ -121,10 +125,24 @@ def start_new(
             values[field.name] = field.default
         elif choices.get(field.name):
             values[field.name] = choices[field.name][0].value
-    for field_name in ("sow_on", "stocked_on", "on", "from_on", "plan_from", "siphoned_on"):
+    day = first_day_for(word, farm, today, given or {})
+    for field_name in _FIRST_DAYS:
         if field_name in specs_of(owner):
-            values[field_name] = today
+            values[field_name] = day
     return FormStart(values={**values, **(given or {}), "id": new_id()}, choices=choices, today=today)
+
+
+def first_day_for(word: str, farm: Farm, today: date, given: Mapping[str, Any]) -> date:
+    """Return the day that a form for a new thing proposes.
+
+    What is planned begins with the plan where that is still to begin, and what happens to fish not before
+    they are there; what is read or done is of today.
+    """
+    if word not in PLANNED:
+        return today
+    day = max(today, farm.settings.plan_from)
+    group = by_id(farm.fish_groups).get(given.get("group", NO_ID))
+    return day if group is None else max(day, group.stocked_on)
 
 
 def choices_for(word: str, farm: Farm, shelf: Shelf) -> dict[str, tuple[Choice, ...]]:

@@ -16,22 +16,27 @@ from planner.desk.plan.expansion_words import month_words
 from planner.desk.plan.kit import Table, Words, Working, button, column, stack
 from planner.desk.plan.orders_rows import months_of, order_columns, order_rows, rows_text
 from planner.desk.plan.part import Part
+from planner.desk.plan.whys import Answered, asked_rows, order_names
 from planner.desk.say import tr
 from planner.desk.words import number_words
 from planner.farm.farm import Farm
 from planner.forecast.engine import Forecaster
+from planner.planning.answering import Whys
 from planner.planning.orders import OrderLine, order_list
+from planner.planning.why_farms import ground_of
+from planner.planning.why_orders import order_whys
 
 _AHEAD, _ALL = "ahead", "all"
 _PAPER: Final = "shopping"
 _JOB: Final = "orders"
 
 
-def order_steps(
-    outlook: Outlook, _farm: Farm, _forecaster: Forecaster, _stopped: Event
-) -> Iterator[tuple[OrderLine, ...]]:
-    """Yield the order list of an outlook; nothing is forecast for it."""
-    yield order_list(outlook.farm, outlook.forecast, outlook.catalogue)
+def order_steps(outlook: Outlook, farm: Farm, forecaster: Forecaster, _stopped: Event) -> Iterator[Answered]:
+    """Yield the order list of an outlook, then with what tells why its amounts are what they are."""
+    lines = order_list(outlook.farm, outlook.forecast, outlook.catalogue)
+    yield Answered(lines, {})
+    ground = ground_of(farm, forecaster)
+    yield Answered(lines, order_whys(ground.farm, ground.forecast, ground.forecaster, lines))
 
 
 class OrdersPart(Part):
@@ -40,6 +45,7 @@ class OrdersPart(Part):
     def __init__(self, needs: PlaceNeeds, parent: QWidget) -> None:
         super().__init__(needs, parent)
         self._lines: tuple[OrderLine, ...] = ()
+        self._whys: Whys = {}
         self.months = QComboBox(self)
         self.months.setAccessibleName(tr("Which months are shown"))
         self.count = Words("", self.theme, self, ink="muted")
@@ -77,7 +83,7 @@ class OrdersPart(Part):
             self.working.show_step(tr("Counting what the plan uses…"))
 
     def on_told(self, found: Any) -> None:
-        self._lines = found
+        self._lines, self._whys = found.found, found.whys
         self._fill_months()
         self._show()
 
@@ -108,7 +114,8 @@ class OrdersPart(Part):
     def _show(self, *_at: int) -> None:
         if self.behind is None:
             return
-        rows = order_rows(self._shown())
+        shown = self._shown()
+        rows = asked_rows(order_rows(shown), order_names(shown), self._whys)
         self.table.show_rows(rows)
         some = bool(rows)
         self.table.setVisible(some)
@@ -135,9 +142,9 @@ class OrdersPart(Part):
 
         asking = PrintAsking(self.needs, self.behind.outlook, self.window())
         asking.told.connect(self.told)
-        asking.open(self.behind.today, _PAPER)
+        asking.open(self.behind.shown_on, _PAPER)
 
     def leave(self) -> None:
         super().leave()
-        self._lines = ()
+        self._lines, self._whys = (), {}
         self.table.show_rows(())
