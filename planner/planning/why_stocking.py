@@ -38,7 +38,9 @@ def stocking_whys(table: StockingTable, ground: Ground) -> dict[str, Maker]:
         for what, maker in why.figures().items():
             found[way_name(option, what)] = maker
         for one in option.stocked:
-            found[way_name(option, stocked_name(one, ground))] = partial(why.stocked, one)
+            found[way_name(option, stocked_name(one, ground.tanks[one.tank].name))] = partial(
+                why.stocked, one
+            )
         for hole in option.holes:
             found[way_name(option, f"hole {hole.on.isoformat()} fall")] = partial(why_fall, hole, ground)
             found[way_name(option, f"hole {hole.on.isoformat()} back")] = partial(why_back, hole)
@@ -50,9 +52,9 @@ def way_name(option: StockingOption, what: str) -> str:
     return f"stock {option.groups} {option.share * _PERCENT:.0f} {what}"
 
 
-def stocked_name(one: Stocked, ground: Ground) -> str:
-    """Return what the fish of one stocking are called."""
-    return f"{one.on.isoformat()} {ground.tanks[one.tank].name} fish"
+def stocked_name(one: Stocked, tank: str) -> str:
+    """Return what the fish of one stocking are called, by the name of their tank."""
+    return f"{one.on.isoformat()} {tank} fish"
 
 
 def why_fall(hole: HarvestHole, ground: Ground) -> Explanation:

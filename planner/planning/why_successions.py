@@ -10,6 +10,7 @@ from planner.farm.crops import Stage, TargetUnit
 from planner.farm.farm import Farm
 from planner.forecast.engine import Forecaster
 from planner.forecast.formed import pick_share
+from planner.forecast.values import Ruler
 from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.batches import batch_input, germination_input, why_first_pick, why_seeds, why_stage
 from planner.forecast.why.formulas import Formula
@@ -44,8 +45,8 @@ def succession_whys(
         for what, maker in why.of_sowing(one):
             whys[sowing_name(one, what)] = maker
     for week in found.weeks:
-        whys[week_name(ground, week, "wanted")] = partial(why.wanted, week)
-        whys[week_name(ground, week, "foreseen")] = partial(why.foreseen, week)
+        whys[week_name(ground.forecast.ruler, week, "wanted")] = partial(why.wanted, week)
+        whys[week_name(ground.forecast.ruler, week, "foreseen")] = partial(why.foreseen, week)
     return whys
 
 
@@ -54,9 +55,9 @@ def sowing_name(one: Sowing, what: str) -> str:
     return f"sowing {one.batch.code} {what}"
 
 
-def week_name(ground: Ground, week: WeekSupply, what: str) -> str:
+def week_name(ruler: Ruler, week: WeekSupply, what: str) -> str:
     """Return what a week's amount is called: `what` is "wanted" or "foreseen"."""
-    return f"week {ground.forecast.ruler.week_name(week.week)} {week.crop} {week.unit.value} {what}"
+    return f"week {ruler.week_name(week.week)} {week.crop} {week.unit.value} {what}"
 
 
 @dataclass(frozen=True)

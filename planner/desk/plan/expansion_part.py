@@ -7,10 +7,12 @@ from functools import partial
 from threading import Event
 from typing import Any, Final
 
-from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from planner.desk.book import BookShelf
 from planner.desk.forms.editors import Choice, enum_choices, thing_choices
+from planner.desk.pages import Fact
 from planner.desk.places.place import PlaceNeeds
 from planner.desk.plan.ask_form import AskForm
 from planner.desk.plan.asks import ExpandAsk
@@ -39,23 +41,28 @@ from planner.desk.plan.kit import (
     stack,
 )
 from planner.desk.plan.part import Part
+from planner.desk.plan.whys import Answered, asked_rows, expansion_facts, month_names, verdict_facts
 from planner.desk.say import careful, tr
+from planner.desk.why.cells import wish
 from planner.desk.words import faults_words
 from planner.farm.farm import Farm
 from planner.farm.faults import FarmFaultError
 from planner.farm.species import BedKind, CropGroup
 from planner.forecast.engine import Forecaster
+from planner.planning.answering import Whys
 from planner.planning.expansion.ask import expansion
 from planner.planning.expansion.verdicts import Expansion, Question, Verdict
+from planner.planning.why_expansion import expansion_whys
 
 _JOB: Final = "more beds"
 
 
 def verdict_steps(
     question: Question, farm: Farm, forecaster: Forecaster, _stopped: Event
-) -> Iterator[Expansion]:
-    """Yield the four verdicts; the forecaster stops it."""
-    yield expansion(farm, forecaster, question)
+) -> Iterator[Answered]:
+    """Yield the four verdicts, with what tells why; the forecaster stops it."""
+    found = expansion(farm, forecaster, question)
+    yield Answered(found, expansion_whys(farm, forecaster, question, found))
 
 
 class ExpansionPart(Part):
@@ -66,6 +73,8 @@ class ExpansionPart(Part):
         self._asked: Farm | None = None
         self._area_m2 = 0.0
         self.found: Expansion | None = None
+        self._whys: Whys = {}
+        self._facts: dict[QObject, tuple[Fact, ...]] = {}
         split = Beside(self.theme, self)
         split.addWidget(self._asking())
         split.addWidget(scrolled(self._finding(), self))
@@ -151,6 +160,7 @@ class ExpansionPart(Part):
     def _show_found(self) -> None:
         found = self.found
         emptied(self.verdicts)
+        self._facts.clear()
         emptied(self.cautions)
         for part in (self.head, self.months_head, self.months):
             part.setVisible(found is not None)
@@ -167,12 +177,17 @@ class ExpansionPart(Part):
         catalogue = self.behind.outlook.catalogue
         for key in found.cautions:
             self.cautions.addWidget(caution(careful(catalogue.cautions[key].text), self.theme, self))
-        self.months.show_rows(month_rows(found.area_by_month))
+        rows = month_rows(found.area_by_month)
+        self.months.show_rows(asked_rows(rows, month_names(rows), self._whys))
 
     def _card(self, verdict: Verdict) -> Card:
         theme, card = self.theme, Card(self.theme, self)
         said = Words(answer_words(verdict), theme, card, ink=ANSWER_INKS[verdict.answer])
-        stack(card.lines, heading(tr(MATTER_WORDS[verdict.matter]), theme, card), said)
+        head = QHBoxLayout()
+        head.addWidget(heading(tr(MATTER_WORDS[verdict.matter]), theme, card), 1)
+        head.addWidget(self._why_button(verdict, card))
+        card.lines.addLayout(head)
+        card.lines.addWidget(said)
         grid = QGridLayout()
         grid.setHorizontalSpacing(theme.metrics.wide)
         for at, (label, value) in enumerate(number_lines(verdict)):
@@ -185,6 +200,20 @@ class ExpansionPart(Part):
         grid.setColumnStretch(1, 1)
         card.lines.addLayout(grid)
         return card
+
+    def _why_button(self, verdict: Verdict, card: Card) -> QPushButton:
+        why = button(tr("Why?"), card, tip=tr("Say where the figures of this verdict come from"))
+        why.setAccessibleName(tr("Why: {matter}", matter=tr(MATTER_WORDS[verdict.matter])))
+        why.clicked.connect(self._on_why)
+        assert self.found is not None
+        self._facts[why] = (*verdict_facts(verdict, self._whys), *expansion_facts(self.found, self._whys))
+        why.setVisible(bool(self._facts[why]))
+        return why
+
+    def _on_why(self, _checked: bool) -> None:
+        sender = self.sender()
+        if sender in self._facts:
+            wish(self, self._facts[sender], 0)
 
     def _on_begin(self, _checked: bool) -> None:
         ask = self.form.read()
@@ -202,7 +231,7 @@ class ExpansionPart(Part):
         self.working.show_step(tr("Reckoning the loop with these beds…"))
 
     def on_told(self, found: Any) -> None:
-        self.found = found
+        self.found, self._whys = found.found, found.whys
         self._show_found()
 
     def on_ended(self) -> None:

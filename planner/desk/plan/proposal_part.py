@@ -10,10 +10,12 @@ from typing import Any, Final
 
 from PySide6.QtWidgets import QHBoxLayout, QTabWidget, QVBoxLayout, QWidget
 
+from planner.desk.pages import Fact
 from planner.desk.places.place import PlaceNeeds
 from planner.desk.plan.kit import Beside, Words, Working, button, column, heading, scrolled, stack
 from planner.desk.plan.part import Part
 from planner.desk.say import tr
+from planner.desk.why.cells import wish
 from planner.farm.changes import ChangeSet
 from planner.farm.farm import Farm
 
@@ -50,6 +52,10 @@ class ProposalPart(Part):
     def act_found(self) -> ChangeSet:
         """Return the proposal as one act, under its words."""
         raise NotImplementedError
+
+    def facts(self) -> tuple[Fact, ...]:
+        """Return what the proposal can be asked as a whole; its tables are asked cell by cell."""
+        return ()
 
     def has_changes(self) -> bool:
         """Tell whether there is anything to adopt."""
@@ -103,12 +109,14 @@ class ProposalPart(Part):
         self.head = heading("", self.theme, self.shown, large=True)
         self.adopt = button(tr("Adopt"), self.shown, tip=tr("Make this the plan; one undo takes it back"))
         self.keep = button(tr("Keep to compare"), self.shown, tip=tr("Keep this as a scenario under What if"))
+        self.why = button(tr("Why?"), self.shown, tip=tr("Say how good this is, and what that is made of"))
         self.drop = button(tr("Drop"), self.shown, tip=tr("Forget this proposal"))
         row = QHBoxLayout()
         row.addWidget(self.head, 1)
         for each, slot in (
             (self.adopt, self._on_adopt),
             (self.keep, self._on_keep),
+            (self.why, self._on_why),
             (self.drop, self._on_drop),
         ):
             each.clicked.connect(slot)
@@ -147,6 +155,7 @@ class ProposalPart(Part):
         if self.found is not None and self.behind is not None:
             self.show_proposal()
             self.show_stale()
+            self.why.setVisible(bool(self.facts()))
 
     def show_stale(self) -> None:
         """Say whether the farm has changed since, for then the proposal cannot be adopted."""
@@ -170,6 +179,9 @@ class ProposalPart(Part):
     def _on_keep(self, _checked: bool) -> None:
         if self.found is not None and self.is_of_now(self._asked):
             self.scenario_offered.emit(self.scenario_name(), self.act_found())
+
+    def _on_why(self, _checked: bool) -> None:
+        wish(self, self.facts(), 0)
 
     def _on_drop(self, _checked: bool) -> None:
         self.forget()

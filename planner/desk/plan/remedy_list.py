@@ -13,12 +13,13 @@ from functools import partial
 from threading import Event
 from typing import Any, Final
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from planner.catalogue.catalogue import Catalogue
 from planner.desk.behind import Behind
 from planner.desk.conduct import Conduct
+from planner.desk.pages import Fact
 from planner.desk.plan.kit import Card, Words, Working, button, caution, column, emptied, heading, scrolled
 from planner.desk.plan.part import Worker
 from planner.desk.plan.remedy_words import (
@@ -28,26 +29,31 @@ from planner.desk.plan.remedy_words import (
     side_effect_words,
     verdict_words,
 )
+from planner.desk.plan.whys import remedy_facts
 from planner.desk.say import careful, tr
 from planner.desk.theme import Theme
 from planner.desk.week_facts import flag_words
+from planner.desk.why.cells import wish
 from planner.farm.farm import Farm
 from planner.farm.fields import Id
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Flag
+from planner.planning.answering import Whys
 from planner.planning.remedies.ask import REPAIRABLE, remedies
 from planner.planning.remedies.effects import loop_of_flag
 from planner.planning.remedies.values import Remedy
+from planner.planning.why_remedies import remedy_whys
 
 _JOB: Final = "remedies"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Repairs:
-    """What was found for one flag."""
+    """What was found for one flag, and why each repair does what it does."""
 
     flag: Flag
     remedies: tuple[Remedy, ...]
+    whys: Whys
 
 
 def repairs_of(
@@ -57,7 +63,8 @@ def repairs_of(
     for flag in flags:
         if stopped.is_set():
             return
-        yield Repairs(flag=flag, remedies=remedies(farm, forecaster, flag, today=today))
+        found = remedies(farm, forecaster, flag, today=today)
+        yield Repairs(flag=flag, remedies=found, whys=remedy_whys(farm, forecaster, flag, found))
 
 
 def repairable_flags(behind: Behind) -> tuple[Flag, ...]:
@@ -99,6 +106,7 @@ class RemedyList(Worker):
         self._found: list[Repairs] = []
         self.buttons: list[QPushButton] = []
         self._offered: list[Remedy] = []
+        self._facts: dict[QObject, tuple[Fact, ...]] = {}
         self.state = Words("", theme, self, ink="muted")
         self.working = Working(theme, self)
         inside = QWidget(self)
@@ -158,6 +166,7 @@ class RemedyList(Worker):
     def _show_cards(self) -> None:
         emptied(self._cards)
         self.buttons, self._offered = [], []
+        self._facts.clear()
         if self._behind is None:
             return
         catalogue = self._behind.outlook.catalogue
@@ -167,11 +176,11 @@ class RemedyList(Worker):
                 none = tr("No change of the plan was found that helps. Look at it in the lanes.")
                 self._cards.addWidget(Words(none, self._theme, self, ink="muted"))
             for remedy in repairs.remedies:
-                self._cards.addWidget(self._card(remedy, repairs.flag, catalogue))
+                self._cards.addWidget(self._card(remedy, repairs, catalogue))
             for key in dict.fromkeys(key for remedy in repairs.remedies for key in remedy.cautions):
                 self._cards.addWidget(caution(careful(catalogue.cautions[key].text), self._theme, self))
 
-    def _card(self, remedy: Remedy, flag: Flag, catalogue: Catalogue) -> Card:
+    def _card(self, remedy: Remedy, repairs: Repairs, catalogue: Catalogue) -> Card:
         card = Card(self._theme, self)
         words = remedy_words(remedy, catalogue)
         head = QHBoxLayout()
@@ -179,11 +188,16 @@ class RemedyList(Worker):
         apply = button(tr("Apply"), card, tip=tr("Do this; one undo takes it back"))
         apply.setAccessibleName(tr("Apply: {words}", words=words))
         apply.clicked.connect(self._on_apply)
+        why = button(tr("Why?"), card, tip=tr("Say how each figure changes, and why"))
+        why.setAccessibleName(tr("Why: {words}", words=words))
+        why.clicked.connect(self._on_why)
+        self._facts[why] = remedy_facts(repairs.flag, remedy, repairs.whys)
+        head.addWidget(why, 0, Qt.AlignmentFlag.AlignTop)
         head.addWidget(apply, 0, Qt.AlignmentFlag.AlignTop)
         card.lines.addLayout(head)
         how = Words(verdict_words(remedy), self._theme, card, ink="good" if remedy.repairs else "muted")
         card.lines.addWidget(how)
-        effect = " · ".join(effect_lines(remedy, flag.kind))
+        effect = " · ".join(effect_lines(remedy, repairs.flag.kind))
         card.lines.addWidget(Words(effect, self._theme, card))
         said = side_effect_words(remedy)
         if said:
@@ -191,6 +205,11 @@ class RemedyList(Worker):
         self.buttons.append(apply)
         self._offered.append(remedy)
         return card
+
+    def _on_why(self, _checked: bool) -> None:
+        sender = self.sender()
+        if sender in self._facts:
+            wish(self, self._facts[sender], 0)
 
     def _on_apply(self, _checked: bool) -> None:
         sender = self.sender()

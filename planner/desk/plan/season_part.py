@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 
 from planner.actions.plan import remove_target
 from planner.desk.forms.editors import enum_choices
+from planner.desk.pages import Fact
 from planner.desk.places.place import PlaceNeeds
 from planner.desk.plan.ask_form import AskForm
 from planner.desk.plan.asks import SeasonAsk, Weekday
@@ -41,6 +42,7 @@ from planner.desk.plan.season_rows import (
 )
 from planner.desk.plan.season_work import SeasonFound, season_steps
 from planner.desk.plan.wants import work_of
+from planner.desk.plan.whys import asked_rows, difference_names, plan_facts, season_names
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -198,6 +200,9 @@ class SeasonPart(ProposalPart):
             self.form.show_value("from_on", first_day(self.needs.now().date(), outlook.farm))
         self.show_stale()
 
+    def facts(self) -> tuple[Fact, ...]:
+        return () if self.found is None else plan_facts(self.found.plan, self.found.whys)
+
     def waiting_words(self) -> str:
         return tr("A proposal is shown here beside today's plan. Nothing changes until you adopt it.")
 
@@ -219,7 +224,10 @@ class SeasonPart(ProposalPart):
         for part in (self.crop, self.element, *self.charts, self.tabs, self.differs):
             part.setVisible(planned)
         self.loop.setVisible(planned and len(found.loops) > 1)
-        self.differences.show_rows(difference_rows(found.proposed.differences, outlook.catalogue))
+        differences = found.proposed.differences
+        rows = difference_rows(differences, outlook.catalogue)
+        names = difference_names(found.plan, differences)
+        self.differences.show_rows(asked_rows(rows, names, found.whys))
         notes = tuple(note_lines(found, outlook.farm, outlook.catalogue))
         self.notes.setText("\n".join(notes) or tr("Nothing more is to be known of this proposal."))
         self.tabs.setTabText(2, tr("To know ({count})", count=len(notes)) if notes else tr("To know"))
@@ -240,7 +248,9 @@ class SeasonPart(ProposalPart):
         catalogue, crop = self.behind.outlook.catalogue, self.crop.currentIndex() - 1
         if found.crops and crop < len(found.crops):
             self.charts[0].show_chart(crop_chart(found, max(crop, 0), catalogue))
-            self.weeks.show_rows(week_rows(found, crop, catalogue))
+            rows = week_rows(found, crop, catalogue)
+            names = season_names(rows, found.plan.model.ruler)
+            self.weeks.show_rows(asked_rows(rows, names, found.whys))
         if 0 <= self.loop.currentIndex() < len(found.loops):
             self.charts[1].show_chart(
                 balance_chart(found, self.loop.currentIndex(), self.element.currentIndex())

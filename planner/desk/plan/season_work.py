@@ -15,11 +15,14 @@ from planner.farm.crops import TargetUnit
 from planner.farm.farm import Farm
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Floats, Forecast
+from planner.planning.answering import Whys
 from planner.planning.outcome import supply_by_week
 from planner.planning.season_plan.job import PlanJob, PlanProgress
 from planner.planning.season_plan.options import PlanOptions
 from planner.planning.season_plan.plan import SeasonPlan
 from planner.planning.season_plan.proposal import PlanProposal, proposal
+from planner.planning.why_farms import ground_of
+from planner.planning.why_season import season_whys
 
 Weekly = tuple[float, ...]
 
@@ -47,12 +50,13 @@ class LoopCourse:
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class SeasonFound:
-    """A plan, what adopting it changes, and the weeks it is for, side by side with today's."""
+    """A plan, what adopting it changes, and the weeks it is for beside today's; `whys` tell why."""
 
     plan: SeasonPlan
     proposed: PlanProposal
     crops: tuple[CropCourse, ...]
     loops: tuple[LoopCourse, ...]
+    whys: Whys
 
 
 def season_steps(
@@ -80,6 +84,7 @@ def season_found(plan: SeasonPlan, farm: Farm, forecaster: Forecaster) -> Season
         proposed=proposed,
         crops=tuple(_crop_courses(plan, today, after, forecaster)),
         loops=tuple(_loop_courses(plan, today, after)),
+        whys=season_whys(plan, ground_of(farm, forecaster)),
     )
 
 

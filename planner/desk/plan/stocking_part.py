@@ -43,6 +43,7 @@ from planner.farm.farm import Farm, by_id
 from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.farm.fields import Id
 from planner.farm.fish import FishGroup
+from planner.planning.answering import Whys
 from planner.planning.stocking.startup import StartUp
 
 _JOB: Final = "stocking"
@@ -57,6 +58,7 @@ class StockingPart(Part):
         self.ways: WaysFound | None = None
         self.harvests: HarvestsFound | None = None
         self.start: StartUp | None = None
+        self._start_whys: Whys = {}
         split = Beside(self.theme, self)
         split.addWidget(self._asking())
         split.addWidget(self._finding())
@@ -190,7 +192,7 @@ class StockingPart(Part):
         self.harvest_tab.show_found(self.harvests, self._outlook)
 
     def _show_start(self) -> None:
-        self.start_tab.show_found(self.start, self._outlook)
+        self.start_tab.show_found(self.start, self._outlook, self._start_whys)
 
     # What is done.
 
@@ -241,7 +243,7 @@ class StockingPart(Part):
             self.harvests = found
             self._show_harvests()
         else:
-            self.start = found
+            self.start, self._start_whys = found.start, found.whys
             self._show_start()
 
     def on_ended(self) -> None:

@@ -34,12 +34,21 @@ from planner.desk.plan.stocking_rows import (
     way_words,
 )
 from planner.desk.plan.stocking_work import HarvestsFound, WaysFound
+from planner.desk.plan.whys import (
+    asked_rows,
+    harvest_names,
+    hole_names,
+    start_names,
+    stocked_names,
+    way_names,
+)
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.words import day_words
 from planner.farm.changes import ChangeSet
 from planner.farm.farm import Farm, by_id
 from planner.farm.fish import FishEvent, FishEventKind
+from planner.planning.answering import Whys
 from planner.planning.stocking.options import StockingOption
 from planner.planning.stocking.startup import StartUp
 
@@ -111,7 +120,8 @@ class WaysTab(QWidget):
         self.band.say("" if found is None else band_words(found))
         if found is None:
             return
-        self.table.show_rows(way_rows(found))
+        rows = way_rows(found)
+        self.table.show_rows(asked_rows(rows, way_names(rows, found.table), found.whys))
         best = found.table.best
         if best is not None and not self.table.choose(way_id(best)):
             self.table.selectRow(0)
@@ -142,8 +152,9 @@ class WaysTab(QWidget):
             return
         self.way.setText(way_words(option, best=option is self._found.table.best))
         self.feed.show_chart(feed_chart(self._found, row.payload, outlook.forecast.ruler))
-        self.stocked.show_rows(stocked_rows(option, outlook.farm))
-        self.holes.show_rows(hole_rows(option.holes))
+        whys, rows = self._found.whys, stocked_rows(option, outlook.farm)
+        self.stocked.show_rows(asked_rows(rows, stocked_names(rows, option, outlook.farm), whys))
+        self.holes.show_rows(asked_rows(hole_rows(option.holes), hole_names(option), whys))
 
 
 class HarvestTab(QWidget):
@@ -203,7 +214,8 @@ class HarvestTab(QWidget):
         self.shown.setVisible(found is not None)
         self.none.setVisible(found is None)
         if found is not None and outlook is not None:
-            self.table.show_rows(harvest_rows(found))
+            rows = harvest_rows(found)
+            self.table.show_rows(asked_rows(rows, harvest_names(found.options), found.whys))
             self.feed.show_chart(harvest_chart(found, outlook.forecast.ruler))
             self.table.selectRow(0)
 
@@ -241,7 +253,7 @@ class StartTab(QWidget):
         lines.addStretch(0)
         self.show_found(None, None)
 
-    def show_found(self, found: StartUp | None, outlook: Outlook | None) -> None:
+    def show_found(self, found: StartUp | None, outlook: Outlook | None, whys: Whys | None = None) -> None:
         """Show a start-up; None shows that there is none yet."""
         self.table.setVisible(found is not None and bool(found.batches))
         if found is None or outlook is None:
@@ -250,4 +262,5 @@ class StartTab(QWidget):
             )
             return
         self.words.say("\n".join(start_lines(found, outlook.catalogue)))
-        self.table.show_rows(start_rows(found, outlook.catalogue))
+        rows = start_rows(found, outlook.catalogue)
+        self.table.show_rows(asked_rows(rows, start_names(rows), whys or {}))

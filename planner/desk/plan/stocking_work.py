@@ -13,10 +13,11 @@ from typing import Final
 
 from planner.desk.plan.asks import NeedBasis, StockAsk
 from planner.farm.changes import ChangeSet, applied
-from planner.farm.farm import Farm
+from planner.farm.farm import Farm, by_id
 from planner.farm.fields import Id
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Forecast
+from planner.planning.answering import Whys
 from planner.planning.stocking.harvests import HarvestOption, harvest_options
 from planner.planning.stocking.need import (
     FeedNeed,
@@ -29,6 +30,9 @@ from planner.planning.stocking.options import Search, StockingTable
 from planner.planning.stocking.propose import stocking_table
 from planner.planning.stocking.startup import StartUp, start_up
 from planner.planning.stocking.wish import StockingWish, dates_every
+from planner.planning.why_farms import ground_of
+from planner.planning.why_startup import start_whys
+from planner.planning.why_stocking import harvest_whys, stocking_whys
 
 SHARES: Final = (1.0, 0.5, 0.3)
 _TEN_YEARS: Final = timedelta(weeks=520)
@@ -44,6 +48,7 @@ class WaysFound:
     today: Weekly
     low: Weekly
     high: Weekly
+    whys: Whys
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -52,6 +57,15 @@ class HarvestsFound:
 
     options: tuple[HarvestOption, ...]
     feeds: tuple[Weekly, ...]
+    whys: Whys
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class StartFound:
+    """When the crops of a new loop may begin, and why."""
+
+    start: StartUp
+    whys: Whys
 
 
 def wish_of(ask: StockAsk) -> StockingWish:
@@ -83,6 +97,7 @@ def ways_steps(ask: StockAsk, farm: Farm, forecaster: Forecaster, stopped: Event
         today=_weekly(before, ask.loop),
         low=tuple(float(value) for value in need.low),
         high=tuple(float(value) for value in need.high),
+        whys=stocking_whys(table, ground_of(farm, forecaster)),
     )
 
 
@@ -112,9 +127,11 @@ def harvest_steps(
     """Yield the ways of taking a planned harvest; the forecaster stops it."""
     options = harvest_options(farm, forecaster, event, shares=SHARES)
     feeds = tuple(_feed(farm, one.change_set, forecaster, loop) for one in options)
-    yield HarvestsFound(options=options, feeds=feeds)
+    group = by_id(farm.fish_events)[event].group
+    yield HarvestsFound(options=options, feeds=feeds, whys=harvest_whys(options, group, farm, forecaster))
 
 
-def start_up_steps(loop: Id, farm: Farm, forecaster: Forecaster, _stopped: Event) -> Iterator[StartUp]:
+def start_up_steps(loop: Id, farm: Farm, forecaster: Forecaster, _stopped: Event) -> Iterator[StartFound]:
     """Yield when the crops of a loop may begin; the forecaster stops it."""
-    yield start_up(farm, forecaster, loop)
+    found = start_up(farm, forecaster, loop)
+    yield StartFound(start=found, whys=start_whys(found, loop, ground_of(farm, forecaster)))

@@ -37,6 +37,7 @@ from planner.desk.plan.succession_rows import (
     unfit_words,
 )
 from planner.desk.plan.wants import FIELDS_OF, want_of, want_words, wish_of
+from planner.desk.plan.whys import Answered, asked_rows, sowing_names, supply_names
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -46,10 +47,12 @@ from planner.farm.crops import TargetUnit
 from planner.farm.farm import Farm
 from planner.farm.faults import FarmFaultError
 from planner.forecast.engine import Forecaster
+from planner.planning.answering import Whys
 from planner.planning.proposal import Proposal
 from planner.planning.succession_wish import SuccessionWish
 from planner.planning.successions import propose
 from planner.planning.wanted import RhythmOf, Want, wants_of
+from planner.planning.why_successions import succession_whys
 
 _JOB: Final = "successions"
 _KINDS: Final = {
@@ -61,9 +64,10 @@ _KINDS: Final = {
 
 def proposal_steps(
     wants: tuple[Want, ...], wish: SuccessionWish, farm: Farm, forecaster: Forecaster, _stopped: Event
-) -> Iterator[Proposal]:
-    """Yield what would be sown; the forecaster stops it."""
-    yield propose(farm, forecaster, wants, wish=wish)
+) -> Iterator[Answered]:
+    """Yield what would be sown, with what tells why; the forecaster stops it."""
+    found = propose(farm, forecaster, wants, wish=wish)
+    yield Answered(found, succession_whys(farm, forecaster, wants, found))
 
 
 class SuccessionPart(ProposalPart):
@@ -74,6 +78,7 @@ class SuccessionPart(ProposalPart):
         self._begun = False
         self.wants: list[Want] = []
         self.found: Proposal | None = None
+        self._whys: Whys = {}
         self.lay_out()
         self._on_kind(0)
         self._show_wants()
@@ -226,8 +231,10 @@ class SuccessionPart(ProposalPart):
         self.tabs.setTabText(
             3, tr("What does not fit ({count})", count=len(unfit)) if unfit else tr("What fits")
         )
-        self.sowings.show_rows(sowing_rows(found, outlook.farm, outlook.catalogue))
-        self.supply.show_rows(supply_rows(found, outlook.catalogue, ruler))
+        rows = sowing_rows(found, outlook.farm, outlook.catalogue)
+        self.sowings.show_rows(asked_rows(rows, sowing_names(found), self._whys))
+        rows = supply_rows(found, outlook.catalogue, ruler)
+        self.supply.show_rows(asked_rows(rows, supply_names(found, ruler), self._whys))
         self.rules.setText("\n\n".join(seed_lines(found, outlook.catalogue)))
         self.seeds.setText(tr("Choose a sowing to see how its seeds are counted."))
         blocked = self.crop.blockSignals(True)
@@ -300,7 +307,8 @@ class SuccessionPart(ProposalPart):
         )
 
     def on_told(self, found: Any) -> None:
-        self.take_found(found)
+        self._whys = found.whys
+        self.take_found(found.found)
 
     def on_ended(self) -> None:
         self.working.hide()

@@ -27,6 +27,7 @@ from planner.desk.plan.whatif_rows import (
     hold_words,
 )
 from planner.desk.plan.whatif_work import Compared, Recipe, compare_steps, fits, open_batches
+from planner.desk.plan.whys import asked_rows, compare_names
 from planner.desk.rows import Column
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -239,7 +240,8 @@ class WhatIfPart(Part):
         outlook = self.behind.outlook
         ruler = outlook.forecast.ruler
         self.table.show_columns(compare_columns(found.comparison))
-        self.table.show_rows(compare_rows(found.comparison, outlook.catalogue, ruler))
+        rows = compare_rows(found.comparison, outlook.catalogue, ruler)
+        self.table.show_rows(asked_rows(rows, compare_names(found.comparison), found.whys))
         self.chart.show_chart(balance_chart(found.comparison, ruler))
         self.hold.say(hold_words(found))
         if found.misfits:

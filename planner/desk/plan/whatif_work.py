@@ -18,9 +18,11 @@ from planner.farm.farm import Farm, by_id
 from planner.farm.fields import NO_ID
 from planner.farm.fish import FishGroup
 from planner.forecast.engine import Forecaster
+from planner.planning.answering import Whys
 from planner.planning.scenarios.compare import Comparison, Prices, compare, plantings_to_hold
 from planner.planning.scenarios.sets import Scenario, Scenarios, group_lost
 from planner.planning.settling import settle_altered
+from planner.planning.why_scenarios import scenario_whys
 
 _PERCENT = 100.0
 
@@ -43,6 +45,7 @@ class Compared:
     comparison: Comparison
     misfits: tuple[str, ...]
     to_hold: tuple[tuple[str, ...], ...]
+    whys: Whys
 
 
 def compare_steps(
@@ -62,6 +65,7 @@ def compare_steps(
         comparison=compare(farm, fitting, forecaster, prices=prices),
         misfits=tuple(one.name for one in kept.kept if one not in fitting),
         to_hold=tuple(_to_hold(farm, one, forecaster) for one in fitting),
+        whys=scenario_whys(farm, fitting, forecaster, prices=prices),
     )
 
 

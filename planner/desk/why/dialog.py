@@ -26,7 +26,7 @@ from PySide6.QtWidgets import (
 
 from planner.catalogue.catalogue import Catalogue
 from planner.desk.help import close_box
-from planner.desk.pages import Basis, Fact, LateAsk
+from planner.desk.pages import Basis, Fact, LateAsk, Later
 from planner.desk.rows import RowsModel
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -135,10 +135,10 @@ class WhyDialog(QDialog):
         elif fact.ask is not None:
             self._answer(fact, fact.ask)
 
-    def _answer(self, fact: Fact, ask: LateAsk) -> None:
+    def _answer(self, fact: Fact, ask: LateAsk | Later) -> None:
         """Look an answer up; what is not there any more is said so."""
         try:
-            found = self._ask(ask)
+            found = ask.make() if isinstance(ask, Later) else self._ask(ask)
         except NoSuchFigureError as no_figure:
             self._show(no_answer(fact, str(no_figure)))
             return

@@ -63,7 +63,7 @@ def test_that_every_figure_of_every_way_of_stocking_can_be_asked(means, grown):
         ):
             assert found[way_name(option, what)].value == value
         for one in option.stocked:
-            assert found[way_name(option, stocked_name(one, ground))].value == one.count
+            assert found[way_name(option, stocked_name(one, ground.tanks[one.tank].name))].value == one.count
         for hole in option.holes:
             assert found[way_name(option, f"hole {hole.on.isoformat()} fall")].value == hole.depth_share
             assert found[way_name(option, f"hole {hole.on.isoformat()} back")].value == hole.weeks
