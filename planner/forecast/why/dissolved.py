@@ -11,7 +11,7 @@ from planner.farm.species import ELEMENTS
 from planner.forecast.values import Floats, LoopForecast, PoolMiss
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, week_days, worked
-from planner.forecast.why.plants import largest, why_demand
+from planner.forecast.why.plants import why_demand
 from planner.forecast.why.supply import why_supply
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 from planner.forecast.why.water_behind import why_left
@@ -93,8 +93,8 @@ def _sum(by_day: Floats, element: int, days: slice) -> float:
 def _supplied(ground: Ground, loop: LoopForecast, element: int, days: slice) -> Explanation:
     """Return what was supplied in some days: the weeks that brought most, and all others together."""
     value = _sum(loop.supply_g, element, days)
-    weeks = list(_whole_weeks(days))
-    kept, _, notes = largest(why_supply(ground, loop, week, element) for week in weeks)
+    by_week = ground.forecast.ruler.weekly_sum(loop.supply_g)[element]
+    kept = tuple(why_supply(ground, loop, week, element) for week in _most(by_week, days))
     rest = value - sum(one.value or 0.0 for one in kept)
     return Explanation(
         title="supplied since then",
@@ -104,7 +104,6 @@ def _supplied(ground: Ground, loop: LoopForecast, element: int, days: slice) -> 
         formula=Formula.SUM,
         inputs=(worked("others", rest, "g"),) if kept else (worked("in_these_days", value, "g"),),
         children=kept,
-        notes=notes,
         on=ground.forecast.ruler.date_of(days.start),
     )
 
@@ -132,8 +131,7 @@ def _wanted(ground: Ground, loop: LoopForecast, element: int, days: slice, value
     """Return what plants wanted in some days: the weeks that want most, and all others together."""
     number, _ = ground.loop_forecast(loop.loop)
     by_week = ground.forecast.ruler.weekly_sum(loop.demand_g)[element]
-    most = sorted(_whole_weeks(days), key=lambda week: -float(by_week[week]))[:_MOST_WEEKS]
-    parts = tuple(why_demand(ground, number, week, element) for week in most)
+    parts = tuple(why_demand(ground, number, week, element) for week in _most(by_week, days))
     rest = value - sum(part.value or 0.0 for part in parts)
     return Explanation(
         title="wanted by plants since then",
@@ -148,7 +146,12 @@ def _wanted(ground: Ground, loop: LoopForecast, element: int, days: slice, value
 
 
 _MOST_WEEKS: Final = 4
-"""Weeks of demand that are told one by one; each goes down to its batches."""
+"""Weeks of supply and demand that are told one by one; each goes down to fish and batches."""
+
+
+def _most(by_week: Floats, days: slice) -> list[int]:
+    """Return the whole weeks of some days that bring or take most."""
+    return sorted(_whole_weeks(days), key=lambda week: (-float(by_week[week]), week))[:_MOST_WEEKS]
 
 
 def why_covered(ground: Ground, loop: LoopForecast, week: int, element: int) -> Explanation:

@@ -13,6 +13,7 @@ from planner.forecast.engine import Forecaster
 from planner.forecast.figures import BandFigures, SupplyFigures, supply_figures
 from planner.forecast.paces import PaceBook
 from planner.forecast.seed_lots import LotShares, lot_shares
+from planner.forecast.supply import FeedFate
 from planner.forecast.values import Forecast, GroupForecast, LoopForecast, WeekVerdict
 from planner.forecast.verdicts import week_verdicts
 from planner.forecast.why.values import Input, Origin
@@ -91,6 +92,11 @@ class Ground:
     def groups(self) -> dict[Id, Any]:
         """Fish groups by id."""
         return by_id(self.farm.fish_groups)
+
+    @cached_property
+    def fates(self) -> dict[Id, FeedFate]:
+        """Where the elements of each group's feed go, as far as it was asked."""
+        return {}
 
     @cached_property
     def _lives(self) -> dict[Id, GroupForecast]:

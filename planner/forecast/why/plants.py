@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
+from functools import partial
 from typing import Final
 
 from planner.farm.species import ELEMENTS
@@ -14,6 +15,7 @@ from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.batches import batch_input
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, week_days, worked
+from planner.forecast.why.many import Part, told_sum
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 
 _IRON: Final = ELEMENTS.index("fe")
@@ -170,31 +172,44 @@ def why_demand(ground: Ground, loop: int, week: int, element: int) -> Explanatio
     rows = [row for row in alive if table.loop[row] == loop]
     dry = formed_per_plant(table, ground.paces, forecast.ruler, rows)[:, days].sum(axis=1)
     pairs = zip(rows, (float(one) for one in dry), strict=True)
-    parts = [batch_demand(ground, row, grams, week, element) for row, grams in pairs if grams > 0]
-    kept, others, notes = largest(parts)
-    nothing = () if value > 0 else (Note(kind=NoteKind.NOTHING_WANTED),)
-    return Explanation(
+    parts = [
+        Part(
+            value=_wanted_g(ground, row, grams, element),
+            name=ground.farm.batches[row].code,
+            explain=partial(batch_demand, ground, row, grams, week, element),
+        )
+        for row, grams in pairs
+        if grams > 0
+    ]
+    return told_sum(
+        parts,
         title="demand",
         about=forecast.loops[loop].name,
         value=value,
         unit="g",
-        formula=Formula.SUM,
-        inputs=(worked("others", others, "g"),) if notes else (),
-        children=kept,
-        notes=(*nothing, *notes),
         on=forecast.ruler.week_start(week),
+        nothing=NoteKind.NOTHING_WANTED,
     )
+
+
+def _wanted_g(ground: Ground, row: int, dry_g: float, element: int) -> float:
+    """Return what a batch wants where a plant forms so much dry mass [g]."""
+    crop, per = ground.catalogue.crops[ground.farm.batches[row].crop], _per(element)
+    return float(ground.farm.batches[row].plants * dry_g * getattr(crop, content_name(element)) / per)
+
+
+def _per(element: int) -> float:
+    return _PER_MILLION if element == _IRON else _PER_THOUSAND
 
 
 def batch_demand(ground: Ground, row: int, dry_g: float, week: int, element: int) -> Explanation:
     """Return why a batch wants so much of an element, where a plant forms so much dry mass in the week."""
     batch, name = ground.farm.batches[row], content_name(element)
     content = ground.figure("content", f"crop/{batch.crop}/{name}")
-    per = _PER_MILLION if element == _IRON else _PER_THOUSAND
     return Explanation(
         title="demand of a batch",
         about=batch.code,
-        value=batch.plants * dry_g * content.value / per,
+        value=_wanted_g(ground, row, dry_g, element),
         unit="g",
         formula=Formula.BATCH_DEMAND_IRON if element == _IRON else Formula.BATCH_DEMAND,
         inputs=(

@@ -37,27 +37,30 @@ def why_work(ground: Ground, part: str, crop: str, days: slice) -> Explanation:
         raise NoSuchFigureError(f'"{part}" is no work that is summed; there are {", ".join(_works())}.')
     _check_crop(ground, crop)
     kind = WORK.get(part, DueKind.SOW)
-    farm, forecast = ground.farm, ground.forecast
-    due = due_between(farm, forecast, first_day=days.start, last_day=days.stop)
-    tasks = [task for task in due if task.kind is kind and crop in ("", task.crop)]
-    parts = [_task(ground, part, task) for task in tasks]
+    due = due_between(ground.farm, ground.forecast, first_day=days.start, last_day=days.stop)
+    return _work(ground, part, crop, [task for task in due if task.kind is kind], days)
+
+
+def _work(ground: Ground, part: str, crop: str, tasks: list[DueTask], days: slice) -> Explanation:
+    mine = [task for task in tasks if crop in ("", task.crop)]
+    parts = [_task(ground, part, task) for task in mine]
+    value = sum(one.value for one in parts)
     if not crop and len(parts) > MOST_PARTS:
-        crops = [task.crop for task in tasks]
-        of_one = partial(_work_of, ground, part, days)
+        crops = [task.crop for task in mine]
+
+        def of_one(one: str) -> Explanation:
+            return _work(ground, part, one, mine, days)
+
         parts = list(_by_crop(ground, crops, [one.value for one in parts], of_one))
     return told_sum(
         parts,
         title=f"to {part}" if part in WORK else "plants sown",
         about=_of_crop(ground, crop),
-        value=sum(one.value for one in parts),
+        value=value,
         unit="seeds" if part == DueKind.SOW.value else "plants",
-        on=forecast.ruler.date_of(days.start),
+        on=ground.forecast.ruler.date_of(days.start),
         nothing=NoteKind.NOTHING_DUE,
     )
-
-
-def _work_of(ground: Ground, part: str, days: slice, crop: str) -> Explanation:
-    return why_work(ground, part, crop, days)
 
 
 def _by_crop(

@@ -78,12 +78,17 @@ def _from_feed(ground: Ground, loop: LoopForecast, week: int, element: int) -> E
 
 def fate_of(ground: Ground, group: GroupForecast) -> FeedFate:
     """Return where the elements of one group's feed go."""
+    known = ground.fates.get(group.group)
+    if known is not None:
+        return known
     entry: FishGroup = ground.groups[group.group]
     fed = FedGroup(
         group=group, species=ground.catalogue.fish[entry.species], feed=ground.catalogue.feeds[entry.feed]
     )
     figures = figures_of_loop(ground.supply_figures, loop_of(ground, group))
-    return feed_fate([fed], figures=figures, ruler=ground.forecast.ruler)
+    found = feed_fate([fed], figures=figures, ruler=ground.forecast.ruler)
+    ground.fates[group.group] = found
+    return found
 
 
 def loop_of(ground: Ground, group: GroupForecast) -> Loop:
