@@ -12,8 +12,9 @@ from typing import Any, Final
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.errors import UnknownFigureError
 from planner.catalogue.figure import Confidence, Figure
+from planner.desk.conditions import condition_words
 from planner.desk.forms.editors import Choice
-from planner.desk.say import as_is, tr
+from planner.desk.say import tr
 from planner.desk.words import choice_words, number_words, unit_words
 
 _SHELVES: Final = {
@@ -175,7 +176,7 @@ def figure_words(catalogue: Catalogue, path: str) -> FigureWords | None:
         label=figure_label(path.rpartition("/")[2]),
         value=value_words(figure),
         source=source_words(figure, catalogue),
-        conditions=as_is(figure.conditions),
+        conditions=condition_words(figure.conditions),
         own=figure.confidence is Confidence.GROWERS_VALUE,
     )
 

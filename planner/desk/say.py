@@ -10,10 +10,6 @@ CONTEXT: Final = "Desk"
 REVIEWED: Final = "Reviewed"
 """Asked for in this context, a text is given in translation only where a person has reviewed it."""
 
-_EVERYWHERE: Final = "Help"
-"""A text that every language but English has another word for."""
-_NO_WORDS: Final = "0123456789 .,;:%±≥≤<>()-–°C×/"
-
 
 def tr(text: str, **values: object) -> str:
     """Return the translation of a text of the desk with its values put in."""
@@ -34,14 +30,3 @@ def careful(text: str, **values: object) -> str:
     if said != text and QCoreApplication.translate(REVIEWED, text) != said:
         said = f"{said} [{text}]"
     return said.format(**values) if values else said
-
-
-def as_is(text: str) -> str:
-    """Return a text of the catalogue in translation; where there is none, as it is and marked as English.
-
-    >>> as_is("pods, field")
-    'pods, field'
-    """
-    said = QCoreApplication.translate(CONTEXT, text)
-    is_english = QCoreApplication.translate(CONTEXT, _EVERYWHERE) == _EVERYWHERE
-    return said if said != text or is_english or not text.strip(_NO_WORDS) else f"[en] {text}"

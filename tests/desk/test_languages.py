@@ -14,7 +14,7 @@ from planner.catalogue.names import SHELVES
 from planner.desk.behind import Behind
 from planner.desk.languages import LANGUAGES, Words, speak
 from planner.desk.outlook import look_out
-from planner.desk.say import CONTEXT, as_is, careful, tr
+from planner.desk.say import CONTEXT, careful, tr
 from planner.desk.why.answers import answer_of
 from planner.desk.why.words import NAME_FORMS, TITLE_FORMS, name_words, note_words, readable, title_text
 from planner.farm.crops import Stage
@@ -91,13 +91,6 @@ def test_that_what_people_eat_hangs_on_keeps_its_english_in_an_answer(spanish):
     said = note_words(Note(kind=NoteKind.NEVER_ABOVE))
     assert said.startswith("nunca dé más alimento")
     assert said.endswith("[never feed more than the fish eat: what is left spoils the water]")
-
-
-def test_that_conditions_without_a_translation_are_marked_as_english(qapp, spanish):
-    assert as_is("no such conditions") == "[en] no such conditions"
-    assert as_is("20-30 °C") == "20-30 °C"
-    qapp.removeTranslator(spanish)
-    assert as_is("no such conditions") == "no such conditions"
 
 
 def test_that_a_reviewed_caution_stands_alone_and_so_does_the_english(qapp, spanish):

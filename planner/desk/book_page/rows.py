@@ -12,9 +12,10 @@ from planner.catalogue.own import fields_of
 from planner.desk.book import figure_label, source_words, value_words
 from planner.desk.book_page.own_values import Shift
 from planner.desk.book_page.shift_answers import shift_asks
+from planner.desk.conditions import condition_words
 from planner.desk.pages import Ask
 from planner.desk.rows import Column, Row
-from planner.desk.say import as_is, tr
+from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.why.entered import counted
 from planner.desk.why.figures import figure_answer
@@ -121,7 +122,7 @@ def _figure_row(catalogue: Catalogue, field: str, figure: Figure, spec: FieldSpe
     if own and figure.note:
         source = f"{source}, {figure.note}"
     label = field_label(field)
-    conditions = as_is(figure.conditions)
+    conditions = condition_words(figure.conditions)
     texts = (label[:1].upper() + label[1:], value_words(figure), source, conditions)
     return Row(
         id=field,

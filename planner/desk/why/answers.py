@@ -13,9 +13,10 @@ from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.errors import UnknownFigureError
 from planner.catalogue.figure import Figure
 from planner.desk.book import figure_label, source_words, told_words, value_words
+from planner.desk.conditions import condition_words
 from planner.desk.pages import Basis, Fact
 from planner.desk.rows import Column, Row
-from planner.desk.say import as_is, tr
+from planner.desk.say import tr
 from planner.desk.why.words import formula_words, name_words, note_words, symbol_words, title_text
 from planner.desk.words import NONE, day_words, number_words, unit_words
 from planner.forecast.why.formulas import Formula
@@ -186,7 +187,7 @@ def _origin_words(one: Input, figure: Figure | None, catalogue: Catalogue) -> st
 
 def _figure_row(key: str, name: str, figure: Figure, catalogue: Catalogue) -> Row:
     source = source_words(figure, catalogue)
-    said = f"{source}: {as_is(figure.conditions)}" if figure.conditions else source
+    said = f"{source}: {condition_words(figure.conditions)}" if figure.conditions else source
     return _row(key, (name, value_words(figure), said), value=figure.value, payload=None)
 
 
