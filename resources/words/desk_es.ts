@@ -876,6 +876,14 @@
         <translation type="unfinished">Otro cultivo en su lugar</translation>
     </message>
     <message>
+        <source>Answer</source>
+        <translation type="unfinished">Respuesta</translation>
+    </message>
+    <message>
+        <source>Any number can be asked why. In a table or list, go to it with the arrow keys and press Ctrl+I, or press the right button on it and choose “Why”. In the text beside a page, numbers in colour answer to a click, or to Tab and Enter.</source>
+        <translation type="unfinished">De cualquier número se puede preguntar el porqué. En una tabla o lista, vaya a él con las flechas y pulse Ctrl+I, o pulse sobre él el botón derecho y elija «Por qué». En el texto junto a una página, los números en color responden a un clic, o a Tab e Intro.</translation>
+    </message>
+    <message>
         <source>Any supplement, any amount, once or repeated</source>
         <translation type="unfinished">Cualquier suplemento y cantidad, una vez o repetida</translation>
     </message>
@@ -1348,8 +1356,8 @@
         <translation type="unfinished">Elija una cosecha planeada: se compara de una vez y por partes.</translation>
     </message>
     <message>
-        <source>Choose a row with the mouse or the arrow keys. Ctrl+Return alters it, Ctrl+L locks it, Ctrl+B sows a new one.</source>
-        <translation type="unfinished">Elija una fila con el ratón o las flechas. Ctrl+Intro la modifica, Ctrl+L la bloquea, Ctrl+B siembra una nueva.</translation>
+        <source>Choose a row with the mouse or the arrow keys. Ctrl+Return alters it, Ctrl+L locks it, Ctrl+B sows a new one, Ctrl+I asks why the number in hand is what it is.</source>
+        <translation type="unfinished">Elija una fila con el ratón o las flechas. Ctrl+Intro la modifica, Ctrl+L la bloquea, Ctrl+B siembra una nueva, Ctrl+I pregunta por qué el número elegido es así.</translation>
     </message>
     <message>
         <source>Choose a row with the mouse or the arrow keys; what is chosen is explained beside it. “Plan this dose” puts a dose that is asked for into the plan; Undo takes it out.</source>
@@ -1430,6 +1438,10 @@
     <message>
         <source>Code</source>
         <translation type="unfinished">Código</translation>
+    </message>
+    <message>
+        <source>Code of this language</source>
+        <translation type="unfinished">es</translation>
     </message>
     <message>
         <source>Coefficient of variation of the feed</source>
@@ -2032,6 +2044,10 @@
         <translation type="unfinished">Factor</translation>
     </message>
     <message>
+        <source>Fall of the feed</source>
+        <translation type="unfinished">Baja del alimento</translation>
+    </message>
+    <message>
         <source>Falls of the feed at each harvest</source>
         <translation type="unfinished">Bajas del alimento en cada cosecha</translation>
     </message>
@@ -2054,6 +2070,10 @@
     <message>
         <source>Feed</source>
         <translation type="unfinished">Alimento</translation>
+    </message>
+    <message>
+        <source>Feed [g a day]</source>
+        <translation type="unfinished">Alimento [g al día]</translation>
     </message>
     <message>
         <source>Feed [g/d]</source>
@@ -2100,6 +2120,14 @@
         <translation type="unfinished">Alimento de un grupo de peces en un día.</translation>
     </message>
     <message>
+        <source>Feed for the planted area</source>
+        <translation type="unfinished">Alimento para el área plantada</translation>
+    </message>
+    <message>
+        <source>Feed foreseen for the day shown, as it is weighed</source>
+        <translation type="unfinished">Alimento previsto para el día mostrado, tal como se pesa</translation>
+    </message>
+    <message>
         <source>Feed is judged by</source>
         <translation type="unfinished">El alimento se juzga por</translation>
     </message>
@@ -2110,10 +2138,6 @@
     <message>
         <source>Feed this week</source>
         <translation type="unfinished">Alimento esta semana</translation>
-    </message>
-    <message>
-        <source>Feed today [g]</source>
-        <translation type="unfinished">Alimento hoy [g]</translation>
     </message>
     <message>
         <source>Feed within the plan</source>
@@ -2260,8 +2284,8 @@
         <translation type="unfinished">Evento de peces</translation>
     </message>
     <message>
-        <source>Fish foreseen today</source>
-        <translation type="unfinished">Peces previstos hoy</translation>
+        <source>Fish foreseen on the day shown: today, within the plan</source>
+        <translation type="unfinished">Peces previstos para el día mostrado: hoy, dentro del plan</translation>
     </message>
     <message>
         <source>Fish group</source>
@@ -2476,6 +2500,10 @@
         <translation type="unfinished">Espacio entre &amp;filas, hacia abajo</translation>
     </message>
     <message>
+        <source>Gap to the best possible</source>
+        <translation type="unfinished">Distancia a lo mejor posible</translation>
+    </message>
+    <message>
         <source>Germinates badly in warmth: 28 % normal seedlings at 25 °C. Bolts in long days.</source>
         <translation type="unfinished">Germina mal con calor: 28 % de plántulas normales a 25 °C. Espiga en días largos.</translation>
     </message>
@@ -2540,12 +2568,20 @@
         <translation type="unfinished">Destino</translation>
     </message>
     <message>
+        <source>Grade often when small: larger ones eat the smaller. Shy; feeds best undisturbed.</source>
+        <translation type="unfinished">Clasifique a menudo de pequeño: los grandes se comen a los chicos. Tímido; come mejor sin molestias.</translation>
+    </message>
+    <message>
         <source>Grade often when small; needs high-protein feed.</source>
         <translation type="unfinished">Clasifique a menudo de pequeño; necesita alimento alto en proteína.</translation>
     </message>
     <message>
         <source>Grams</source>
         <translation type="unfinished">Gramos</translation>
+    </message>
+    <message>
+        <source>Grams at a time</source>
+        <translation type="unfinished">Gramos cada vez</translation>
     </message>
     <message>
         <source>Grams of feed a day for each square metre of planted bed.</source>
@@ -2662,6 +2698,10 @@
     <message>
         <source>Harvest in the chosen way</source>
         <translation type="unfinished">Cosechar de la forma elegida</translation>
+    </message>
+    <message>
+        <source>Harvest of crops</source>
+        <translation type="unfinished">Cosecha de cultivos</translation>
     </message>
     <message>
         <source>Harvest of fish</source>
@@ -3368,8 +3408,8 @@
         <translation type="unfinished">Peso medio</translation>
     </message>
     <message>
-        <source>Mean weight foreseen today</source>
-        <translation type="unfinished">Peso medio previsto hoy</translation>
+        <source>Mean weight foreseen on the day shown</source>
+        <translation type="unfinished">Peso medio previsto para el día mostrado</translation>
     </message>
     <message>
         <source>Mean weight of one fish</source>
@@ -3444,6 +3484,10 @@
         <translation type="unfinished">Los minerales son medias de alimentos comerciales actuales.</translation>
     </message>
     <message>
+        <source>Missed</source>
+        <translation type="unfinished">No cumplido</translation>
+    </message>
+    <message>
         <source>Mo&amp;ve all down</source>
         <translation type="unfinished">Mo&amp;ver todo hacia abajo</translation>
     </message>
@@ -3462,6 +3506,10 @@
     <message>
         <source>More is planted than the feed carries. This would repair it; nothing is done unasked:</source>
         <translation type="unfinished">Hay más plantado de lo que el alimento sostiene. Esto lo arreglaría; nada se hace sin pedirlo:</translation>
+    </message>
+    <message>
+        <source>More than wanted</source>
+        <translation type="unfinished">Más de lo pedido</translation>
     </message>
     <message>
         <source>More, where it is known</source>
@@ -3742,6 +3790,10 @@
     <message>
         <source>No plan could be made: {why}</source>
         <translation type="unfinished">No se pudo hacer un plan: {why}</translation>
+    </message>
+    <message>
+        <source>No plan is worth more than</source>
+        <translation type="unfinished">Ningún plan vale más de</translation>
     </message>
     <message>
         <source>No repair feeds fish above what they eat, fills a tank over its limit, or changes what lies in the past.</source>
@@ -4040,6 +4092,10 @@
     <message>
         <source>On</source>
         <translation type="unfinished">Fecha</translation>
+    </message>
+    <message>
+        <source>On a chart, in the lanes and on the bed map, the right button offers the numbers of the place under it.</source>
+        <translation type="unfinished">En un gráfico, en las franjas y en el plano de camas, el botón derecho ofrece los números del lugar que está debajo.</translation>
     </message>
     <message>
         <source>On is empty; an order needs its day.</source>
@@ -4466,6 +4522,10 @@
         <translation type="unfinished">Plantas sembradas juntas, desde la semilla hasta el lugar despejado.</translation>
     </message>
     <message>
+        <source>Plants without a place</source>
+        <translation type="unfinished">Plantas sin lugar</translation>
+    </message>
+    <message>
         <source>Plants ÷ share that comes up ÷ share that lives, rounded up to whole pots. Choose a sowing to see its own numbers.</source>
         <translation type="unfinished">Plantas ÷ parte que brota ÷ parte que vive, redondeado a macetas enteras. Elija una siembra para ver sus propias cifras.</translation>
     </message>
@@ -4886,8 +4946,20 @@
         <translation type="unfinished">Diga arriba cuánto cabe en una cuchara rasa, o escriba los gramos.</translation>
     </message>
     <message>
+        <source>Say how each figure changes, and why</source>
+        <translation type="unfinished">Decir cómo cambia cada cifra, y por qué</translation>
+    </message>
+    <message>
+        <source>Say how good this is, and what that is made of</source>
+        <translation type="unfinished">Decir qué tan bueno es esto, y de qué se compone</translation>
+    </message>
+    <message>
         <source>Say what you want and when; sowings are counted back from there through a season in which a crop does not take the same days all year, and get their places.</source>
         <translation type="unfinished">Diga qué quiere y cuándo; desde ahí se cuentan las siembras hacia atrás, en una temporada en que un cultivo no tarda siempre lo mismo, y reciben su lugar.</translation>
+    </message>
+    <message>
+        <source>Say where the figures of this verdict come from</source>
+        <translation type="unfinished">Decir de dónde vienen las cifras de este veredicto</translation>
     </message>
     <message>
         <source>Scenario</source>
@@ -5088,6 +5160,10 @@
     <message>
         <source>Shopping list</source>
         <translation type="unfinished">Lista de compras</translation>
+    </message>
+    <message>
+        <source>Short supply</source>
+        <translation type="unfinished">Aporte escaso</translation>
     </message>
     <message>
         <source>Show the bands of all elements</source>
@@ -5566,6 +5642,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Aporte y demanda de cada elemento, y qué ayuda</translation>
     </message>
     <message>
+        <source>Supply left idle</source>
+        <translation type="unfinished">Aporte sin usar</translation>
+    </message>
+    <message>
         <source>Surface of the media</source>
         <translation type="unfinished">Superficie del medio filtrante</translation>
     </message>
@@ -5722,6 +5802,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Es el mismo cultivo; elija otro.</translation>
     </message>
     <message>
+        <source>The answer names the formula and everything that went in, with its source; Enter goes into a part, Alt with left leads back. A number you typed says what it was entered for, its limits, and when it was last changed.</source>
+        <translation type="unfinished">La respuesta nombra la fórmula y todo lo que entró en ella, con su fuente; Intro entra en una parte, Alt con la flecha izquierda vuelve atrás. Un número que usted escribió dice para qué se introdujo, sus límites y cuándo se cambió por última vez.</translation>
+    </message>
+    <message>
         <source>The arithmetic, checked against print</source>
         <translation type="unfinished">Los cálculos, comparados con lo publicado</translation>
     </message>
@@ -5876,6 +5960,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>The rule falls on no day between {a} and {b}.</source>
         <translation type="unfinished">La regla no cae en ningún día entre {a} y {b}.</translation>
+    </message>
+    <message>
+        <source>The same amount every week</source>
+        <translation type="unfinished">La misma cantidad cada semana</translation>
     </message>
     <message>
         <source>The same as a table</source>
@@ -6454,6 +6542,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Semanas con falta</translation>
     </message>
     <message>
+        <source>Weeks short in the whole plan</source>
+        <translation type="unfinished">Semanas con falta en todo el plan</translation>
+    </message>
+    <message>
         <source>Weeks that are planned</source>
         <translation type="unfinished">Semanas que se planean</translation>
     </message>
@@ -6516,6 +6608,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>What a level scoop holds</source>
         <translation type="unfinished">Cuánto lleva una medida rasa</translation>
+    </message>
+    <message>
+        <source>What a number was worked out from, or who typed it: Ctrl+I on it, or the right button, answers.</source>
+        <translation type="unfinished">De qué se calculó un número, o quién lo escribió: responde Ctrl+I sobre él, o el botón derecho.</translation>
     </message>
     <message>
         <source>What bacteria make of ammonia in the end, and the nitrogen that plants take.</source>
@@ -6846,6 +6942,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Qué proporción de alimento rige</translation>
     </message>
     <message>
+        <source>Why a number is what it is</source>
+        <translation type="unfinished">Por qué un número es así</translation>
+    </message>
+    <message>
         <source>Why is the chosen part what it is</source>
         <translation type="unfinished">Por qué la parte elegida es así</translation>
     </message>
@@ -6854,12 +6954,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Por qué no se puede tomar</translation>
     </message>
     <message>
-        <source>Why the figures of what is chosen are what they are</source>
-        <translation type="unfinished">Por qué las cifras de lo elegido son así</translation>
-    </message>
-    <message>
         <source>Why the figures shown here are what they are</source>
         <translation type="unfinished">Por qué las cifras de aquí son así</translation>
+    </message>
+    <message>
+        <source>Why the number in hand, or the figures of what is chosen, are what they are</source>
+        <translation type="unfinished">Por qué el número elegido, o las cifras de lo elegido, son así</translation>
     </message>
     <message>
         <source>Why the week is as it is</source>
@@ -6884,6 +6984,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Why: {figure}</source>
         <translation type="unfinished">Por qué: {figure}</translation>
+    </message>
+    <message>
+        <source>Why: {matter}</source>
+        <translation type="unfinished">Por qué: {matter}</translation>
+    </message>
+    <message>
+        <source>Why: {words}</source>
+        <translation type="unfinished">Por qué: {words}</translation>
     </message>
     <message>
         <source>Why?</source>
@@ -7004,6 +7112,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Worst fall</source>
         <translation type="unfinished">Peor baja</translation>
+    </message>
+    <message>
+        <source>Worth</source>
+        <translation type="unfinished">Valor</translation>
     </message>
     <message>
         <source>Worth {plan} of 100; the same amount sown every week is worth {hand}, and no plan more than {bound}.</source>
@@ -8394,6 +8506,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sorteos que lo cumplieron, entre todos los sorteos</translation>
     </message>
     <message>
+        <source>dry</source>
+        <translation type="unfinished">seco</translation>
+    </message>
+    <message>
         <source>dry mass</source>
         <translation type="unfinished">masa seca</translation>
     </message>
@@ -9542,10 +9658,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">parte de hierro</translation>
     </message>
     <message>
-        <source>iron that falls out in a day</source>
-        <translation type="unfinished">hierro que precipita en un día</translation>
-    </message>
-    <message>
         <source>iron was never given: it is due at once</source>
         <translation type="unfinished">nunca se dio hierro: toca de inmediato</translation>
     </message>
@@ -9682,8 +9794,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cultivos de hoja y de fruto en su lugar final</translation>
     </message>
     <message>
+        <source>leafy crops over all that is planted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>leafy share</source>
         <translation type="unfinished">parte de hoja</translation>
+    </message>
+    <message>
+        <source>leafy share of the planted area</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>least</source>
@@ -11126,8 +11246,8 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">proteína</translation>
     </message>
     <message>
-        <source>protein fed in the week</source>
-        <translation type="unfinished">proteína dada en la semana</translation>
+        <source>protein fed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>protein fed to a group</source>
@@ -11136,6 +11256,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>protein in what is fed</source>
         <translation type="unfinished">proteína en lo que se da</translation>
+    </message>
+    <message>
+        <source>protein of the feed in the week</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>protein per nitrogen</source>
@@ -11148,6 +11272,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>protein that is fed, over the feed</source>
         <translation type="unfinished">proteína que se da entre el alimento</translation>
+    </message>
+    <message>
+        <source>protein where nothing is fed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>published: {line}</source>
@@ -11252,6 +11380,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>reference protein</source>
         <translation type="unfinished">proteína de referencia</translation>
+    </message>
+    <message>
+        <source>reference value</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>repairs it</source>
@@ -11416,6 +11548,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>share of weeks outside the band, and how far they lie from it on average</source>
         <translation type="unfinished">parte de semanas fuera de la franja, y cuánto se alejan de ella en promedio</translation>
+    </message>
+    <message>
+        <source>share that falls out in a day</source>
+        <translation type="unfinished">parte que precipita en un día</translation>
     </message>
     <message>
         <source>share that leaves in a day</source>
@@ -12106,6 +12242,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">la lectura es muy vieja</translation>
     </message>
     <message>
+        <source>the reference, where nothing is fed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the root of the sum of squares of its parts</source>
         <translation type="unfinished">la raíz de la suma de los cuadrados de sus partes</translation>
     </message>
@@ -12478,6 +12618,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">agua añadida</translation>
     </message>
     <message>
+        <source>week {week} will be 1 head short</source>
+        <translation type="unfinished">a la semana {week} le faltará 1 cabeza</translation>
+    </message>
+    <message>
+        <source>week {week} will be 1 plant short</source>
+        <translation type="unfinished">a la semana {week} le faltará 1 planta</translation>
+    </message>
+    <message>
         <source>week {week} will be {many} heads short</source>
         <translation type="unfinished">a la semana {week} le faltarán {many} piezas</translation>
     </message>
@@ -12594,6 +12742,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">entraron</translation>
     </message>
     <message>
+        <source>wet</source>
+        <translation type="unfinished">mojado</translation>
+    </message>
+    <message>
         <source>what a biofilm takes</source>
         <translation type="unfinished">lo que procesa una biopelícula</translation>
     </message>
@@ -12622,6 +12774,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lo que aporta una dosis aconsejada</translation>
     </message>
     <message>
+        <source>what changes</source>
+        <translation type="unfinished">lo que cambia</translation>
+    </message>
+    <message>
         <source>what crops want beyond supply, less what bases and other salts bring</source>
         <translation type="unfinished">lo que piden los cultivos más allá del aporte, menos lo que traen bases y otras sales</translation>
     </message>
@@ -12646,6 +12802,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lo cosechado por la parte que se puede vender</translation>
     </message>
     <message>
+        <source>what is left on an average day after plants took theirs, times the share that leaves, times days</source>
+        <translation type="unfinished">lo que queda en un día medio después de que toman las plantas, por la parte que sale, por los días</translation>
+    </message>
+    <message>
         <source>what is looked after every how many weeks, for the wall</source>
         <translation type="unfinished">qué se cuida cada cuántas semanas, para la pared</translation>
     </message>
@@ -12656,10 +12816,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>what is sown and picked in each week of the year, by codes, for the wall (A3)</source>
         <translation type="unfinished">lo que se siembra y recoge en cada semana del año, por códigos, para la pared (A3)</translation>
-    </message>
-    <message>
-        <source>what is there on an average day after plants took theirs, times the share that leaves, times days</source>
-        <translation type="unfinished">lo que hay en un día medio después de que toman las plantas, por la parte que sale, por los días</translation>
     </message>
     <message>
         <source>what is to spare over its fastest fall in the last weeks, in whole days</source>
@@ -13898,6 +14054,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{week}. {element}: {supply} g supplied, {demand} g wanted, {share} %, {band}; stock {stock} mg/L.</source>
         <translation type="unfinished">{week}. {element}: {supply} g aportados, {demand} g pedidos, {share} %, {band}; reserva {stock} mg/L.</translation>
+    </message>
+    <message>
+        <source>{week}: 1 head short</source>
+        <translation type="unfinished">{week}: falta 1 cabeza</translation>
+    </message>
+    <message>
+        <source>{week}: 1 plant short</source>
+        <translation type="unfinished">{week}: falta 1 planta</translation>
     </message>
     <message>
         <source>{week}: {many} heads short</source>

@@ -876,6 +876,14 @@
         <translation type="unfinished">Ibang pananim sa lugar nito</translation>
     </message>
     <message>
+        <source>Answer</source>
+        <translation type="unfinished">Sagot</translation>
+    </message>
+    <message>
+        <source>Any number can be asked why. In a table or list, go to it with the arrow keys and press Ctrl+I, or press the right button on it and choose “Why”. In the text beside a page, numbers in colour answer to a click, or to Tab and Enter.</source>
+        <translation type="unfinished">Maitatanong kung bakit ganoon ang anumang bilang. Sa talahanayan o listahan, puntahan ito gamit ang mga arrow at pindutin ang Ctrl+I, o pindutin dito ang kanang pindutan at piliin ang “Bakit”. Sa tekstong katabi ng pahina, sumasagot sa pag-click, o sa Tab at Enter, ang mga bilang na may kulay.</translation>
+    </message>
+    <message>
         <source>Any supplement, any amount, once or repeated</source>
         <translation type="unfinished">Anumang suplemento at dami, isang beses o paulit-ulit</translation>
     </message>
@@ -1348,8 +1356,8 @@
         <translation type="unfinished">Pumili ng planong ani: inihahambing ito nang sabay-sabay at paunti-unti.</translation>
     </message>
     <message>
-        <source>Choose a row with the mouse or the arrow keys. Ctrl+Return alters it, Ctrl+L locks it, Ctrl+B sows a new one.</source>
-        <translation type="unfinished">Pumili ng hanay gamit ang mouse o mga arrow. Binabago ito ng Ctrl+Return, ikinakandado ng Ctrl+L, naghahasik ng bago ang Ctrl+B.</translation>
+        <source>Choose a row with the mouse or the arrow keys. Ctrl+Return alters it, Ctrl+L locks it, Ctrl+B sows a new one, Ctrl+I asks why the number in hand is what it is.</source>
+        <translation type="unfinished">Pumili ng hanay gamit ang mouse o mga arrow. Binabago ito ng Ctrl+Return, ikinakandado ng Ctrl+L, naghahasik ng bago ang Ctrl+B, itinatanong ng Ctrl+I kung bakit ganito ang bilang na hawak.</translation>
     </message>
     <message>
         <source>Choose a row with the mouse or the arrow keys; what is chosen is explained beside it. “Plan this dose” puts a dose that is asked for into the plan; Undo takes it out.</source>
@@ -1430,6 +1438,10 @@
     <message>
         <source>Code</source>
         <translation type="unfinished">Code</translation>
+    </message>
+    <message>
+        <source>Code of this language</source>
+        <translation type="unfinished">fil</translation>
     </message>
     <message>
         <source>Coefficient of variation of the feed</source>
@@ -2032,6 +2044,10 @@
         <translation type="unfinished">Factor</translation>
     </message>
     <message>
+        <source>Fall of the feed</source>
+        <translation type="unfinished">Bagsak ng pakain</translation>
+    </message>
+    <message>
         <source>Falls of the feed at each harvest</source>
         <translation type="unfinished">Mga bagsak ng pakain sa bawat ani</translation>
     </message>
@@ -2054,6 +2070,10 @@
     <message>
         <source>Feed</source>
         <translation type="unfinished">Pakain</translation>
+    </message>
+    <message>
+        <source>Feed [g a day]</source>
+        <translation type="unfinished">Pakain [g bawat araw]</translation>
     </message>
     <message>
         <source>Feed [g/d]</source>
@@ -2100,6 +2120,14 @@
         <translation type="unfinished">Pakain ng grupo ng isda sa isang araw.</translation>
     </message>
     <message>
+        <source>Feed for the planted area</source>
+        <translation type="unfinished">Pakain para sa lawak na may tanim</translation>
+    </message>
+    <message>
+        <source>Feed foreseen for the day shown, as it is weighed</source>
+        <translation type="unfinished">Pakaing inaasahan sa araw na ipinapakita, ayon sa pagtimbang</translation>
+    </message>
+    <message>
         <source>Feed is judged by</source>
         <translation type="unfinished">Batayan ng pakain</translation>
     </message>
@@ -2110,10 +2138,6 @@
     <message>
         <source>Feed this week</source>
         <translation type="unfinished">Pakain ngayong linggo</translation>
-    </message>
-    <message>
-        <source>Feed today [g]</source>
-        <translation type="unfinished">Pakain ngayon [g]</translation>
     </message>
     <message>
         <source>Feed within the plan</source>
@@ -2260,8 +2284,8 @@
         <translation type="unfinished">Pangyayari sa isda</translation>
     </message>
     <message>
-        <source>Fish foreseen today</source>
-        <translation type="unfinished">Inaasahang isda ngayon</translation>
+        <source>Fish foreseen on the day shown: today, within the plan</source>
+        <translation type="unfinished">Mga isdang inaasahan sa araw na ipinapakita: ngayon, sa loob ng plano</translation>
     </message>
     <message>
         <source>Fish group</source>
@@ -2476,6 +2500,10 @@
         <translation type="unfinished">Pagitan ng mga hile&amp;ra, pababa</translation>
     </message>
     <message>
+        <source>Gap to the best possible</source>
+        <translation type="unfinished">Agwat sa pinakamahusay na posible</translation>
+    </message>
+    <message>
         <source>Germinates badly in warmth: 28 % normal seedlings at 25 °C. Bolts in long days.</source>
         <translation type="unfinished">Mahina ang pagtubo sa init: 28 % lang ang normal na punla sa 25 °C. Nagbubulaklak agad sa mahabang araw.</translation>
     </message>
@@ -2540,12 +2568,20 @@
         <translation type="unfinished">Pupunta sa</translation>
     </message>
     <message>
+        <source>Grade often when small: larger ones eat the smaller. Shy; feeds best undisturbed.</source>
+        <translation type="unfinished">Madalas pagbukud-bukurin habang maliit: kinakain ng malaki ang maliit. Mahiyain; mas kumakain kapag hindi ginagambala.</translation>
+    </message>
+    <message>
         <source>Grade often when small; needs high-protein feed.</source>
         <translation type="unfinished">Madalas pagbukud-bukurin habang maliit; kailangan ng pakaing mataas ang protina.</translation>
     </message>
     <message>
         <source>Grams</source>
         <translation type="unfinished">Gramo</translation>
+    </message>
+    <message>
+        <source>Grams at a time</source>
+        <translation type="unfinished">Gramo sa bawat bigay</translation>
     </message>
     <message>
         <source>Grams of feed a day for each square metre of planted bed.</source>
@@ -2662,6 +2698,10 @@
     <message>
         <source>Harvest in the chosen way</source>
         <translation type="unfinished">Anihin sa napiling paraan</translation>
+    </message>
+    <message>
+        <source>Harvest of crops</source>
+        <translation type="unfinished">Ani ng mga pananim</translation>
     </message>
     <message>
         <source>Harvest of fish</source>
@@ -3368,8 +3408,8 @@
         <translation type="unfinished">Karaniwang timbang</translation>
     </message>
     <message>
-        <source>Mean weight foreseen today</source>
-        <translation type="unfinished">Inaasahang karaniwang bigat ngayon</translation>
+        <source>Mean weight foreseen on the day shown</source>
+        <translation type="unfinished">Karaniwang timbang na inaasahan sa araw na ipinapakita</translation>
     </message>
     <message>
         <source>Mean weight of one fish</source>
@@ -3444,6 +3484,10 @@
         <translation type="unfinished">Mean ng kasalukuyang komersiyal na pakain ang mga mineral.</translation>
     </message>
     <message>
+        <source>Missed</source>
+        <translation type="unfinished">Hindi naabot</translation>
+    </message>
+    <message>
         <source>Mo&amp;ve all down</source>
         <translation type="unfinished">Iusog lahat pabab&amp;a</translation>
     </message>
@@ -3462,6 +3506,10 @@
     <message>
         <source>More is planted than the feed carries. This would repair it; nothing is done unasked:</source>
         <translation type="unfinished">Mas marami ang tanim kaysa kaya ng pakain. Ito ang mag-aayos; walang gagawin nang hindi mo hinihingi:</translation>
+    </message>
+    <message>
+        <source>More than wanted</source>
+        <translation type="unfinished">Higit sa kailangan</translation>
     </message>
     <message>
         <source>More, where it is known</source>
@@ -3742,6 +3790,10 @@
     <message>
         <source>No plan could be made: {why}</source>
         <translation type="unfinished">Hindi makagawa ng plano: {why}</translation>
+    </message>
+    <message>
+        <source>No plan is worth more than</source>
+        <translation type="unfinished">Walang planong mas mahalaga sa</translation>
     </message>
     <message>
         <source>No repair feeds fish above what they eat, fills a tank over its limit, or changes what lies in the past.</source>
@@ -4040,6 +4092,10 @@
     <message>
         <source>On</source>
         <translation type="unfinished">Sa</translation>
+    </message>
+    <message>
+        <source>On a chart, in the lanes and on the bed map, the right button offers the numbers of the place under it.</source>
+        <translation type="unfinished">Sa tsart, sa mga guhit at sa mapa ng mga kama, iniaalok ng kanang pindutan ang mga bilang ng lugar na nasa ilalim nito.</translation>
     </message>
     <message>
         <source>On is empty; an order needs its day.</source>
@@ -4466,6 +4522,10 @@
         <translation type="unfinished">Mga halamang sabay inihasik, mula binhi hanggang mahawan ang puwesto.</translation>
     </message>
     <message>
+        <source>Plants without a place</source>
+        <translation type="unfinished">Halamang walang lugar</translation>
+    </message>
+    <message>
         <source>Plants ÷ share that comes up ÷ share that lives, rounded up to whole pots. Choose a sowing to see its own numbers.</source>
         <translation type="unfinished">Halaman ÷ bahaging tumutubo ÷ bahaging nabubuhay, pinataas sa buong paso. Pumili ng paghahasik para makita ang sarili nitong bilang.</translation>
     </message>
@@ -4886,8 +4946,20 @@
         <translation type="unfinished">Sabihin sa itaas ang laman ng isang patag na sandok, o isulat ang gramo.</translation>
     </message>
     <message>
+        <source>Say how each figure changes, and why</source>
+        <translation type="unfinished">Sabihin kung paano nagbabago ang bawat bilang, at bakit</translation>
+    </message>
+    <message>
+        <source>Say how good this is, and what that is made of</source>
+        <translation type="unfinished">Sabihin kung gaano ito kahusay, at ano ang bumubuo nito</translation>
+    </message>
+    <message>
         <source>Say what you want and when; sowings are counted back from there through a season in which a crop does not take the same days all year, and get their places.</source>
         <translation type="unfinished">Sabihin kung ano ang gusto mo at kailan; binibilang pabalik ang hasik, kahit iba-iba ang araw ng pananim sa loob ng taon, at binibigyan ng puwesto.</translation>
+    </message>
+    <message>
+        <source>Say where the figures of this verdict come from</source>
+        <translation type="unfinished">Sabihin kung saan galing ang mga bilang ng hatol na ito</translation>
     </message>
     <message>
         <source>Scenario</source>
@@ -5088,6 +5160,10 @@
     <message>
         <source>Shopping list</source>
         <translation type="unfinished">Listahan ng bibilhin</translation>
+    </message>
+    <message>
+        <source>Short supply</source>
+        <translation type="unfinished">Kulang na supply</translation>
     </message>
     <message>
         <source>Show the bands of all elements</source>
@@ -5566,6 +5642,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Supply at pangangailangan ng bawat elemento, at ang makatutulong</translation>
     </message>
     <message>
+        <source>Supply left idle</source>
+        <translation type="unfinished">Supply na hindi nagamit</translation>
+    </message>
+    <message>
         <source>Surface of the media</source>
         <translation type="unfinished">Ibabaw ng media</translation>
     </message>
@@ -5722,6 +5802,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Iyon din ang pananim; pumili ng iba.</translation>
     </message>
     <message>
+        <source>The answer names the formula and everything that went in, with its source; Enter goes into a part, Alt with left leads back. A number you typed says what it was entered for, its limits, and when it was last changed.</source>
+        <translation type="unfinished">Sinasabi ng sagot ang pormula at lahat ng pumasok dito, kasama ang pinagmulan; pumapasok sa isang bahagi ang Enter, bumabalik ang Alt at kaliwang arrow. Ang bilang na kayo ang nag-type ay nagsasabi kung para saan ito inilagay, ang mga hangganan nito, at kung kailan huling binago.</translation>
+    </message>
+    <message>
         <source>The arithmetic, checked against print</source>
         <translation type="unfinished">Ang kuwenta, sinuri laban sa nailathala</translation>
     </message>
@@ -5876,6 +5960,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>The rule falls on no day between {a} and {b}.</source>
         <translation type="unfinished">Walang araw na tinatamaan ng tuntunin mula {a} hanggang {b}.</translation>
+    </message>
+    <message>
+        <source>The same amount every week</source>
+        <translation type="unfinished">Parehong dami bawat linggo</translation>
     </message>
     <message>
         <source>The same as a table</source>
@@ -6454,6 +6542,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Mga linggong kulang</translation>
     </message>
     <message>
+        <source>Weeks short in the whole plan</source>
+        <translation type="unfinished">Mga linggong kulang sa buong plano</translation>
+    </message>
+    <message>
         <source>Weeks that are planned</source>
         <translation type="unfinished">Mga linggong nasa plano</translation>
     </message>
@@ -6516,6 +6608,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>What a level scoop holds</source>
         <translation type="unfinished">Laman ng patag na takal</translation>
+    </message>
+    <message>
+        <source>What a number was worked out from, or who typed it: Ctrl+I on it, or the right button, answers.</source>
+        <translation type="unfinished">Kung saan kinuwenta ang isang bilang, o kung sino ang nag-type nito: sumasagot ang Ctrl+I dito, o ang kanang pindutan.</translation>
     </message>
     <message>
         <source>What bacteria make of ammonia in the end, and the nitrogen that plants take.</source>
@@ -6846,6 +6942,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Kaninong ratio ng pakain ang masusunod</translation>
     </message>
     <message>
+        <source>Why a number is what it is</source>
+        <translation type="unfinished">Bakit ganito ang isang bilang</translation>
+    </message>
+    <message>
         <source>Why is the chosen part what it is</source>
         <translation type="unfinished">Bakit ganito ang napiling bahagi</translation>
     </message>
@@ -6854,12 +6954,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Bakit hindi matanggap</translation>
     </message>
     <message>
-        <source>Why the figures of what is chosen are what they are</source>
-        <translation type="unfinished">Bakit ganito ang mga numero ng napili</translation>
-    </message>
-    <message>
         <source>Why the figures shown here are what they are</source>
         <translation type="unfinished">Bakit ganito ang mga numerong ipinapakita rito</translation>
+    </message>
+    <message>
+        <source>Why the number in hand, or the figures of what is chosen, are what they are</source>
+        <translation type="unfinished">Bakit ganito ang bilang na hawak, o ang mga numero ng napili</translation>
     </message>
     <message>
         <source>Why the week is as it is</source>
@@ -6884,6 +6984,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Why: {figure}</source>
         <translation type="unfinished">Bakit: {figure}</translation>
+    </message>
+    <message>
+        <source>Why: {matter}</source>
+        <translation type="unfinished">Bakit: {matter}</translation>
+    </message>
+    <message>
+        <source>Why: {words}</source>
+        <translation type="unfinished">Bakit: {words}</translation>
     </message>
     <message>
         <source>Why?</source>
@@ -7004,6 +7112,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Worst fall</source>
         <translation type="unfinished">Pinakamalaking bagsak</translation>
+    </message>
+    <message>
+        <source>Worth</source>
+        <translation type="unfinished">Halaga</translation>
     </message>
     <message>
         <source>Worth {plan} of 100; the same amount sown every week is worth {hand}, and no plan more than {bound}.</source>
@@ -8394,6 +8506,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mga bunot na umabot, hinati sa lahat ng bunot</translation>
     </message>
     <message>
+        <source>dry</source>
+        <translation type="unfinished">tuyo</translation>
+    </message>
+    <message>
         <source>dry mass</source>
         <translation type="unfinished">tuyong bigat</translation>
     </message>
@@ -9542,10 +9658,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bahagi ng iron</translation>
     </message>
     <message>
-        <source>iron that falls out in a day</source>
-        <translation type="unfinished">iron na namumuo sa isang araw</translation>
-    </message>
-    <message>
         <source>iron was never given: it is due at once</source>
         <translation type="unfinished">hindi pa nabibigyan ng iron: dapat na agad</translation>
     </message>
@@ -9682,8 +9794,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pananim na dahon at bunga sa huling lugar nila</translation>
     </message>
     <message>
+        <source>leafy crops over all that is planted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>leafy share</source>
         <translation type="unfinished">bahagi ng dahon</translation>
+    </message>
+    <message>
+        <source>leafy share of the planted area</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>least</source>
@@ -11126,8 +11246,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">protina</translation>
     </message>
     <message>
-        <source>protein fed in the week</source>
-        <translation type="unfinished">protinang ipinakain sa linggo</translation>
+        <source>protein fed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>protein fed to a group</source>
@@ -11136,6 +11256,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>protein in what is fed</source>
         <translation type="unfinished">protina sa ipinapakain</translation>
+    </message>
+    <message>
+        <source>protein of the feed in the week</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>protein per nitrogen</source>
@@ -11148,6 +11272,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>protein that is fed, over the feed</source>
         <translation type="unfinished">protinang ipinapakain na hinati sa pakain</translation>
+    </message>
+    <message>
+        <source>protein where nothing is fed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>published: {line}</source>
@@ -11252,6 +11380,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>reference protein</source>
         <translation type="unfinished">protinang batayan</translation>
+    </message>
+    <message>
+        <source>reference value</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>repairs it</source>
@@ -11416,6 +11548,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>share of weeks outside the band, and how far they lie from it on average</source>
         <translation type="unfinished">bahagi ng mga linggong labas sa saklaw, at gaano kalayo sa karaniwan</translation>
+    </message>
+    <message>
+        <source>share that falls out in a day</source>
+        <translation type="unfinished">bahaging namumuo sa isang araw</translation>
     </message>
     <message>
         <source>share that leaves in a day</source>
@@ -12106,6 +12242,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">luma na ang suri</translation>
     </message>
     <message>
+        <source>the reference, where nothing is fed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the root of the sum of squares of its parts</source>
         <translation type="unfinished">ang ugat ng kabuuan ng mga kuwadrado ng mga bahagi nito</translation>
     </message>
@@ -12478,6 +12618,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">idinagdag na tubig</translation>
     </message>
     <message>
+        <source>week {week} will be 1 head short</source>
+        <translation type="unfinished">magkukulang ng 1 puno ang linggo {week}</translation>
+    </message>
+    <message>
+        <source>week {week} will be 1 plant short</source>
+        <translation type="unfinished">magkukulang ng 1 halaman ang linggo {week}</translation>
+    </message>
+    <message>
         <source>week {week} will be {many} heads short</source>
         <translation type="unfinished">kukulangin ng {many} piraso ang linggo {week}</translation>
     </message>
@@ -12594,6 +12742,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pumasok</translation>
     </message>
     <message>
+        <source>wet</source>
+        <translation type="unfinished">basa</translation>
+    </message>
+    <message>
         <source>what a biofilm takes</source>
         <translation type="unfinished">kaya ng biofilm</translation>
     </message>
@@ -12622,6 +12774,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">dala ng ipinapayong dosis</translation>
     </message>
     <message>
+        <source>what changes</source>
+        <translation type="unfinished">ang nagbabago</translation>
+    </message>
+    <message>
         <source>what crops want beyond supply, less what bases and other salts bring</source>
         <translation type="unfinished">kailangan ng pananim na lampas sa supply, bawas ang dala ng mga base at ibang asin</translation>
     </message>
@@ -12646,6 +12802,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">inani na minultiplika sa bahaging maibebenta</translation>
     </message>
     <message>
+        <source>what is left on an average day after plants took theirs, times the share that leaves, times days</source>
+        <translation type="unfinished">ang natitira sa karaniwang araw matapos kumuha ang halaman, minultiplika sa bahaging umaalis, minultiplika sa mga araw</translation>
+    </message>
+    <message>
         <source>what is looked after every how many weeks, for the wall</source>
         <translation type="unfinished">ang inaalagaan tuwing ilang linggo, para sa dingding</translation>
     </message>
@@ -12656,10 +12816,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>what is sown and picked in each week of the year, by codes, for the wall (A3)</source>
         <translation type="unfinished">ang inihahasik at inaani sa bawat linggo ng taon, ayon sa code, para sa dingding (A3)</translation>
-    </message>
-    <message>
-        <source>what is there on an average day after plants took theirs, times the share that leaves, times days</source>
-        <translation type="unfinished">ang naroon sa karaniwang araw matapos kumuha ang halaman, minultiplika sa bahaging umaalis, minultiplika sa mga araw</translation>
     </message>
     <message>
         <source>what is to spare over its fastest fall in the last weeks, in whole days</source>
@@ -13898,6 +14054,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{week}. {element}: {supply} g supplied, {demand} g wanted, {share} %, {band}; stock {stock} mg/L.</source>
         <translation type="unfinished">{week}. {element}: {supply} g ang supply, {demand} g ang kailangan, {share} %, {band}; stock {stock} mg/L.</translation>
+    </message>
+    <message>
+        <source>{week}: 1 head short</source>
+        <translation type="unfinished">{week}: kulang ng 1 puno</translation>
+    </message>
+    <message>
+        <source>{week}: 1 plant short</source>
+        <translation type="unfinished">{week}: kulang ng 1 halaman</translation>
     </message>
     <message>
         <source>{week}: {many} heads short</source>
