@@ -444,6 +444,10 @@
         <translation type="unfinished">Un cambio del plan que mejora una semana marcada, probado antes en un pronóstico.</translation>
     </message>
     <message>
+        <source>A chart can be walked day by day: click it, or go to it by Tab and use the arrow keys.</source>
+        <translation type="unfinished">Un gráfico se recorre día a día: haga clic en él, o vaya a él con Tab y use las flechas.</translation>
+    </message>
+    <message>
         <source>A copy was saved as {name}.</source>
         <translation type="unfinished">Se guardó una copia como {name}.</translation>
     </message>
@@ -1562,6 +1566,14 @@
     <message>
         <source>Crops</source>
         <translation type="unfinished">Cultivos</translation>
+    </message>
+    <message>
+        <source>Ctrl+I on a figure tells its publication, and what it was before a value of your own.</source>
+        <translation type="unfinished">Ctrl+I en una cifra dice su publicación y cuánto valía antes de su valor propio.</translation>
+    </message>
+    <message>
+        <source>Ctrl+I on an entry tells who noted it, when, and by which act it was kept.</source>
+        <translation type="unfinished">Ctrl+I en una anotación dice quién la hizo, cuándo y con qué acto se guardó.</translation>
     </message>
     <message>
         <source>Curve of the pump</source>

@@ -444,6 +444,10 @@
         <translation type="unfinished">Pagbabago sa plano na nagpapabuti sa linggong may babala, sinubok muna sa forecast.</translation>
     </message>
     <message>
+        <source>A chart can be walked day by day: click it, or go to it by Tab and use the arrow keys.</source>
+        <translation type="unfinished">Masusundan ang tsart araw-araw: i-click ito, o puntahan sa Tab at gamitin ang mga arrow.</translation>
+    </message>
+    <message>
         <source>A copy was saved as {name}.</source>
         <translation type="unfinished">May na-save na kopya: {name}.</translation>
     </message>
@@ -1562,6 +1566,14 @@
     <message>
         <source>Crops</source>
         <translation type="unfinished">Mga pananim</translation>
+    </message>
+    <message>
+        <source>Ctrl+I on a figure tells its publication, and what it was before a value of your own.</source>
+        <translation type="unfinished">Sinasabi ng Ctrl+I sa isang bilang ang lathala nito, at kung ano ito bago ang sarili mong halaga.</translation>
+    </message>
+    <message>
+        <source>Ctrl+I on an entry tells who noted it, when, and by which act it was kept.</source>
+        <translation type="unfinished">Sinasabi ng Ctrl+I sa isang tala kung sino ang nagtala, kailan, at sa aling gawa ito itinago.</translation>
     </message>
     <message>
         <source>Curve of the pump</source>
