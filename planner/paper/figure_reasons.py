@@ -48,6 +48,8 @@ FIGURE_WORDS: Final[Mapping[Formula, str]] = {
     "that leaves, times days",
     Formula.LEAVING_SHARE: "what leaves with the water that make-up replaces, and what falls out of it",
     Formula.FALLING_OUT: "what a day takes when half is gone after the half-life",
+    Formula.LEAFY_SHARE: "leafy crops over all that is planted",
+    Formula.REFERENCE: "the reference, where nothing is fed",
 }
 
 FIGURE_NOTES: Final[Mapping[NoteKind, str]] = {

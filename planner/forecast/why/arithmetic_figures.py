@@ -78,5 +78,7 @@ FIGURES: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.LEFT_WITH_WATER: lambda of: of["mean_g_after_uptake"] * of["leaving_share"] * of["days"],
     Formula.LEAVING_SHARE: _leaving_share,
     Formula.FALLING_OUT: lambda of: 1.0 - _HALF ** (1.0 / of["half_life_days"]),
+    Formula.LEAFY_SHARE: lambda of: of["leafy_m2"] / (of["leafy_m2"] + of["fruiting_m2"]),
+    Formula.REFERENCE: lambda of: of["value"],
 }
 """What each formula does with its inputs by name."""

@@ -16,6 +16,7 @@ from planner.forecast.why.ground import Ground, worked
 from planner.forecast.why.plants import why_demand
 from planner.forecast.why.supply import why_supply
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
+from planner.forecast.why.water_behind import why_protein_by_day
 
 _LEAFY, _FRUITING = 0, 1
 
@@ -160,7 +161,25 @@ def _band(ground: Ground, loop: LoopForecast, week: int, *, end: str, value: flo
             ground.figure("reference_protein", "coefficient/sizing/ratio_reference_protein_share"),
             worked("protein_share", protein, "g/g"),
         ),
+        children=tuple(_behind_band(ground, loop, week, leafy=leafy, fruiting=fruiting)),
     )
+
+
+def _behind_band(
+    ground: Ground, loop: LoopForecast, week: int, *, leafy: float, fruiting: float
+) -> Iterator[Explanation]:
+    """Yield how much of the planted area is leafy, and what is fed of protein a day."""
+    if leafy + fruiting:
+        yield Explanation(
+            title="leafy share of the planted area",
+            about=loop.name,
+            value=leafy / (leafy + fruiting),
+            unit="1",
+            formula=Formula.LEAFY_SHARE,
+            inputs=(worked("leafy_m2", leafy, "m²"), worked("fruiting_m2", fruiting, "m²")),
+            children=tuple(_planted_parts(ground, loop, week, leafy=leafy, fruiting=fruiting)),
+        )
+    yield why_protein_by_day(ground, loop, week)
 
 
 def band_end(ground: Ground, name: str, path: str, end: str) -> Input:

@@ -228,3 +228,5 @@ class Formula(Enum):
         "1 - (1 - min(1, litres_per_day × make_up_leaving_share / water_l)) × (1 - falling_out_share)"
     )
     FALLING_OUT = "1 - ½^(1 / half_life_days)"
+    LEAFY_SHARE = "leafy_m2 / (leafy_m2 + fruiting_m2)"
+    REFERENCE = "reference value"

@@ -26,9 +26,16 @@ def why_protein(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
     days = week_days(week)
     fed = [group for group in loop.groups if group.feed_g[days].any()]
     parts = tuple(_protein_of(ground, group, days) for group in fed)
-    feed_g, protein_g = float(loop.feed_g[days].sum()), sum(part.value or 0.0 for part in parts)
+    feed_g = float(loop.feed_g[days].sum())
+    return _protein(ground, loop, parts, feed_g, days.start)
+
+
+def _protein(
+    ground: Ground, loop: LoopForecast, parts: tuple[Explanation, ...], feed_g: float, day: int
+) -> Explanation:
+    protein_g = sum(part.value or 0.0 for part in parts)
     whole = Explanation(
-        title="protein fed in the week",
+        title="protein fed",
         about=loop.name,
         value=protein_g,
         unit="g",
@@ -44,8 +51,46 @@ def why_protein(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
         inputs=(worked("protein_g", protein_g, "g"), worked("feed_g", feed_g, "g")),
         children=(whole,),
         notes=() if feed_g else (Note(kind=NoteKind.NO_FISH),),
+        on=ground.forecast.ruler.date_of(day),
+    )
+
+
+def why_protein_by_day(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
+    """Return the protein of what is fed, mean over the days of a week; the reference on days without feed."""
+    days = week_days(week)
+    parts = []
+    for day in range(days.start, days.stop):
+        feed_g = float(loop.feed_g[day])
+        if feed_g:
+            parts.append(_protein_on(ground, loop, day))
+            continue
+        reference = ground.figure("value", "coefficient/sizing/ratio_reference_protein_share")
+        parts.append(
+            Explanation(
+                title="protein where nothing is fed",
+                about=loop.name,
+                value=reference.value,
+                unit="g/g",
+                formula=Formula.REFERENCE,
+                inputs=(reference,),
+                on=ground.forecast.ruler.date_of(day),
+            )
+        )
+    return Explanation(
+        title="protein of the feed in the week",
+        about=loop.name,
+        value=float(ground.forecast.ruler.weekly_mean(loop.protein_share)[week]),
+        unit="g/g",
+        formula=Formula.MEAN,
+        children=tuple(parts),
         on=ground.forecast.ruler.week_start(week),
     )
+
+
+def _protein_on(ground: Ground, loop: LoopForecast, day: int) -> Explanation:
+    of_day = slice(day, day + 1)
+    parts = tuple(_protein_of(ground, group, of_day) for group in loop.groups if group.feed_g[day])
+    return _protein(ground, loop, parts, float(loop.feed_g[day]), day)
 
 
 def _protein_of(ground: Ground, group: GroupForecast, days: slice) -> Explanation:
