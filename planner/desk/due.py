@@ -46,7 +46,8 @@ class DueModel(RowsModel):
         if role == PAYLOAD_ROLE and index.isValid():
             return self.rows[index.row()].payload
         if role == Qt.ItemDataRole.ToolTipRole and index.isValid():
-            return self.rows[index.row()].spoken
+            hint = super().data(index, role)
+            return "\n".join(part for part in (self.rows[index.row()].spoken, hint) if part)
         return super().data(index, role)
 
 

@@ -166,7 +166,7 @@ _VIEW: Final = (
         key="view.why",
         text="Wh&y these figures…",
         keys="Ctrl+I",
-        tip="Why the figures of what is chosen are what they are",
+        tip="Why the number in hand, or the figures of what is chosen, are what they are",
     ),
     Entry(
         key="view.sure",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import tomllib
+from typing import Final
 
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QFrame, QTextBrowser, QWidget
@@ -16,6 +17,7 @@ from planner.desk.side import page_html
 from planner.desk.theme import Theme
 from planner.shipped import shipped_path
 
+_EVERY: Final = ("every", "pages.toml")
 Help = tuple[tuple[str, tuple[str, ...]], ...]
 """Headings with their paragraphs."""
 
@@ -27,13 +29,13 @@ def help_of(key: str, file: str = "plan.toml") -> Help:
 
 
 def help_page(key: str, title: str, file: str = "plan.toml") -> Page:
-    """Return the help to a section, or to a page from another file."""
+    """Return the help to a section, or to a page from another file, and below it what holds on every page."""
     return Page(
         title=title,
         subtitle=tr("Help"),
         sections=tuple(
             Section(title=tr(heading), facts=tuple(Fact(label="", value=tr(words)) for words in paragraphs))
-            for heading, paragraphs in help_of(key, file)
+            for heading, paragraphs in (*help_of(key, file), *help_of(*_EVERY))
         ),
     )
 
