@@ -21,6 +21,7 @@ from planner.forecast.why.values import Explanation, Note, NoteKind
 from planner.forecast.why.water_day import water_on, why_acid
 
 _PER_THOUSAND: Final = 1000.0
+_NOTHING: Final = 1e-9
 _UNIT: Final = "mg/L CaCO₃"
 
 
@@ -44,7 +45,7 @@ def why_alkalinity(ground: Ground, loop: LoopForecast, on: date, day: int) -> Ex
             entered("reading_mg_per_l", start.value, "mg/L", loop.name),
             worked("lifted_by_base_mg_per_l", lifted, "mg/L"),
             worked("fallen_by_acid_mg_per_l", fallen, "mg/L"),
-            worked("kept_above_0_mg_per_l", level - (start.value + lifted - fallen), "mg/L"),
+            worked("kept_above_0_mg_per_l", _kept(level - (start.value + lifted - fallen)), "mg/L"),
         ),
         children=(why_fall(ground, loop, _week(ground, day)),),
         notes=(
@@ -53,6 +54,11 @@ def why_alkalinity(ground: Ground, loop: LoopForecast, on: date, day: int) -> Ex
         ),
         on=point.on,
     )
+
+
+def _kept(rest: float) -> float:
+    """Return what the level was kept from falling below 0; sums of many days leave some noise."""
+    return rest if rest > _NOTHING else 0.0
 
 
 def _week(ground: Ground, day: int) -> int:
