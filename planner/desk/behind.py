@@ -32,10 +32,11 @@ class Behind:
     def __init__(self, outlook: Outlook, forecaster: Forecaster, today: date) -> None:
         """Keep what is asked about; nothing is worked out yet.
 
-        `sure` is there once it was asked for. While it `waits`, pages leave out what takes time. They tell how
-        things stand on `shown_on`: today, or the first day of a plan that is still to begin, or the last of
-        one that is over. Water is looked at on `water_on`, which goes on after the plan: readings and doses
-        are of their own days.
+        `sure` is there once it was asked for. While it `waits`, pages leave out what takes time.
+
+        They tell how things stand on `shown_on`: today, or the first day of a plan that is still to begin, or
+        the last of one that is over. Water is looked at on `water_on`, which goes on after the plan: readings
+        and doses are of their own days.
         """
         self.outlook = outlook
         self.today = today

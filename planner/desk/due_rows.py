@@ -13,6 +13,7 @@ from typing import Final
 from planner.desk.late import brief_words, cost_words, late_words
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Ask, Entered, Shifted
+from planner.desk.rations import feed_words
 from planner.desk.rows import Row
 from planner.desk.say import tr
 from planner.desk.words import day_words, number_words, short_day_words
@@ -65,7 +66,6 @@ _LATE_KINDS: Final = {
     Happening.MOVED: DueKind.MOVE,
     Happening.PICKED: DueKind.PICK,
 }
-_FEED_STEP_G: Final = 5
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -197,7 +197,7 @@ def _where_or_care(task: DueTask) -> str:
 def _counted(task: DueTask) -> str:
     many = float(task.many)
     if task.unit is DueUnit.G_PER_DAY:
-        many = round(many / _FEED_STEP_G) * _FEED_STEP_G if many >= _FEED_STEP_G else many
+        return tr(_COUNTED[task.unit], many=feed_words(many))
     digits = 1 if task.unit is DueUnit.G and many % 1 else 0
     return tr(_COUNTED[task.unit], many=number_words(many, digits=digits))
 

@@ -38,12 +38,16 @@ _TASK_WORDS: Final = {
     Happening.PICKED: "Pick {code}",
 }
 _BRIEF_WORDS: Final = {
-    "heads": "{week}: {many} heads short",
-    "plants": "{week}: {many} plants short",
+    ("heads", True): "{week}: 1 head short",
+    ("plants", True): "{week}: 1 plant short",
+    ("heads", False): "{week}: {many} heads short",
+    ("plants", False): "{week}: {many} plants short",
 }
 _SHORT_WORDS: Final = {
-    "heads": "week {week} will be {many} heads short",
-    "plants": "week {week} will be {many} plants short",
+    ("heads", True): "week {week} will be 1 head short",
+    ("plants", True): "week {week} will be 1 plant short",
+    ("heads", False): "week {week} will be {many} heads short",
+    ("plants", False): "week {week} will be {many} plants short",
 }
 
 
@@ -107,8 +111,9 @@ def brief_words(one: CarriedOver, outlook: Outlook) -> tuple[str, str]:
     if not one.short:
         return main, tr("no week falls short if done today")
     first = one.short[0]
-    words = _BRIEF_WORDS[_unit_of(first, outlook)]
-    return main, tr(words, week=_week_of(first, outlook), many=number_words(round(-first.plants)))
+    many = round(-first.plants)
+    words = _BRIEF_WORDS[_unit_of(first, outlook), many == 1]
+    return main, tr(words, week=_week_of(first, outlook), many=number_words(many))
 
 
 def _unit_of(shift: WeekShift, outlook: Outlook) -> str:
@@ -130,5 +135,6 @@ def cost_words(one: CarriedOver, outlook: Outlook) -> str:
 
 def short_words(shift: WeekShift, outlook: Outlook) -> str:
     """Return by how much a week falls short of the plan."""
-    words = _SHORT_WORDS[_unit_of(shift, outlook)]
-    return tr(words, week=_week_of(shift, outlook), many=number_words(round(-shift.plants)))
+    many = round(-shift.plants)
+    words = _SHORT_WORDS[_unit_of(shift, outlook), many == 1]
+    return tr(words, week=_week_of(shift, outlook), many=number_words(many))

@@ -10,6 +10,7 @@ from planner.farm.fields import Id
 from planner.farm.species import UNIT_WORDS
 from planner.forecast.week import OF_SOLIDS, DueKind, DueTask, DueUnit, DueWhere
 from planner.paper.chances import chances_lines
+from planner.paper.documents.amounts import ration_number
 from planner.paper.ranges import ranges_lines
 from planner.paper.words import day_words, list_words, range_words
 from planner.planning.placement import Refusal, RefusalKind
@@ -158,7 +159,7 @@ def task_sentence(task: DueTask, *, crop_names: Mapping[str, str]) -> str:
 def amount_words(task: DueTask) -> str:
     """Return how many of what."""
     if task.unit is DueUnit.G_PER_DAY:
-        return f"{task.many:.0f} g a day"
+        return f"{ration_number(task.many)} g a day"
     if task.kind in _OF_DAYS:
         return _OF_DAYS[task.kind].format(many=task.many)
     return f"{task.many:,.0f} {task.unit.value}"

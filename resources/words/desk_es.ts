@@ -2136,8 +2136,8 @@
         <translation type="unfinished">Alimento para el área plantada</translation>
     </message>
     <message>
-        <source>Feed foreseen for the day shown, as it is weighed</source>
-        <translation type="unfinished">Alimento previsto para el día mostrado, tal como se pesa</translation>
+        <source>Feed foreseen, as it is weighed</source>
+        <translation type="unfinished">Alimento previsto, tal como se pesa</translation>
     </message>
     <message>
         <source>Feed is judged by</source>
@@ -2296,8 +2296,8 @@
         <translation type="unfinished">Evento de peces</translation>
     </message>
     <message>
-        <source>Fish foreseen on the day shown: today, within the plan</source>
-        <translation type="unfinished">Peces previstos para el día mostrado: hoy, dentro del plan</translation>
+        <source>Fish foreseen on the day shown</source>
+        <translation type="unfinished">Peces previstos para el día mostrado</translation>
     </message>
     <message>
         <source>Fish group</source>
@@ -12631,7 +12631,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>week {week} will be 1 head short</source>
-        <translation type="unfinished">a la semana {week} le faltará 1 cabeza</translation>
+        <translation type="unfinished">a la semana {week} le faltará 1 pieza</translation>
     </message>
     <message>
         <source>week {week} will be 1 plant short</source>
@@ -14069,7 +14069,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{week}: 1 head short</source>
-        <translation type="unfinished">{week}: falta 1 cabeza</translation>
+        <translation type="unfinished">{week}: falta 1 pieza</translation>
     </message>
     <message>
         <source>{week}: 1 plant short</source>

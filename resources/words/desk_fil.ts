@@ -2136,8 +2136,8 @@
         <translation type="unfinished">Pakain para sa lawak na may tanim</translation>
     </message>
     <message>
-        <source>Feed foreseen for the day shown, as it is weighed</source>
-        <translation type="unfinished">Pakaing inaasahan sa araw na ipinapakita, ayon sa pagtimbang</translation>
+        <source>Feed foreseen, as it is weighed</source>
+        <translation type="unfinished">Pakaing inaasahan, ayon sa pagtimbang</translation>
     </message>
     <message>
         <source>Feed is judged by</source>
@@ -2296,8 +2296,8 @@
         <translation type="unfinished">Pangyayari sa isda</translation>
     </message>
     <message>
-        <source>Fish foreseen on the day shown: today, within the plan</source>
-        <translation type="unfinished">Mga isdang inaasahan sa araw na ipinapakita: ngayon, sa loob ng plano</translation>
+        <source>Fish foreseen on the day shown</source>
+        <translation type="unfinished">Mga isdang inaasahan sa araw na ipinapakita</translation>
     </message>
     <message>
         <source>Fish group</source>
@@ -12631,11 +12631,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>week {week} will be 1 head short</source>
-        <translation type="unfinished">magkukulang ng 1 puno ang linggo {week}</translation>
+        <translation type="unfinished">kukulangin ng 1 piraso ang linggo {week}</translation>
     </message>
     <message>
         <source>week {week} will be 1 plant short</source>
-        <translation type="unfinished">magkukulang ng 1 halaman ang linggo {week}</translation>
+        <translation type="unfinished">kukulangin ng 1 halaman ang linggo {week}</translation>
     </message>
     <message>
         <source>week {week} will be {many} heads short</source>
@@ -14069,7 +14069,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{week}: 1 head short</source>
-        <translation type="unfinished">{week}: kulang ng 1 puno</translation>
+        <translation type="unfinished">{week}: kulang ng 1 piraso</translation>
     </message>
     <message>
         <source>{week}: 1 plant short</source>

@@ -13,6 +13,7 @@ from planner.desk.fitting import open_sized
 from planner.desk.pages import Fact
 from planner.desk.plan.kit import Card, Scrolling, Words, button, column, heading
 from planner.desk.plan.remedy_list import RemedyList, repairable_flags
+from planner.desk.rations import feed_words
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.words import number_words
@@ -73,7 +74,7 @@ class FirstDialog(QDialog):
             for each in figures.sowings
         )
         self._say(SOW, tr("Sow this week"), sown or tr("Nothing this week"))
-        feed = tr("about {grams} g a day", grams=number_words(figures.feed_g_per_day, digits=0))
+        feed = tr("about {grams} g a day", grams=feed_words(figures.feed_g_per_day))
         self._say(FEED, tr("Feed this week"), feed)
         for carried in figures.carried:
             self._say(carried.loop, tr("Your fish can carry"), _carried_words(carried))

@@ -16,6 +16,7 @@ from planner.desk.fish.course import GroupCourse, harvests
 from planner.desk.fish.ration import week_rations
 from planner.desk.fish.weeks import suits
 from planner.desk.pages import Fact, Page, Section
+from planner.desk.rations import feed_words
 from planner.desk.say import tr
 from planner.desk.water_words import caution_texts
 from planner.desk.week_facts import flag_words, over_sections
@@ -88,7 +89,7 @@ def _now(behind: Behind, course: GroupCourse) -> Section:
     facts = [
         Fact(
             label=tr("Feed"),
-            value=with_unit(float(course.likely.feed_g[day]), "g/d", digits=0),
+            value=tr("{grams} g/d", grams=feed_words(float(course.likely.feed_g[day]))),
             note=tr("by {way}; never more than is eaten", way=choice_words(course.group.feeding)),
             ask=Subject(kind=SubjectKind.FEED, about=course.group.id, day=day),
         ),

@@ -14,12 +14,12 @@ from planner.desk.facts import week_label
 from planner.desk.fish.asked import ration_asks
 from planner.desk.fish.course import GroupCourse
 from planner.desk.fish.weeks import Scoop, WeekRation, suits
+from planner.desk.rations import feed_words
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.words import NONE, number_words
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.species import Feed
-from planner.paper.documents.amounts import ration_g
 
 LEAST_SCOOP_G, MOST_SCOOP_G = 0.0, 5000.0
 """What a scoop may hold; 0 says that it has not been weighed."""
@@ -112,9 +112,7 @@ def _feed_words(each: WeekRation) -> str:
 
 
 def _grams(grams: float) -> str:
-    if grams <= 0:
-        return NONE
-    return number_words(ration_g(grams), digits=0) if grams >= _TEN else number_words(grams, digits=1)
+    return feed_words(grams) if grams > 0 else NONE
 
 
 def pellet_words(feed: Feed, weight_g: float, feeds: Mapping[str, Feed]) -> str:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from planner.desk.behind import Behind
 from planner.desk.pages import Ask, Entered
+from planner.desk.rations import feed_words
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.why.together import together
@@ -26,10 +27,14 @@ def group_columns() -> tuple[Column, ...]:
         Column(title=tr("Group")),
         Column(title=tr("Fish")),
         Column(title=tr("Tank")),
-        Column(title=tr("Number"), numeric=True, tip=tr("Fish foreseen today")),
-        Column(title=tr("Each [g]"), numeric=True, tip=tr("Mean weight foreseen today")),
+        Column(title=tr("Number"), numeric=True, tip=tr("Fish foreseen on the day shown")),
+        Column(title=tr("Each [g]"), numeric=True, tip=tr("Mean weight foreseen on the day shown")),
         Column(title=tr("All [kg]"), numeric=True),
-        Column(title=tr("Feed today [g]"), numeric=True),
+        Column(
+            title=tr("Feed [g a day]"),
+            numeric=True,
+            tip=tr("Feed foreseen, as it is weighed"),
+        ),
     )
 
 
@@ -53,7 +58,7 @@ def _group_row(behind: Behind, group: FishGroup, tanks: dict[Id, object]) -> Row
             number_words(count, digits=0),
             number_words(weight_g, digits=0 if weight_g >= _TEN else 1),
             number_words(count * weight_g / _G_PER_KG, digits=1),
-            number_words(feed_g, digits=0 if feed_g >= _TEN else 1),
+            feed_words(feed_g) if feed_g > 0 else number_words(0.0, digits=0),
         )
     texts = (group.name, species, tank, *said)
     titles = [column.title for column in group_columns()]

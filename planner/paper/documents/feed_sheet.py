@@ -12,11 +12,11 @@ from typing import Final
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.site import Tank
 from planner.forecast.values import GroupForecast
-from planner.paper.documents.amounts import meal_g, ration_g, ration_words
+from planner.paper.documents.amounts import meal_g, ration_g, ration_number, ration_words, weighed_words
 from planner.paper.documents.ask import Ask
 from planner.paper.documents.columns import BENCH_SIZE, WRITE, dated, says, told, written
 from planner.paper.report import Cell, Column, Paragraph, Report, RowGroup, Section, Table, Tone
-from planner.paper.words import NO_BREAK, count_words, day_words, list_words, range_words, whole_words
+from planner.paper.words import NO_BREAK, count_words, day_words, list_words, range_words
 
 TITLE: Final = "Daily feed sheet"
 _MEALS: Final = "coefficient/sheets/meals_per_day"
@@ -95,8 +95,8 @@ def _day(ask: Ask, groups: Sequence[GroupForecast], on: date) -> tuple[Cell, ...
     planned = sum(float(group.feed_g[day]) for group in groups) if inside else 0.0
     weekday, rest = day_words(on, beside=on).split(" ", 1)
     date_cell = says(f"{weekday}{NO_BREAK}{rest.replace(' ', NO_BREAK)}", value=on.isoformat())
-    feed = whole_words(ration_g(planned)) if planned > 0 else NO_FEED
-    meal = whole_words(meal_g(ration_g(planned), meals)) if planned > 0 else "–"
+    feed = ration_number(planned) if planned > 0 else NO_FEED
+    meal = weighed_words(meal_g(ration_g(planned), meals)) if planned > 0 else "–"
     return (date_cell, says(feed, tone=Tone.MAIN, value=str(ration_g(planned))), says(meal), *(WRITE,) * 7)
 
 
