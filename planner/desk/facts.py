@@ -131,10 +131,16 @@ def _group_weeks(outlook: Outlook, group: FishGroup, day: date) -> Iterator[Fact
             ask=Subject(kind=SubjectKind.GROUP_FEED, about=group.id, week=week),
             label=week_label(ruler.week_start(week)),
             value=tr("{feed} g feed a day", feed=number_words(feed, digits=0)),
-            note=tr(
-                "{count} fish of {weight} g",
-                count=number_words(count, digits=0),
-                weight=number_words(weight, digits=0),
+            more=(
+                Fact(
+                    label=week_label(ruler.week_start(week)),
+                    value=tr(
+                        "{count} fish of {weight} g",
+                        count=number_words(count, digits=0),
+                        weight=number_words(weight, digits=0),
+                    ),
+                    ask=Subject(kind=SubjectKind.GROUP_MASS, about=group.id, day=at),
+                ),
             ),
         )
 
@@ -152,8 +158,13 @@ def _bed_page(outlook: Outlook, bed: Bed, day: date) -> Page:
         Fact(
             label=batch.code,
             value=outlook.crop_name(batch.crop),
-            note=tr("{count} places", count=count),
-            ask=totalled("places held", runs, "places", about=batch.code),
+            more=(
+                Fact(
+                    label=batch.code,
+                    value=tr("{count} places", count=count),
+                    ask=totalled("places held", runs, "places", about=batch.code),
+                ),
+            ),
         )
         for batch, count, runs in standing
     )

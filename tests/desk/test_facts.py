@@ -93,10 +93,11 @@ def test_that_a_bed_page_counts_what_stands_there(outlook, farm, behind):
     page = page_of(behind, raft, day)
     held = next(fact for section in page.sections for fact in section.facts if fact.label == "Held")
     counts = [
-        int(fact.note.split()[0])
+        int(each.value.split()[0])
         for section in page.sections
         for fact in section.facts
-        if fact.note.endswith(" places")
+        for each in fact.more
+        if each.value.endswith(" places")
     ]
     assert held.value == f"{sum(counts)} of {raft.places} places"
     assert sum(counts) > 0
