@@ -232,6 +232,8 @@ def explanation_lines(explanation: Explanation, *, depth: int, level: int = 0) -
 
 
 def _headline(explanation: Explanation) -> str:
+    if explanation.formula is Formula.VERDICT:
+        return f"{explanation.title}: {explanation.about}"
     value = "no figure" if explanation.value is None else _amount(explanation.value, explanation.unit)
     about = f" of {explanation.about}" if explanation.about else ""
     on = f", {day_words(explanation.on)}" if explanation.on else ""

@@ -19,6 +19,7 @@ from planner.planning.expansion.verdicts import MonthArea, Question
 
 _SIZING: Final = "coefficient/sizing/"
 _MOST_PARTS: Final = 12
+_WITH_MARGIN: Final = "largest area of every month, with a margin"
 
 
 @dataclass(frozen=True)
@@ -82,7 +83,7 @@ class MoreArea:
         months = sorted(self.area_by_month, key=lambda one: one.cautious_m2 if high_end else one.most_m2)
         parts = tuple(self.month(one, high_end=high_end) for one in months[:_MOST_PARTS])
         return Explanation(
-            title="largest area of every month",
+            title=_WITH_MARGIN if high_end else "largest area of every month",
             about=self.loop.name,
             value=min((one.value or 0.0 for one in parts), default=0.0),
             unit="m²",

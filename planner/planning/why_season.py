@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from functools import partial
+from functools import cached_property, partial
 from typing import Final
 
 import numpy as np
@@ -17,10 +17,12 @@ from planner.forecast.why.plants import largest
 from planner.forecast.why.values import Explanation, Note, NoteKind
 from planner.planning.answering import Maker, summed
 from planner.planning.outcome import supply_by_week
+from planner.planning.season_plan.fixed import fixed_part
 from planner.planning.season_plan.plan import NOTHING_PLANNED, PlannedSowing, PlanStatus, SeasonPlan
 from planner.planning.season_plan.tally import Tally
 from planner.planning.season_plan.values import Floats, Line
 from planner.planning.wanted import wants_of
+from planner.planning.why_farms import ground_of
 from planner.planning.why_supply import why_sold, why_wanted
 
 _PATH: Final = "coefficient/season_plan/"
@@ -316,11 +318,22 @@ class _Season:
                 for share in shares[weeks == week].tolist()
             ]
         value = self.plan.weeks[week].lines[number].harvest
+        at, standing = model.first_week + week, float(line.fixed[week])
+        if standing:
+            key = model.crops[line.crop]
+            parts.append(
+                why_sold(self._fixed, key, line.unit, at, standing, title="harvest of what stands already")
+            )
         found = summed("harvest of the plan", self._crop(line), value, line.unit.value, parts)
-        standing = float(line.fixed[week])
-        fixed = (worked("standing_already", standing, line.unit.value),) if standing else ()
-        on = model.ruler.week_start(model.first_week + week)
-        return replace(found, inputs=(*found.inputs, *fixed), on=on)
+        return replace(found, on=model.ruler.week_start(at))
+
+    @cached_property
+    def _fixed(self) -> Ground:
+        """The farm without the batches whose place the plan takes."""
+        model = self.plan.model
+        until_on = model.ruler.week_start(model.first_week + model.weeks)
+        stays = fixed_part(self.ground.farm, from_on=model.from_on, until_on=until_on)
+        return ground_of(stays, self.ground.forecaster)
 
     def today(self, number: int, week: int) -> Explanation:
         """Return what today's plan brings of a crop in a week."""

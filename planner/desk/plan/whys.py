@@ -14,14 +14,14 @@ from planner.desk.pages import Fact, Later
 from planner.desk.plan.expansion_words import number_lines
 from planner.desk.rows import Row
 from planner.desk.say import tr
-from planner.desk.words import number_words
+from planner.desk.words import NONE, number_words
 from planner.farm.farm import Farm, by_id
 from planner.forecast.values import Flag, Ruler
 from planner.planning.answering import Whys
 from planner.planning.expansion.verdicts import Expansion, Verdict
 from planner.planning.orders import OrderLine
 from planner.planning.proposal import Proposal
-from planner.planning.remedies.values import Remedy
+from planner.planning.remedies.values import Effect, Remedy
 from planner.planning.scenarios.compare import BASE, Comparison
 from planner.planning.season_plan.plan import SeasonPlan
 from planner.planning.season_plan.proposal import Difference
@@ -38,6 +38,7 @@ from planner.planning.why_successions import sowing_name, week_name
 Names = tuple[str | None, ...]
 """For each column of a row the name of its figure, None where there are only words."""
 _PERCENT: Final = 100.0
+_G_PER_KG: Final = 1000.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -227,15 +228,39 @@ _REPAIR_WORDS: Final = {
 }
 
 
+_ALWAYS: Final = "harvest"
+"""What is told of a repair even where it stays as it is."""
+
+
+def _repair_words(effect: Effect, what: str) -> str:
+    """Return a figure of a repair before or after it."""
+    limiting = effect.limiting
+    ratio = None if limiting is None else effect.lowest_ratio[limiting]
+    feed = effect.feed_ratio_g_per_m2_d
+    said = {
+        "least": NONE if ratio is None else f"{_percent(ratio)} {effect.limiting_symbol}",
+        "weeks-short": number_words(effect.weeks_short),
+        "plan-weeks-short": number_words(effect.plan_weeks_short),
+        "feed-ratio": NONE if feed is None else tr("{grams} g/m²/d", grams=number_words(feed, digits=0)),
+        "fall": _percent(effect.fall_share),
+        "fullest": tr("{mass} kg/m³", mass=number_words(effect.peak_kg_per_m3, digits=1)),
+        "unplaced": number_words(effect.unplaced_plants),
+        "harvest": tr("{kg} kg", kg=number_words(effect.crops_g / _G_PER_KG, digits=1)),
+    }
+    return said[what]
+
+
 def remedy_facts(flag: Flag, remedy: Remedy, whys: Whys) -> tuple[Fact, ...]:
     """Return what a repair can be asked: what it changes, figure by figure, and what it gives."""
     facts = [
         Fact(
             label=tr(_REPAIR_WORDS[what]),
-            value=tr("what changes"),
+            value=tr("{before} → {after}", before=before, after=after),
             ask=_ask(remedy_name(flag, remedy, what), whys),
         )
         for what in FIGURES
+        for before, after in ((_repair_words(remedy.before, what), _repair_words(remedy.after, what)),)
+        if what == _ALWAYS or before != after
     ]
     facts += [
         Fact(

@@ -34,6 +34,13 @@ _NO_SYMBOLS: Final = frozenset(
         Formula.COUNT,
         Formula.OF_BOOK,
         Formula.OWN_VALUE,
+        Formula.COUNTED,
+        Formula.MOST,
+        Formula.VERDICT,
+        Formula.SEARCHED,
+        Formula.HIGH_END,
+        Formula.CURVE,
+        Formula.PERCENTILE,
     }
 )
 """Formulas whose symbols say no more than their words."""
@@ -109,7 +116,9 @@ def title_words(explanation: Explanation) -> str:
 
 
 def _value_words(explanation: Explanation) -> str:
-    """Return the value, or the day of an answer that is one."""
+    """Return the value, or the day of an answer that is one, or what a verdict says."""
+    if explanation.formula is Formula.VERDICT:
+        return tr(explanation.about)
     if explanation.value is None and explanation.formula is Formula.AS_ENTERED and explanation.on:
         return day_words(explanation.on)
     if explanation.value is None and explanation.formula is Formula.AS_ENTERED and explanation.inputs:
