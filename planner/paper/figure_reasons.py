@@ -50,6 +50,7 @@ FIGURE_WORDS: Final[Mapping[Formula, str]] = {
     Formula.FALLING_OUT: "what a day takes when half is gone after the half-life",
     Formula.LEAFY_SHARE: "leafy crops over all that is planted",
     Formula.REFERENCE: "the reference, where nothing is fed",
+    Formula.BEYOND_SUPPLY: "what crops want in a mean week ahead, less what is supplied",
 }
 
 FIGURE_NOTES: Final[Mapping[NoteKind, str]] = {

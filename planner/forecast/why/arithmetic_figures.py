@@ -80,5 +80,6 @@ FIGURES: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.FALLING_OUT: lambda of: 1.0 - _HALF ** (1.0 / of["half_life_days"]),
     Formula.LEAFY_SHARE: lambda of: of["leafy_m2"] / (of["leafy_m2"] + of["fruiting_m2"]),
     Formula.REFERENCE: lambda of: of["value"],
+    Formula.BEYOND_SUPPLY: lambda of: max(0.0, of["wanted_g"] - of["supplied_g"]),
 }
 """What each formula does with its inputs by name."""

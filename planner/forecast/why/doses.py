@@ -13,6 +13,7 @@ from planner.farm.water import Dose
 from planner.forecast.values import LoopForecast
 from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.formulas import Formula
+from planner.forecast.why.gaps import why_beyond
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, worked
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 from planner.forecast.why.water_day import (
@@ -153,6 +154,7 @@ def why_wanting(ground: Ground, loop: LoopForecast, on: date, element: int) -> E
             worked("brought_by_others_g", gap - left, "g"),
             ahead,
         ),
+        children=(why_beyond(ground, loop, advice.week, element),),
         notes=(Note(kind=NoteKind.GAP_MEAN, values=(("weeks", ahead.value),)),),
         on=on,
     )

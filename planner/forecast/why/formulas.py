@@ -230,3 +230,4 @@ class Formula(Enum):
     FALLING_OUT = "1 - ½^(1 / half_life_days)"
     LEAFY_SHARE = "leafy_m2 / (leafy_m2 + fruiting_m2)"
     REFERENCE = "reference value"
+    BEYOND_SUPPLY = "max(0, wanted_g - supplied_g)"

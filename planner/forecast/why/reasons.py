@@ -22,10 +22,10 @@ from planner.farm.water import Dose
 from planner.forecast.engine import Forecaster
 from planner.forecast.flags import supply_flags
 from planner.forecast.values import Flag, FlagKind, Floats, Forecast, GroupForecast, LoopForecast
+from planner.forecast.why.fates import fate_of
 from planner.forecast.why.fish import given_feed_note
 from planner.forecast.why.ground import Ground, week_days
 from planner.forecast.why.growing import water_c_on
-from planner.forecast.why.supply import fate_of
 from planner.forecast.why.values import NoteKind
 from planner.science.fish import effective_temperature
 

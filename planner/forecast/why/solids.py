@@ -11,6 +11,7 @@ from planner.farm.water import SolidsBatch
 from planner.forecast.solids import solids_figures, solids_setup
 from planner.forecast.values import Floats, LoopForecast, SolidsBatchForecast
 from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.fates import why_solids_of_fish
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, week_days, worked
 from planner.forecast.why.values import Explanation, Input
@@ -62,6 +63,7 @@ def _laid_down(ground: Ground, loop: LoopForecast, element: int, *, days: slice,
             worked("solids_g", _week_sum(loop.solids_g, element, days), "g"),
             _captured(ground, loop),
         ),
+        children=(why_solids_of_fish(ground, loop, element, days),),
     )
 
 

@@ -8,12 +8,12 @@ from typing import Final
 import numpy as np
 
 from planner.farm.farm import DAYS_PER_WEEK
-from planner.farm.fish import FishGroup
 from planner.farm.site import Loop
 from planner.farm.species import ELEMENTS
 from planner.farm.water import Dose
-from planner.forecast.supply import FedGroup, FeedFate, dose_g, feed_fate, figures_of_loop
+from planner.forecast.supply import dose_g
 from planner.forecast.values import Floats, GroupForecast, LoopForecast
+from planner.forecast.why.fates import fate_of, loop_of, why_in_solids
 from planner.forecast.why.fish import why_group_mean
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, week_days, worked
@@ -76,27 +76,6 @@ def _from_feed(ground: Ground, loop: LoopForecast, week: int, element: int) -> E
     )
 
 
-def fate_of(ground: Ground, group: GroupForecast) -> FeedFate:
-    """Return where the elements of one group's feed go."""
-    known = ground.fates.get(group.group)
-    if known is not None:
-        return known
-    entry: FishGroup = ground.groups[group.group]
-    fed = FedGroup(
-        group=group, species=ground.catalogue.fish[entry.species], feed=ground.catalogue.feeds[entry.feed]
-    )
-    figures = figures_of_loop(ground.supply_figures, loop_of(ground, group))
-    found = feed_fate([fed], figures=figures, ruler=ground.forecast.ruler)
-    ground.fates[group.group] = found
-    return found
-
-
-def loop_of(ground: Ground, group: GroupForecast) -> Loop:
-    """Return the loop a group swims in."""
-    found: Loop = ground.loops[ground.tanks[group.tank].loop]
-    return found
-
-
 def _from_group(ground: Ground, group: GroupForecast, week: int, element: int) -> Explanation:
     fate = fate_of(ground, group)
     content, solids, fish, gas, dissolved = (
@@ -117,7 +96,7 @@ def _from_group(ground: Ground, group: GroupForecast, week: int, element: int) -
         ),
         children=(
             _in_feed(ground, group, week, element, value=content),
-            _in_solids(ground, group, element, content=content, value=solids),
+            why_in_solids(ground, group, element, content=content, value=solids),
             _kept(ground, group, week, element, value=fish),
             _gas(ground, group, element, before=(content, solids, fish), value=gas),
         ),
@@ -146,20 +125,6 @@ def _in_feed(ground: Ground, group: GroupForecast, week: int, element: int, *, v
         formula=formula,
         inputs=(feed_g, *shares),
         children=(why_group_mean(ground, group, week),),
-    )
-
-
-def _in_solids(
-    ground: Ground, group: GroupForecast, element: int, *, content: float, value: float
-) -> Explanation:
-    share = ground.figure("solids_share", f"element/{ELEMENTS[element]}/solids_share")
-    return Explanation(
-        title="element in solids",
-        about=group.name,
-        value=value,
-        unit="g",
-        formula=Formula.IN_SOLIDS,
-        inputs=(worked("in_feed_g", content, "g"), share),
     )
 
 

@@ -14,6 +14,7 @@ from planner.forecast.values import LoopForecast
 from planner.forecast.water.side import LoopWater, loop_water
 from planner.forecast.why.fish import why_feed_mean
 from planner.forecast.why.formulas import Formula
+from planner.forecast.why.gaps import why_beyond
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, worked
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 
@@ -109,12 +110,14 @@ def why_salt_grams(ground: Ground, loop: LoopForecast, on: date, product: str) -
         unit="g",
         formula=Formula.SALT_GRAMS,
         inputs=(worked("gap_g", gap, "g"), share),
-        children=(_gap(ground, fill.element, gap=gap, beyond=beyond),),
+        children=(_gap(ground, loop, advice.week, fill.element, gap=gap, beyond=beyond),),
         on=on,
     )
 
 
-def _gap(ground: Ground, element: str, *, gap: float, beyond: float) -> Explanation:
+def _gap(
+    ground: Ground, loop: LoopForecast, week: int, element: str, *, gap: float, beyond: float
+) -> Explanation:
     ahead = ground.figure("weeks", f"{_CARE}gap_weeks")
     return Explanation(
         title="gap of an element",
@@ -127,6 +130,7 @@ def _gap(ground: Ground, element: str, *, gap: float, beyond: float) -> Explanat
             worked("brought_by_others_g", beyond - gap, "g"),
             ahead,
         ),
+        children=(why_beyond(ground, loop, week, ELEMENTS.index(element)),),
         notes=(Note(kind=NoteKind.GAP_MEAN, values=(("weeks", ahead.value),)),),
     )
 

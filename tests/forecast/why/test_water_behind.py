@@ -72,3 +72,32 @@ def test_that_what_fish_keep_goes_down_to_their_growth_day_by_day():
         assert gain.value == pytest.approx(one.input("gain_g").value, rel=1e-9)
         assert len(gain.children) == 7
     works_out(found)
+
+
+@pytest.mark.parametrize("name", NAMES)
+@pytest.mark.parametrize("element", range(len(ELEMENTS)))
+def test_that_what_is_wanting_goes_down_to_demand_and_supply_of_the_weeks_ahead(name, element):
+    farm, forecast, forecaster = known(name)
+    loop, on = forecast.loops[0], forecast.ruler.date_of(70)
+    found = asked(name, kind=SubjectKind.WANTING, about=loop.loop, on=on, element=element)
+    beyond = found.children[0]
+    weeks = int(forecaster.catalogue.figure("coefficient/water_care/gap_weeks").value)
+    wanted, supplied = (
+        forecast.ruler.weekly_sum(one)[element, 10 : 10 + weeks].mean()
+        for one in (loop.demand_g, loop.supply_g)
+    )
+    assert beyond.value == pytest.approx(max(wanted - supplied, 0.0), rel=1e-9, abs=1e-12)
+    assert len(beyond.children[0].children) == weeks
+    works_out(found)
+    assert farm.loops
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_that_solids_that_pass_the_filters_go_down_to_the_feed_of_each_group(name):
+    loop = known(name)[1].loops[0]
+    found = asked(name, kind=SubjectKind.SUPPLY, about=loop.loop, week=9, element=1)
+    (passing,) = (one for one in walk(found) if one.title == "solids that pass the filters")
+    (fish,) = passing.children
+    assert fish.value == pytest.approx(passing.input("solids_g").value, rel=1e-9)
+    assert {part.about for part in fish.children} == {group.name for group in loop.groups}
+    works_out(passing)

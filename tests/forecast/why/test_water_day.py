@@ -94,7 +94,8 @@ def holds(answer, figure):
         if one.value is None:
             continue
         if again is not None:
-            assert one.value == pytest.approx(again, rel=1e-9, abs=1e-9), one.title
+            # growth of single plants is kept in single precision: sums of it agree to seven digits
+            assert one.value == pytest.approx(again, rel=1e-7, abs=1e-9), one.title
         for given in one.inputs:
             if given.origin is Origin.FIGURE:
                 assert given.path
