@@ -219,18 +219,22 @@ def farm_faults(farm: Farm, *, sound: Farm | None = None) -> tuple[Fault, ...]:
     """Return every fault of a farm that can be told without figures or stage dates.
 
     `sound` is a farm without faults that this one comes from: its things are not looked at again by
-    themselves.
+    themselves, nor is anything that hangs only on kinds of things that are still the very same.
     """
-    known = {id(thing) for kind in KINDS for thing in things(sound, kind.word)} if sound else set()
+    same = same_kinds(farm, sound)
     found: list[Fault] = list(thing_faults(farm.settings))
     for kind in KINDS:
+        if kind.word in same:
+            continue
+        known = {id(thing) for thing in things(sound, kind.word)} if sound else set()
         for thing in things(farm, kind.word):
             if id(thing) not in known:
                 found.extend(thing_faults(thing))
         found.extend(_duplicates(kind, things(farm, kind.word)))
-    found.extend(reference_faults(farm))
+    found.extend(reference_faults(farm, same=same))
     if not found:
-        found.extend(_placement_faults(farm))
+        if not {"bed", "batch", "placement"} <= same:
+            found.extend(_placement_faults(farm))
         found.extend(_group_faults(farm))
         found.extend(fault for _id, fault in count_faults(farm.fish_groups, farm.fish_events))
         found.extend(seed_lot_faults(farm.batches, by_id(farm.seed_lots), farm.own_entries))
@@ -256,11 +260,25 @@ def _duplicates(kind: Kind, many: tuple[Thing, ...]) -> Iterator[Fault]:
             seen.add(value)
 
 
-def reference_faults(farm: Farm) -> Iterator[Fault]:
-    """Yield a fault for every reference that points at nothing."""
+def same_kinds(farm: Farm, other: Farm | None) -> frozenset[str]:
+    """Return the words of the kinds whose things are the very same in both farms, none of them other."""
+    if other is None:
+        return frozenset()
+    return frozenset(kind.word for kind in KINDS if getattr(farm, kind.place) is getattr(other, kind.place))
+
+
+def reference_faults(farm: Farm, *, same: frozenset[str] = frozenset()) -> Iterator[Fault]:
+    """Yield a fault for every reference that points at nothing.
+
+    References from and to kinds that are the `same` as in a farm without faults are not looked at.
+    """
     known = {kind.word: {thing.id for thing in things(farm, kind.word)} for kind in KINDS}
     for kind in KINDS:
-        refers = [(f, s) for f, s in specs_of(kind.owner).items() if s.kind is FieldKind.REFERENCE]
+        refers = [
+            (field, spec)
+            for field, spec in specs_of(kind.owner).items()
+            if spec.kind is FieldKind.REFERENCE and not {kind.word, spec.refers_to} <= same
+        ]
         for thing in things(farm, kind.word) if refers else ():
             yield from _dangling(thing, refers, known)
 

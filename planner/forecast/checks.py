@@ -12,7 +12,7 @@ from planner.farm.faults import FarmFaultError, Fault, FaultKind
 from planner.farm.fields import FieldKind, specs_of
 from planner.farm.zones import zone_faults
 from planner.forecast.engine import Forecaster
-from planner.forecast.occupancy import clash_faults
+from planner.forecast.occupancy import HoldKeeper, clash_faults
 
 _SHOWN_MATCHES = 3
 
@@ -59,12 +59,17 @@ def _unknown_key(where: str, field: str, value: str, shelf: Mapping[str, object]
 
 
 def all_faults(
-    farm: Farm, forecaster: Forecaster, *, sound: Farm | None = None, zones: Collection[str] = ()
+    farm: Farm,
+    forecaster: Forecaster,
+    *,
+    sound: Farm | None = None,
+    zones: Collection[str] = (),
+    keeper: HoldKeeper | None = None,
 ) -> tuple[Fault, ...]:
     """Return every fault of a farm; places are looked at once all else is right.
 
     `sound` is a farm without faults that this one comes from; `zones` are the time zones that are known, none
-    when they are not to be looked at.
+    when they are not to be looked at. A `keeper` remembers how long places are held between farms much alike.
     """
     found = farm_faults(farm, sound=sound)
     if found:
@@ -74,4 +79,4 @@ def all_faults(
     except FarmFaultError as error:
         return error.faults
     found = (*zone_faults(farm.sites, zones), *catalogue_faults(farm, catalogue))
-    return found or clash_faults(farm, forecaster.preview(farm))
+    return found or clash_faults(farm, forecaster.preview(farm), keeper=keeper)

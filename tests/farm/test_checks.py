@@ -266,3 +266,28 @@ def test_that_a_fault_reads_as_place_matter_and_remedy() -> None:
 def test_that_a_number_of_a_hundred_digits_is_told_shortly() -> None:
     fault = only(thing_faults(alter(LOOP, water_l=1e99)))
     assert "water_l is 1e+99, but must lie within 10 to 100000000 L" in fault.message
+
+
+SPOILED: dict[str, dict[str, Any]] = {
+    "a value": {"tanks": (alter(TANK, volume_l=1),)},
+    "two of a name": {"tanks": (TANK, alter(TANK, id=new_id()))},
+    "a loop taken out": {"loops": ()},
+    "a bed taken out": {"beds": (BENCH,)},
+    "a batch taken out": {"batches": ()},
+    "a smaller bed": {"beds": (alter(RAFTS, rows=1), BENCH)},
+    "fewer plants": {"batches": (alter(BATCH, plants=17),)},
+    "another place": {"placements": (alter(PLACE, unit=3),)},
+    "later fish": {
+        "fish_groups": (alter(GROUP, stocked_on=date(2026, 4, 1)),),
+        "fish_events": (FishEvent(id=new_id(), group=GROUP.id, on=DAY, kind=FishEventKind.OFF_FEED),),
+    },
+    "nothing": {},
+}
+
+
+@pytest.mark.parametrize("what", SPOILED)
+def test_that_looking_only_at_what_has_changed_since_a_sound_farm_finds_the_same(what: str) -> None:
+    farm = alter(FARM, **SPOILED[what])
+    found = farm_faults(farm)
+    assert bool(found) == bool(SPOILED[what])
+    assert farm_faults(farm, sound=FARM) == found

@@ -39,7 +39,7 @@ from planner.farm.fields import Id
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Flag
 from planner.planning.answering import Whys
-from planner.planning.remedies.ask import REPAIRABLE, remedies
+from planner.planning.remedies.ask import REPAIRABLE, Soundness, remedies
 from planner.planning.remedies.effects import loop_of_flag
 from planner.planning.remedies.values import Remedy
 from planner.planning.why_remedies import remedy_whys
@@ -60,10 +60,11 @@ def repairs_of(
     flags: Sequence[Flag], today: date, farm: Farm, forecaster: Forecaster, stopped: Event
 ) -> Iterator[Repairs]:
     """Yield the repairs of each flag; nothing more once `stopped` is set."""
+    soundness = Soundness(farm, forecaster) if flags else None
     for flag in flags:
         if stopped.is_set():
             return
-        found = remedies(farm, forecaster, flag, today=today)
+        found = remedies(farm, forecaster, flag, today=today, soundness=soundness)
         yield Repairs(flag=flag, remedies=found, whys=remedy_whys(farm, forecaster, flag, found))
 
 

@@ -12,10 +12,12 @@ from typing import Final
 from planner.farm.changes import ChangeSet, applied, with_places
 from planner.farm.checks import farm_faults
 from planner.farm.farm import Farm
+from planner.farm.faults import Fault
 from planner.farm.mark import plan_mark
 from planner.farm.withdrawal import barred_harvests
 from planner.forecast.checks import all_faults
 from planner.forecast.engine import Forecaster
+from planner.forecast.occupancy import HoldKeeper
 from planner.forecast.values import Flag, FlagKind, Forecast
 from planner.planning.remedies.appetite import overfed
 from planner.planning.remedies.case import Case
@@ -41,8 +43,29 @@ REPAIRABLE: Final = tuple(_MAKERS)
 """Kinds of flags there are remedies for."""
 
 
+class Soundness:
+    """Tells the faults of farms that come from one farm; looks only at what is other where that has none.
+
+    One serves all flags of a farm, for looking a large farm through takes longer than a forecast of it.
+    """
+
+    def __init__(self, farm: Farm, forecaster: Forecaster) -> None:
+        """Look the farm through that the others come from."""
+        self._forecaster, self._keeper = forecaster, HoldKeeper()
+        self._sound = None if farm_faults(farm) else farm
+
+    def faults(self, farm: Farm) -> tuple[Fault, ...]:
+        """Return every fault of a farm that comes from the one."""
+        return all_faults(farm, self._forecaster, sound=self._sound, keeper=self._keeper)
+
+
 def remedies(
-    farm: Farm, forecaster: Forecaster, flag: Flag, *, today: date | None = None
+    farm: Farm,
+    forecaster: Forecaster,
+    flag: Flag,
+    *,
+    today: date | None = None,
+    soundness: Soundness | None = None,
 ) -> tuple[Remedy, ...]:
     """Return up to five repairs of what a flag warns of, the cheapest first; none for other flags.
 
@@ -50,6 +73,7 @@ def remedies(
     several of a kind the one that leaves least of it, then loses least harvest, then changes feed least.
     Nothing before `today`, or else the plan, is changed, and what lies wholly before it has no remedies. No
     remedy makes a farm faulty, a tank fuller than its limit that was not, or feeds fish above what they eat.
+    Who asks about several flags of a farm hands in the `soundness` of it.
     """
     makers = _MAKERS.get(flag.kind, ())
     if not makers:
@@ -57,7 +81,7 @@ def remedies(
     case = _case(farm, forecaster, flag, today)
     if case.last_on < case.from_on:
         return ()
-    judge = _Judge(case)
+    judge = _Judge(case, soundness or Soundness(farm, forecaster))
     found = [judge.judged(candidate) for make in makers for candidate in make(case)]
     kept = _few([remedy for remedy in found if remedy is not None], judge)
     forecaster.preview(farm)  # so that questions about the last forecast are about the farm again
@@ -81,12 +105,11 @@ def _case(farm: Farm, forecaster: Forecaster, flag: Flag, today: date | None) ->
 class _Judge:
     """Forecasts changed farms and says how they stand to the farm as it is."""
 
-    def __init__(self, case: Case) -> None:
-        self._case = case
+    def __init__(self, case: Case, soundness: Soundness) -> None:
+        self._case, self._soundness = case, soundness
         self._before = self._effect(case.farm, case.forecast)
         self._severity = self._severity_of(case.farm, case.forecast, case.span)
         self._too_full = _too_full(case.forecast)
-        self._sound = None if farm_faults(case.farm) else case.farm
 
     def judged(self, candidate: Candidate) -> Remedy | None:
         """Return the remedy, None when it does not help."""
@@ -114,7 +137,7 @@ class _Judge:
         return bool(
             _too_full(forecast) - self._too_full
             or overfed(self._case.forecast, farm, forecast, forecaster)
-            or all_faults(farm, forecaster, sound=self._sound)
+            or self._soundness.faults(farm)
         )
 
     def _remedy(

@@ -11,13 +11,15 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from planner.farm.changes import applied
+from planner.farm.crops import Phase
 from planner.farm.farm import by_id
 from planner.farm.fish import Feeding, FishEventKind
+from planner.farm.ids import new_id
 from planner.forecast.checks import all_faults
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Flag, FlagKind
 from planner.forecast.verdicts import week_verdicts
-from planner.planning.remedies.ask import REPAIRABLE, remedies
+from planner.planning.remedies.ask import REPAIRABLE, Soundness, remedies
 from planner.planning.remedies.values import ORDER, RemedyKind, SideEffect
 from tests.farms import LOOP, batch_of, group_of
 from tests.planning.remedies.cases import (
@@ -274,8 +276,11 @@ def test_that_every_short_week_of_the_large_sample_has_at_least_two_remedies(mea
     farm = school_farm(means)
     flags = [f for f in means.forecaster.forecast(farm).flags if f.kind is FlagKind.SHORT_SUPPLY]
     assert flags
+    soundness = Soundness(farm, means.forecaster)
     for flag in flags:
-        assert len(remedies(farm, means.forecaster, flag)) >= 2, flag
+        found = remedies(farm, means.forecaster, flag)
+        assert len(found) >= 2, flag
+        assert remedies(farm, means.forecaster, flag, soundness=soundness) == found
 
 
 @settings(max_examples=4, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
@@ -294,3 +299,21 @@ def test_that_on_any_farm_remedies_help_can_be_undone_and_do_no_harm(means, fish
             assert remedy.severity_after < remedy.severity_before
             forecast = means.forecaster.forecast(changed)
             assert {f.about for f in forecast.flags if f.kind is FlagKind.DENSITY} <= full
+
+
+@pytest.mark.parametrize("spoil", ["a batch without its bed", "two in one place"])
+def test_that_what_is_known_to_be_sound_does_not_hide_what_a_change_spoils(means, spoil):
+    farm = school_farm(means)
+    soundness = Soundness(farm, means.forecaster)
+    assert soundness.faults(farm) == ()
+    run = next(each for each in farm.placements if each.phase is Phase.BED)
+    if spoil == "two in one place":
+        changed = dataclasses.replace(
+            farm, placements=(*farm.placements, dataclasses.replace(run, id=new_id(), count=1))
+        )
+    else:
+        changed = dataclasses.replace(farm, beds=tuple(bed for bed in farm.beds if bed.id != run.bed))
+    found = all_faults(changed, means.forecaster)
+    assert found
+    assert soundness.faults(changed) == found
+    assert soundness.faults(farm) == ()
