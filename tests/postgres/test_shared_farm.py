@@ -161,6 +161,8 @@ def test_that_older_tables_are_brought_up_to_date(url, farm, means):
         "ALTER TABLE seed_lot DROP COLUMN supplier, DROP COLUMN primed, DROP COLUMN packed_on",
         "ALTER TABLE fish_event DROP COLUMN cleared_on",
         "ALTER TABLE act DROP COLUMN who",
+        "ALTER TABLE site DROP COLUMN rain_mm",
+        "ALTER TABLE loop DROP COLUMN area_rule",
     )
     run(url, *later, "UPDATE meta SET schema_version = 1")
     with FarmStore.open(url) as store:

@@ -54,8 +54,8 @@ NAME_FORMS: Final = ("unit {unit} places {first} to {last}",)
 def readable(text: str) -> str:
     """Return names of a formula without their units, which stand beside the values.
 
-    >>> readable("litres_per_day × mg_per_l")
-    'litres × mg per l'
+    >>> readable("make_up_litres_per_day × iron_mg_per_l")
+    'make up litres × iron'
     """
     return _UNIT_IN_NAME.sub("", text).replace("_", " ")
 
