@@ -8,7 +8,7 @@ from planner.desk.conditions import bare, condition_words, in_language, parts_in
 from planner.desk.languages import LANGUAGES, Words
 
 OTHERS = [language for language in LANGUAGES if language != "en"]
-LEAST_SHARE = 0.8
+LEAST_SHARE = 0.95
 """Of the figures of the catalogue at least so many have conditions that are translated."""
 
 
