@@ -168,6 +168,10 @@
         <translation type="unfinished">&amp;Medidores</translation>
     </message>
     <message>
+        <source>&amp;Meters and products</source>
+        <translation type="unfinished">&amp;Medidores y productos</translation>
+    </message>
+    <message>
         <source>&amp;Move all to the right</source>
         <translation type="unfinished">&amp;Mover todo a la derecha</translation>
     </message>
@@ -7034,6 +7038,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Con ello estos compartirían sitios con otros: {batches}. Hágales sitio y adóptelo otra vez.</translation>
     </message>
     <message>
+        <source>With what was read and dosed</source>
+        <translation type="unfinished">Con qué se midió y se dosificó</translation>
+    </message>
+    <message>
         <source>Withdrawal time</source>
         <translation type="unfinished">Tiempo de retiro</translation>
     </message>
@@ -7558,6 +7566,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">como está impreso, llevado a la temperatura del agua</translation>
     </message>
     <message>
+        <source>as somebody else printed it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>as the catalogue has it</source>
         <translation type="unfinished">como está en el catálogo</translation>
     </message>
@@ -8042,6 +8054,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">práctica común</translation>
     </message>
     <message>
+        <source>computation: {formula}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>conductivity</source>
         <translation type="unfinished">conductividad</translation>
     </message>
@@ -8432,6 +8448,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>depth of water, times its weight</source>
         <translation type="unfinished">profundidad del agua por su peso</translation>
+    </message>
+    <message>
+        <source>difference from print</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>dissolved from feed</source>
@@ -8932,6 +8952,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>field conditions</source>
         <translation type="unfinished">condiciones de campo</translation>
+    </message>
+    <message>
+        <source>figure of the publication</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>figures of the catalogue used: {paths}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>fill mineraliser</source>
@@ -9470,6 +9498,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cosecha del plan de hoy</translation>
     </message>
     <message>
+        <source>harvest of what stands already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>harvest over the plan</source>
         <translation type="unfinished">cosecha en todo el plan</translation>
     </message>
@@ -9576,6 +9608,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>how far it lies above the limit</source>
         <translation type="unfinished">cuánto pasa del límite</translation>
+    </message>
+    <message>
+        <source>how far our figure may be from the print; it comes from the print or from physics</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how far ours may be from the print</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>how far ratios lie apart by their median distance, at least the rule's least, times the book's value</source>
@@ -10222,6 +10262,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cumple lo que se quiere</translation>
     </message>
     <message>
+        <source>memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>menu {title}</source>
         <translation type="unfinished">menú {title}</translation>
     </message>
@@ -10806,6 +10850,22 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">otros</translation>
     </message>
     <message>
+        <source>our figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>our figure less the published one, over the published one, in percent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>our figure, less the published one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>ours {ours}, published {published}</source>
         <translation type="unfinished">nuestro {ours}, publicado {published}</translation>
     </message>
@@ -11290,6 +11350,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>published figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>published: {line}</source>
         <translation type="unfinished">publicado: {line}</translation>
     </message>
@@ -11348,6 +11416,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>reached already</source>
         <translation type="unfinished">ya se llegó</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>read from the crop's table of normal seedlings by temperature</source>
@@ -11650,6 +11722,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sólidos de los días antes de llenarlo, también los de antes del plan</translation>
     </message>
     <message>
+        <source>solids of the fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>solids of the fish, less what the filters take out</source>
         <translation type="unfinished">sólidos de los peces menos lo que retiran los filtros</translation>
     </message>
@@ -11736,10 +11812,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>standard error of a share that was counted in so many draws</source>
         <translation type="unfinished">error estándar de una parte contada en tantos sorteos</translation>
-    </message>
-    <message>
-        <source>standing already</source>
-        <translation type="unfinished">ya en pie</translation>
     </message>
     <message>
         <source>stands alone: repeat the test before acting on it</source>
@@ -12294,6 +12366,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">la suma de sus partes</translation>
     </message>
     <message>
+        <source>the tolerance is that of: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the value read</source>
         <translation type="unfinished">el valor leído</translation>
     </message>
@@ -12412,6 +12488,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>today</source>
         <translation type="unfinished">hoy</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>too few places</source>
@@ -12786,12 +12866,12 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lo que aporta una dosis aconsejada</translation>
     </message>
     <message>
-        <source>what changes</source>
-        <translation type="unfinished">lo que cambia</translation>
-    </message>
-    <message>
         <source>what crops want beyond supply, less what bases and other salts bring</source>
         <translation type="unfinished">lo que piden los cultivos más allá del aporte, menos lo que traen bases y otras sales</translation>
+    </message>
+    <message>
+        <source>what crops want in a mean week ahead, less what is supplied</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>what decides is the worst of its parts: a no, then what is unknown</source>
@@ -13014,6 +13094,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">calculado</translation>
     </message>
     <message>
+        <source>worked out again from what the publication gives</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worked out by the program from what the publication gives and from figures of the catalogue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>worked out from these figures of the catalogue and what is entered for the farm</source>
         <translation type="unfinished">calculado con estas cifras del catálogo y lo anotado para la granja</translation>
     </message>
@@ -13176,6 +13264,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{bed} {unit}: {first}–{last}</source>
         <translation type="unfinished">{bed} {unit}: {first}–{last}</translation>
+    </message>
+    <message>
+        <source>{before} → {after}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{came} of {seeds} came up: {tests} tests, {batches} batches</source>
@@ -13510,6 +13602,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{grams} g/d</translation>
     </message>
     <message>
+        <source>{grams} g/m²/d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{groups} groups</source>
         <translation type="unfinished">{groups} grupos</translation>
     </message>
@@ -13528,6 +13624,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{held} of {all} places</source>
         <translation type="unfinished">{held} de {all} lugares</translation>
+    </message>
+    <message>
+        <source>{kg} kg</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{kg} kg less of crops over the plan</source>
@@ -13720,6 +13820,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{many} tasks are late. {first}</source>
         <translation type="unfinished">Hay {many} tareas atrasadas. {first}</translation>
+    </message>
+    <message>
+        <source>{mass} kg/m³</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{moment}  ({ago}, {size})</source>

@@ -168,6 +168,10 @@
         <translation type="unfinished">Mga &amp;panukat</translation>
     </message>
     <message>
+        <source>&amp;Meters and products</source>
+        <translation type="unfinished">&amp;Mga metro at produkto</translation>
+    </message>
+    <message>
         <source>&amp;Move all to the right</source>
         <translation type="unfinished">&amp;Iusog lahat pakanan</translation>
     </message>
@@ -7034,6 +7038,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Kapag ginamit ito, makikihati sa lugar ng iba ang mga ito: {batches}. Bigyan sila ng lugar, saka gamitin muli.</translation>
     </message>
     <message>
+        <source>With what was read and dosed</source>
+        <translation type="unfinished">Kung ano ang ginamit sa pagsukat at pagdodosis</translation>
+    </message>
+    <message>
         <source>Withdrawal time</source>
         <translation type="unfinished">Panahon ng pag-iwas</translation>
     </message>
@@ -7558,6 +7566,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">gaya ng nakalimbag, iniayon sa init ng tubig</translation>
     </message>
     <message>
+        <source>as somebody else printed it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>as the catalogue has it</source>
         <translation type="unfinished">gaya ng nasa katalogo</translation>
     </message>
@@ -8042,6 +8054,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">karaniwang gawi</translation>
     </message>
     <message>
+        <source>computation: {formula}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>conductivity</source>
         <translation type="unfinished">conductivity</translation>
     </message>
@@ -8432,6 +8448,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>depth of water, times its weight</source>
         <translation type="unfinished">lalim ng tubig na minultiplika sa bigat nito</translation>
+    </message>
+    <message>
+        <source>difference from print</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>dissolved from feed</source>
@@ -8932,6 +8952,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>field conditions</source>
         <translation type="unfinished">kondisyon sa bukid</translation>
+    </message>
+    <message>
+        <source>figure of the publication</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>figures of the catalogue used: {paths}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>fill mineraliser</source>
@@ -9470,6 +9498,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ani ng plano ngayon</translation>
     </message>
     <message>
+        <source>harvest of what stands already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>harvest over the plan</source>
         <translation type="unfinished">ani sa buong plano</translation>
     </message>
@@ -9576,6 +9608,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>how far it lies above the limit</source>
         <translation type="unfinished">gaano kalayo sa ibabaw ng limit</translation>
+    </message>
+    <message>
+        <source>how far our figure may be from the print; it comes from the print or from physics</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how far ours may be from the print</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>how far ratios lie apart by their median distance, at least the rule's least, times the book's value</source>
@@ -10222,6 +10262,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">nakaaabot sa gusto</translation>
     </message>
     <message>
+        <source>memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>menu {title}</source>
         <translation type="unfinished">menu {title}</translation>
     </message>
@@ -10806,6 +10850,22 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">iba pa</translation>
     </message>
     <message>
+        <source>our figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>our figure less the published one, over the published one, in percent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>our figure, less the published one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>ours {ours}, published {published}</source>
         <translation type="unfinished">sa amin {ours}, nailathala {published}</translation>
     </message>
@@ -11290,6 +11350,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>published figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>published: {line}</source>
         <translation type="unfinished">nailathala: {line}</translation>
     </message>
@@ -11348,6 +11416,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>reached already</source>
         <translation type="unfinished">naabot na</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>read from the crop's table of normal seedlings by temperature</source>
@@ -11650,6 +11722,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">solido ng mga araw bago ito napuno, pati ang bago ang plano</translation>
     </message>
     <message>
+        <source>solids of the fish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>solids of the fish, less what the filters take out</source>
         <translation type="unfinished">solido ng isda, bawas ang inaalis ng mga pansala</translation>
     </message>
@@ -11736,10 +11812,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>standard error of a share that was counted in so many draws</source>
         <translation type="unfinished">standard error ng bahaging binilang sa ganito karaming bunot</translation>
-    </message>
-    <message>
-        <source>standing already</source>
-        <translation type="unfinished">nakatayo na</translation>
     </message>
     <message>
         <source>stands alone: repeat the test before acting on it</source>
@@ -12294,6 +12366,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ang kabuuan ng mga bahagi nito</translation>
     </message>
     <message>
+        <source>the tolerance is that of: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the value read</source>
         <translation type="unfinished">ang nabasang halaga</translation>
     </message>
@@ -12412,6 +12488,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>today</source>
         <translation type="unfinished">ngayon</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>too few places</source>
@@ -12786,12 +12866,12 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">dala ng ipinapayong dosis</translation>
     </message>
     <message>
-        <source>what changes</source>
-        <translation type="unfinished">ang nagbabago</translation>
-    </message>
-    <message>
         <source>what crops want beyond supply, less what bases and other salts bring</source>
         <translation type="unfinished">kailangan ng pananim na lampas sa supply, bawas ang dala ng mga base at ibang asin</translation>
+    </message>
+    <message>
+        <source>what crops want in a mean week ahead, less what is supplied</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>what decides is the worst of its parts: a no, then what is unknown</source>
@@ -13014,6 +13094,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kinuwenta</translation>
     </message>
     <message>
+        <source>worked out again from what the publication gives</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worked out by the program from what the publication gives and from figures of the catalogue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>worked out from these figures of the catalogue and what is entered for the farm</source>
         <translation type="unfinished">kinuwenta mula sa mga numerong ito ng katalogo at sa inilagay para sa farm</translation>
     </message>
@@ -13176,6 +13264,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{bed} {unit}: {first}–{last}</source>
         <translation type="unfinished">{bed} {unit}: {first}–{last}</translation>
+    </message>
+    <message>
+        <source>{before} → {after}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{came} of {seeds} came up: {tests} tests, {batches} batches</source>
@@ -13510,6 +13602,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{grams} g/d</translation>
     </message>
     <message>
+        <source>{grams} g/m²/d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{groups} groups</source>
         <translation type="unfinished">{groups} grupo</translation>
     </message>
@@ -13528,6 +13624,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{held} of {all} places</source>
         <translation type="unfinished">{held} sa {all} puwesto</translation>
+    </message>
+    <message>
+        <source>{kg} kg</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{kg} kg less of crops over the plan</source>
@@ -13720,6 +13820,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{many} tasks are late. {first}</source>
         <translation type="unfinished">{many} gawain ang huli. {first}</translation>
+    </message>
+    <message>
+        <source>{mass} kg/m³</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{moment}  ({ago}, {size})</source>

@@ -72,6 +72,8 @@ _PRODUCTS: Final = (("k", "K base", "k_share"), ("ca", "Ca base", "ca_share"), (
 _BY_DAYS: Final = (Sheet.WATER, Sheet.FEED)
 _MONTH_DAYS: Final = 30
 _MOST_SCOOP_G: Final = 10_000.0
+_TALL_ROWS: Final = 20
+"""A window of fewer rows begins with meters and products folded away, so that the lines are in sight."""
 _EVERY: Final = "coefficient/water_care/test_every_days_ph"
 
 
@@ -90,6 +92,8 @@ class CatchUp(QWidget):
         self.who = QLineEdit(self)
         self.meters = {quantity: QComboBox(self) for quantity, _words in _METERS}
         self.products = {key: QComboBox(self) for key, _words, _share in _PRODUCTS}
+        self.more = button(tr("&Meters and products"), self, tip=tr("With what was read and dosed"))
+        self.more.setCheckable(True)
         self.ions = QCheckBox(tr("NO₂ and NO₃ were read as the ion"), self)
         self.scoop = QDoubleSpinBox(self)
         self.every = QSpinBox(self)
@@ -125,7 +129,7 @@ class CatchUp(QWidget):
         head = Flow(self.theme.metrics.gap)
         for part, words in self._named():
             head.add(self._labelled(part, words))
-        head.add(self.ions, self.begin, self.keep)
+        head.add(self.ions, self.more, self.begin, self.keep)
         column.addLayout(head)
         column.addWidget(self.asks)
         column.addWidget(self.grid, 1)
@@ -159,6 +163,7 @@ class CatchUp(QWidget):
 
     def _connect(self) -> None:
         self.sheet.currentIndexChanged.connect(self._on_sheet)
+        self.more.toggled.connect(self._on_sheet_parts)
         self.begin.clicked.connect(self._on_begin)
         self.keep.clicked.connect(self._on_keep)
         self.grid.changed.connect(self._on_changed)
@@ -174,6 +179,7 @@ class CatchUp(QWidget):
         if first:
             self.last.setDate(_q(behind.today))
             self.first.setDate(_q(behind.today - timedelta(days=_MONTH_DAYS)))
+            self.more.setChecked(self.window().height() >= self.theme.metrics.row * _TALL_ROWS)
             self._on_sheet()
         else:
             self._offer()
@@ -218,11 +224,15 @@ class CatchUp(QWidget):
     def _show_for(self, sheet: Sheet) -> None:
         water = sheet is Sheet.WATER
         for part in (*self.meters.values(), *self.products.values()):
-            self._labels[part].setVisible(water)
+            self._labels[part].setVisible(water and self.more.isChecked())
+        self.more.setVisible(water)
         self.ions.setVisible(water)
         self._labels[self.scoop].setVisible(sheet is Sheet.FEED)
         self._labels[self.every].setVisible(sheet in _BY_DAYS)
         self._labels[self.about].setVisible(self.about.count() > 1)
+
+    def _on_sheet_parts(self, _shown: bool) -> None:
+        self._show_for(self.sheet.currentData())
 
     def _on_begin(self, *_checked: bool) -> None:
         self._begin()

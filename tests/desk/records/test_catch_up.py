@@ -194,3 +194,14 @@ def test_that_a_day_still_to_come_is_refused(page):
     page.grid.item(0, 2).setText("50")
     page.keep.click()
     assert "still to come" in page.asks.text()
+
+
+def test_that_meters_and_products_are_folded_away_in_a_low_window_and_shown_by_a_button(qtbot, page):
+    assert page.sheet.currentData() is Sheet.WATER
+    boxes = (*page.meters.values(), *page.products.values())
+    for shown in (False, True):
+        page.more.setChecked(shown)
+        assert {box.isVisibleTo(page) for box in boxes} == {shown}
+    begin(page, Sheet.FEED)
+    assert not page.more.isVisibleTo(page)
+    assert not any(box.isVisibleTo(page) for box in boxes)
