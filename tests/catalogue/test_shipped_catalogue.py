@@ -54,6 +54,7 @@ NEEDED_FISH = [
     "rainbow-trout",
     "barramundi",
     "goldfish-koi",
+    "european-perch",
 ]
 OWNERS = {"crops": Crop, "fish": FishSpecies, "feeds": Feed, "supplements": Supplement}
 SHELF_WORDS = {"crops": "crop", "fish": "fish", "feeds": "feed", "supplements": "supplement"}
