@@ -72,4 +72,7 @@ class WindowDialogs(QObject):
         if self._window.rooms is not None:
             from planner.desk.checking.dialog import CheckDialog
 
-            CheckDialog(self._window.rooms.check, self._window.theme, self._window).open()
+            dialog = CheckDialog(self._window.rooms.check, self._window.theme, self._window)
+            if self._window.workspace is not None:
+                dialog.why_wanted.connect(self._window.workspace.asking.ask_why)
+            dialog.open()

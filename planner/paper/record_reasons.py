@@ -19,6 +19,11 @@ RECORD_WORDS: Final[Mapping[Formula, str]] = {
     Formula.SPREAD_SEEN: "how far ratios lie apart by their median distance, at least the rule's least, "
     "times the book's value",
     Formula.LONGER: "days that it took, less days planned",
+    Formula.CASE: "worked out from what the publication gives and from figures of the catalogue",
+    Formula.PRINTED: "as somebody else printed it",
+    Formula.FROM_PRINT: "our figure, less the published one",
+    Formula.FROM_PRINT_PERCENT: "our figure less the published one, over the published one, in percent",
+    Formula.TOLERANCE: "how far our figure may be from the print; it comes from the print or from physics",
     Formula.OF_BOOK: "as the catalogue has it",
     Formula.OWN_VALUE: "your own value, laid over that of the catalogue",
     Formula.DAYS_OVERDUE: "days from the day on which it was due until today",
@@ -35,5 +40,8 @@ RECORD_NOTES: Final[Mapping[NoteKind, str]] = {
     NoteKind.ENTRY_ONLY: "the act changed nothing in the plan besides",
     NoteKind.BEFORE_OWN: "before your own value it was {value} ({source})",
     NoteKind.PUBLISHED: "published: {line}",
+    NoteKind.COMPUTED_BY: "computation: {formula}",
+    NoteKind.FIGURES_USED: "figures of the catalogue used: {paths}",
+    NoteKind.TOLERATED_FOR: "the tolerance is that of: {reason}",
     NoteKind.SAID: "{words}",
 }

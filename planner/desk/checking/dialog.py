@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QModelIndex, QSize, Qt, QTimer
+from PySide6.QtCore import QModelIndex, QSize, Qt, QTimer, QUrl, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -32,6 +32,7 @@ from PySide6.QtWidgets import (
 )
 
 from planner.catalogue.errors import CatalogueError
+from planner.desk.checking.answers import subject_answer
 from planner.desk.checking.rows import (
     Payload,
     Standing,
@@ -46,11 +47,13 @@ from planner.desk.checking.rows import (
 )
 from planner.desk.checking.sieve import ALL, CaseSieve
 from planner.desk.help import close_box
-from planner.desk.rows import ID_ROLE, Row, RowsModel
+from planner.desk.pages import Page
+from planner.desk.rows import ASK_ROLE, ID_ROLE, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.services import CheckStep
-from planner.desk.side import page_html
+from planner.desk.side import number_of, page_html
 from planner.desk.theme import Theme
+from planner.desk.why.cells import CellAsking
 from planner.desk.words import number_words
 from planner.forecast.verify.run import CaseResult, LackingResult
 from planner.forecast.verify.table import verify_csv
@@ -83,7 +86,12 @@ class CaseTable(QTableView):
 
 
 class CheckDialog(QDialog):
-    """Counts at the top, the table of cases by subject, and all about the chosen one."""
+    """Counts at the top, the table of cases by subject, and all about the chosen one.
+
+    `why_wanted` carries facts and the number of the one asked about.
+    """
+
+    why_wanted = Signal(object, int)
 
     def __init__(
         self, check: Callable[[], Iterator[CheckStep]], theme: Theme, parent: QWidget | None = None
@@ -95,6 +103,7 @@ class CheckDialog(QDialog):
         self._steps = check()
         self._titles: dict[str, str] = {}
         self._results: list[CaseResult] = []
+        self._page: Page | None = None
         self._lacking: list[LackingResult] = []
         self._make_summary()
         self.model = RowsModel(case_columns(), self)
@@ -146,6 +155,7 @@ class CheckDialog(QDialog):
         self.subjects.setMinimumWidth(self._theme.metrics.row)
         self.subjects.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.subjects.currentItemChanged.connect(self._on_subject)
+        CellAsking(self.subjects)
 
     def _make_table(self) -> None:
         view = self.table = CaseTable(self)
@@ -162,11 +172,13 @@ class CheckDialog(QDialog):
         view.verticalHeader().hide()
         view.verticalHeader().setDefaultSectionSize(self._theme.metrics.row)
         view.selectionModel().currentRowChanged.connect(self._on_current)
+        CellAsking(view)
 
     def _make_details(self) -> None:
         self.details = QTextBrowser(self)
         self.details.setAccessibleName(tr("About the chosen case"))
         self.details.setOpenLinks(False)
+        self.details.anchorClicked.connect(self._on_anchor)
         self.details.setTabChangesFocus(True)
         self.details.setPlaceholderText(tr("Choose a case to see its inputs, figures and source."))
 
@@ -277,6 +289,7 @@ class CheckDialog(QDialog):
             item = QListWidgetItem(words, self.subjects)
             item.setData(ID_ROLE, area)
             item.setToolTip(words)
+            item.setData(ASK_ROLE, subject_answer(title, own))
             if outside:
                 item.setForeground(self._theme.wrong)
         self.subjects.setCurrentRow(0)
@@ -305,7 +318,13 @@ class CheckDialog(QDialog):
             return
         row: Row = self.model.rows[self.shown.mapToSource(index).row()]
         page = case_page(row.payload, self._titles.get(row.payload.area, row.payload.area))
+        self._page = page
         self.details.setHtml(page_html(page, self._theme))
+
+    def _on_anchor(self, link: QUrl) -> None:
+        number = number_of(link.toString())
+        if number >= 0 and self._page is not None:
+            self.why_wanted.emit(self._page.askable, number)
 
     def _on_save(self, _checked: bool) -> None:
         dialog = QFileDialog(self, tr("Save as a table"), str(Path.home() / _FILE_NAME), tr("Tables (*.csv)"))

@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from enum import Enum
 from typing import Final
 
+from planner.desk.checking.answers import case_asks, difference, ours, published, tolerance
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
@@ -131,6 +132,7 @@ def _row(at: int, payload: Payload, theme: Theme) -> Row:
         spoken=", ".join((tr(_WORDS[standing]), payload.title, heard)),
         payload=payload,
         ink={Standing.OUTSIDE: theme.wrong, Standing.ALONE: None}.get(standing, theme.muted),
+        asks=case_asks(payload) if isinstance(payload, CaseResult) else (),
     )
 
 
@@ -278,14 +280,20 @@ def _list(title: str, facts: tuple[Fact, ...]) -> tuple[Section, ...]:
 
 
 def _facts(result: CaseResult) -> Iterator[Fact]:
-    yield Fact(label=tr("Ours"), value=ours_words(result), note=_between_words(result))
+    yield Fact(label=tr("Ours"), value=ours_words(result), note=_between_words(result), ask=ours(result))
     yield Fact(
         label=tr("Published"),
         value=with_unit(_short(result.published), result.unit),
         note=tr(_HELD[result.confidence]),
+        ask=published(result),
     )
-    yield Fact(label=tr("Difference"), value=difference_words(result))
-    yield Fact(label=tr("Tolerance"), value=tolerance_words(result), note=_reason_words(result))
+    yield Fact(label=tr("Difference"), value=difference_words(result), ask=difference(result))
+    yield Fact(
+        label=tr("Tolerance"),
+        value=tolerance_words(result),
+        note=_reason_words(result),
+        ask=tolerance(result),
+    )
     if result.span:
         yield Fact(label=tr("Our range"), value=_reach_words(result), note=_reached_words(result))
     if result.verdict is not Verdict.OUTSIDE:

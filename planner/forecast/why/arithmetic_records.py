@@ -7,6 +7,8 @@ from typing import Final
 
 from planner.forecast.why.formulas import Formula
 
+_PERCENT: Final = 100.0
+
 _Values = Mapping[str, float]
 
 
@@ -22,6 +24,8 @@ RECORDED: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.LEARNED_SHARE: lambda of: min(1.0, _learned(of)),
     Formula.SEEN_RATIO: lambda of: of["seen"] / of["by_the_book"],
     Formula.SPREAD_SEEN: lambda of: max(of["robust_spread"], of["least_spread_share"]) * of["book"],
+    Formula.FROM_PRINT: lambda of: of["ours"] - of["published"],
+    Formula.FROM_PRINT_PERCENT: lambda of: (of["ours"] - of["published"]) / abs(of["published"]) * _PERCENT,
     Formula.LONGER: lambda of: of["actual_days"] - of["planned_days"],
 }
 """Formulas of inputs alone."""

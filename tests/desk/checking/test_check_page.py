@@ -15,6 +15,7 @@ from planner.desk.checking.rows import case_columns, case_page, case_rows, count
 from planner.desk.rows import ID_ROLE, RowsModel
 from planner.desk.theme import DARK, LIGHT, contrast
 from planner.forecast.verify.run import CaseResult, Verdict
+from planner.forecast.why.arithmetic import recomputed
 from tests.desk.helpers import nameless_controls, put_away
 
 
@@ -259,3 +260,25 @@ def test_that_help_opens_the_page(qtbot, window):
     qtbot.waitUntil(lambda: dialog.is_done, timeout=20000)
     assert dialog.shown.rowCount() > 500
     dialog.reject()
+
+
+def test_that_ours_the_print_and_their_difference_can_be_asked(results):
+    rows = case_rows(results, LIGHT)
+    for row, result in zip(rows, results, strict=True):
+        mine, printed, gap, allowed = row.asks[2:]
+        assert mine.value == result.ours
+        assert printed.value == result.published
+        assert printed.notes[0].values[0][1] == result.publication
+        assert recomputed(gap) == pytest.approx(gap.value, abs=1e-9)
+        assert allowed.value == result.tolerance
+
+
+def test_that_a_number_of_the_table_leads_to_its_answer(qtbot, dialog):
+    asked = []
+    dialog.why_wanted.connect(lambda facts, number: asked.append(facts[number]))
+    dialog.table.setCurrentIndex(dialog.shown.index(0, 2))
+    qtbot.keyClick(dialog.table, Qt.Key.Key_I, Qt.KeyboardModifier.ControlModifier)
+    dialog.subjects.setCurrentRow(0)
+    qtbot.keyClick(dialog.subjects, Qt.Key.Key_I, Qt.KeyboardModifier.ControlModifier)
+    assert [fact.ask.title for fact in asked] == ["our figure", "published cases"]
+    assert recomputed(asked[1].ask) == asked[1].ask.value
