@@ -15,7 +15,8 @@ from typing import Final
 ROOT: Final = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
-from planner.desk.why.words import (  # noqa: E402 - found from the root only
+from planner.catalogue.loading import shipped_catalogue  # noqa: E402 - found from the root only
+from planner.desk.why.words import (  # noqa: E402
     NAME_FORMS,
     TITLE_FORMS,
     is_prose,
@@ -34,6 +35,9 @@ _ROOMS: Final = ("forecast", "planning", "desk")
 _ANSWERS: Final = "planner.forecast.why.values"
 _NAME: Final = re.compile(r"^[a-z][a-z0-9_' -]{2,}$")
 _JOINED: Final = re.compile(r"^[a-z]+(_[a-z0-9]+)+$")
+_WORD_IN_UNIT: Final = re.compile("[a-z]{3,}")
+_MAKERS: Final = frozenset({"worked", "entered", "counted"})
+_UNIT_AT: Final = 2
 _NAMED: Final = frozenset({"name", "as_name"})
 _TABLE: Final = re.compile("TITLE|STAGES|LUCK")
 _NO_NAMES: Final = frozenset({"get", "index", "removesuffix", "removeprefix", "getattr", "replace", "join"})
@@ -49,8 +53,20 @@ def why_texts() -> Iterator[str]:
     yield from (f"{stage.value} days" for stage in Stage)
     for kinds in (Band, FlagKind, DueKind, PieceKind, SubjectKind, Stage):
         yield from (str(kind.value) for kind in kinds)
+    yield from (unit for unit in _units() if _WORD_IN_UNIT.search(unit))
     for tree in _answering():
         yield from (readable(text) for text in _said_in(tree))
+
+
+def _units() -> Iterator[str]:
+    """Yield units of figures, and those of the numbers that answers are made of: the third of their parts."""
+    yield from (figure.unit for figure in shipped_catalogue().figures.values())
+    for tree in _answering():
+        for node in ast.walk(tree):
+            if isinstance(node, ast.Call) and getattr(node.func, "id", "") in _MAKERS:
+                yield from (text for part in node.args[_UNIT_AT : _UNIT_AT + 1] for text in _texts(part))
+            elif isinstance(node, ast.keyword) and node.arg == "unit":
+                yield from _texts(node.value)
 
 
 def _answering() -> Iterator[ast.Module]:

@@ -32,6 +32,10 @@
         <translation type="unfinished">%</translation>
     </message>
     <message>
+        <source>% of body weight a day</source>
+        <translation type="unfinished">% del peso corporal por día</translation>
+    </message>
+    <message>
         <source>&amp;About and cautions</source>
         <translation type="unfinished">&amp;Acerca de y cuidados</translation>
     </message>
@@ -370,6 +374,22 @@
     <message>
         <source>1, 2, 4 and 6 groups, harvested whole or in parts. The more groups, the less the feed falls at a harvest, and the plants' food with it. The fall is against the month before; “longest” is the time until the feed is back.</source>
         <translation type="unfinished">1, 2, 4 y 6 grupos, cosechados enteros o por partes. Cuantos más grupos, menos cae el alimento en una cosecha, y con él la comida de las plantas. La caída se mide contra el mes anterior; “más larga” es el tiempo hasta que el alimento se recupera.</translation>
+    </message>
+    <message>
+        <source>1/degC</source>
+        <translation type="unfinished">1/°C</translation>
+    </message>
+    <message>
+        <source>1/degC^0.5</source>
+        <translation type="unfinished">1/°C^0.5</translation>
+    </message>
+    <message>
+        <source>1/degF</source>
+        <translation type="unfinished">1/°F</translation>
+    </message>
+    <message>
+        <source>1/week</source>
+        <translation type="unfinished">1/semana</translation>
     </message>
     <message>
         <source>10-15 fruits a plant. Book method is the media bed.</source>
@@ -3362,6 +3382,10 @@
     <message>
         <source>M (letter of the band met)</source>
         <translation type="unfinished">B</translation>
+    </message>
+    <message>
+        <source>MJ/m2/min</source>
+        <translation type="unfinished">MJ/m²/min</translation>
     </message>
     <message>
         <source>Magnesium</source>
@@ -7567,7 +7591,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>as somebody else printed it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">como lo imprimió otra persona</translation>
     </message>
     <message>
         <source>as the catalogue has it</source>
@@ -7962,6 +7986,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">máximo</translation>
     </message>
     <message>
+        <source>cells</source>
+        <translation type="unfinished">celdas</translation>
+    </message>
+    <message>
         <source>chance</source>
         <translation type="unfinished">probabilidad</translation>
     </message>
@@ -8055,7 +8083,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>computation: {formula}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cálculo: {formula}</translation>
     </message>
     <message>
         <source>conductivity</source>
@@ -8414,6 +8442,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">muertes esperadas</translation>
     </message>
     <message>
+        <source>degC</source>
+        <translation type="unfinished">°C</translation>
+    </message>
+    <message>
         <source>demand</source>
         <translation type="unfinished">demanda</translation>
     </message>
@@ -8451,7 +8483,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>difference from print</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diferencia con lo impreso</translation>
     </message>
     <message>
         <source>dissolved from feed</source>
@@ -8495,6 +8527,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>dose</source>
+        <translation type="unfinished">dosis</translation>
+    </message>
+    <message>
+        <source>doses</source>
         <translation type="unfinished">dosis</translation>
     </message>
     <message>
@@ -8648,6 +8684,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>eq a week</source>
         <translation type="unfinished">eq por semana</translation>
+    </message>
+    <message>
+        <source>eq/mol</source>
+        <translation type="unfinished">eq/mol</translation>
     </message>
     <message>
         <source>every days</source>
@@ -8955,11 +8995,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>figure of the publication</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cifra de la publicación</translation>
     </message>
     <message>
         <source>figures of the catalogue used: {paths}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cifras del catálogo usadas: {paths}</translation>
     </message>
     <message>
         <source>fill mineraliser</source>
@@ -9222,6 +9262,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">g</translation>
     </message>
     <message>
+        <source>g DM/plant</source>
+        <translation type="unfinished">g MS/planta</translation>
+    </message>
+    <message>
         <source>g a day</source>
         <translation type="unfinished">g al día</translation>
     </message>
@@ -9234,8 +9278,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">g por semana</translation>
     </message>
     <message>
+        <source>g feed/g gain</source>
+        <translation type="unfinished">g alimento/g aumento</translation>
+    </message>
+    <message>
         <source>g, K or Ca</source>
         <translation type="unfinished">g, K o Ca</translation>
+    </message>
+    <message>
+        <source>g/mol</source>
+        <translation type="unfinished">g/mol</translation>
     </message>
     <message>
         <source>gain</source>
@@ -9499,7 +9551,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>harvest of what stands already</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cosecha de lo que ya está en pie</translation>
     </message>
     <message>
         <source>harvest over the plan</source>
@@ -9611,11 +9663,11 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>how far our figure may be from the print; it comes from the print or from physics</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cuánto puede alejarse nuestra cifra de lo impreso; viene de lo impreso o de la física</translation>
     </message>
     <message>
         <source>how far ours may be from the print</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cuánto puede alejarse la nuestra de lo impreso</translation>
     </message>
     <message>
         <source>how far ratios lie apart by their median distance, at least the rule's least, times the book's value</source>
@@ -9847,7 +9899,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>leafy crops over all that is planted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cultivos de hoja entre todo lo plantado</translation>
     </message>
     <message>
         <source>leafy share</source>
@@ -9855,7 +9907,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>leafy share of the planted area</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">parte de hoja del área plantada</translation>
     </message>
     <message>
         <source>least</source>
@@ -10054,6 +10106,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">carga</translation>
     </message>
     <message>
+        <source>log10 mmHg</source>
+        <translation type="unfinished">log10 mmHg</translation>
+    </message>
+    <message>
         <source>logs an inspector asks for</source>
         <translation type="unfinished">registros que pide un inspector</translation>
     </message>
@@ -10098,6 +10154,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lote de {years} años</translation>
     </message>
     <message>
+        <source>lots</source>
+        <translation type="unfinished">lotes</translation>
+    </message>
+    <message>
         <source>lots more with room</source>
         <translation type="unfinished">mucho más, con lugar</translation>
     </message>
@@ -10132,6 +10192,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>lying</source>
         <translation type="unfinished">lo que yace</translation>
+    </message>
+    <message>
+        <source>m/s/degC</source>
+        <translation type="unfinished">m/s/°C</translation>
+    </message>
+    <message>
+        <source>m/s/degC2</source>
+        <translation type="unfinished">m/s/°C²</translation>
     </message>
     <message>
         <source>m2 a plant</source>
@@ -10263,7 +10331,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>memory</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">de memoria</translation>
     </message>
     <message>
         <source>menu {title}</source>
@@ -10286,12 +10354,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">mg por litro</translation>
     </message>
     <message>
+        <source>mg/L gal/min per lb/d</source>
+        <translation type="unfinished">mg/L gal/min por lb/d</translation>
+    </message>
+    <message>
+        <source>mg/L per uS/cm</source>
+        <translation type="unfinished">mg/L por µS/cm</translation>
+    </message>
+    <message>
+        <source>mg/L per µS/cm</source>
+        <translation type="unfinished">mg/L por µS/cm</translation>
+    </message>
+    <message>
         <source>middle spacing</source>
         <translation type="unfinished">espaciado intermedio</translation>
     </message>
     <message>
         <source>midpoint</source>
         <translation type="unfinished">punto medio</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation type="unfinished">min</translation>
     </message>
     <message>
         <source>missed</source>
@@ -10302,8 +10386,28 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lo que falta</translation>
     </message>
     <message>
+        <source>mm/MJ/degC^1.5</source>
+        <translation type="unfinished">mm/MJ/°C^1.5</translation>
+    </message>
+    <message>
+        <source>mol/MJ</source>
+        <translation type="unfinished">mol/MJ</translation>
+    </message>
+    <message>
+        <source>mol/m2/d</source>
+        <translation type="unfinished">mol/m²/d</translation>
+    </message>
+    <message>
+        <source>mol/m²/d</source>
+        <translation type="unfinished">mol/m²/d</translation>
+    </message>
+    <message>
         <source>month first</source>
         <translation type="unfinished">primero el mes</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation type="unfinished">meses</translation>
     </message>
     <message>
         <source>months of the plan</source>
@@ -10851,19 +10955,19 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>our figure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nuestra cifra</translation>
     </message>
     <message>
         <source>our figure less the published one, over the published one, in percent</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nuestra cifra menos la publicada, entre la publicada, en por ciento</translation>
     </message>
     <message>
         <source>our figure, less the published one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nuestra cifra menos la publicada</translation>
     </message>
     <message>
         <source>ours</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">la nuestra</translation>
     </message>
     <message>
         <source>ours {ours}, published {published}</source>
@@ -11246,6 +11350,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">plantas por la parte de sus cortes en la semana por lo que da una planta</translation>
     </message>
     <message>
+        <source>plants/m²</source>
+        <translation type="unfinished">plantas/m²</translation>
+    </message>
+    <message>
         <source>plugs to order</source>
         <translation type="unfinished">tacos por pedir</translation>
     </message>
@@ -11319,7 +11427,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>protein fed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">proteína dada</translation>
     </message>
     <message>
         <source>protein fed to a group</source>
@@ -11331,7 +11439,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>protein of the feed in the week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">proteína del alimento en la semana</translation>
     </message>
     <message>
         <source>protein per nitrogen</source>
@@ -11347,15 +11455,19 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>protein where nothing is fed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">proteína donde no se da alimento</translation>
     </message>
     <message>
         <source>published</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">publicada</translation>
+    </message>
+    <message>
+        <source>published cases</source>
+        <translation type="unfinished">casos publicados</translation>
     </message>
     <message>
         <source>published figure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cifra publicada</translation>
     </message>
     <message>
         <source>published: {line}</source>
@@ -11370,8 +11482,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">más rápido que en el libro</translation>
     </message>
     <message>
+        <source>rad</source>
+        <translation type="unfinished">rad</translation>
+    </message>
+    <message>
         <source>raft</source>
         <translation type="unfinished">balsa</translation>
+    </message>
+    <message>
+        <source>rafts, blocks or trays</source>
+        <translation type="unfinished">balsas, bloques o bandejas</translation>
     </message>
     <message>
         <source>rafts, blocks or trays, times rows, times places along a row</source>
@@ -11419,7 +11539,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">leído</translation>
     </message>
     <message>
         <source>read from the crop's table of normal seedlings by temperature</source>
@@ -11467,7 +11587,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>reference value</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">valor de referencia</translation>
     </message>
     <message>
         <source>repairs it</source>
@@ -11723,7 +11843,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>solids of the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sólidos de los peces</translation>
     </message>
     <message>
         <source>solids of the fish, less what the filters take out</source>
@@ -11748,6 +11868,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>sowing</source>
         <translation type="unfinished">siembra</translation>
+    </message>
+    <message>
+        <source>sowings</source>
+        <translation type="unfinished">siembras</translation>
     </message>
     <message>
         <source>sowings of the plan</source>
@@ -12327,7 +12451,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the reference, where nothing is fed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">la referencia, donde no se da alimento</translation>
     </message>
     <message>
         <source>the root of the sum of squares of its parts</source>
@@ -12367,7 +12491,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the tolerance is that of: {reason}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">la tolerancia es la de: {reason}</translation>
     </message>
     <message>
         <source>the value read</source>
@@ -12491,7 +12615,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>tolerance</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tolerancia</translation>
     </message>
     <message>
         <source>too few places</source>
@@ -12871,7 +12995,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>what crops want in a mean week ahead, less what is supplied</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lo que piden los cultivos en una semana media por venir, menos lo que se aporta</translation>
     </message>
     <message>
         <source>what decides is the worst of its parts: a no, then what is unknown</source>
@@ -13095,15 +13219,15 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>worked out again from what the publication gives</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>worked out by the program from what the publication gives and from figures of the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">calculado de nuevo con lo que da la publicación</translation>
     </message>
     <message>
         <source>worked out from these figures of the catalogue and what is entered for the farm</source>
         <translation type="unfinished">calculado con estas cifras del catálogo y lo anotado para la granja</translation>
+    </message>
+    <message>
+        <source>worked out from what the publication gives and from figures of the catalogue</source>
+        <translation type="unfinished">calculado con lo que da la publicación y cifras del catálogo</translation>
     </message>
     <message>
         <source>worked out from what was read in the source</source>
@@ -13267,7 +13391,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{before} → {after}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{before} → {after}</translation>
     </message>
     <message>
         <source>{came} of {seeds} came up: {tests} tests, {batches} batches</source>
@@ -13603,7 +13727,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{grams} g/m²/d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g/m²/d</translation>
     </message>
     <message>
         <source>{groups} groups</source>
@@ -13627,7 +13751,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{kg} kg</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{kg} kg</translation>
     </message>
     <message>
         <source>{kg} kg less of crops over the plan</source>
@@ -13823,7 +13947,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>{mass} kg/m³</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{mass} kg/m³</translation>
     </message>
     <message>
         <source>{moment}  ({ago}, {size})</source>

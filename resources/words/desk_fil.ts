@@ -32,6 +32,10 @@
         <translation type="unfinished">%</translation>
     </message>
     <message>
+        <source>% of body weight a day</source>
+        <translation type="unfinished">% ng bigat ng katawan bawat araw</translation>
+    </message>
+    <message>
         <source>&amp;About and cautions</source>
         <translation type="unfinished">&amp;Tungkol dito at mga paalala</translation>
     </message>
@@ -370,6 +374,22 @@
     <message>
         <source>1, 2, 4 and 6 groups, harvested whole or in parts. The more groups, the less the feed falls at a harvest, and the plants' food with it. The fall is against the month before; “longest” is the time until the feed is back.</source>
         <translation type="unfinished">1, 2, 4 at 6 na grupo, inaani nang buo o paunti-unti. Kapag mas maraming grupo, mas maliit ang bagsak ng pakain sa pag-ani, at pati ang pagkain ng halaman. Ang bagsak ay laban sa nakaraang buwan; ang “pinakamahaba” ay ang panahon hanggang makabalik ang pakain.</translation>
+    </message>
+    <message>
+        <source>1/degC</source>
+        <translation type="unfinished">1/°C</translation>
+    </message>
+    <message>
+        <source>1/degC^0.5</source>
+        <translation type="unfinished">1/°C^0.5</translation>
+    </message>
+    <message>
+        <source>1/degF</source>
+        <translation type="unfinished">1/°F</translation>
+    </message>
+    <message>
+        <source>1/week</source>
+        <translation type="unfinished">1/linggo</translation>
     </message>
     <message>
         <source>10-15 fruits a plant. Book method is the media bed.</source>
@@ -3362,6 +3382,10 @@
     <message>
         <source>M (letter of the band met)</source>
         <translation type="unfinished">S</translation>
+    </message>
+    <message>
+        <source>MJ/m2/min</source>
+        <translation type="unfinished">MJ/m²/min</translation>
     </message>
     <message>
         <source>Magnesium</source>
@@ -7567,7 +7591,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>as somebody else printed it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gaya ng inilimbag ng iba</translation>
     </message>
     <message>
         <source>as the catalogue has it</source>
@@ -7962,6 +7986,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pinakamataas</translation>
     </message>
     <message>
+        <source>cells</source>
+        <translation type="unfinished">selda</translation>
+    </message>
+    <message>
         <source>chance</source>
         <translation type="unfinished">tsansa</translation>
     </message>
@@ -8055,7 +8083,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>computation: {formula}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pagkuwenta: {formula}</translation>
     </message>
     <message>
         <source>conductivity</source>
@@ -8414,6 +8442,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">inaasahang mamamatay</translation>
     </message>
     <message>
+        <source>degC</source>
+        <translation type="unfinished">°C</translation>
+    </message>
+    <message>
         <source>demand</source>
         <translation type="unfinished">kailangan</translation>
     </message>
@@ -8451,7 +8483,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>difference from print</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">agwat sa nakalimbag</translation>
     </message>
     <message>
         <source>dissolved from feed</source>
@@ -8495,6 +8527,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>dose</source>
+        <translation type="unfinished">dosis</translation>
+    </message>
+    <message>
+        <source>doses</source>
         <translation type="unfinished">dosis</translation>
     </message>
     <message>
@@ -8648,6 +8684,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>eq a week</source>
         <translation type="unfinished">eq bawat linggo</translation>
+    </message>
+    <message>
+        <source>eq/mol</source>
+        <translation type="unfinished">eq/mol</translation>
     </message>
     <message>
         <source>every days</source>
@@ -8955,11 +8995,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>figure of the publication</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bilang ng publikasyon</translation>
     </message>
     <message>
         <source>figures of the catalogue used: {paths}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga ginamit na bilang ng katalogo: {paths}</translation>
     </message>
     <message>
         <source>fill mineraliser</source>
@@ -9222,6 +9262,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">g</translation>
     </message>
     <message>
+        <source>g DM/plant</source>
+        <translation type="unfinished">g DM/halaman</translation>
+    </message>
+    <message>
         <source>g a day</source>
         <translation type="unfinished">g/araw</translation>
     </message>
@@ -9234,8 +9278,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">g bawat linggo</translation>
     </message>
     <message>
+        <source>g feed/g gain</source>
+        <translation type="unfinished">g pakain/g dagdag</translation>
+    </message>
+    <message>
         <source>g, K or Ca</source>
         <translation type="unfinished">g, K o Ca</translation>
+    </message>
+    <message>
+        <source>g/mol</source>
+        <translation type="unfinished">g/mol</translation>
     </message>
     <message>
         <source>gain</source>
@@ -9499,7 +9551,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>harvest of what stands already</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ani ng nakatayo na</translation>
     </message>
     <message>
         <source>harvest over the plan</source>
@@ -9611,11 +9663,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>how far our figure may be from the print; it comes from the print or from physics</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gaano kalayo maaaring ang bilang namin sa nakalimbag; mula ito sa nakalimbag o sa pisika</translation>
     </message>
     <message>
         <source>how far ours may be from the print</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gaano kalayo maaaring ang amin sa nakalimbag</translation>
     </message>
     <message>
         <source>how far ratios lie apart by their median distance, at least the rule's least, times the book's value</source>
@@ -9847,7 +9899,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>leafy crops over all that is planted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pananim na dahon na hinati sa lahat ng nakatanim</translation>
     </message>
     <message>
         <source>leafy share</source>
@@ -9855,7 +9907,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>leafy share of the planted area</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bahaging dahon ng lawak na may tanim</translation>
     </message>
     <message>
         <source>least</source>
@@ -10054,6 +10106,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bigat na pasan</translation>
     </message>
     <message>
+        <source>log10 mmHg</source>
+        <translation type="unfinished">log10 mmHg</translation>
+    </message>
+    <message>
         <source>logs an inspector asks for</source>
         <translation type="unfinished">mga talaang hinihingi ng inspektor</translation>
     </message>
@@ -10098,6 +10154,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">lot na {years} taon na</translation>
     </message>
     <message>
+        <source>lots</source>
+        <translation type="unfinished">lote</translation>
+    </message>
+    <message>
         <source>lots more with room</source>
         <translation type="unfinished">mas marami pa, may lugar</translation>
     </message>
@@ -10132,6 +10192,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>lying</source>
         <translation type="unfinished">nakalatag</translation>
+    </message>
+    <message>
+        <source>m/s/degC</source>
+        <translation type="unfinished">m/s/°C</translation>
+    </message>
+    <message>
+        <source>m/s/degC2</source>
+        <translation type="unfinished">m/s/°C²</translation>
     </message>
     <message>
         <source>m2 a plant</source>
@@ -10263,7 +10331,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>memory</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mula sa alaala</translation>
     </message>
     <message>
         <source>menu {title}</source>
@@ -10286,12 +10354,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mg bawat litro</translation>
     </message>
     <message>
+        <source>mg/L gal/min per lb/d</source>
+        <translation type="unfinished">mg/L gal/min bawat lb/d</translation>
+    </message>
+    <message>
+        <source>mg/L per uS/cm</source>
+        <translation type="unfinished">mg/L bawat µS/cm</translation>
+    </message>
+    <message>
+        <source>mg/L per µS/cm</source>
+        <translation type="unfinished">mg/L bawat µS/cm</translation>
+    </message>
+    <message>
         <source>middle spacing</source>
         <translation type="unfinished">gitnang pagitan</translation>
     </message>
     <message>
         <source>midpoint</source>
         <translation type="unfinished">gitna</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation type="unfinished">min</translation>
     </message>
     <message>
         <source>missed</source>
@@ -10302,8 +10386,28 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kulang</translation>
     </message>
     <message>
+        <source>mm/MJ/degC^1.5</source>
+        <translation type="unfinished">mm/MJ/°C^1.5</translation>
+    </message>
+    <message>
+        <source>mol/MJ</source>
+        <translation type="unfinished">mol/MJ</translation>
+    </message>
+    <message>
+        <source>mol/m2/d</source>
+        <translation type="unfinished">mol/m²/d</translation>
+    </message>
+    <message>
+        <source>mol/m²/d</source>
+        <translation type="unfinished">mol/m²/d</translation>
+    </message>
+    <message>
         <source>month first</source>
         <translation type="unfinished">buwan muna</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation type="unfinished">buwan</translation>
     </message>
     <message>
         <source>months of the plan</source>
@@ -10851,19 +10955,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>our figure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bilang namin</translation>
     </message>
     <message>
         <source>our figure less the published one, over the published one, in percent</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bilang namin bawas ang nailathala, hinati sa nailathala, sa porsiyento</translation>
     </message>
     <message>
         <source>our figure, less the published one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bilang namin, bawas ang nailathala</translation>
     </message>
     <message>
         <source>ours</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ang amin</translation>
     </message>
     <message>
         <source>ours {ours}, published {published}</source>
@@ -11246,6 +11350,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">halaman, minultiplika sa bahagi ng mga pitas sa linggo, minultiplika sa bigay ng isang halaman</translation>
     </message>
     <message>
+        <source>plants/m²</source>
+        <translation type="unfinished">halaman/m²</translation>
+    </message>
+    <message>
         <source>plugs to order</source>
         <translation type="unfinished">plug na oorderin</translation>
     </message>
@@ -11319,7 +11427,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>protein fed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">protinang ipinakain</translation>
     </message>
     <message>
         <source>protein fed to a group</source>
@@ -11331,7 +11439,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>protein of the feed in the week</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">protina ng pakain sa linggo</translation>
     </message>
     <message>
         <source>protein per nitrogen</source>
@@ -11347,15 +11455,19 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>protein where nothing is fed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">protina kung walang pakain</translation>
     </message>
     <message>
         <source>published</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nailathala</translation>
+    </message>
+    <message>
+        <source>published cases</source>
+        <translation type="unfinished">mga kasong nailathala</translation>
     </message>
     <message>
         <source>published figure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nailathalang bilang</translation>
     </message>
     <message>
         <source>published: {line}</source>
@@ -11370,8 +11482,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mas mabilis kaysa sa aklat</translation>
     </message>
     <message>
+        <source>rad</source>
+        <translation type="unfinished">rad</translation>
+    </message>
+    <message>
         <source>raft</source>
         <translation type="unfinished">lutang</translation>
+    </message>
+    <message>
+        <source>rafts, blocks or trays</source>
+        <translation type="unfinished">raft, block o tray</translation>
     </message>
     <message>
         <source>rafts, blocks or trays, times rows, times places along a row</source>
@@ -11419,7 +11539,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nabasa</translation>
     </message>
     <message>
         <source>read from the crop's table of normal seedlings by temperature</source>
@@ -11467,7 +11587,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>reference value</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">halagang batayan</translation>
     </message>
     <message>
         <source>repairs it</source>
@@ -11723,7 +11843,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>solids of the fish</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">solido ng isda</translation>
     </message>
     <message>
         <source>solids of the fish, less what the filters take out</source>
@@ -11748,6 +11868,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>sowing</source>
         <translation type="unfinished">paghasik</translation>
+    </message>
+    <message>
+        <source>sowings</source>
+        <translation type="unfinished">hasik</translation>
     </message>
     <message>
         <source>sowings of the plan</source>
@@ -12327,7 +12451,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the reference, where nothing is fed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ang batayan, kung walang pakain</translation>
     </message>
     <message>
         <source>the root of the sum of squares of its parts</source>
@@ -12367,7 +12491,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>the tolerance is that of: {reason}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ang palugit ay ayon sa: {reason}</translation>
     </message>
     <message>
         <source>the value read</source>
@@ -12491,7 +12615,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>tolerance</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">palugit</translation>
     </message>
     <message>
         <source>too few places</source>
@@ -12871,7 +12995,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>what crops want in a mean week ahead, less what is supplied</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kailangan ng pananim sa karaniwang darating na linggo, bawas ang naibibigay</translation>
     </message>
     <message>
         <source>what decides is the worst of its parts: a no, then what is unknown</source>
@@ -13095,15 +13219,15 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>worked out again from what the publication gives</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>worked out by the program from what the publication gives and from figures of the catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">muling kinuwenta mula sa ibinibigay ng publikasyon</translation>
     </message>
     <message>
         <source>worked out from these figures of the catalogue and what is entered for the farm</source>
         <translation type="unfinished">kinuwenta mula sa mga numerong ito ng katalogo at sa inilagay para sa farm</translation>
+    </message>
+    <message>
+        <source>worked out from what the publication gives and from figures of the catalogue</source>
+        <translation type="unfinished">kinuwenta mula sa ibinibigay ng publikasyon at mga bilang ng katalogo</translation>
     </message>
     <message>
         <source>worked out from what was read in the source</source>
@@ -13267,7 +13391,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{before} → {after}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{before} → {after}</translation>
     </message>
     <message>
         <source>{came} of {seeds} came up: {tests} tests, {batches} batches</source>
@@ -13603,7 +13727,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{grams} g/m²/d</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{grams} g/m²/d</translation>
     </message>
     <message>
         <source>{groups} groups</source>
@@ -13627,7 +13751,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{kg} kg</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{kg} kg</translation>
     </message>
     <message>
         <source>{kg} kg less of crops over the plan</source>
@@ -13823,7 +13947,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>{mass} kg/m³</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">{mass} kg/m³</translation>
     </message>
     <message>
         <source>{moment}  ({ago}, {size})</source>
