@@ -32,6 +32,7 @@ from planner.desk.fish.ration import (
     LEAST_SCOOP_G,
     MOST_MEALS,
     MOST_SCOOP_G,
+    SCOOPS_COLUMN,
     ration_columns,
     ration_rows,
 )
@@ -273,6 +274,7 @@ class FishPlace(Place):
     def _show_ration(self) -> None:
         if self.course is not None and self._behind is not None:
             scoop = Scoop(meals=self.meals.value(), grams=self.scoop.value())
+            self.ration.setColumnHidden(SCOOPS_COLUMN, scoop.grams <= 0)
             self.ration.show_rows(ration_rows(self.course, scoop, self._behind.outlook.catalogue.feeds))
 
     def _show_page(self, page: Page) -> None:

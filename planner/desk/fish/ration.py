@@ -24,6 +24,8 @@ from planner.farm.species import Feed
 LEAST_SCOOP_G, MOST_SCOOP_G = 0.0, 5000.0
 """What a scoop may hold; 0 says that it has not been weighed."""
 MOST_MEALS: Final = 24
+SCOOPS_COLUMN: Final = 3
+"""Hidden for as long as no scoop has been weighed."""
 _TEN: Final = 10.0
 
 

@@ -12,7 +12,7 @@ from planner.desk.fish.asked import week_facts
 from planner.desk.fish.course import course_of_group
 from planner.desk.fish.facts import fish_page
 from planner.desk.fish.plots import density_plot, growth_plot
-from planner.desk.fish.ration import pellet_words, ration_rows, week_rations
+from planner.desk.fish.ration import SCOOPS_COLUMN, pellet_words, ration_rows, week_rations
 from planner.desk.fish.weeks import Scoop
 from planner.desk.forms.form import FormDialog
 from planner.desk.outlook import look_out
@@ -98,10 +98,12 @@ def test_that_every_control_of_the_page_has_a_spoken_name(page):
 
 
 def test_that_scoops_are_told_once_the_scoop_is_weighed_and_remembered(qtbot, page, window):
+    assert page.ration.isColumnHidden(SCOOPS_COLUMN)
     page.scoop.setFocus()
     page.scoop.selectAll()
     qtbot.keyClicks(page.scoop, "20")
     qtbot.keyClick(page.scoop, Qt.Key.Key_Return)
+    assert not page.ration.isColumnHidden(SCOOPS_COLUMN)
     assert page.ration.model_of_rows.rows[0].texts[3] != "–"
     assert window.memory.get(settings.SCOOP_G) == 20.0
 
