@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QModelIndex, QSize, Qt, QTimer, QUrl, Signal
+from PySide6.QtCore import QModelIndex, QPoint, QSize, Qt, QTimer, QUrl, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -47,13 +47,14 @@ from planner.desk.checking.rows import (
 )
 from planner.desk.checking.sieve import ALL, CaseSieve
 from planner.desk.help import close_box
-from planner.desk.pages import Page
-from planner.desk.rows import ASK_ROLE, ID_ROLE, Row, RowsModel
+from planner.desk.pages import Fact, Page
+from planner.desk.rows import ID_ROLE, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.services import CheckStep
 from planner.desk.side import number_of, page_html
 from planner.desk.theme import Theme
 from planner.desk.why.cells import CellAsking
+from planner.desk.why.drawn import DrawnAsking
 from planner.desk.words import number_words
 from planner.forecast.verify.run import CaseResult, LackingResult
 from planner.forecast.verify.table import verify_csv
@@ -83,6 +84,21 @@ class CaseTable(QTableView):
         wide[_TITLE] = max(self.viewport().width() - sum(wide), least)
         for at, width in enumerate(wide):
             self.setColumnWidth(at, width)
+
+
+class SubjectList(QListWidget):
+    """The subjects; `asked` has by its id what each can be asked."""
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.asked: dict[str, Fact] = {}
+        DrawnAsking(self)
+
+    def facts_at(self, point: QPoint | None) -> tuple[Fact, ...]:
+        """Return what can be asked of the subject at a point, or of the current one."""
+        item = self.currentItem() if point is None else self.itemAt(point)
+        fact = self.asked.get(str(item.data(ID_ROLE))) if item is not None else None
+        return () if fact is None else (fact,)
 
 
 class CheckDialog(QDialog):
@@ -149,13 +165,12 @@ class CheckDialog(QDialog):
         self.how_many = QLabel(self)
 
     def _make_subjects(self) -> None:
-        self.subjects = QListWidget(self)
+        self.subjects = SubjectList(self)
         self.subjects.setAccessibleName(tr("Subjects"))
         self.subjects.setSpacing(self._theme.metrics.hair)
         self.subjects.setMinimumWidth(self._theme.metrics.row)
         self.subjects.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.subjects.currentItemChanged.connect(self._on_subject)
-        CellAsking(self.subjects)
 
     def _make_table(self) -> None:
         view = self.table = CaseTable(self)
@@ -280,6 +295,7 @@ class CheckDialog(QDialog):
         """List the subjects with how many cases each has, and how many of these are outside."""
         payloads: tuple[Payload, ...] = (*self._results, *self._lacking)
         self.subjects.clear()
+        asked: dict[str, Fact] = {}
         for area, title in ((ALL, tr("All subjects")), *self._titles.items()):
             own = [each for each in payloads if area in (ALL, each.area)]
             outside = sum(standing_of(each) is Standing.OUTSIDE for each in own)
@@ -289,9 +305,10 @@ class CheckDialog(QDialog):
             item = QListWidgetItem(words, self.subjects)
             item.setData(ID_ROLE, area)
             item.setToolTip(words)
-            item.setData(ASK_ROLE, subject_answer(title, own))
+            asked[area] = Fact(label=title, value=number_words(len(own)), ask=subject_answer(title, own))
             if outside:
                 item.setForeground(self._theme.wrong)
+        self.subjects.asked = asked
         self.subjects.setCurrentRow(0)
         wanted = self.subjects.sizeHintForColumn(0) + self._theme.metrics.wide
         width = min(wanted, int(self.width() * _SUBJECTS_SHARE))
