@@ -17,6 +17,7 @@ from planner.farm.fields import Id
 from planner.farm.fish import FishEvent, FishEventKind, FishGroup
 from planner.farm.site import Tank
 from planner.farm.species import Feed, FishSpecies
+from planner.forecast.fish import ready_day
 from planner.forecast.flags import tank_density
 from planner.forecast.values import Flag, FlagKind, Floats, GroupForecast, LoopForecast, Ruler
 
@@ -68,11 +69,8 @@ class GroupCourse:
 
     def ready_on(self, forecast: GroupForecast | None) -> date | None:
         """Return the first day with the weight of a harvest, None when it is not within the plan."""
-        if forecast is None:
-            return None
-        heavy = (forecast.weight_g >= self.species.harvest_weight_g) & (forecast.count > _FEW_FISH)
-        found = np.flatnonzero(heavy)
-        return self.ruler.date_of(int(found[0])) if found.size else None
+        day = None if forecast is None else ready_day(forecast, self.species.harvest_weight_g)
+        return None if day is None else self.ruler.date_of(day)
 
 
 def course_of_group(behind: Behind, group_id: Id) -> GroupCourse | None:
