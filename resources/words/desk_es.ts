@@ -1104,6 +1104,10 @@
         <translation type="unfinished">Camas</translation>
     </message>
     <message>
+        <source>Beds are drawn to scale: this bar is {length}</source>
+        <translation type="unfinished">Las camas están dibujadas a escala: esta barra mide {length}</translation>
+    </message>
+    <message>
         <source>Beds planted, on average and at most</source>
         <translation type="unfinished">Camas plantadas, en promedio y máximo</translation>
     </message>
@@ -7498,6 +7502,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">respuesta para más camas</translation>
     </message>
     <message>
+        <source>answer for {what}</source>
+        <translation type="unfinished">respuesta para {what}</translation>
+    </message>
+    <message>
         <source>any day of the week</source>
         <translation type="unfinished">cualquier día de la semana</translation>
     </message>
@@ -9544,6 +9552,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>harvest of the plan</source>
         <translation type="unfinished">cosecha del plan</translation>
+    </message>
+    <message>
+        <source>harvest of the week if done today</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>harvest of today's plan</source>
@@ -13822,6 +13834,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">{least} a {most}</translation>
     </message>
     <message>
+        <source>{length} m</source>
+        <translation type="unfinished">{length} m</translation>
+    </message>
+    <message>
         <source>{likely} ({low} to {high})</source>
         <translation type="unfinished">{likely} ({low} a {high})</translation>
     </message>
@@ -14310,6 +14326,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{week}: {many} plants short</source>
         <translation type="unfinished">{week}: faltan {many} plantas</translation>
+    </message>
+    <message>
+        <source>{what} a week</source>
+        <translation type="unfinished">{what} por semana</translation>
     </message>
     <message>
         <source>{what} days</source>

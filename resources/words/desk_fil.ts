@@ -1104,6 +1104,10 @@
         <translation type="unfinished">Mga kama</translation>
     </message>
     <message>
+        <source>Beds are drawn to scale: this bar is {length}</source>
+        <translation type="unfinished">Ayon sa sukat ang guhit ng mga kama: {length} ang guhit na ito</translation>
+    </message>
+    <message>
         <source>Beds planted, on average and at most</source>
         <translation type="unfinished">Kamang may tanim, karaniwan at pinakamarami</translation>
     </message>
@@ -7498,6 +7502,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">sagot para sa dagdag na kama</translation>
     </message>
     <message>
+        <source>answer for {what}</source>
+        <translation type="unfinished">sagot para sa {what}</translation>
+    </message>
+    <message>
         <source>any day of the week</source>
         <translation type="unfinished">anumang araw ng linggo</translation>
     </message>
@@ -9544,6 +9552,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>harvest of the plan</source>
         <translation type="unfinished">ani ng plano</translation>
+    </message>
+    <message>
+        <source>harvest of the week if done today</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>harvest of today's plan</source>
@@ -13822,6 +13834,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">{least} hanggang {most}</translation>
     </message>
     <message>
+        <source>{length} m</source>
+        <translation type="unfinished">{length} m</translation>
+    </message>
+    <message>
         <source>{likely} ({low} to {high})</source>
         <translation type="unfinished">{likely} ({low} hanggang {high})</translation>
     </message>
@@ -14310,6 +14326,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{week}: {many} plants short</source>
         <translation type="unfinished">{week}: kulang ng {many} halaman</translation>
+    </message>
+    <message>
+        <source>{what} a week</source>
+        <translation type="unfinished">{what} bawat linggo</translation>
     </message>
     <message>
         <source>{what} days</source>

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 from planner.desk.bars_of import crop_colours
 from planner.desk.beds.day_strip import DayStrip
 from planner.desk.beds.rows import map_columns, map_rows
+from planner.desk.beds.scale_bar import ScaleBar
 from planner.desk.beds.stays import Stays
 from planner.desk.beds.view import MapView
 from planner.desk.beds.words import MapShow, layer_words, show_words
@@ -55,6 +56,7 @@ class BedsPlace(Place):
         self.said = Words("", self.theme, self)
         self.said.setMinimumHeight(round(self.fontMetrics().height() * 2.2))
         self.said.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self.scale = ScaleBar(self.theme, self)
         self.pages = QStackedWidget(self)
         self.pages.addWidget(self.map)
         self.pages.addWidget(self.table)
@@ -105,6 +107,7 @@ class BedsPlace(Place):
         foot = QHBoxLayout()
         foot.setContentsMargins(metrics.gap, 0, metrics.gap, metrics.tight)
         foot.addWidget(self.said, 1)
+        foot.addWidget(self.scale, 0, Qt.AlignmentFlag.AlignTop)
         kit = Kit(self.theme, self.font())
         self.key = LaneBar(tr("Stages"), kit, self)
         self.key.set_key(kit, stage_key(kit))
@@ -131,6 +134,7 @@ class BedsPlace(Place):
         self.map.opened.connect(self.opened)
         self.map.cursor_moved.connect(self.said.setText)
         self.map.day_wanted.connect(self._on_days)
+        self.map.scaled.connect(self.scale.show_scale)
         self.table.selectionModel().currentRowChanged.connect(self._on_row)
         self.table.activated.connect(self._on_activated)
 
@@ -210,6 +214,7 @@ class BedsPlace(Place):
         self.map.wear(theme)
         self.strip.wear(theme)
         self.said.wear(theme)
+        self.scale.wear(theme)
         kit = Kit(theme, self.font())
         self.key.set_key(kit, stage_key(kit))
 
@@ -242,7 +247,7 @@ class BedsPlace(Place):
 
     def _on_table(self, shown: bool) -> None:
         self.pages.setCurrentWidget(self.table if shown else self.map)
-        for part in (self.out, self.into, self.fit, self.looks):
+        for part in (self.out, self.into, self.fit, self.looks, self.scale):
             part.setEnabled(not shown)
         self._show_day()
 

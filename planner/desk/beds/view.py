@@ -55,6 +55,7 @@ class MapView(QAbstractScrollArea):
     opened = Signal(str)
     cursor_moved = Signal(str)
     day_wanted = Signal(int)
+    scaled = Signal(float)
 
     def __init__(self, theme: Theme, mover: MapMover, parent: QWidget) -> None:
         super().__init__(parent)
@@ -159,6 +160,7 @@ class MapView(QAbstractScrollArea):
             bar.setPageStep(page)
             bar.setSingleStep(round(self._kit.line_px))
             bar.setRange(0, max(round(whole) - page, 0))
+        self.scaled.emit(self._px_per_m if self._beds else 0.0)
         self.viewport().update()
 
     def resizeEvent(self, event: QResizeEvent) -> None:

@@ -7,6 +7,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMenu
 
 from planner.desk.beds.layout import Sizes, laid_out, pitch_m
+from planner.desk.beds.scale_bar import bar_length_m
 from planner.desk.beds.stays import Stays
 from planner.desk.beds.walking import Spot, Way, beside
 from planner.desk.why.dialog import WhyDialog
@@ -199,3 +200,15 @@ def test_that_the_right_button_asks_why_of_the_hole_under_it(qtbot, place, windo
     assert dialog.figure.currentIndex() == 1
     dialog.reject()
     menu.close()
+
+
+def test_that_the_bar_beside_the_map_is_true_to_its_scale_at_every_zoom(place):
+    for turn in (place.map.fit, place.map.zoom_in, place.map.zoom_in, place.map.zoom_out):
+        turn()
+        plot = place.map.layout_now.plots[0]
+        metres = float(place.scale.words.removesuffix(" m"))
+        # A square metre of places is as many pitches wide as the bed's area gives it.
+        px_per_m = plot.pitch / pitch_m(plot.bed)
+        assert bar_length_m(px_per_m) == metres
+        assert metres * px_per_m <= place.scale.width()
+        assert place.scale.words in place.scale.toolTip()
