@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Final
 
-from planner.desk.late import brief_words, cost_words, late_words
+from planner.desk.late import MOST_WEEKS, brief_words, cost_words, late_words
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Ask, Entered, Shifted
 from planner.desk.rations import feed_words
@@ -22,8 +22,11 @@ from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
 from planner.farm.log import Happening
 from planner.forecast.week import OF_SOLIDS, DueKind, DueTask, DueUnit, DueWhere, due_in_week
-from planner.forecast.why.values import Subject, SubjectKind
+from planner.forecast.why.formulas import Formula
+from planner.forecast.why.ground import worked
+from planner.forecast.why.values import Explanation, Subject, SubjectKind
 from planner.planning.late import CarriedOver
+from planner.planning.moved import WeekShift
 
 VERBS: Final = {
     DueKind.SOW: "Sow",
@@ -103,16 +106,44 @@ def late_rows(outlook: Outlook, late: tuple[CarriedOver, ...]) -> tuple[Row, ...
         line = DueLine(day=head, verb=tr(VERBS[kind]), tint=_TINT[kind], main=main, where=cost)
         spoken = f"{late_words(one, outlook)}, {cost_words(one, outlook)}"
         row = Row(
-            id=one.batch, texts=(main,), sort=(at,), spoken=spoken, payload=line, asks=(_late_ask(one),)
+            id=one.batch,
+            texts=(main,),
+            sort=(at,),
+            spoken=spoken,
+            payload=line,
+            asks=(_late_ask(one, outlook),),
         )
         rows.append(row)
     return tuple(rows)
 
 
-def _late_ask(one: CarriedOver) -> Ask:
-    """Return why a task was due on its day, and how many days lie between that and today."""
+def _late_ask(one: CarriedOver, outlook: Outlook) -> Ask:
+    """Return why a task was due on its day, how long before today that was, and what falls short."""
     today = one.due_on + timedelta(days=one.late_days)
-    return Shifted(title="days late", ask=_LATE_ASKS[one.what](one.batch), old_on=one.due_on, new_on=today)
+    return Shifted(
+        title="days late",
+        ask=_LATE_ASKS[one.what](one.batch),
+        old_on=one.due_on,
+        new_on=today,
+        beside=tuple(_shortfall(shift, outlook) for shift in one.short[:MOST_WEEKS]),
+    )
+
+
+def _shortfall(shift: WeekShift, outlook: Outlook) -> Explanation:
+    """Return how much of a crop is harvested in a week by the plan, and if a task is done today."""
+    forecast = outlook.forecast
+    days = slice(shift.week * DAYS_PER_WEEK, (shift.week + 1) * DAYS_PER_WEEK)
+    known = shift.crop in forecast.crops
+    before = float(forecast.harvest_plants[forecast.crops.index(shift.crop), days].sum()) if known else 0.0
+    return Explanation(
+        title="harvest of the week if done today",
+        about=outlook.crop_name(shift.crop),
+        value=shift.exact,
+        unit="plants",
+        formula=Formula.DIFFERENCE,
+        inputs=(worked("before", before, "plants"), worked("after", before + shift.exact, "plants")),
+        on=forecast.ruler.date_of(days.start),
+    )
 
 
 def _sown(batch: Id) -> Entered:

@@ -22,7 +22,7 @@ from planner.forecast.engine import Forecaster
 from planner.planning.late import CarriedOver, one_by_one
 from planner.planning.moved import WeekShift
 
-_MOST_WEEKS: Final = 3
+MOST_WEEKS: Final = 3
 _WAIT_MS: Final = 200
 """So long after an act the window is for the grower's hands alone."""
 _LATE_WORDS: Final = {
@@ -127,7 +127,7 @@ def _week_of(shift: WeekShift, outlook: Outlook) -> str:
 
 def cost_words(one: CarriedOver, outlook: Outlook) -> str:
     """Return what is short if a late task is done today, such as "week W23 2027 will be 12 heads short"."""
-    short = [short_words(shift, outlook) for shift in one.short[:_MOST_WEEKS]]
+    short = [short_words(shift, outlook) for shift in one.short[:MOST_WEEKS]]
     if not short:
         return tr("done today, no week falls short")
     return tr("done today, {weeks}", weeks="; ".join(short))

@@ -42,12 +42,13 @@ class Summed:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Shifted:
-    """How many days lie between two days; `ask` is why one of them is what it is."""
+    """How many days lie between two days; `ask` is why one is what it is, `beside` what comes of it."""
 
     title: str
     ask: Subject | Entered
     old_on: date
     new_on: date
+    beside: tuple[Explanation, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -30,11 +30,15 @@ Dated = Days | Forecast
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WeekShift:
-    """Plants of a crop harvested more (or fewer, negative) in one week than before."""
+    """Plants of a crop harvested more (or fewer, negative) in one week than before.
+
+    `plants` are whole ones, `exact` is what they were rounded from.
+    """
 
     crop: str
     week: int
     plants: float
+    exact: float = field(default=0.0, compare=False)
 
 
 class Milestone(Enum):
@@ -134,7 +138,8 @@ def _shifts(before: Forecast, after: Forecast) -> Iterator[WeekShift]:
         nothing = np.zeros_like(old[crop] if crop in old else new[crop])
         change = new.get(crop, nothing) - old.get(crop, nothing)
         for week in np.flatnonzero(np.rint(change)).tolist():
-            yield WeekShift(crop=crop, week=week, plants=float(np.rint(change[week])))
+            exact = float(change[week])
+            yield WeekShift(crop=crop, week=week, plants=float(np.rint(exact)), exact=exact)
 
 
 def _weekly(forecast: Forecast) -> dict[str, Floats]:

@@ -7,13 +7,17 @@ import pytest
 from PySide6.QtCore import Qt
 
 from planner.actions.records import new_entry
+from planner.desk.behind import Behind
 from planner.desk.due import DueModel, DuePanel
-from planner.desk.due_rows import due_rows
-from planner.desk.late import LateWorker
+from planner.desk.due_rows import due_rows, late_rows
+from planner.desk.late import MOST_WEEKS, LateWorker
 from planner.desk.outlook import look_out
 from planner.desk.theme import LIGHT
+from planner.desk.why.entered import answer_to
 from planner.farm.log import Happening
 from planner.forecast.week import due_in_week
+from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.formulas import Formula
 from tests.desk.helpers import TODAY, put_away
 
 
@@ -129,3 +133,23 @@ def test_that_a_farm_without_a_log_has_nothing_late(means, outlook, panel):
     worker.told.connect(told.append)
     worker.start(outlook, means.forecaster, TODAY)
     assert told == [()]
+
+
+def test_that_a_late_task_tells_what_falls_short(qtbot, means, panel, neglected):
+    worker, told = LateWorker(panel), []
+    worker.told.connect(told.append)
+    with qtbot.waitSignal(worker.told, timeout=20_000):
+        worker.start(neglected, means.forecaster, TODAY)
+    behind = Behind(neglected, means.forecaster, TODAY)
+    late = [one for one in told[0] if one.short]
+    for one, row in zip(told[0], late_rows(neglected, told[0]), strict=True):
+        found = answer_to(behind, row.asks[0])
+        assert found.value == recomputed(found) == one.late_days
+        shown = [child for child in found.children if child.formula is Formula.DIFFERENCE]
+        assert [round(child.value) for child in shown] == [
+            round(shift.plants) for shift in one.short[:MOST_WEEKS]
+        ]
+        for child in shown:
+            assert recomputed(child) == pytest.approx(child.value)
+            assert child.input("after").value > -1e-6
+    assert late

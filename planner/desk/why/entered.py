@@ -98,7 +98,7 @@ def _shift(behind: Behind, ask: Shifted) -> Explanation:
         unit="d",
         formula=Formula.DIFFERENCE,
         inputs=(worked("before", before, "d"), worked("after", after, "d")),
-        children=(why_new,) if _is_of(why_new, ask) else (),
+        children=(*((why_new,) if _is_of(why_new, ask) else ()), *ask.beside),
         notes=(Note(kind=NoteKind.FROM_TO, values=days),),
     )
 
