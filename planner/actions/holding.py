@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from planner.farm.farm import Farm
 from planner.farm.fields import Id
@@ -16,7 +16,7 @@ _Unit = tuple[Id, int]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HoldBook:
-    """All holds of a farm by placement, and the pairs of them that clash.
+    """All holds of a farm by placement, and the pairs of them that clash; `read_from` is what they came in.
 
     Clashes can only stand in a farm that was not made by acts here: when figures were mended after
     it was saved, or when it was written by hand.
@@ -24,6 +24,7 @@ class HoldBook:
 
     by_placement: dict[Id, Hold]
     clashes: tuple[Pair, ...]
+    read_from: tuple[Hold, ...] = ()
 
     def guarded(self) -> dict[Id, Hold]:
         """Return the holds that can all stand together: of two that clash, the first one only."""
@@ -33,23 +34,27 @@ class HoldBook:
         return {key: hold for key, hold in self.by_placement.items() if key not in giving_way}
 
 
-def book_of(holds: Iterable[Hold]) -> HoldBook:
+def book_of(holds: tuple[Hold, ...]) -> HoldBook:
     """Return the book of a farm, every unit looked through for clashes."""
     by_placement = {hold.placement: hold for hold in holds}
-    return HoldBook(by_placement=by_placement, clashes=tuple(_clashes(by_placement.values())))
+    clashes = tuple(_clashes(by_placement.values()))
+    return HoldBook(by_placement=by_placement, clashes=clashes, read_from=holds)
 
 
-def next_book(book: HoldBook, holds: Iterable[Hold]) -> HoldBook:
+def next_book(book: HoldBook, holds: tuple[Hold, ...]) -> HoldBook:
     """Return the book after a change; only units on which something changed are looked through."""
+    if holds is book.read_from:
+        return book  # as after an act that no date hangs on
     by_placement = {hold.placement: hold for hold in holds}
     changed, gone = difference(book.by_placement, by_placement)
     if not changed and not gone:
-        return book
+        return replace(book, read_from=holds)
     left = [key for key in (*gone, *(hold.placement for hold in changed)) if key in book.by_placement]
     units = {_unit(hold) for hold in changed} | {_unit(book.by_placement[key]) for key in left}
     standing = [pair for pair in book.clashes if _unit(pair[0]) not in units]
     looked_at = [hold for hold in by_placement.values() if _unit(hold) in units]
-    return HoldBook(by_placement=by_placement, clashes=(*standing, *_clashes(looked_at)))
+    clashes = (*standing, *_clashes(looked_at))
+    return HoldBook(by_placement=by_placement, clashes=clashes, read_from=holds)
 
 
 def new_clashes(before: HoldBook, after: HoldBook) -> tuple[Pair, ...]:

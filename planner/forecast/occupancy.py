@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Protocol
 
+import numpy as np
+
 from planner.farm.crops import Batch, Phase, Placement
 from planner.farm.farm import Farm, by_id
 from planner.farm.faults import Fault, FaultKind
@@ -46,12 +48,24 @@ class HoldKeeper:
     def __init__(self) -> None:
         self._start_on: date | None = None
         self._kept: dict[Id, tuple[Placement, int, int, Hold]] = {}
+        self._last: tuple[tuple[Placement, ...], BatchTable] | None = None
+        self._found: tuple[Hold, ...] = ()
 
     def holds(self, farm: Farm, forecast: Dated) -> tuple[Hold, ...]:
-        """Return how long every placement of a farm is held, in their order."""
+        """Return how long every placement of a farm is held, in their order.
+
+        It is the very same value again where neither a placement nor a date is other than the last time.
+        """
         table, ruler = forecast.batches, forecast.ruler
         if ruler.start_on != self._start_on:
-            self._start_on, self._kept = ruler.start_on, {}
+            self._start_on, self._kept, self._last = ruler.start_on, {}, None
+        if self._last is not None and self._last[0] is farm.placements and _same_days(self._last[1], table):
+            return self._found
+        self._last = farm.placements, table
+        self._found = self._worked_out(farm, table, ruler)
+        return self._found
+
+    def _worked_out(self, farm: Farm, table: BatchTable, ruler: Ruler) -> tuple[Hold, ...]:
         spans, row_of, before = _spans(table), table.row_of, self._kept
         kept: dict[Id, tuple[Placement, int, int, Hold]] = {}
         for placement in farm.placements:
@@ -64,6 +78,15 @@ class HoldKeeper:
             kept[placement.id] = known
         self._kept = kept
         return tuple(hold for _, _, _, hold in kept.values())
+
+
+def _same_days(one: BatchTable, other: BatchTable) -> bool:
+    """Tell whether two tables have the same batches in the same rows on the same days."""
+    return one is other or (
+        np.array_equal(one.sow_day, other.sow_day)
+        and np.array_equal(one.ends, other.ends)
+        and one.row_of == other.row_of
+    )
 
 
 def _spans(table: BatchTable) -> dict[Phase, tuple[list[int], list[int]]]:

@@ -95,3 +95,11 @@ def test_that_a_difference_leads_from_one_to_the_other(before, after):
     for placement in gone:
         del known[placement]
     assert set(known.values()) == set(after)
+
+
+@given(holds())
+def test_that_the_book_of_the_very_same_holds_is_the_same_again(many):
+    book = book_of(many)
+    assert next_book(book, many) is book
+    again = next_book(book, tuple(dataclasses.replace(one) for one in many))
+    assert (again.by_placement, again.clashes) == (book.by_placement, book.clashes)

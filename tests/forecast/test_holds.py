@@ -30,3 +30,17 @@ def test_that_a_plan_that_begins_another_week_has_holds_of_its_own(forecaster):
     settings = dataclasses.replace(farm.settings, plan_from=farm.settings.plan_from - timedelta(days=7))
     earlier = dataclasses.replace(farm, settings=settings)
     assert keeper.holds(earlier, forecaster.days(earlier)) == holds(earlier, forecaster.days(earlier))
+
+
+def test_that_holds_are_the_very_same_value_until_a_place_or_a_date_is_other(forecaster):
+    batches = weekly_batches(3)
+    farm, keeper = farm_of(batches=batches, placements=tuple(map(places_of, batches))), HoldKeeper()
+    before = keeper.holds(farm, forecaster.days(farm))
+    noted = dataclasses.replace(farm, batches=(dataclasses.replace(batches[0], notes="slow"), *batches[1:]))
+    assert keeper.holds(noted, forecaster.days(noted)) is before
+    late = dataclasses.replace(batches[1], sow_on=batches[1].sow_on + timedelta(days=1))
+    moved = dataclasses.replace(farm, batches=(batches[0], late, batches[2]))
+    assert keeper.holds(moved, forecaster.days(moved)) == holds(moved, forecaster.days(moved))
+    assert keeper.holds(farm, forecaster.days(farm)) == before
+    swapped = dataclasses.replace(farm, batches=(batches[1], batches[0], batches[2]))
+    assert keeper.holds(swapped, forecaster.days(swapped)) == holds(swapped, forecaster.days(swapped))
