@@ -6,7 +6,7 @@ Pure: compares two forecasts of one plan. Whoever shows it puts it into words.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, field, fields
 from datetime import date
 from enum import Enum
 
