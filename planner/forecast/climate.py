@@ -41,8 +41,9 @@ def daily_series(
     return values
 
 
+@lru_cache(maxsize=256)
 def days_of_year(start_on: date, days: int) -> Ints:
-    """Return 0..364 for each day, as if there were no 29 February."""
+    """Return 0..364 for each day, as if there were no 29 February; not to be written to, for it is kept."""
     first = np.datetime64(start_on, "D")
     dates = first + np.arange(days)
     years = dates.astype("datetime64[Y]")
@@ -50,4 +51,5 @@ def days_of_year(start_on: date, days: int) -> Ints:
     length = ((years + 1).astype("datetime64[D]") - years.astype("datetime64[D]")).astype(np.int64)
     after_leap_day = (length > _YEAR_DAYS) & (day >= _FEBRUARY_END)
     found: Ints = day - after_leap_day
+    found.flags.writeable = False
     return found
