@@ -41,7 +41,7 @@ _UNIT_AT: Final = 2
 _NAMED: Final = frozenset({"name", "as_name"})
 _TABLE: Final = re.compile("TITLE|STAGES|LUCK")
 _NO_NAMES: Final = frozenset({"get", "index", "removesuffix", "removeprefix", "getattr", "replace", "join"})
-"""Calls whose first text is no name of a number."""
+"""Calls whose texts are no names of numbers."""
 
 
 def why_texts() -> Iterator[str]:
@@ -95,9 +95,9 @@ def _said_by(call: ast.Call) -> Iterator[str]:
             yield from _texts(keyword.value)
         elif keyword.arg in _NAMED:
             yield from (text for text in _texts(keyword.value) if _NAME.match(text))
-    first = call.args[0] if call.args else None
-    if isinstance(first, ast.Constant) and called not in _NO_NAMES and not called.endswith("Error"):
-        yield from (text for text in _texts(first) if _NAME.match(text))
+    if called not in _NO_NAMES and not called.endswith("Error"):
+        given = (one for one in call.args if isinstance(one, ast.Constant))
+        yield from (text for one in given for text in _texts(one) if _NAME.match(text))
 
 
 def _titles(assigned: ast.Assign | ast.AnnAssign) -> Iterator[str]:

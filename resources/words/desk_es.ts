@@ -7746,6 +7746,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lote que se vio</translation>
     </message>
     <message>
+        <source>batches</source>
+        <translation type="unfinished">lotes</translation>
+    </message>
+    <message>
         <source>batches of these crops that are neither locked nor sown yet make way</source>
         <translation type="unfinished">ceden los lotes de estos cultivos que no están bloqueados ni sembrados</translation>
     </message>
@@ -8000,6 +8004,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>chance</source>
         <translation type="unfinished">probabilidad</translation>
+    </message>
+    <message>
+        <source>chances</source>
+        <translation type="unfinished">probabilidades</translation>
     </message>
     <message>
         <source>change at high</source>
@@ -9555,7 +9563,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>harvest of the week if done today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cosecha de la semana si se hace hoy</translation>
     </message>
     <message>
         <source>harvest of today's plan</source>
@@ -9982,6 +9990,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">menos {what}</translation>
     </message>
     <message>
+        <source>lethal high</source>
+        <translation type="unfinished">máximo mortal</translation>
+    </message>
+    <message>
+        <source>lethal low</source>
+        <translation type="unfinished">mínimo mortal</translation>
+    </message>
+    <message>
         <source>lethal temperature</source>
         <translation type="unfinished">temperatura mortal</translation>
     </message>
@@ -10274,6 +10290,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">masa de los peces por el porcentaje por su apetito a esta temperatura</translation>
     </message>
     <message>
+        <source>may</source>
+        <translation type="unfinished">se puede</translation>
+    </message>
+    <message>
         <source>may day</source>
         <translation type="unfinished">día en que se puede</translation>
     </message>
@@ -10394,6 +10414,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lo no cumplido</translation>
     </message>
     <message>
+        <source>missed weight</source>
+        <translation type="unfinished">peso de lo no cumplido</translation>
+    </message>
+    <message>
         <source>missing</source>
         <translation type="unfinished">lo que falta</translation>
     </message>
@@ -10428,6 +10452,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>months that carry it</source>
         <translation type="unfinished">meses que lo sostienen</translation>
+    </message>
+    <message>
+        <source>more beds</source>
+        <translation type="unfinished">más camas</translation>
     </message>
     <message>
         <source>more feed is used</source>
@@ -10626,6 +10654,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">ningún plan puede ser mejor: está probado</translation>
     </message>
     <message>
+        <source>no reading of conductivity or dissolved solids</source>
+        <translation type="unfinished">no hay lectura de conductividad ni de sólidos disueltos</translation>
+    </message>
+    <message>
         <source>no reading yet</source>
         <translation type="unfinished">aún sin lectura</translation>
     </message>
@@ -10784,6 +10816,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>noted {when}</source>
         <translation type="unfinished">anotado {when}</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation type="unfinished">notas</translation>
     </message>
     <message>
         <source>nothing</source>
@@ -11026,8 +11062,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">densidad propia</translation>
     </message>
     <message>
+        <source>own share sd</source>
+        <translation type="unfinished">desviación de parte propia</translation>
+    </message>
+    <message>
         <source>own source</source>
         <translation type="unfinished">fuente propia</translation>
+    </message>
+    <message>
+        <source>own yield cv</source>
+        <translation type="unfinished">variación de rendimiento propio</translation>
     </message>
     <message>
         <source>oxygen</source>
@@ -11530,6 +11574,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">rango de {what}</translation>
     </message>
     <message>
+        <source>ranges</source>
+        <translation type="unfinished">rangos</translation>
+    </message>
+    <message>
         <source>rate</source>
         <translation type="unfinished">velocidad</translation>
     </message>
@@ -11918,6 +11966,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">dispersión de lo visto</translation>
     </message>
     <message>
+        <source>spread of yield</source>
+        <translation type="unfinished">dispersión del rendimiento</translation>
+    </message>
+    <message>
         <source>spread the source gives</source>
         <translation type="unfinished">variación que da la fuente</translation>
     </message>
@@ -12028,6 +12080,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>supplied</source>
         <translation type="unfinished">aportado</translation>
+    </message>
+    <message>
+        <source>supplied a week</source>
+        <translation type="unfinished">aportado por semana</translation>
     </message>
     <message>
         <source>supplied since then</source>
@@ -12438,6 +12494,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">la parte entre el todo</translation>
     </message>
     <message>
+        <source>the plan</source>
+        <translation type="unfinished">el plan</translation>
+    </message>
+    <message>
         <source>the plants have grown: they want {rise_share} more than in the four weeks before</source>
         <translation type="unfinished">las plantas han crecido: piden {rise_share} más que en las cuatro semanas anteriores</translation>
     </message>
@@ -12448,6 +12508,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>the power wanted or to spare is not entered</source>
         <translation type="unfinished">falta anotar la potencia pedida o la disponible</translation>
+    </message>
+    <message>
+        <source>the pump</source>
+        <translation type="unfinished">la bomba</translation>
     </message>
     <message>
         <source>the pump does not lift so high</source>
@@ -12500,6 +12564,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>the sum of its parts</source>
         <translation type="unfinished">la suma de sus partes</translation>
+    </message>
+    <message>
+        <source>the table</source>
+        <translation type="unfinished">la tabla</translation>
     </message>
     <message>
         <source>the tolerance is that of: {reason}</source>
@@ -12778,8 +12846,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">volumen</translation>
     </message>
     <message>
+        <source>waits</source>
+        <translation type="unfinished">espera</translation>
+    </message>
+    <message>
         <source>wanted</source>
         <translation type="unfinished">se quiere</translation>
+    </message>
+    <message>
+        <source>wanted a week</source>
+        <translation type="unfinished">pedido por semana</translation>
     </message>
     <message>
         <source>wanted beyond supply</source>
@@ -12816,6 +12892,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>wasted</source>
         <translation type="unfinished">sobrante</translation>
+    </message>
+    <message>
+        <source>wasted weight</source>
+        <translation type="unfinished">peso de lo sobrante</translation>
     </message>
     <message>
         <source>watch</source>

@@ -7746,6 +7746,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">batch na nakita</translation>
     </message>
     <message>
+        <source>batches</source>
+        <translation type="unfinished">mga batch</translation>
+    </message>
+    <message>
         <source>batches of these crops that are neither locked nor sown yet make way</source>
         <translation type="unfinished">nagbibigay-daan ang mga batch ng mga pananim na ito na hindi nakakandado at hindi pa naihahasik</translation>
     </message>
@@ -8000,6 +8004,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>chance</source>
         <translation type="unfinished">tsansa</translation>
+    </message>
+    <message>
+        <source>chances</source>
+        <translation type="unfinished">mga tsansa</translation>
     </message>
     <message>
         <source>change at high</source>
@@ -9555,7 +9563,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>harvest of the week if done today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ani ng linggo kung gagawin ngayon</translation>
     </message>
     <message>
         <source>harvest of today's plan</source>
@@ -9982,6 +9990,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mas kaunting {what}</translation>
     </message>
     <message>
+        <source>lethal high</source>
+        <translation type="unfinished">nakamamatay na mataas</translation>
+    </message>
+    <message>
+        <source>lethal low</source>
+        <translation type="unfinished">nakamamatay na mababa</translation>
+    </message>
+    <message>
         <source>lethal temperature</source>
         <translation type="unfinished">nakamamatay na temperatura</translation>
     </message>
@@ -10274,6 +10290,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bigat ng isda, minultiplika sa porsiyento nito, minultiplika sa gana nila sa init na ito</translation>
     </message>
     <message>
+        <source>may</source>
+        <translation type="unfinished">maaari</translation>
+    </message>
+    <message>
         <source>may day</source>
         <translation type="unfinished">araw na maaari</translation>
     </message>
@@ -10394,6 +10414,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi naabot</translation>
     </message>
     <message>
+        <source>missed weight</source>
+        <translation type="unfinished">timbang ng hindi naabot</translation>
+    </message>
+    <message>
         <source>missing</source>
         <translation type="unfinished">kulang</translation>
     </message>
@@ -10428,6 +10452,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>months that carry it</source>
         <translation type="unfinished">mga buwan na kaya ito</translation>
+    </message>
+    <message>
+        <source>more beds</source>
+        <translation type="unfinished">dagdag na kama</translation>
     </message>
     <message>
         <source>more feed is used</source>
@@ -10626,6 +10654,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang planong mas mahusay: napatunayan ito</translation>
     </message>
     <message>
+        <source>no reading of conductivity or dissolved solids</source>
+        <translation type="unfinished">walang suri ng conductivity o natunaw na solido</translation>
+    </message>
+    <message>
         <source>no reading yet</source>
         <translation type="unfinished">wala pang suri</translation>
     </message>
@@ -10784,6 +10816,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>noted {when}</source>
         <translation type="unfinished">itinala {when}</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation type="unfinished">mga tala</translation>
     </message>
     <message>
         <source>nothing</source>
@@ -11026,8 +11062,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">sariling siksik</translation>
     </message>
     <message>
+        <source>own share sd</source>
+        <translation type="unfinished">deviation ng sariling bahagi</translation>
+    </message>
+    <message>
         <source>own source</source>
         <translation type="unfinished">sariling pinagkunan</translation>
+    </message>
+    <message>
+        <source>own yield cv</source>
+        <translation type="unfinished">pag-iiba ng sariling ani</translation>
     </message>
     <message>
         <source>oxygen</source>
@@ -11530,6 +11574,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">saklaw ng {what}</translation>
     </message>
     <message>
+        <source>ranges</source>
+        <translation type="unfinished">mga saklaw</translation>
+    </message>
+    <message>
         <source>rate</source>
         <translation type="unfinished">bilis</translation>
     </message>
@@ -11918,6 +11966,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kalat ng nakita</translation>
     </message>
     <message>
+        <source>spread of yield</source>
+        <translation type="unfinished">kalat ng ani</translation>
+    </message>
+    <message>
         <source>spread the source gives</source>
         <translation type="unfinished">saklaw na bigay ng pinagmulan</translation>
     </message>
@@ -12028,6 +12080,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>supplied</source>
         <translation type="unfinished">naibigay</translation>
+    </message>
+    <message>
+        <source>supplied a week</source>
+        <translation type="unfinished">naibigay bawat linggo</translation>
     </message>
     <message>
         <source>supplied since then</source>
@@ -12438,6 +12494,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ang bahagi na hinati sa kabuuan</translation>
     </message>
     <message>
+        <source>the plan</source>
+        <translation type="unfinished">ang plano</translation>
+    </message>
+    <message>
         <source>the plants have grown: they want {rise_share} more than in the four weeks before</source>
         <translation type="unfinished">lumaki na ang halaman: {rise_share} ang dagdag na kailangan nila kumpara sa nakaraang apat na linggo</translation>
     </message>
@@ -12448,6 +12508,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>the power wanted or to spare is not entered</source>
         <translation type="unfinished">hindi nailagay ang kailangan o reserbang kuryente</translation>
+    </message>
+    <message>
+        <source>the pump</source>
+        <translation type="unfinished">ang bomba</translation>
     </message>
     <message>
         <source>the pump does not lift so high</source>
@@ -12500,6 +12564,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>the sum of its parts</source>
         <translation type="unfinished">ang kabuuan ng mga bahagi nito</translation>
+    </message>
+    <message>
+        <source>the table</source>
+        <translation type="unfinished">ang talahanayan</translation>
     </message>
     <message>
         <source>the tolerance is that of: {reason}</source>
@@ -12778,8 +12846,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">laman</translation>
     </message>
     <message>
+        <source>waits</source>
+        <translation type="unfinished">naghihintay</translation>
+    </message>
+    <message>
         <source>wanted</source>
         <translation type="unfinished">hinihingi</translation>
+    </message>
+    <message>
+        <source>wanted a week</source>
+        <translation type="unfinished">kailangan bawat linggo</translation>
     </message>
     <message>
         <source>wanted beyond supply</source>
@@ -12816,6 +12892,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>wasted</source>
         <translation type="unfinished">nasayang</translation>
+    </message>
+    <message>
+        <source>wasted weight</source>
+        <translation type="unfinished">timbang ng nasayang</translation>
     </message>
     <message>
         <source>watch</source>

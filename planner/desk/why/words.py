@@ -40,6 +40,8 @@ TITLE_FORMS: Final = (
     "area of {what}",
     "flag: {what}",
     "to {what}",
+    "answer for {what}",
+    "{what} a week",
     "{what} days",
     "{what} end of the band",
     "{what} later than by the book",
