@@ -16,8 +16,10 @@ from planner.forecast.values import GroupForecast, LoopForecast
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, week_days, worked
 from planner.forecast.why.growing import (
+    FED,
     gain_by_growth,
     stage_input,
+    told_on,
     warmth_that_counts,
     water_c_on,
     water_notes,
@@ -45,40 +47,17 @@ def why_feed(ground: Ground, group: GroupForecast, day: int) -> Explanation:
     if reason is not None:
         given = reason.kind is NoteKind.FEED_GIVEN
         inputs = (entered("value", group.feed_g[day], "g/d", group.name),) if given else ()
-        return _feed(
-            ground, group, day, Formula.AS_ENTERED if given else Formula.NOTHING, inputs, notes=(reason,)
+        return told_on(
+            FED, ground, group, day, Formula.AS_ENTERED if given else Formula.NOTHING, inputs, notes=(reason,)
         )
     match entry.feeding:
         case Feeding.GROWTH:
             return _by_growth(ground, entry, group, day)
         case Feeding.FIXED:
             value = entered("value", entry.feed_g_per_day or 0.0, "g/d", group.name)
-            return _feed(ground, group, day, Formula.AS_ENTERED, (value,))
+            return told_on(FED, ground, group, day, Formula.AS_ENTERED, (value,))
         case Feeding.PERCENT | Feeding.TABLE:
             return _by_percent(ground, entry, group, day)
-
-
-def _feed(
-    ground: Ground,
-    group: GroupForecast,
-    day: int,
-    formula: Formula,
-    inputs: tuple[Input, ...],
-    *,
-    children: tuple[Explanation, ...] = (),
-    notes: tuple[Note, ...] = (),
-) -> Explanation:
-    return Explanation(
-        title="feed",
-        about=group.name,
-        value=float(group.feed_g[day]),
-        unit="g/d",
-        formula=formula,
-        inputs=inputs,
-        children=children,
-        notes=notes,
-        on=ground.forecast.ruler.date_of(day),
-    )
 
 
 def given_feed_note(ground: Ground, entry: FishGroup, group: GroupForecast, day: int) -> Note | None:
@@ -129,7 +108,8 @@ def _on(event: FishEvent) -> int:
 
 def _by_growth(ground: Ground, entry: FishGroup, group: GroupForecast, day: int) -> Explanation:
     gain = gain_by_growth(ground, entry, group, day)
-    return _feed(
+    return told_on(
+        FED,
         ground,
         group,
         day,
@@ -170,9 +150,11 @@ def _by_percent(ground: Ground, entry: FishGroup, group: GroupForecast, day: int
     )
     notes = water_notes(ground, entry) if entry.feeding is Feeding.TABLE else ()
     if not children:
-        return _feed(ground, group, day, Formula.FEED_BY_PERCENT, inputs, notes=notes)
+        return told_on(FED, ground, group, day, Formula.FEED_BY_PERCENT, inputs, notes=notes)
     eats = worked("appetite_share", share, "1")
-    return _feed(ground, group, day, Formula.FEED_BY_TABLE, (*inputs, eats), children=children, notes=notes)
+    return told_on(
+        FED, ground, group, day, Formula.FEED_BY_TABLE, (*inputs, eats), children=children, notes=notes
+    )
 
 
 def why_feed_mean(ground: Ground, loop: LoopForecast, week: int) -> Explanation:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
+from typing import Final
 
 from planner.farm.fish import FishGroup
 from planner.farm.site import Loop
@@ -13,6 +14,45 @@ from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 from planner.science.fish import effective_temperature
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Daily:
+    """A figure of a group by day: its title, the series of `GroupForecast` that holds it, its unit."""
+
+    title: str
+    series: str
+    unit: str
+
+
+FED: Final = Daily(title="feed", series="feed_g", unit="g/d")
+GAINED: Final = Daily(title="gain", series="gain_g", unit="g/d")
+WEIGHS: Final = Daily(title="weight of a fish", series="weight_g", unit="g")
+
+
+def told_on(
+    what: Daily,
+    ground: Ground,
+    group: GroupForecast,
+    day: int,
+    formula: Formula,
+    inputs: tuple[Input, ...] = (),
+    *,
+    children: tuple[Explanation, ...] = (),
+    notes: tuple[Note, ...] = (),
+) -> Explanation:
+    """Return an answer for a figure of a group on a day, as the forecast has it."""
+    return Explanation(
+        title=what.title,
+        about=group.name,
+        value=float(getattr(group, what.series)[day]),
+        unit=what.unit,
+        formula=formula,
+        inputs=inputs,
+        children=children,
+        notes=notes,
+        on=ground.forecast.ruler.date_of(day),
+    )
 
 
 def stage_of(species: FishSpecies, weight_g: float) -> int:
@@ -47,19 +87,18 @@ def loop_of_entry(ground: Ground, entry: FishGroup) -> Loop:
 def gain_by_growth(ground: Ground, entry: FishGroup, group: GroupForecast, day: int) -> Explanation:
     """Return why a group that is fed by growth gains so much on a day."""
     after = weight_after(ground, entry, group, day)
-    return Explanation(
-        title="gain",
-        about=group.name,
-        value=float(group.gain_g[day]),
-        unit="g/d",
-        formula=Formula.GAIN,
-        inputs=(
+    return told_on(
+        GAINED,
+        ground,
+        group,
+        day,
+        Formula.GAIN,
+        (
             worked("count", group.count[day], "fish"),
             worked("weight_g", group.weight_g[day], "g"),
             worked("weight_after_g", after.value or 0.0, "g"),
         ),
         children=(after,),
-        on=ground.forecast.ruler.date_of(day),
     )
 
 

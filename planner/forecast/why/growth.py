@@ -15,8 +15,11 @@ from planner.forecast.why.fish import given_feed_note, why_feed
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, week_days, worked
 from planner.forecast.why.growing import (
+    GAINED,
+    WEIGHS,
     gain_by_growth,
     stage_input,
+    told_on,
     warmth_that_counts,
     water_c_on,
     water_notes,
@@ -37,13 +40,13 @@ def why_gain(ground: Ground, group: GroupForecast, day: int) -> Explanation:
     if note is None and not warmth.value and entry.feeding is not Feeding.GROWTH:
         note = _no_appetite(ground, entry, day)
     if note is not None and (note.kind in _IDLE or not warmth.value):
-        return _gain(ground, group, day, Formula.NOTHING, notes=(note,))
+        return told_on(GAINED, ground, group, day, Formula.NOTHING, notes=(note,))
     if note is None and entry.feeding is Feeding.GROWTH:
         return gain_by_growth(ground, entry, group, day)
     feed, fcr = why_feed(ground, group, day), stage_input(ground, entry, group, day, "fcr")
     inputs = (worked("feed_g", feed.value or 0.0, "g/d"), fcr)
     if note is None and entry.feeding is Feeding.TABLE:
-        return _gain(ground, group, day, Formula.GAIN_BY_FEED, inputs, children=(feed,))
+        return told_on(GAINED, ground, group, day, Formula.GAIN_BY_FEED, inputs, children=(feed,))
     after = weight_after(ground, entry, group, day)
     eaten = (
         ground.figure("most_eaten_share", "coefficient/fish/most_eaten_share"),
@@ -51,7 +54,9 @@ def why_gain(ground: Ground, group: GroupForecast, day: int) -> Explanation:
         worked("weight_g", group.weight_g[day], "g"),
         worked("weight_after_g", after.value or 0.0, "g"),
     )
-    return _gain(ground, group, day, Formula.GAIN_BY_APPETITE, (*inputs, *eaten), children=(feed, after))
+    return told_on(
+        GAINED, ground, group, day, Formula.GAIN_BY_APPETITE, (*inputs, *eaten), children=(feed, after)
+    )
 
 
 def why_gain_in_week(ground: Ground, group: GroupForecast, week: int) -> Explanation:
@@ -78,41 +83,19 @@ def _no_appetite(ground: Ground, entry: FishGroup, day: int) -> Note:
     return Note(kind=NoteKind.NO_APPETITE, values=told)
 
 
-def _gain(
-    ground: Ground,
-    group: GroupForecast,
-    day: int,
-    formula: Formula,
-    inputs: tuple[Input, ...] = (),
-    *,
-    children: tuple[Explanation, ...] = (),
-    notes: tuple[Note, ...] = (),
-) -> Explanation:
-    return Explanation(
-        title="gain",
-        about=group.name,
-        value=float(group.gain_g[day]),
-        unit="g/d",
-        formula=formula,
-        inputs=inputs,
-        children=children,
-        notes=notes,
-        on=ground.forecast.ruler.date_of(day),
-    )
-
-
 def why_weight(ground: Ground, group: GroupForecast, day: int) -> Explanation:
     """Return why a fish weighs so much on a day: weighed or stocked so heavy, and grown since."""
     entry: FishGroup = ground.groups[group.group]
     on = ground.forecast.ruler.date_of(day)
     if on < entry.stocked_on:
         note = Note(kind=NoteKind.NOT_STOCKED_YET, values=(("on", entry.stocked_on.isoformat()),))
-        return _weight(ground, group, day, Formula.NOTHING, (), notes=(note,))
+        return told_on(WEIGHS, ground, group, day, Formula.NOTHING, (), notes=(note,))
     then_on, then = _weighed(ground, entry, on)
     grown = _grown(ground, entry, group, then_on, on)
     value = float(group.weight_g[day])
     mixed = value - then.value - (grown.value or 0.0)
-    return _weight(
+    return told_on(
+        WEIGHS,
         ground,
         group,
         day,
@@ -141,29 +124,6 @@ def _weighed(ground: Ground, entry: FishGroup, on: date) -> tuple[date, Input]:
     if last is None:
         return entry.stocked_on, entered("weight_then_g", entry.mean_weight_g, "g", entry.name)
     return last.on, entered("weight_then_g", last.mean_weight_g or 0.0, "g", entry.name)
-
-
-def _weight(
-    ground: Ground,
-    group: GroupForecast,
-    day: int,
-    formula: Formula,
-    inputs: tuple[Input, ...],
-    *,
-    children: tuple[Explanation, ...] = (),
-    notes: tuple[Note, ...] = (),
-) -> Explanation:
-    return Explanation(
-        title="weight of a fish",
-        about=group.name,
-        value=float(group.weight_g[day]),
-        unit="g",
-        formula=formula,
-        inputs=inputs,
-        children=children,
-        notes=notes,
-        on=ground.forecast.ruler.date_of(day),
-    )
 
 
 def _grown(ground: Ground, entry: FishGroup, group: GroupForecast, from_on: date, on: date) -> Explanation:
