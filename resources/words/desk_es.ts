@@ -956,8 +956,8 @@
         <translation type="unfinished">Superficie según la proporción de</translation>
     </message>
     <message>
-        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
-        <translation type="unfinished">Las flechas van de barra en barra. Alt con izquierda o derecha mueve el lote un día; con Mayús, una semana. Alt con arriba o abajo lo mueve a otra unidad; con más o menos se cosecha una semana más o menos. Mayús con una flecha elige también el lote siguiente, Control con A todos los que se ven. Intro lo abre. Más y menos acercan y alejan.</translation>
+        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift, or by Alt with Page Up or Page Down, by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
+        <translation type="unfinished">Las flechas van de barra en barra. Alt con izquierda o derecha mueve el lote un día; con Mayús, o Alt con RePág o AvPág, una semana. Alt con arriba o abajo lo mueve a otra unidad; con más o menos se cosecha una semana más o menos. Mayús con una flecha elige también el lote siguiente, Control con A todos los que se ven. Intro lo abre. Más y menos acercan y alejan.</translation>
     </message>
     <message>
         <source>Arrow keys go from hole to hole, Page Up and Page Down a week back and on, Alt with left or right a day. Space takes up the plants of a hole; arrow keys choose where to, Enter puts them there, Escape leaves them. Plus and minus zoom.</source>
@@ -1832,8 +1832,8 @@
         <translation type="unfinished">Dosis</translation>
     </message>
     <message>
-        <source>Drag a bar to move the batch. With keys: arrows go from bar to bar, Alt with left or right moves the batch a day, with Shift a week; Alt with up or down moves it to another bed. Enter opens it.</source>
-        <translation type="unfinished">Arrastre una barra para mover el lote. Con teclas: las flechas van de barra en barra, Alt con izquierda o derecha mueve el lote un día, con Mayús una semana; Alt con arriba o abajo lo lleva a otra cama. Intro lo abre.</translation>
+        <source>Drag a bar to move the batch. With keys: arrows go from bar to bar, Alt with left or right moves the batch a day, with Shift, or Alt with Page Up or Page Down, a week; Alt with up or down moves it to another bed. Enter opens it.</source>
+        <translation type="unfinished">Arrastre una barra para mover el lote. Con teclas: las flechas van de barra en barra, Alt con izquierda o derecha mueve el lote un día, con Mayús, o Alt con RePág o AvPág, una semana; Alt con arriba o abajo lo lleva a otra cama. Intro lo abre.</translation>
     </message>
     <message>
         <source>Drag the right edge of a crop that is picked again and again, or press Alt with plus or minus, to pick it longer.</source>

@@ -956,8 +956,8 @@
         <translation type="unfinished">Lawak ayon sa tumbasan ng</translation>
     </message>
     <message>
-        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
-        <translation type="unfinished">Ang mga arrow ay lumilipat sa bawat bar. Ang Alt na may kaliwa o kanan ay naglilipat ng batch nang isang araw, kapag may Shift ay isang linggo. Ang Alt na may taas o baba ay naglilipat nito sa ibang yunit; kapag may plus o minus ay isang linggo pang pipitasin o mas maikli. Ang Shift na may arrow ay pumipili rin ng kasunod na batch, ang Control na may A ay lahat ng nakikita. Enter ang nagbubukas. Plus at minus ang zoom.</translation>
+        <source>Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, with Shift, or by Alt with Page Up or Page Down, by a week. Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. Shift with an arrow chooses the next batch as well, Control with A all in sight. Enter opens it. Plus and minus zoom.</source>
+        <translation type="unfinished">Ang mga arrow ay lumilipat sa bawat bar. Ang Alt na may kaliwa o kanan ay naglilipat ng batch nang isang araw, kapag may Shift, o Alt na may Page Up o Page Down, ay isang linggo. Ang Alt na may taas o baba ay naglilipat nito sa ibang yunit; kapag may plus o minus ay isang linggo pang pipitasin o mas maikli. Ang Shift na may arrow ay pumipili rin ng kasunod na batch, ang Control na may A ay lahat ng nakikita. Enter ang nagbubukas. Plus at minus ang zoom.</translation>
     </message>
     <message>
         <source>Arrow keys go from hole to hole, Page Up and Page Down a week back and on, Alt with left or right a day. Space takes up the plants of a hole; arrow keys choose where to, Enter puts them there, Escape leaves them. Plus and minus zoom.</source>
@@ -1832,8 +1832,8 @@
         <translation type="unfinished">Mga dosis</translation>
     </message>
     <message>
-        <source>Drag a bar to move the batch. With keys: arrows go from bar to bar, Alt with left or right moves the batch a day, with Shift a week; Alt with up or down moves it to another bed. Enter opens it.</source>
-        <translation type="unfinished">Hilahin ang bar para ilipat ang batch. Sa keyboard: lumilipat ang mga arrow sa bawat bar, ang Alt na may kaliwa o kanan ay inililipat ang batch nang isang araw, kapag may Shift isang linggo; ang Alt na may taas o baba ay sa ibang kama. Binubuksan ito ng Enter.</translation>
+        <source>Drag a bar to move the batch. With keys: arrows go from bar to bar, Alt with left or right moves the batch a day, with Shift, or Alt with Page Up or Page Down, a week; Alt with up or down moves it to another bed. Enter opens it.</source>
+        <translation type="unfinished">Hilahin ang bar para ilipat ang batch. Sa keyboard: lumilipat ang mga arrow sa bawat bar, ang Alt na may kaliwa o kanan ay inililipat ang batch nang isang araw, kapag may Shift, o Alt na may Page Up o Page Down, isang linggo; ang Alt na may taas o baba ay sa ibang kama. Binubuksan ito ng Enter.</translation>
     </message>
     <message>
         <source>Drag the right edge of a crop that is picked again and again, or press Alt with plus or minus, to pick it longer.</source>

@@ -27,6 +27,8 @@ _WAYS: Final = {
     Qt.Key.Key_Down: Way.DOWN,
 }
 _LONGER: Final = {Qt.Key.Key_Plus: 1, Qt.Key.Key_Equal: 1, Qt.Key.Key_Minus: -1}
+_BY_WEEKS: Final = {Qt.Key.Key_PageUp: -1, Qt.Key.Key_PageDown: 1}
+"""Besides Shift and arrows, which some systems keep to themselves for changing from desktop to desktop."""
 _FORWARD: Final = (Way.LATER, Way.DOWN)
 _SIDEWAYS: Final = (Way.EARLIER, Way.LATER)
 
@@ -55,13 +57,21 @@ class LaneKeys(QObject):
         if key == Qt.Key.Key_A and held & _CONTROL:
             self._hands.choose_in_sight()
             return True
-        if key in _LONGER and held & _ALT:
-            self._stretch(_LONGER[key], by_days=bool(held & _CONTROL))
+        if held & _ALT and self._with_alt(key, by_days=bool(held & _CONTROL)):
             return True
         act = self._act_of(key)
         if act is not None:
             act()
         return act is not None
+
+    def _with_alt(self, key: Qt.Key, *, by_days: bool) -> bool:
+        """Move the current batch by a week, or pick it longer or shorter; tell if the key does."""
+        if key in _BY_WEEKS:
+            self._hands.move_by_days(_BY_WEEKS[key] * DAYS_PER_WEEK)
+            self.show_current()
+        elif key in _LONGER:
+            self._stretch(_LONGER[key], by_days=by_days)
+        return key in _BY_WEEKS or key in _LONGER
 
     def _act_of(self, key: Qt.Key) -> Callable[[], None] | None:
         """Return what a key does; looked up anew, since a kept table of own methods would hold itself."""

@@ -339,7 +339,7 @@ def view_help() -> str:
     return QCoreApplication.translate(
         "Lanes",
         "Arrow keys go from bar to bar. Alt with left or right moves the batch by a day, "
-        "with Shift by a week. "
+        "with Shift, or by Alt with Page Up or Page Down, by a week. "
         "Alt with up or down moves it to another unit, with plus or minus it is picked a week more or less. "
         "Shift with an arrow chooses the next batch as well, Control with A all in sight. "
         "Enter opens it. Plus and minus zoom.",

@@ -209,6 +209,8 @@ def test_that_a_drag_near_the_edge_scrolls_on(qtbot):
         (Qt.Key.Key_Right, ALT, 1),
         (Qt.Key.Key_Left, ALT | SHIFT, -7),
         (Qt.Key.Key_Right, ALT | SHIFT, 7),
+        (Qt.Key.Key_PageUp, ALT, -7),
+        (Qt.Key.Key_PageDown, ALT, 7),
     ],
 )
 def test_that_alt_and_arrows_move_the_batch_in_time(qtbot, key, modifiers, moved):
