@@ -181,6 +181,13 @@ def figure_words(catalogue: Catalogue, path: str) -> FigureWords | None:
     )
 
 
+def entry_name(catalogue: Catalogue, shelf: str, key: str) -> str:
+    """Return what an entry of the catalogue is called; its key where the shelf has none."""
+    name = _SHELVES.get(shelf)
+    entry = getattr(catalogue, name).get(key) if name else None
+    return entry.name if entry is not None else key
+
+
 class BookShelf:
     """Gives the entries of the catalogue as choices, by the shelf's word."""
 

@@ -12,7 +12,7 @@ from typing import Any, Final
 
 from planner.desk.batch_facts import batch_page, notes_section
 from planner.desk.behind import Behind
-from planner.desk.book import figure_words
+from planner.desk.book import entry_name, figure_words
 from planner.desk.many_facts import many_page
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Entered, Fact, Page, Section
@@ -34,7 +34,7 @@ from planner.desk.words import (
 )
 from planner.farm.crops import Batch
 from planner.farm.farm import DAYS_PER_WEEK, Thing, kind_of, label_of
-from planner.farm.fields import NO_ID, FieldKind, Id, specs_of
+from planner.farm.fields import NO_ID, FieldKind, FieldSpec, Id, specs_of
 from planner.farm.fish import FishGroup
 from planner.farm.site import Bed, Tank
 from planner.forecast.why.formulas import Formula
@@ -253,7 +253,7 @@ def _thing_page(outlook: Outlook, thing: Thing) -> Page:
         value = getattr(thing, field)
         if spec.kind is FieldKind.ID or field == "notes" or value in (None, "", (), NO_ID):
             continue
-        said = _value_words(outlook, value, spec.kind, spec.unit)
+        said = _value_words(outlook, value, spec)
         ask = Entered(about=thing.id, field=field) if spec.kind in _ASKED else None
         facts.append(Fact(label=field_words(field), value=said, ask=ask))
     return Page(
@@ -281,7 +281,10 @@ def _tank_page(behind: Behind, tank: Tank, day: date) -> Page:
     return replace(page, sections=(*page.sections, section))
 
 
-def _value_words(outlook: Outlook, value: Any, kind: FieldKind, unit: str) -> str:
+def _value_words(outlook: Outlook, value: Any, spec: FieldSpec) -> str:
+    kind, unit = spec.kind, spec.unit
+    if kind is FieldKind.KEY:
+        return entry_name(outlook.catalogue, spec.catalogue, value)
     if kind is FieldKind.REFERENCE:
         found = outlook.found.get(value)
         return label_of(found) if found else NONE

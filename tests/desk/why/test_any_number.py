@@ -30,6 +30,7 @@ from planner.farm.crops import Batch
 from planner.farm.farm import KINDS, label_of, things
 from planner.forecast.why.values import Explanation
 from planner.planning.late import carried_over
+from planner.shipped import shipped_path
 from tests.desk.helpers import TODAY
 
 WEEK = re.compile(r"\bW\d\d\b( \d{4})?")
@@ -133,8 +134,9 @@ FACTS: dict[str, Callable[[Behind], Iterable[Page]]] = {
 }
 
 
-@pytest.fixture(scope="module")
-def behind(means, farm):
+@pytest.fixture(scope="module", params=["backyard", "school-kitchen"])
+def behind(request, means):
+    farm = means.read(shipped_path("sample_data", f"{request.param}.toml")).farm
     return Behind(look_out(farm, means.forecaster), means.forecaster, TODAY)
 
 
