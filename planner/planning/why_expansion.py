@@ -168,10 +168,7 @@ class _Expansion:
     def _with_added(self, found: Explanation, week: int) -> Explanation:
         """Return an answer in which all feed is that of today's fish and what has to be added."""
         today = why_feed_mean(self.ground, self._loop, week)
-        if found.title != today.title:
-            return replace(found, children=tuple(self._with_added(child, week) for child in found.children))
-        children = (today, self._area.lacking_in(week))
-        return replace(found, formula=Formula.SUM, inputs=(), children=children, notes=())
+        return _fed_by(found, today, self._area.lacking_in(week))
 
     def _need(self, week: int) -> float:
         return self._loads[week].need_m2.likely
@@ -204,6 +201,12 @@ class _Expansion:
 
     def _filters(self) -> Explanation:
         return why_surface(self.ground, self._loop, 0)
+
+
+def _fed_by(found: Explanation, today: Explanation, added: Explanation) -> Explanation:
+    if found.title != today.title:
+        return replace(found, children=tuple(_fed_by(child, today, added) for child in found.children))
+    return replace(found, formula=Formula.SUM, inputs=(), children=(today, added), notes=())
 
 
 def _limited(verdict: Verdict) -> Note:

@@ -9,15 +9,14 @@ from typing import Final
 from planner.farm.species import CropGroup
 from planner.forecast.values import Floats, LoopForecast
 from planner.forecast.why.arithmetic import recomputed
-from planner.forecast.why.balance import band_end
 from planner.forecast.why.fish import why_feed_mean
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
 from planner.forecast.why.values import Explanation, Input
 from planner.planning.expansion.area import extra_area_by_week, feed_lacking_by_week, month_of_week
 from planner.planning.expansion.verdicts import MonthArea, Question
+from planner.planning.why_bands import band_inputs, reference_input
 
-_SIZING: Final = "coefficient/sizing/"
 _MOST_PARTS: Final = 12
 _WITH_MARGIN: Final = "largest area of every month, with a margin"
 
@@ -33,8 +32,7 @@ class MoreArea:
 
     def _ends(self, *, high_end: bool) -> tuple[str, Input, Input]:
         end = "high" if high_end else "low"
-        leafy = band_end(self.ground, "leafy", "feed_rate/fao_leafy", end)
-        return end, leafy, band_end(self.ground, "fruiting", "feed_rate/fao_fruiting", end)
+        return end, *band_inputs(self.ground, self.loop, end)
 
     def _ratio(self, *, high_end: bool) -> Input:
         _, leafy, fruiting = self._ends(high_end=high_end)
@@ -45,10 +43,11 @@ class MoreArea:
         """Return feed, protein and what is planted in a week."""
         ruler, loop = self.ground.forecast.ruler, self.loop
         planted = ruler.weekly_mean(loop.planted_m2)[:, week]
+        protein = float(ruler.weekly_mean(loop.protein_share)[week])
         return (
             worked("feed_g_per_day", float(ruler.weekly_mean(loop.feed_g)[week]), "g/d"),
-            worked("protein_share", float(ruler.weekly_mean(loop.protein_share)[week]), "g/g"),
-            self.ground.figure("reference_protein", f"{_SIZING}ratio_reference_protein_share"),
+            worked("protein_share", protein, "g/g"),
+            reference_input(self.ground, loop, protein),
             worked("leafy_m2", float(planted[0]), "m²"),
             worked("fruiting_m2", float(planted[1]), "m²"),
         )
@@ -116,6 +115,7 @@ class MoreArea:
 
     def feed_of_area(self) -> Explanation:
         """Return the feed that the area takes at the low end of its band."""
+        protein = float(self.loop.protein_share.mean())
         return Explanation(
             title="feed that the area takes",
             about=self.loop.name,
@@ -125,8 +125,8 @@ class MoreArea:
             inputs=(
                 entered("area_m2", self.question.area_m2, "m²", "more beds"),
                 self._ratio(high_end=False),
-                self.ground.figure("reference_protein", f"{_SIZING}ratio_reference_protein_share"),
-                worked("protein_share", float(self.loop.protein_share.mean()), "g/g"),
+                reference_input(self.ground, self.loop, protein),
+                worked("protein_share", protein, "g/g"),
             ),
         )
 

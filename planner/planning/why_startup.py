@@ -11,13 +11,13 @@ from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
 from planner.farm.species import CropGroup
 from planner.forecast.why.arithmetic import recomputed
-from planner.forecast.why.balance import band_end
 from planner.forecast.why.fish import why_feed_mean
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, worked
 from planner.forecast.why.values import Explanation, Note, NoteKind
 from planner.planning.answering import Maker, stated
 from planner.planning.stocking.startup import HeldBatch, StartUp
+from planner.planning.why_bands import band_inputs, reference_input
 
 _ADVICE: Final = "coefficient/advice/"
 
@@ -103,6 +103,7 @@ class _StartUp:
         week = min(max(ruler.day_of(on), 0) // DAYS_PER_WEEK, ruler.weeks - 1)
         _, loop = ground.loop_forecast(self.loop)
         leafy, fruiting = self._standing(one)
+        protein = float(ruler.weekly_mean(loop.protein_share)[week])
         asked = Explanation(
             title="feed that is asked for",
             about=one.code,
@@ -111,11 +112,10 @@ class _StartUp:
             formula=Formula.FEED_ASKED,
             inputs=(
                 worked("leafy_m2", leafy, "m²"),
-                band_end(ground, "leafy", "feed_rate/fao_leafy", "low"),
                 worked("fruiting_m2", fruiting, "m²"),
-                band_end(ground, "fruiting", "feed_rate/fao_fruiting", "low"),
-                ground.figure("reference_protein", "coefficient/sizing/ratio_reference_protein_share"),
-                worked("protein_share", float(ruler.weekly_mean(loop.protein_share)[week]), "g/g"),
+                *band_inputs(ground, loop, "low"),
+                reference_input(ground, loop, protein),
+                worked("protein_share", protein, "g/g"),
                 ground.figure("weeks_in_a_row", f"{_ADVICE}startup_carried_weeks"),
             ),
             on=ruler.week_start(week),

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import dataclasses
+
 import pytest
 
 from planner.farm.ids import id_from
-from planner.farm.site import Filter, FilterKind
+from planner.farm.site import AreaRule, Filter, FilterKind
 from planner.farm.species import BedKind, CropGroup
 from planner.forecast.engine import Forecaster
 from planner.planning.expansion.ask import expansion
@@ -34,9 +36,10 @@ FULL = {
 }
 
 
-def asked(means, **fields):
+def asked(means, rule=AreaRule.FAO, **fields):
     group = group_of(count=100, mean_weight_g=150.0)
-    farm = farm_of(batches=(batch_of(plants=25),), fish_groups=(group,), filters=(FILTER,))
+    loop = dataclasses.replace(LOOP, area_rule=rule)
+    farm = farm_of(batches=(batch_of(plants=25),), fish_groups=(group,), filters=(FILTER,), loops=(loop,))
     question = Question(**({"loop": LOOP.id, "area_m2": 2.0} | fields))
     forecaster = Forecaster(means.catalogue)
     found = expansion(farm, forecaster, question)
@@ -46,8 +49,9 @@ def asked(means, **fields):
 @pytest.mark.parametrize("fields", [{}, FULL, FULL | {"friction_m": 0.3, "area_m2": 400.0}])
 @pytest.mark.parametrize("kind", [BedKind.RAFT, BedKind.MEDIA])
 @pytest.mark.parametrize("group", list(CropGroup))
-def test_that_every_figure_of_every_verdict_can_be_asked(means, fields, kind, group):
-    found, answers = asked(means, **(fields | {"kind": kind, "group": group}))
+@pytest.mark.parametrize("rule", list(AreaRule))
+def test_that_every_figure_of_every_verdict_can_be_asked(means, fields, kind, group, rule):
+    found, answers = asked(means, rule, **(fields | {"kind": kind, "group": group}))
     for verdict in found.verdicts:
         for name, value in verdict.numbers:
             if value is not None:
