@@ -106,10 +106,13 @@ def no_answer(fact: Fact, reason: str) -> Answer:
     )
 
 
-def title_words(explanation: Explanation) -> str:
-    """Return what an explanation is about, such as "Seeds · LET-12 · Tue 12 Jan 2027"."""
+def title_words(explanation: Explanation, *, within: str = "") -> str:
+    """Return what an explanation is about, such as "Seeds · LET-12 · Tue 12 Jan 2027".
+
+    `within` is what the answer around it is about, which is not said again.
+    """
     title = title_text(explanation.title)
-    parts = [title[:1].upper() + title[1:], explanation.about]
+    parts = [title[:1].upper() + title[1:], explanation.about if explanation.about != within else ""]
     if explanation.on is not None:
         parts.append(day_words(explanation.on))
     return " · ".join(part for part in parts if part)
@@ -146,7 +149,7 @@ def _rows(explanation: Explanation, catalogue: Catalogue) -> Iterator[Row]:
             left.remove(behind)
         yield _input_row(f"input {at}", one, behind, catalogue)
     for at, child in enumerate(left):
-        name = title_words(child)
+        name = title_words(child, within=explanation.about)
         texts = (_DEEPER + name, amount_words(child.value, child.unit), tr("worked out"))
         yield _row(f"part {at}", texts, value=child.value, payload=child)
 
