@@ -13,8 +13,9 @@ from typing import Final
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Ask, Basis, Entered, Fact
 from planner.desk.session import Session
-from planner.desk.why.entered import counted, of_figure
-from planner.desk.words import choice_words, kind_words, time_words
+from planner.desk.why.entered import counted
+from planner.desk.why.figures import figure_answer
+from planner.desk.words import choice_words, field_words, kind_words, time_words
 from planner.farm.changes import ChangeSet
 from planner.farm.crops import Batch, SeedLot
 from planner.farm.farm import Thing, kind_of, label_of
@@ -137,7 +138,9 @@ def outcome_asks(outlook: Outlook, one: StageOutcome, today: date) -> tuple[Ask 
 
 def lesson_asks(outlook: Outlook, one: Learned, seen: tuple[Observed, ...]) -> tuple[Ask | None, ...]:
     """Return what the columns of what was learned can be asked, in their order."""
-    book = of_figure(outlook.catalogue, f"crop/{one.crop}/{one.field}")
+    path, catalogue = f"crop/{one.crop}/{one.field}", outlook.catalogue
+    name = catalogue.crops[one.crop].name
+    book = figure_answer(catalogue, catalogue, path, title=field_words(one.field), about=name)
     over = tuple(each.batch.code for each in seen if each.over)
     lasting = tuple(each.batch.code for each in seen if not each.over)
     return (

@@ -104,6 +104,7 @@ def seed_test(lot, on):
         seed_lot=lot.id,
         amount=41.0,
         out_of=50,
+        unit=Unit.PLANTS,
         noted_at=f"{on.isoformat()}T08:00Z",
     )
 
