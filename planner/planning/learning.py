@@ -142,13 +142,21 @@ class StageOutcome:
 
 def outcomes(farm: Farm, book_lengths_of: LengthsOf, today: date) -> tuple[StageOutcome, ...]:
     """Return planned against actual for every stage that the log says something about."""
-    about = {entry.batch for entry in farm.log_entries}
+    about, told = {entry.batch for entry in farm.log_entries}, _told_of(farm)
     return tuple(
         found
         for batch in farm.batches
         if batch.id in about
-        for found in _of_batch(batch, farm.log_entries, book_lengths_of, today)
+        for found in _of_batch(batch, told.get(batch.id, ()), book_lengths_of, today)
     )
+
+
+def _told_of(farm: Farm) -> dict[Id, list[LogEntry]]:
+    """Return the entries that stand by batch: sorted once, for there may be thousands of either."""
+    told: dict[Id, list[LogEntry]] = {}
+    for entry in standing(farm.log_entries):
+        told.setdefault(entry.batch, []).append(entry)
+    return told
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -271,8 +279,9 @@ def observed(
             days = one.so_far_days if one.actual_days is None else one.actual_days
             mine = Observed(batch=batch, seen=days, by_the_book=one.planned_days, over=over)
             seen[_key(batch, f"{one.stage.value}_days")].append(mine)
-    for batch in farm.batches:
-        for field, share in _shares_of(moments_of(batch.id, farm.log_entries), batch):
+    told = _told_of(farm)
+    for batch in (each for each in farm.batches if each.id in told):
+        for field, share in _shares_of(moments_of(batch.id, told[batch.id]), batch):
             book = _book(catalogue, batch.crop, field)
             mine = Observed(batch=batch, seen=share, by_the_book=book, over=True)
             seen[_key(batch, field)].append(mine)
