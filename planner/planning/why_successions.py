@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
+from typing import Final
 
-from planner.farm.crops import Stage, TargetUnit
-from planner.farm.farm import Farm
+from planner.farm.crops import Phase, Stage, TargetUnit
+from planner.farm.farm import Farm, by_id
 from planner.forecast.engine import Forecaster
 from planner.forecast.formed import pick_share
 from planner.forecast.values import Ruler
@@ -17,12 +18,14 @@ from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
 from planner.forecast.why.milestones import why_stage_first
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
-from planner.planning.answering import Maker, stated
+from planner.planning.answering import Maker, stated, summed
 from planner.planning.proposal import Proposal, Sowing, WeekSupply
 from planner.planning.seeding import LossRule
 from planner.planning.wanted import Want
 from planner.planning.why_farms import ground_of
 from planner.planning.why_supply import why_sold, why_wanted
+
+_MOST_PARTS: Final = 12
 
 
 def succession_whys(
@@ -44,6 +47,7 @@ def succession_whys(
     for one in found.sowings:
         for what, maker in why.of_sowing(one):
             whys[sowing_name(one, what)] = maker
+    whys |= {f"proposal {what}": maker for what, maker in why.of_whole()}
     for week in found.weeks:
         whys[week_name(ground.forecast.ruler, week, "wanted")] = partial(why.wanted, week)
         whys[week_name(ground.forecast.ruler, week, "foreseen")] = partial(why.foreseen, week)
@@ -250,11 +254,65 @@ class _Successions:
             unit="trays",
             formula=Formula.FULL_UNITS,
             inputs=(
-                worked("many", seeding.pots, "pots"),
-                entered("a_unit", seeding.rule.per_tray, "cells", one.batch.code),
+                worked("pots", seeding.pots, "pots"),
+                entered("cells_a_tray", seeding.rule.per_tray, "cells", self._nursery(one)),
             ),
             children=(self.seeds(one, row),),
             on=one.sow_on,
+        )
+
+    def _nursery(self, one: Sowing) -> str:
+        """Return the name of the bed in which a sowing is raised."""
+        beds = by_id(self.ground.farm.beds)
+        raised = (run for run in self.found.placements if run.phase is Phase.NURSERY)
+        return next((beds[run.bed].name for run in raised if run.batch == one.batch.id), "")
+
+    # --- the whole ---
+
+    def of_whole(self) -> Iterator[tuple[str, Maker]]:
+        """Yield what can be asked of the proposal as a whole."""
+        found = self.found.sowings
+        yield "seeds", partial(self._total, "seeds", found, self.seeds)
+        yield "plants", partial(self._total, "plants", found, self.plants)
+        for crop in dict.fromkeys(week.crop for week in self.found.weeks if week.wanted > 0):
+            yield f"even {crop}", partial(self._even, crop)
+        if self.found.nursery:
+            yield "nursery free", self._free_cells
+
+    def _total(
+        self, unit: str, found: Sequence[Sowing], why: Callable[[Sowing, int], Explanation]
+    ) -> Explanation:
+        parts = [why(one, self.ground.row(one.batch.id)) for one in found]
+        return summed(f"{unit} of all sowings", "", sum(one.value or 0.0 for one in parts), unit, parts)
+
+    def _even(self, crop: str) -> Explanation:
+        """Return the share of weeks whose supply lies near what is wanted."""
+        within = self.ground.figure("within_share", "coefficient/successions/even_share")
+        weeks = tuple(week for week in self.found.weeks if week.crop == crop and week.wanted > 0)
+        near = [abs(week.foreseen - week.wanted) <= within.value * week.wanted for week in weeks]
+        return Explanation(
+            title="weeks near what is wanted",
+            about=self.ground.catalogue.crops[crop].name,
+            value=sum(near) / len(weeks),
+            unit="1",
+            formula=Formula.SHARE,
+            inputs=(worked("part", sum(near), "weeks"), worked("whole", len(weeks), "weeks"), within),
+            children=tuple(self.foreseen(week) for week, even in zip(weeks, near, strict=True) if not even)[
+                :_MOST_PARTS
+            ],
+        )
+
+    def _free_cells(self) -> Explanation:
+        """Return how many nursery cells stay free in the fullest week."""
+        week = min(self.found.nursery, key=lambda one: one.free)
+        return Explanation(
+            title="nursery cells free in the fullest week",
+            about="",
+            value=float(week.free),
+            unit="cells",
+            formula=Formula.FREE,
+            inputs=(worked("cells", week.cells, "cells"), worked("held", week.held, "cells")),
+            on=self.ground.forecast.ruler.week_start(week.week),
         )
 
     # --- weeks ---

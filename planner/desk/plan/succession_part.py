@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QTabWidget, QVBoxLayout, Q
 from planner.actions.plan import adopt
 from planner.desk.book import BookShelf
 from planner.desk.forms.editors import Choice, enum_choices
+from planner.desk.pages import Fact
 from planner.desk.places.place import PlaceNeeds
 from planner.desk.plan.ask_form import AskForm
 from planner.desk.plan.asks import HowAsk, WantAsk, WantKind, Weekday
@@ -37,7 +38,7 @@ from planner.desk.plan.succession_rows import (
     unfit_words,
 )
 from planner.desk.plan.wants import FIELDS_OF, want_of, want_words, wish_of
-from planner.desk.plan.whys import Answered, asked_rows, sowing_names, supply_names
+from planner.desk.plan.whys import Answered, asked_rows, sowing_names, succession_facts, supply_names
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -208,6 +209,11 @@ class SuccessionPart(ProposalPart):
         self.no_wants.setVisible(not rows)
         self.remove.setVisible(bool(rows))
         self.begin_it.setEnabled(bool(rows) and not self.is_working)
+
+    def facts(self) -> tuple[Fact, ...]:
+        if self.found is None or self.behind is None:
+            return ()
+        return succession_facts(self.found, self.behind.outlook.catalogue, self._whys)
 
     def waiting_words(self) -> str:
         return tr("The sowings for your list are shown here. Nothing changes until you adopt them.")

@@ -10,6 +10,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
+from planner.catalogue.catalogue import Catalogue
 from planner.desk.pages import Fact, Later
 from planner.desk.plan.expansion_words import number_lines
 from planner.desk.rows import Row
@@ -20,7 +21,7 @@ from planner.forecast.values import Flag, Ruler
 from planner.planning.answering import Whys
 from planner.planning.expansion.verdicts import Expansion, Verdict
 from planner.planning.orders import OrderLine
-from planner.planning.proposal import Proposal
+from planner.planning.proposal import Proposal, steady_share
 from planner.planning.remedies.values import Effect, Remedy
 from planner.planning.scenarios.compare import BASE, Comparison
 from planner.planning.season_plan.plan import SeasonPlan
@@ -76,6 +77,27 @@ def supply_names(found: Proposal, ruler: Ruler) -> Iterator[Names]:
     """Yield the names of what is wanted and foreseen in each week."""
     for week in found.weeks:
         yield None, None, week_name(ruler, week, "wanted"), week_name(ruler, week, "foreseen")
+
+
+def succession_facts(found: Proposal, catalogue: Catalogue, whys: Whys) -> tuple[Fact, ...]:
+    """Return what a proposal of sowings can be asked as a whole."""
+    seeds = sum(one.seeding.seeds for one in found.sowings)
+    plants = sum(one.batch.plants for one in found.sowings)
+    facts = [
+        Fact(label=tr("Seeds"), value=number_words(seeds), ask=_ask("proposal seeds", whys)),
+        Fact(label=tr("Plants"), value=number_words(plants), ask=_ask("proposal plants", whys)),
+    ]
+    for crop in dict.fromkeys(week.crop for week in found.weeks):
+        weeks = tuple(week for week in found.weeks if week.crop == crop)
+        share = _percent(steady_share(weeks, within=found.even_share))
+        label = tr("Weeks near what is wanted: {crop}", crop=catalogue.crops[crop].name)
+        facts.append(Fact(label=label, value=share, ask=_ask(f"proposal even {crop}", whys)))
+    if found.nursery:
+        free = number_words(min(week.free for week in found.nursery))
+        facts.append(
+            Fact(label=tr("Nursery cells free"), value=free, ask=_ask("proposal nursery free", whys))
+        )
+    return tuple(fact for fact in facts if fact.ask is not None)
 
 
 def season_names(rows: Iterable[Row], ruler: Ruler) -> Iterator[Names]:

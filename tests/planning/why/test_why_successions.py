@@ -8,6 +8,7 @@ import pytest
 
 from planner.farm.crops import TargetUnit
 from planner.forecast.engine import Forecaster
+from planner.planning.proposal import steady_share
 from planner.planning.seeding import LossRule, SeedWish
 from planner.planning.succession_wish import SuccessionWish
 from planner.planning.successions import propose
@@ -40,6 +41,13 @@ def check(found, answers):
             assert ahead.value == (one.wanted_on - one.sow_on).days
         if one.move_on is not None:
             assert answers[sowing_name(one, "move-on")].on == one.move_on
+    assert answers["proposal seeds"].value == sum(one.seeding.seeds for one in found.sowings)
+    assert answers["proposal plants"].value == sum(one.batch.plants for one in found.sowings)
+    for crop in {week.crop for week in found.weeks}:
+        weeks = tuple(week for week in found.weeks if week.crop == crop)
+        assert answers[f"proposal even {crop}"].value == steady_share(weeks, within=found.even_share)
+    if found.nursery:
+        assert answers["proposal nursery free"].value == min(week.free for week in found.nursery)
     told = [answers[name].value for name in answers if name.startswith("week ") and name.endswith("foreseen")]
     assert told == pytest.approx([week.foreseen for week in found.weeks])
     wanted = [answers[name].value for name in answers if name.startswith("week ") and name.endswith("wanted")]
