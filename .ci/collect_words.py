@@ -25,12 +25,16 @@ from why_texts import why_texts  # noqa: E402 - beside this file
 
 from planner.catalogue.loading import shipped_catalogue  # noqa: E402 - found from the root only
 from planner.catalogue.names import SHELVES  # noqa: E402
+from planner.desk.field_words import CHOICE_WORDS  # noqa: E402
 from planner.desk.languages import LANGUAGES  # noqa: E402
 from planner.desk.say import CONTEXT  # noqa: E402
+from planner.farm.log import Happening, Reason, Unit  # noqa: E402
+from planner.farm.species import HarvestKind  # noqa: E402
 from planner.paper.linguist import key_of, messages, read_ts, ts_path  # noqa: E402
 from planner.paper.registry import DOCUMENTS  # noqa: E402
 
 DESK: Final = ROOT / "planner" / "desk"
+_CHOSEN: Final = (Happening, Reason, Unit, HarvestKind)
 _TEXT: Final = re.compile(r"^&?[A-ZÁÉÍÓÚ¿¡{][^_]*$")
 """What in a table is a text for people: it begins with a capital letter and holds no underscore."""
 _NO_TABLES: Final = frozenset({"theme.py", "languages.py", "say.py"})
@@ -59,8 +63,11 @@ def _told_apart(given: list[list[str]]) -> Iterator[str]:
 
 
 def _small_words(table: ast.AST) -> Iterator[str]:
-    """Yield what the keys of a table stand for, where that begins with a small letter."""
+    """Yield what keys stand for in a table or in pairs, where that begins with a small letter."""
     for each in ast.walk(table):
+        if isinstance(each, ast.Tuple):
+            pairs = (part for part in each.elts if isinstance(part, ast.Tuple))
+            yield from (text for pair in pairs for text in _constants(pair) if " " in text)
         if isinstance(each, ast.Dict):
             yield from (
                 v.value for v in each.values if isinstance(v, ast.Constant) and isinstance(v.value, str)
@@ -90,6 +97,7 @@ def said_in_resources() -> Iterator[str]:
     for caution in _table(ROOT / "resources" / "catalogue" / "cautions.toml").values():
         yield from (caution["topic"], caution["text"])
     yield from _notes()
+    yield from _choices()
     for path in sorted((ROOT / "resources" / "help").glob("*.toml")):
         for parts in _table(path).values():
             for part in parts:
@@ -101,6 +109,14 @@ def _notes() -> Iterator[str]:
     catalogue = shipped_catalogue()
     for shelf in SHELVES:
         yield from (entry.notes for entry in getattr(catalogue, shelf).values())
+
+
+def _choices() -> Iterator[str]:
+    """Yield what a grower chooses from where it goes by its own value."""
+    for kind in _CHOSEN:
+        yield from (
+            str(one.value) for one in kind if (kind.__name__, one.name) not in CHOICE_WORDS and one.value
+        )
 
 
 def _meanings(tree: ast.Module) -> Iterator[str]:

@@ -117,7 +117,7 @@ def kind_words(word: str) -> str:
 def choice_words(member: Enum) -> str:
     """Return what a member of an enum is called on the screen."""
     known = CHOICE_WORDS.get((type(member).__name__, member.name))
-    return tr(known) if known else str(member.value)
+    return tr(known or str(member.value))
 
 
 def limit_words(spec: FieldSpec) -> str:

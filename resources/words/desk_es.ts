@@ -3120,6 +3120,10 @@
         <translation type="unfinished">Tipo</translation>
     </message>
     <message>
+        <source>L</source>
+        <translation type="unfinished">L</translation>
+    </message>
+    <message>
         <source>L/h</source>
         <translation type="unfinished">L/h</translation>
     </message>
@@ -7466,6 +7470,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">nitrógeno amoniacal por día</translation>
     </message>
     <message>
+        <source>ammonia nitrogen on a day</source>
+        <translation type="unfinished">nitrógeno amoniacal en un día</translation>
+    </message>
+    <message>
         <source>ammonia nitrogen over what a square metre of biofilm takes at the water's warmth</source>
         <translation type="unfinished">nitrógeno amoniacal entre lo que procesa un metro cuadrado de biopelícula a la temperatura del agua</translation>
     </message>
@@ -8062,6 +8070,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">limpiar</translation>
     </message>
     <message>
+        <source>cleared</source>
+        <translation type="unfinished">vaciado</translation>
+    </message>
+    <message>
         <source>clearing</source>
         <translation type="unfinished">despeje</translation>
     </message>
@@ -8172,6 +8184,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>crops</source>
         <translation type="unfinished">cultivos</translation>
+    </message>
+    <message>
+        <source>culled</source>
+        <translation type="unfinished">descartado</translation>
+    </message>
+    <message>
+        <source>cut</source>
+        <translation type="unfinished">corte</translation>
     </message>
     <message>
         <source>daily death share</source>
@@ -8502,6 +8522,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">diferencia con lo impreso</translation>
     </message>
     <message>
+        <source>disease</source>
+        <translation type="unfinished">enfermedad</translation>
+    </message>
+    <message>
         <source>dissolved from feed</source>
         <translation type="unfinished">disuelto del alimento</translation>
     </message>
@@ -8544,6 +8568,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>dose</source>
         <translation type="unfinished">dosis</translation>
+    </message>
+    <message>
+        <source>dose given</source>
+        <translation type="unfinished">dosis dada</translation>
     </message>
     <message>
         <source>doses</source>
@@ -8866,8 +8894,16 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">baja el alimento</translation>
     </message>
     <message>
+        <source>feed given</source>
+        <translation type="unfinished">alimento dado</translation>
+    </message>
+    <message>
         <source>feed is back where it was on {on}, after {weeks} weeks</source>
         <translation type="unfinished">el alimento vuelve a donde estaba el {on}, tras {weeks} semanas</translation>
+    </message>
+    <message>
+        <source>feed left over</source>
+        <translation type="unfinished">alimento sobrante</translation>
     </message>
     <message>
         <source>feed made for fish of the weight</source>
@@ -9082,6 +9118,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">los peces pesan menos al cosecharlos</translation>
     </message>
     <message>
+        <source>fish cleared to eat</source>
+        <translation type="unfinished">peces liberados para comer</translation>
+    </message>
+    <message>
+        <source>fish dead</source>
+        <translation type="unfinished">peces muertos</translation>
+    </message>
+    <message>
         <source>fish harvested</source>
         <translation type="unfinished">peces cosechados</translation>
     </message>
@@ -9108,6 +9152,18 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>fish stocked</source>
         <translation type="unfinished">peces sembrados</translation>
+    </message>
+    <message>
+        <source>fish taken</source>
+        <translation type="unfinished">peces sacados</translation>
+    </message>
+    <message>
+        <source>fish treated</source>
+        <translation type="unfinished">peces tratados</translation>
+    </message>
+    <message>
+        <source>fish weighed</source>
+        <translation type="unfinished">peces pesados</translation>
     </message>
     <message>
         <source>fish, times their mean weight</source>
@@ -9364,6 +9420,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>gathered in a solids batch</source>
         <translation type="unfinished">recogido en un lote de sólidos</translation>
+    </message>
+    <message>
+        <source>germinated</source>
+        <translation type="unfinished">germinado</translation>
     </message>
     <message>
         <source>germination</source>
@@ -10110,6 +10170,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">licor de un lote de sólidos</translation>
     </message>
     <message>
+        <source>liquor returned</source>
+        <translation type="unfinished">licor devuelto</translation>
+    </message>
+    <message>
         <source>liquor that goes back</source>
         <translation type="unfinished">licor que vuelve</translation>
     </message>
@@ -10242,6 +10306,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">magnesio</translation>
     </message>
     <message>
+        <source>maintenance</source>
+        <translation type="unfinished">mantenimiento</translation>
+    </message>
+    <message>
         <source>make up leaving share</source>
         <translation type="unfinished">parte que sale por reposición</translation>
     </message>
@@ -10372,6 +10440,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>met</source>
         <translation type="unfinished">bien</translation>
+    </message>
+    <message>
+        <source>meter calibrated</source>
+        <translation type="unfinished">medidor calibrado</translation>
     </message>
     <message>
         <source>meter factor</source>
@@ -10510,6 +10582,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cifra movida</translation>
     </message>
     <message>
+        <source>moved to bed</source>
+        <translation type="unfinished">pasado a la cama</translation>
+    </message>
+    <message>
         <source>muted</source>
         <translation type="unfinished">muted</translation>
     </message>
@@ -10626,6 +10702,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin peces dentro del plan</translation>
     </message>
     <message>
+        <source>no free place</source>
+        <translation type="unfinished">sin lugar libre</translation>
+    </message>
+    <message>
         <source>no interval set</source>
         <translation type="unfinished">sin intervalo</translation>
     </message>
@@ -10686,6 +10766,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin cuenta: los peces tratados no se comen hasta el día en que quedan liberados</translation>
     </message>
     <message>
+        <source>no time</source>
+        <translation type="unfinished">sin tiempo</translation>
+    </message>
+    <message>
         <source>no unit</source>
         <translation type="unfinished">sin unidad</translation>
     </message>
@@ -10728,6 +10812,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>not covered</source>
         <translation type="unfinished">sin cubrir</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation type="unfinished">no hecho</translation>
     </message>
     <message>
         <source>not entered</source>
@@ -10798,6 +10886,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">ningún plan puede moverlo</translation>
     </message>
     <message>
+        <source>not wanted</source>
+        <translation type="unfinished">no pedido</translation>
+    </message>
+    <message>
         <source>not watched</source>
         <translation type="unfinished">sin vigilar</translation>
     </message>
@@ -10808,6 +10900,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>not within the plan</source>
         <translation type="unfinished">no dentro del plan</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation type="unfinished">nota</translation>
     </message>
     <message>
         <source>noted by {who}, {when}</source>
@@ -10888,6 +10984,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>nursery survival share</source>
         <translation type="unfinished">parte que vive en el vivero</translation>
+    </message>
+    <message>
+        <source>nutrient short</source>
+        <translation type="unfinished">falta un nutriente</translation>
     </message>
     <message>
         <source>of </source>
@@ -10992,6 +11092,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>order only</source>
         <translation type="unfinished">solo el orden</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation type="unfinished">otro</translation>
     </message>
     <message>
         <source>other weeks become short instead</source>
@@ -11134,6 +11238,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">pH y conductividad</translation>
     </message>
     <message>
+        <source>pH meter</source>
+        <translation type="unfinished">medidor de pH</translation>
+    </message>
+    <message>
         <source>pH, by its trend</source>
         <translation type="unfinished">pH, por su tendencia</translation>
     </message>
@@ -11174,6 +11282,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">por ciento</translation>
     </message>
     <message>
+        <source>pest</source>
+        <translation type="unfinished">plaga</translation>
+    </message>
+    <message>
+        <source>pest seen</source>
+        <translation type="unfinished">plaga vista</translation>
+    </message>
+    <message>
         <source>pests and disease, bed by bed</source>
         <translation type="unfinished">plagas y enfermedades, cama por cama</translation>
     </message>
@@ -11204,6 +11320,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>pick share</source>
         <translation type="unfinished">parte de la cosecha</translation>
+    </message>
+    <message>
+        <source>picked</source>
+        <translation type="unfinished">cosechado</translation>
     </message>
     <message>
         <source>picked on a day</source>
@@ -11414,12 +11534,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">tacos por pedir</translation>
     </message>
     <message>
+        <source>poor seed</source>
+        <translation type="unfinished">mala semilla</translation>
+    </message>
+    <message>
         <source>potassium</source>
         <translation type="unfinished">potasio</translation>
     </message>
     <message>
         <source>pots</source>
         <translation type="unfinished">macetas</translation>
+    </message>
+    <message>
+        <source>power cut</source>
+        <translation type="unfinished">corte de luz</translation>
     </message>
     <message>
         <source>power of lamps</source>
@@ -11432,6 +11560,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>power wanted</source>
         <translation type="unfinished">potencia necesaria</translation>
+    </message>
+    <message>
+        <source>ppm meter</source>
+        <translation type="unfinished">medidor de ppm</translation>
     </message>
     <message>
         <source>ppm need a meter with its factor: choose one above, or add it first.</source>
@@ -11734,12 +11866,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">medidas por comida</translation>
     </message>
     <message>
+        <source>score 0-3</source>
+        <translation type="unfinished">nivel 0-3</translation>
+    </message>
+    <message>
         <source>score of the way</source>
         <translation type="unfinished">puntaje del modo</translation>
     </message>
     <message>
         <source>seed lot</source>
         <translation type="unfinished">lote de semilla</translation>
+    </message>
+    <message>
+        <source>seed tested</source>
+        <translation type="unfinished">semilla probada</translation>
     </message>
     <message>
         <source>seed, pots, feed, base and iron, by the month they are used in</source>
@@ -11854,6 +11994,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">desde el {since}, {days} días</translation>
     </message>
     <message>
+        <source>single</source>
+        <translation type="unfinished">único</translation>
+    </message>
+    <message>
         <source>siphon</source>
         <translation type="unfinished">sifonar</translation>
     </message>
@@ -11914,6 +12058,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">parte en sólidos</translation>
     </message>
     <message>
+        <source>solids siphoned</source>
+        <translation type="unfinished">sólidos sifonados</translation>
+    </message>
+    <message>
         <source>solids that pass the filters</source>
         <translation type="unfinished">sólidos que pasan los filtros</translation>
     </message>
@@ -11936,6 +12084,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>sowings of the plan</source>
         <translation type="unfinished">siembras del plan</translation>
+    </message>
+    <message>
+        <source>sown</source>
+        <translation type="unfinished">sembrado</translation>
     </message>
     <message>
         <source>sown {day}</source>
@@ -12274,6 +12426,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">el valor del libro por la razón de lo visto a lo previsto, acercada a 1 por el peso del libro</translation>
     </message>
     <message>
+        <source>the caretaker: feed, dose, test, siphon, pick</source>
+        <translation type="unfinished">quien cuida: alimentar, dosificar, analizar, sifonar, cosechar</translation>
+    </message>
+    <message>
         <source>the circuit has too little to spare</source>
         <translation type="unfinished">al circuito eléctrico le queda muy poca potencia</translation>
     </message>
@@ -12394,6 +12550,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">el faltante entre la parte del elemento en el producto</translation>
     </message>
     <message>
+        <source>the grower: sow, space out, move, pick, clear</source>
+        <translation type="unfinished">quien cultiva: sembrar, espaciar, pasar, cosechar, vaciar</translation>
+    </message>
+    <message>
         <source>the harvest comes later</source>
         <translation type="unfinished">la cosecha llega más tarde</translation>
     </message>
@@ -12488,6 +12648,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>the nitrogen that crops take up</source>
         <translation type="unfinished">el nitrógeno que toman los cultivos</translation>
+    </message>
+    <message>
+        <source>the owner: pick, stock and harvest fish</source>
+        <translation type="unfinished">quien es dueño: cosechar, sembrar y cosechar peces</translation>
     </message>
     <message>
         <source>the part over the whole</source>
@@ -12710,6 +12874,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">a esa altura fluye muy poco</translation>
     </message>
     <message>
+        <source>too little light</source>
+        <translation type="unfinished">poca luz</translation>
+    </message>
+    <message>
         <source>too little light reaches it</source>
         <translation type="unfinished">le llega muy poca luz</translation>
     </message>
@@ -12728,6 +12896,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>top up share</source>
         <translation type="unfinished">parte de reposición</translation>
+    </message>
+    <message>
+        <source>topped up</source>
+        <translation type="unfinished">repuesto</translation>
     </message>
     <message>
         <source>tray</source>
@@ -13296,6 +13468,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>with what stands already</source>
         <translation type="unfinished">con lo que ya hay</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation type="unfinished">retirado</translation>
     </message>
     <message>
         <source>within</source>

@@ -3120,6 +3120,10 @@
         <translation type="unfinished">Uri</translation>
     </message>
     <message>
+        <source>L</source>
+        <translation type="unfinished">L</translation>
+    </message>
+    <message>
         <source>L/h</source>
         <translation type="unfinished">L/h</translation>
     </message>
@@ -7466,6 +7470,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">nitrogen ng ammonia bawat araw</translation>
     </message>
     <message>
+        <source>ammonia nitrogen on a day</source>
+        <translation type="unfinished">nitrogen ng ammonia sa isang araw</translation>
+    </message>
+    <message>
         <source>ammonia nitrogen over what a square metre of biofilm takes at the water's warmth</source>
         <translation type="unfinished">nitrogen ng ammonia na hinati sa kaya ng isang metro kuwadrado ng biofilm sa init ng tubig</translation>
     </message>
@@ -8062,6 +8070,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">linisin</translation>
     </message>
     <message>
+        <source>cleared</source>
+        <translation type="unfinished">nilinis</translation>
+    </message>
+    <message>
         <source>clearing</source>
         <translation type="unfinished">paghawan</translation>
     </message>
@@ -8172,6 +8184,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>crops</source>
         <translation type="unfinished">mga pananim</translation>
+    </message>
+    <message>
+        <source>culled</source>
+        <translation type="unfinished">tinanggal</translation>
+    </message>
+    <message>
+        <source>cut</source>
+        <translation type="unfinished">putol</translation>
     </message>
     <message>
         <source>daily death share</source>
@@ -8502,6 +8522,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">agwat sa nakalimbag</translation>
     </message>
     <message>
+        <source>disease</source>
+        <translation type="unfinished">sakit</translation>
+    </message>
+    <message>
         <source>dissolved from feed</source>
         <translation type="unfinished">natunaw mula sa pakain</translation>
     </message>
@@ -8544,6 +8568,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>dose</source>
         <translation type="unfinished">dosis</translation>
+    </message>
+    <message>
+        <source>dose given</source>
+        <translation type="unfinished">nagbigay ng dosis</translation>
     </message>
     <message>
         <source>doses</source>
@@ -8866,8 +8894,16 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bumabagsak ang pakain</translation>
     </message>
     <message>
+        <source>feed given</source>
+        <translation type="unfinished">nagpakain</translation>
+    </message>
+    <message>
         <source>feed is back where it was on {on}, after {weeks} weeks</source>
         <translation type="unfinished">balik sa dati ang pakain sa {on}, makalipas ang {weeks} linggo</translation>
+    </message>
+    <message>
+        <source>feed left over</source>
+        <translation type="unfinished">tirang pakain</translation>
     </message>
     <message>
         <source>feed made for fish of the weight</source>
@@ -9082,6 +9118,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mas magaan ang isda sa ani</translation>
     </message>
     <message>
+        <source>fish cleared to eat</source>
+        <translation type="unfinished">puwede nang kainin ang isda</translation>
+    </message>
+    <message>
+        <source>fish dead</source>
+        <translation type="unfinished">namatay na isda</translation>
+    </message>
+    <message>
         <source>fish harvested</source>
         <translation type="unfinished">isdang inani</translation>
     </message>
@@ -9108,6 +9152,18 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>fish stocked</source>
         <translation type="unfinished">isdang inilagay</translation>
+    </message>
+    <message>
+        <source>fish taken</source>
+        <translation type="unfinished">kinuhang isda</translation>
+    </message>
+    <message>
+        <source>fish treated</source>
+        <translation type="unfinished">ginamot na isda</translation>
+    </message>
+    <message>
+        <source>fish weighed</source>
+        <translation type="unfinished">tinimbang na isda</translation>
     </message>
     <message>
         <source>fish, times their mean weight</source>
@@ -9364,6 +9420,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>gathered in a solids batch</source>
         <translation type="unfinished">naipon sa isang batch ng solido</translation>
+    </message>
+    <message>
+        <source>germinated</source>
+        <translation type="unfinished">tumubo</translation>
     </message>
     <message>
         <source>germination</source>
@@ -10110,6 +10170,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">katas ng isang batch ng solido</translation>
     </message>
     <message>
+        <source>liquor returned</source>
+        <translation type="unfinished">ibinalik na katas</translation>
+    </message>
+    <message>
         <source>liquor that goes back</source>
         <translation type="unfinished">katas na ibinabalik</translation>
     </message>
@@ -10242,6 +10306,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">magnesyo</translation>
     </message>
     <message>
+        <source>maintenance</source>
+        <translation type="unfinished">pagmementena</translation>
+    </message>
+    <message>
         <source>make up leaving share</source>
         <translation type="unfinished">bahaging umaalis dahil sa dagdag na tubig</translation>
     </message>
@@ -10372,6 +10440,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>met</source>
         <translation type="unfinished">sapat</translation>
+    </message>
+    <message>
+        <source>meter calibrated</source>
+        <translation type="unfinished">na-calibrate ang panukat</translation>
     </message>
     <message>
         <source>meter factor</source>
@@ -10510,6 +10582,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ginalaw na bilang</translation>
     </message>
     <message>
+        <source>moved to bed</source>
+        <translation type="unfinished">inilipat sa kama</translation>
+    </message>
+    <message>
         <source>muted</source>
         <translation type="unfinished">muted</translation>
     </message>
@@ -10626,6 +10702,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang isda sa loob ng plano</translation>
     </message>
     <message>
+        <source>no free place</source>
+        <translation type="unfinished">walang bakanteng lugar</translation>
+    </message>
+    <message>
         <source>no interval set</source>
         <translation type="unfinished">walang takdang pagitan</translation>
     </message>
@@ -10686,6 +10766,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang kuwenta: hindi kinakain ang ginamot na isda hanggang sa araw na pinayagan na</translation>
     </message>
     <message>
+        <source>no time</source>
+        <translation type="unfinished">walang oras</translation>
+    </message>
+    <message>
         <source>no unit</source>
         <translation type="unfinished">walang yunit</translation>
     </message>
@@ -10728,6 +10812,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>not covered</source>
         <translation type="unfinished">hindi saklaw</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation type="unfinished">hindi ginawa</translation>
     </message>
     <message>
         <source>not entered</source>
@@ -10798,6 +10886,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">hindi puwedeng ilipat ng anumang plano</translation>
     </message>
     <message>
+        <source>not wanted</source>
+        <translation type="unfinished">hindi kailangan</translation>
+    </message>
+    <message>
         <source>not watched</source>
         <translation type="unfinished">hindi binabantayan</translation>
     </message>
@@ -10808,6 +10900,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>not within the plan</source>
         <translation type="unfinished">wala sa loob ng plano</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation type="unfinished">tala</translation>
     </message>
     <message>
         <source>noted by {who}, {when}</source>
@@ -10888,6 +10984,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>nursery survival share</source>
         <translation type="unfinished">bahaging nabubuhay sa punlaan</translation>
+    </message>
+    <message>
+        <source>nutrient short</source>
+        <translation type="unfinished">kulang sa sustansiya</translation>
     </message>
     <message>
         <source>of </source>
@@ -10992,6 +11092,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>order only</source>
         <translation type="unfinished">pagkakasunod lamang</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation type="unfinished">iba pa</translation>
     </message>
     <message>
         <source>other weeks become short instead</source>
@@ -11134,6 +11238,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pH at conductivity</translation>
     </message>
     <message>
+        <source>pH meter</source>
+        <translation type="unfinished">panukat ng pH</translation>
+    </message>
+    <message>
         <source>pH, by its trend</source>
         <translation type="unfinished">pH, ayon sa takbo</translation>
     </message>
@@ -11174,6 +11282,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">porsiyento</translation>
     </message>
     <message>
+        <source>pest</source>
+        <translation type="unfinished">peste</translation>
+    </message>
+    <message>
+        <source>pest seen</source>
+        <translation type="unfinished">may nakitang peste</translation>
+    </message>
+    <message>
         <source>pests and disease, bed by bed</source>
         <translation type="unfinished">peste at sakit, bawat kama</translation>
     </message>
@@ -11204,6 +11320,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>pick share</source>
         <translation type="unfinished">bahagi ng ani</translation>
+    </message>
+    <message>
+        <source>picked</source>
+        <translation type="unfinished">inani</translation>
     </message>
     <message>
         <source>picked on a day</source>
@@ -11414,12 +11534,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">plug na oorderin</translation>
     </message>
     <message>
+        <source>poor seed</source>
+        <translation type="unfinished">mahinang binhi</translation>
+    </message>
+    <message>
         <source>potassium</source>
         <translation type="unfinished">potasyo</translation>
     </message>
     <message>
         <source>pots</source>
         <translation type="unfinished">paso</translation>
+    </message>
+    <message>
+        <source>power cut</source>
+        <translation type="unfinished">brownout</translation>
     </message>
     <message>
         <source>power of lamps</source>
@@ -11432,6 +11560,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>power wanted</source>
         <translation type="unfinished">lakas na kailangan</translation>
+    </message>
+    <message>
+        <source>ppm meter</source>
+        <translation type="unfinished">panukat ng ppm</translation>
     </message>
     <message>
         <source>ppm need a meter with its factor: choose one above, or add it first.</source>
@@ -11734,12 +11866,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">takal bawat kain</translation>
     </message>
     <message>
+        <source>score 0-3</source>
+        <translation type="unfinished">antas 0-3</translation>
+    </message>
+    <message>
         <source>score of the way</source>
         <translation type="unfinished">marka ng paraan</translation>
     </message>
     <message>
         <source>seed lot</source>
         <translation type="unfinished">lote ng binhi</translation>
+    </message>
+    <message>
+        <source>seed tested</source>
+        <translation type="unfinished">sinubok ang binhi</translation>
     </message>
     <message>
         <source>seed, pots, feed, base and iron, by the month they are used in</source>
@@ -11854,6 +11994,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mula {since}, {days} araw</translation>
     </message>
     <message>
+        <source>single</source>
+        <translation type="unfinished">isahan</translation>
+    </message>
+    <message>
         <source>siphon</source>
         <translation type="unfinished">sipunin</translation>
     </message>
@@ -11914,6 +12058,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bahaging solido</translation>
     </message>
     <message>
+        <source>solids siphoned</source>
+        <translation type="unfinished">sinipong latak</translation>
+    </message>
+    <message>
         <source>solids that pass the filters</source>
         <translation type="unfinished">solidong lumalampas sa pansala</translation>
     </message>
@@ -11936,6 +12084,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>sowings of the plan</source>
         <translation type="unfinished">mga hasik ng plano</translation>
+    </message>
+    <message>
+        <source>sown</source>
+        <translation type="unfinished">inihasik</translation>
     </message>
     <message>
         <source>sown {day}</source>
@@ -12274,6 +12426,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">halaga ng aklat na minultiplika sa ratio ng nakita sa plano, hinila patungong 1 ng timbang ng aklat</translation>
     </message>
     <message>
+        <source>the caretaker: feed, dose, test, siphon, pick</source>
+        <translation type="unfinished">ang tagapag-alaga: pakain, dosis, suri, sipon, ani</translation>
+    </message>
+    <message>
         <source>the circuit has too little to spare</source>
         <translation type="unfinished">kulang ang reserba ng circuit</translation>
     </message>
@@ -12394,6 +12550,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ang kulang na hinati sa bahagi ng elemento sa produkto</translation>
     </message>
     <message>
+        <source>the grower: sow, space out, move, pick, clear</source>
+        <translation type="unfinished">ang nagtatanim: hasik, paglayo, lipat, ani, linis</translation>
+    </message>
+    <message>
         <source>the harvest comes later</source>
         <translation type="unfinished">mas huli ang ani</translation>
     </message>
@@ -12488,6 +12648,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>the nitrogen that crops take up</source>
         <translation type="unfinished">nitrogen na kinukuha ng pananim</translation>
+    </message>
+    <message>
+        <source>the owner: pick, stock and harvest fish</source>
+        <translation type="unfinished">ang may-ari: ani, paglagay at ani ng isda</translation>
     </message>
     <message>
         <source>the part over the whole</source>
@@ -12710,6 +12874,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kulang ang daloy sa head na iyon</translation>
     </message>
     <message>
+        <source>too little light</source>
+        <translation type="unfinished">kulang sa liwanag</translation>
+    </message>
+    <message>
         <source>too little light reaches it</source>
         <translation type="unfinished">kulang ang liwanag na umaabot</translation>
     </message>
@@ -12728,6 +12896,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>top up share</source>
         <translation type="unfinished">bahagi ng dagdag na tubig</translation>
+    </message>
+    <message>
+        <source>topped up</source>
+        <translation type="unfinished">nagdagdag ng tubig</translation>
     </message>
     <message>
         <source>tray</source>
@@ -13296,6 +13468,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>with what stands already</source>
         <translation type="unfinished">kasama ang naroon na</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation type="unfinished">binawi</translation>
     </message>
     <message>
         <source>within</source>

@@ -29,7 +29,7 @@ from planner.desk.records.choice import Choice
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.water_words import caution_texts
-from planner.desk.words import choice_words
+from planner.desk.words import choice_words, unit_words
 from planner.farm.farm import label_of, things
 from planner.farm.fields import NO_ID
 from planner.farm.log import ABOUT, Happening, LogEntry, Reason, Unit
@@ -167,7 +167,7 @@ class EntryLine(QWidget):
         choose(self.about, kept)
         self.unit.clear()
         for unit in UNITS_OF.get(what, tuple(Unit)):
-            self.unit.addItem(unit.value or tr("no unit"), unit)
+            self.unit.addItem(unit_words(unit.value) or tr("no unit"), unit)
         if not self.supplement.count():
             for key, entry in self._behind.outlook.catalogue.supplements.items():
                 self.supplement.addItem(entry.name, key)
