@@ -1,16 +1,18 @@
-"""Why a group of fish weighs so much on a day, and why a tank is so full."""
+"""Why a group weighs, eats and gains so much on a day by its number and weight, and how full a tank is."""
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Final
 
 from planner.farm.fields import Id
 from planner.forecast.flags import is_small_tank
 from planner.forecast.values import GroupForecast
+from planner.forecast.why.fish import why_feed
 from planner.forecast.why.fish_count import why_count
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, worked
-from planner.forecast.why.growth import why_weight
+from planner.forecast.why.growth import why_gain, why_weight
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 
 _PER_THOUSAND: Final = 1000.0
@@ -63,3 +65,26 @@ def why_mass(ground: Ground, group: GroupForecast, day: int) -> Explanation:
         children=(why_count(ground, group, day), why_weight(ground, group, day)),
         on=ground.forecast.ruler.date_of(day),
     )
+
+
+def with_fish(answer: Explanation, ground: Ground, group: GroupForecast, day: int) -> Explanation:
+    """Return an answer for a day with what is behind number and weight of its fish, where it names them.
+
+    Only what is asked itself goes down so far: each day of the growth before it would do so again.
+    """
+    names = {one.name for part in (answer, *answer.children) for one in part.inputs}
+    behind = (
+        *((why_count(ground, group, day),) if "count" in names else ()),
+        *((why_weight(ground, group, day),) if "weight_g" in names else ()),
+    )
+    return replace(answer, children=(*answer.children, *behind))
+
+
+def why_fed(ground: Ground, group: GroupForecast, day: int) -> Explanation:
+    """Return why a group is fed so much on a day, with what is behind its fish."""
+    return with_fish(why_feed(ground, group, day), ground, group, day)
+
+
+def why_gained(ground: Ground, group: GroupForecast, day: int) -> Explanation:
+    """Return why a group gains so much on a day, with what is behind its fish."""
+    return with_fish(why_gain(ground, group, day), ground, group, day)

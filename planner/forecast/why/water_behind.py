@@ -123,10 +123,26 @@ def why_need_by_day(
                 worked("ammonia_g_per_day", load.tan_g.likely[day], "g/d"),
                 worked("rate_g_per_m2_day", load.rate_g_per_m2_day.likely[day], "g/m²/d"),
             ),
-            children=(_rate(ground, loop, load, day),),
+            children=(_ammonia_on(ground, loop, load, day), _rate(ground, loop, load, day)),
             on=ground.forecast.ruler.date_of(day),
         )
         for day in range(days.start, days.stop)
+    )
+
+
+def _ammonia_on(ground: Ground, loop: LoopForecast, load: LoadForecast, day: int) -> Explanation:
+    return Explanation(
+        title="ammonia nitrogen on a day",
+        about=loop.name,
+        value=float(load.tan_g.likely[day]),
+        unit="g/d",
+        formula=Formula.AMMONIA,
+        inputs=(
+            worked("feed_g_per_day", loop.feed_g[day], "g/d"),
+            worked("protein_share", loop.protein_share[day], "g/g"),
+            ground.figure("ammonia_per_protein", "coefficient/feed_split/tan_share_of_feed_protein"),
+        ),
+        on=ground.forecast.ruler.date_of(day),
     )
 
 

@@ -153,3 +153,14 @@ def test_that_growth_goes_down_to_warmth_and_the_growth_coefficient():
     assert {"tgc", "water_c", "optimum_c", "growth_a_day_g"} <= names
     assert found.input("weight_then_g").value == 160.0
     assert abs(found.input("by_fish_added_g").value) > 1.0
+
+
+def test_that_feed_and_gain_of_a_day_tell_what_is_behind_number_and_weight():
+    group = groups_of("school-kitchen")[1]
+    for kind in (SubjectKind.FEED, SubjectKind.GROUP_GAIN):
+        found = asked("school-kitchen", kind=kind, about=group.group, day=119)
+        titles = {one.title for one in walk(found)}
+        assert {"fish of a group", "weight of a fish", "deaths expected"} <= titles
+        works_out(found)
+    fixed = next(one for one in groups_of("by-hand") if one.name == "Fixed")
+    assert not asked("by-hand", kind=SubjectKind.FEED, about=fixed.group, day=9).children
