@@ -108,7 +108,7 @@ def _notes() -> Iterator[str]:
     """Yield what the catalogue notes of its entries."""
     catalogue = shipped_catalogue()
     for shelf in SHELVES:
-        yield from (entry.notes for entry in getattr(catalogue, shelf).values())
+        yield from (getattr(entry, "notes", "") for entry in getattr(catalogue, shelf).values())
 
 
 def _choices() -> Iterator[str]:

@@ -1,7 +1,7 @@
 """What crops, fish and products are called in other languages, and the catalogue under those names.
 
 Names lie in `resources/words/names_*.toml`, those of crops and fish with the botanical name they stand for,
-those of feeds and supplements with the English one, which is on the label. Keys,
+those of feeds, supplements and feeding tables with the English one. Keys,
 figures and sources stay as they are: a farm never holds a name of the catalogue. Must know nothing of windows
 or paper.
 """
@@ -14,19 +14,19 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Any, Final, TypeVar
 
-from planner.catalogue.catalogue import Catalogue
+from planner.catalogue.catalogue import Catalogue, FeedingTable
 from planner.catalogue.errors import CatalogueError
 from planner.farm.species import Crop, Feed, FishSpecies, Supplement
 from planner.shipped import shipped_path
 
 SPECIES: Final = ("crops", "fish")
-PRODUCTS: Final = ("feeds", "supplements")
+PRODUCTS: Final = ("feeds", "supplements", "feeding_tables")
 SHELVES: Final = (*SPECIES, *PRODUCTS)
 CODE_OF_LANGUAGE: Final = {"filipino": "fil", "spanish": "es"}
 """The code in ISO 639 by the word that a second language on paper is asked for with."""
 _BESIDE: Final = "{name} ({other})"
 
-E = TypeVar("E", Crop, FishSpecies, Feed, Supplement)
+E = TypeVar("E", Crop, FishSpecies, Feed, Supplement, FeedingTable)
 
 
 def names_in(language: str) -> Mapping[str, Mapping[str, str]]:
@@ -69,6 +69,7 @@ def _renamed(catalogue: Catalogue, language: str, form: str) -> Catalogue:
         fish=_shelf(catalogue.fish, names["fish"], form),
         feeds=_shelf(catalogue.feeds, names["feeds"], form),
         supplements=_shelf(catalogue.supplements, names["supplements"], form),
+        feeding_tables=_shelf(catalogue.feeding_tables, names["feeding_tables"], form),
     )
 
 

@@ -67,7 +67,8 @@ def test_that_every_caution_and_all_help_is_translated(language):
 
 def test_that_what_the_catalogue_notes_of_its_entries_is_translated(language):
     catalogue = shipped_catalogue()
-    notes = {entry.notes for shelf in SHELVES for entry in getattr(catalogue, shelf).values()}
+    noted = (shelf for shelf in SHELVES if shelf != "feeding_tables")
+    notes = {entry.notes for shelf in noted for entry in getattr(catalogue, shelf).values()}
     assert len(notes) > 40
     assert sorted(notes - set(read_ts(ts_path(language)))) == []
 
