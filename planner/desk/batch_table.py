@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 from planner.desk.cell_ring import CellRing
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Ask, Entered
-from planner.desk.places_words import places_by_batch
+from planner.desk.places_words import beds_by_batch
 from planner.desk.rows import ID_ROLE, SORT_ROLE, Column, Row, RowsModel
 from planner.desk.say import tr
 from planner.desk.theme import Theme
@@ -50,10 +50,10 @@ def batch_columns() -> tuple[Column, ...]:
 
 def batch_rows(outlook: Outlook) -> tuple[Row, ...]:
     """Return one row for each batch, in the order of the farm."""
-    places = places_by_batch(outlook.farm)
-    days = _DayWords(outlook.forecast.ruler)
+    places = beds_by_batch(outlook.farm)
+    words = _DayWords(outlook.forecast.ruler), _Counts()
     return tuple(
-        _row(outlook, batch, row, days, places.get((batch.id, Phase.BED), NONE))
+        _row(outlook, batch, row, words, places.get(batch.id, NONE))
         for row, batch in enumerate(outlook.farm.batches)
     )
 
@@ -71,7 +71,17 @@ class _DayWords(dict[int, str]):
         return words
 
 
-def _row(outlook: Outlook, batch: Batch, row: int, words: _DayWords, stands: str) -> Row:
+class _Counts(dict[int, str]):
+    """Whole numbers in words, each worded once."""
+
+    def __missing__(self, count: int) -> str:
+        """Word a number and keep the words."""
+        words = self[count] = number_words(count, digits=0)
+        return words
+
+
+def _row(outlook: Outlook, batch: Batch, row: int, words: tuple[_DayWords, _Counts], stands: str) -> Row:
+    day_of, count_of = words
     table = outlook.forecast.batches
     first, end = table.pick_days(row)
     days = (int(table.sow_day[row]), table.phase_days(row, Phase.BED)[0], first, end - 1)
@@ -81,9 +91,9 @@ def _row(outlook: Outlook, batch: Batch, row: int, words: _DayWords, stands: str
     texts = (
         batch.code,
         f"{crop}, {batch.variety}" if batch.variety else crop,
-        *(words[day] for day in days),
-        number_words(batch.plants, digits=0),
-        number_words(seeds, digits=0),
+        *(day_of[day] for day in days),
+        count_of[batch.plants],
+        count_of[seeds],
         stands,
         locked,
     )

@@ -30,7 +30,10 @@ def unit_words_of(bed: Bed, unit: int) -> str:
 
 def run_words(placement: Placement, bed: Bed) -> str:
     """Return a run of places, such as "North raft, raft 2, places 1–12"."""
-    where = unit_words_of(bed, placement.unit)
+    return _on_unit(placement, unit_words_of(bed, placement.unit))
+
+
+def _on_unit(placement: Placement, where: str) -> str:
     if placement.count == 1:
         return tr("{where}, place {first}", where=where, first=placement.first)
     return tr("{where}, places {first}–{last}", where=where, first=placement.first, last=placement.last)
@@ -41,6 +44,12 @@ def places_by_batch(farm: Farm) -> dict[tuple[Id, Phase], str]:
     return _places(farm, farm.placements)
 
 
+def beds_by_batch(farm: Farm) -> dict[Id, str]:
+    """Return where every batch stands in its final places."""
+    grown = (placement for placement in farm.placements if placement.phase is Phase.BED)
+    return {batch: words for (batch, _), words in _places(farm, grown).items()}
+
+
 def places_of(farm: Farm, batch: Id) -> dict[Phase, str]:
     """Return where one batch stands in every phase that it holds places in; quick on a big farm."""
     own = [placement for placement in farm.placements if placement.batch == batch]
@@ -49,8 +58,12 @@ def places_of(farm: Farm, batch: Id) -> dict[Phase, str]:
 
 def _places(farm: Farm, placements: Iterable[Placement]) -> dict[tuple[Id, Phase], str]:
     beds: dict[Id, Bed] = by_id(farm.beds)
+    units: dict[tuple[Id, int], str] = {}  # there are far fewer than placements
     found: dict[tuple[Id, Phase], list[str]] = {}
     for placement in placements:
-        words = run_words(placement, beds[placement.bed])
-        found.setdefault((placement.batch, placement.phase), []).append(words)
+        unit = placement.bed, placement.unit
+        where = units.get(unit)
+        if where is None:
+            where = units[unit] = unit_words_of(beds[placement.bed], placement.unit)
+        found.setdefault((placement.batch, placement.phase), []).append(_on_unit(placement, where))
     return {key: "; ".join(words) for key, words in found.items()}
