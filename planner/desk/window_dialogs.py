@@ -72,7 +72,9 @@ class WindowDialogs(QObject):
         if self._window.rooms is not None:
             from planner.desk.checking.dialog import CheckDialog
 
-            dialog = CheckDialog(self._window.rooms.check, self._window.theme, self._window)
-            if self._window.workspace is not None:
-                dialog.why_wanted.connect(self._window.workspace.asking.ask_why)
+            desk = self._window.workspace
+            book = desk.book if desk is not None else None
+            dialog = CheckDialog(self._window.rooms.check, self._window.theme, self._window, book=book)
+            if desk is not None:
+                dialog.why_wanted.connect(desk.asking.ask_why)
             dialog.open()

@@ -68,7 +68,7 @@ class Workspace(QWidget):
         self.theme = needs.theme
         self._today = needs.now().date()
         self._session: Session | None = None
-        self._forecaster = forecaster
+        self._forecaster, self.book = forecaster, forecaster.book
         self.outlook: Outlook | None = None
         self._behind: Behind | None = None
         self._chosen: Id | None = None

@@ -41,7 +41,6 @@ RECORD_NOTES: Final[Mapping[NoteKind, str]] = {
     NoteKind.BEFORE_OWN: "before your own value it was {value} ({source})",
     NoteKind.PUBLISHED: "published: {line}",
     NoteKind.COMPUTED_BY: "computation: {formula}",
-    NoteKind.FIGURES_USED: "figures of the catalogue used: {paths}",
     NoteKind.TOLERATED_FOR: "the tolerance is that of: {reason}",
     NoteKind.SAID: "{words}",
 }

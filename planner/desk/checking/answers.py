@@ -8,10 +8,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
+from planner.catalogue.catalogue import Catalogue
 from planner.desk.pages import Ask
 from planner.forecast.verify.cases import Held
 from planner.forecast.verify.run import CaseResult, LackingResult, Verdict
 from planner.forecast.why.formulas import Formula
+from planner.forecast.why.ground import figure_input
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind, Origin
 
 _PERCENT: Final = 100.0
@@ -19,18 +21,18 @@ _SURE: Final = {Held.READ: "read", Held.DERIVED: "read", Held.MEMORY: "memory"}
 """How the catalogue calls what a case calls otherwise."""
 
 
-def case_asks(result: CaseResult) -> tuple[Ask | None, ...]:
-    """Return what the columns of the table of cases can be asked, in their order."""
-    return None, None, ours(result), published(result), difference(result), tolerance(result)
+def case_asks(result: CaseResult, book: Catalogue | None = None) -> tuple[Ask | None, ...]:
+    """Return what the columns of the table of cases can be asked, in their order.
+
+    `book` has the figures of the program that went in.
+    """
+    return None, None, ours(result, book), published(result), difference(result, book), tolerance(result)
 
 
-def ours(result: CaseResult) -> Explanation:
+def ours(result: CaseResult, book: Catalogue | None = None) -> Explanation:
     """Return what our figure was worked out from: what the print gives, and figures of the catalogue."""
     given = tuple(_given(result, name, value) for name, value in _numbers(result))
-    used = ", ".join(result.figures)
     notes = [Note(kind=NoteKind.COMPUTED_BY, values=(("formula", result.formula),))]
-    if used:
-        notes.append(Note(kind=NoteKind.FIGURES_USED, values=(("paths", used),)))
     if result.ranges:
         spread = (("low", result.ours_low), ("high", result.ours_high))
         notes.append(Note(kind=NoteKind.SPREAD, values=spread))
@@ -40,8 +42,17 @@ def ours(result: CaseResult) -> Explanation:
         value=result.ours,
         unit=result.unit,
         formula=Formula.CASE,
-        inputs=given,
+        inputs=(*given, *_used(result, book)),
         notes=tuple(notes),
+    )
+
+
+def _used(result: CaseResult, book: Catalogue | None) -> tuple[Input, ...]:
+    """Return the figures of the program that went in, each under its name."""
+    if book is None:
+        return ()
+    return tuple(
+        figure_input(book, path.rpartition("/")[2], path) for path in result.figures if path in book.figures
     )
 
 
@@ -101,7 +112,7 @@ def published(result: CaseResult) -> Explanation:
     )
 
 
-def difference(result: CaseResult) -> Explanation:
+def difference(result: CaseResult, book: Catalogue | None = None) -> Explanation:
     """Return by how much ours differs: in percent, or in its unit where the print is 0."""
     plain = not result.published
     gap = result.ours - result.published
@@ -115,7 +126,7 @@ def difference(result: CaseResult) -> Explanation:
             Input(name="ours", value=result.ours, unit=result.unit, origin=Origin.WORKED_OUT),
             _given(result, "published", result.published),
         ),
-        children=(ours(result), published(result)),
+        children=(ours(result, book), published(result)),
     )
 
 

@@ -31,6 +31,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.errors import CatalogueError
 from planner.desk.checking.answers import subject_answer
 from planner.desk.checking.rows import (
@@ -110,12 +111,18 @@ class CheckDialog(QDialog):
     why_wanted = Signal(object, int)
 
     def __init__(
-        self, check: Callable[[], Iterator[CheckStep]], theme: Theme, parent: QWidget | None = None
+        self,
+        check: Callable[[], Iterator[CheckStep]],
+        theme: Theme,
+        parent: QWidget | None = None,
+        *,
+        book: Catalogue | None = None,
     ) -> None:
+        """Work the cases of `check`; `book` has the figures of the program that went in."""
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(tr("The arithmetic, checked against print"))
-        self._theme = theme
+        self._theme, self._book = theme, book
         self._steps = check()
         self._titles: dict[str, str] = {}
         self._results: list[CaseResult] = []
@@ -285,7 +292,7 @@ class CheckDialog(QDialog):
 
     def _show_rows(self) -> None:
         chosen = str(self.table.currentIndex().data(ID_ROLE) or "")
-        self.model.set_rows(case_rows((*self._results, *self._lacking), self._theme))
+        self.model.set_rows(case_rows((*self._results, *self._lacking), self._theme, self._book))
         at = self.model.row_of(chosen)
         if at >= 0:
             self.table.setCurrentIndex(self.shown.mapFromSource(self.model.index(at, 0)))
@@ -334,7 +341,8 @@ class CheckDialog(QDialog):
         if not index.isValid():
             return
         row: Row = self.model.rows[self.shown.mapToSource(index).row()]
-        page = case_page(row.payload, self._titles.get(row.payload.area, row.payload.area))
+        area = self._titles.get(row.payload.area, row.payload.area)
+        page = case_page(row.payload, area, self._book)
         self._page = page
         self.details.setHtml(page_html(page, self._theme))
 

@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from enum import Enum
 from typing import Final
 
+from planner.catalogue.catalogue import Catalogue
 from planner.desk.checking.answers import case_asks, difference, ours, published, tolerance
 from planner.desk.pages import Fact, Page, Section
 from planner.desk.rows import Column, Row
@@ -112,12 +113,12 @@ def standing_of(payload: Payload) -> Standing:
     return _STANDINGS.get(payload.verdict, _WITHIN[payload.standing])
 
 
-def case_rows(payloads: Sequence[Payload], theme: Theme) -> tuple[Row, ...]:
-    """Return one row for each case and each result that is not computed."""
-    return tuple(_row(at, payload, theme) for at, payload in enumerate(payloads))
+def case_rows(payloads: Sequence[Payload], theme: Theme, book: Catalogue | None = None) -> tuple[Row, ...]:
+    """Return one row for each case and each result that is not computed; `book` has the figures used."""
+    return tuple(_row(at, payload, theme, book) for at, payload in enumerate(payloads))
 
 
-def _row(at: int, payload: Payload, theme: Theme) -> Row:
+def _row(at: int, payload: Payload, theme: Theme, book: Catalogue | None) -> Row:
     standing = standing_of(payload)
     if isinstance(payload, LackingResult):
         texts: tuple[str, ...] = (payload.title, NONE, payload.published, NONE, NONE)
@@ -132,7 +133,7 @@ def _row(at: int, payload: Payload, theme: Theme) -> Row:
         spoken=", ".join((tr(_WORDS[standing]), payload.title, heard)),
         payload=payload,
         ink={Standing.OUTSIDE: theme.wrong, Standing.ALONE: None}.get(standing, theme.muted),
-        asks=case_asks(payload) if isinstance(payload, CaseResult) else (),
+        asks=case_asks(payload, book) if isinstance(payload, CaseResult) else (),
     )
 
 
@@ -244,11 +245,13 @@ def searched_words(payload: Payload) -> str:
     return " ".join((standing_words(standing_of(payload)), *parts)).lower()
 
 
-def case_page(payload: Payload, area: str) -> Page:
+def case_page(payload: Payload, area: str, book: Catalogue | None = None) -> Page:
     """Return everything about one case."""
     subtitle = f"{area} · {standing_words(standing_of(payload))}"
     sections = (
-        _lacking_sections(payload) if isinstance(payload, LackingResult) else tuple(_case_sections(payload))
+        _lacking_sections(payload)
+        if isinstance(payload, LackingResult)
+        else tuple(_case_sections(payload, book))
     )
     return Page(title=payload.title, subtitle=subtitle, sections=sections)
 
@@ -263,12 +266,12 @@ def _lacking_sections(each: LackingResult) -> tuple[Section, ...]:
     return (Section(title="", facts=tuple(facts)),)
 
 
-def _case_sections(result: CaseResult) -> Iterator[Section]:
+def _case_sections(result: CaseResult, book: Catalogue | None) -> Iterator[Section]:
     """Yield first why it is outside, then figures and source, how much it proves, and what went in."""
     outside = result.verdict is Verdict.OUTSIDE
     why = result.note.removeprefix("OUTSIDE as shipped. ")
     warning = tr("Outside the tolerance. {why}", why=why).strip()
-    yield Section(title="", warnings=(warning,) if outside else (), facts=tuple(_facts(result)))
+    yield Section(title="", warnings=(warning,) if outside else (), facts=tuple(_facts(result, book)))
     yield from _list(tr("How much it proves"), tuple(_proof(result)))
     yield from _list(tr("What went in"), tuple(_inputs(result)))
     figures = tuple(Fact(label="", value=path) for path in result.figures)
@@ -279,15 +282,17 @@ def _list(title: str, facts: tuple[Fact, ...]) -> tuple[Section, ...]:
     return (Section(title=title, facts=facts),) if facts else ()
 
 
-def _facts(result: CaseResult) -> Iterator[Fact]:
-    yield Fact(label=tr("Ours"), value=ours_words(result), note=_between_words(result), ask=ours(result))
+def _facts(result: CaseResult, book: Catalogue | None) -> Iterator[Fact]:
+    yield Fact(
+        label=tr("Ours"), value=ours_words(result), note=_between_words(result), ask=ours(result, book)
+    )
     yield Fact(
         label=tr("Published"),
         value=with_unit(_short(result.published), result.unit),
         note=tr(_HELD[result.confidence]),
         ask=published(result),
     )
-    yield Fact(label=tr("Difference"), value=difference_words(result), ask=difference(result))
+    yield Fact(label=tr("Difference"), value=difference_words(result), ask=difference(result, book))
     yield Fact(
         label=tr("Tolerance"),
         value=tolerance_words(result),

@@ -62,6 +62,7 @@ class WhyDialog(QDialog):
         self.title, self.value, self.formula, self.symbols, self.notes = (QLabel(self) for _ in range(5))
         self.model = RowsModel(answer_columns(), self)
         self.table = QTableView(self)
+        self.room = QWidget(self)
         self._make_table()
         self._lay_out()
         self.figure.currentIndexChanged.connect(self.show_fact)
@@ -114,6 +115,7 @@ class WhyDialog(QDialog):
         for part in (self.figure, self.title, self.value, self.formula, self.symbols, self.notes):
             column.addWidget(part)
         column.addWidget(self.table, 1)
+        column.addWidget(self.room, 1)
         column.addWidget(box)
         screen = self.screen().availableGeometry().size() * _SHARE_OF_SCREEN
         wanted = QSize(metrics.side_width * 2 + metrics.due_width, metrics.row * 20)
@@ -174,6 +176,7 @@ class WhyDialog(QDialog):
         self.model.set_rows(())
         self.model.set_rows(answer.rows)
         self.table.setVisible(bool(answer.rows))
+        self.room.setVisible(not answer.rows)
         self.table.resizeColumnToContents(_NAME)
         self.table.resizeColumnToContents(_VALUE)
         self.table.setColumnWidth(_NAME, min(self.table.columnWidth(_NAME), self.width() // 2))

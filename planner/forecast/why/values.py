@@ -245,7 +245,6 @@ class NoteKind(Enum):
     PUBLISHED = "published"
     SAID = "said of it"
     COMPUTED_BY = "computed by"
-    FIGURES_USED = "figures used"
     TOLERATED_FOR = "tolerated for"
     INDEPENDENT = "taken as independent"
     VANISHES = "one figure leaves nothing"
