@@ -4078,6 +4078,10 @@
         <translation type="unfinished">Vivero</translation>
     </message>
     <message>
+        <source>Nursery cells free</source>
+        <translation type="unfinished">Celdas del vivero libres</translation>
+    </message>
+    <message>
         <source>Nursery trays</source>
         <translation type="unfinished">Bandejas de vivero</translation>
     </message>
@@ -6582,6 +6586,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Semanas después</translation>
     </message>
     <message>
+        <source>Weeks near what is wanted: {crop}</source>
+        <translation type="unfinished">Semanas cerca de lo pedido: {crop}</translation>
+    </message>
+    <message>
         <source>Weeks of the balance</source>
         <translation type="unfinished">Semanas del balance</translation>
     </message>
@@ -7278,6 +7286,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">_</translation>
     </message>
     <message>
+        <source>a cell of a tray for each pot, in whole trays</source>
+        <translation type="unfinished">una celda de bandeja por cada maceta, en bandejas enteras</translation>
+    </message>
+    <message>
         <source>a feeding table</source>
         <translation type="unfinished">una tabla de alimentación</translation>
     </message>
@@ -7296,10 +7308,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>a square metre over the plants on it</source>
         <translation type="unfinished">un metro cuadrado entre las plantas que hay en él</translation>
-    </message>
-    <message>
-        <source>a unit</source>
-        <translation type="unfinished">por unidad</translation>
     </message>
     <message>
         <source>a week that is wanted in part wants part of its amount</source>
@@ -7424,6 +7432,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>all batches of the weeks below</source>
         <translation type="unfinished">todos los lotes de las semanas de abajo</translation>
+    </message>
+    <message>
+        <source>all cells, less those that are held on the fullest day</source>
+        <translation type="unfinished">todas las celdas menos las ocupadas en el día más lleno</translation>
     </message>
     <message>
         <source>all come up to the best temperature, none at the ceiling, in a line between</source>
@@ -8008,6 +8020,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>cells</source>
         <translation type="unfinished">celdas</translation>
+    </message>
+    <message>
+        <source>cells a tray</source>
+        <translation type="unfinished">celdas por bandeja</translation>
     </message>
     <message>
         <source>chance</source>
@@ -9050,10 +9066,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cifra de la publicación</translation>
     </message>
     <message>
-        <source>figures of the catalogue used: {paths}</source>
-        <translation type="unfinished">cifras del catálogo usadas: {paths}</translation>
-    </message>
-    <message>
         <source>fill mineraliser</source>
         <translation type="unfinished">llenar mineralizador</translation>
     </message>
@@ -9768,10 +9780,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>how many there are of what is listed</source>
         <translation type="unfinished">cuántos hay de lo que está en la lista</translation>
-    </message>
-    <message>
-        <source>how many whole ones they fill, rounded up</source>
-        <translation type="unfinished">cuántas enteras llenan, redondeado hacia arriba</translation>
     </message>
     <message>
         <source>how much it weighs, times the amount, over the usual amount of a week</source>
@@ -10972,6 +10980,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>nursery cells are held longer</source>
         <translation type="unfinished">las celdas del vivero se ocupan más tiempo</translation>
+    </message>
+    <message>
+        <source>nursery cells free in the fullest week</source>
+        <translation type="unfinished">celdas del vivero libres en la semana más llena</translation>
     </message>
     <message>
         <source>nursery days</source>
@@ -12410,8 +12422,8 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">la temperatura óptima de los peces, donde no se conoce la del agua</translation>
     </message>
     <message>
-        <source>the best temperature, times how well the fish grow at this one</source>
-        <translation type="unfinished">la temperatura óptima por lo bien que crecen los peces a esta</translation>
+        <source>the best temperature, times how well the fish grow at this one, at most that of the water</source>
+        <translation type="unfinished">la temperatura óptima por lo bien que crecen los peces a esta, como mucho la del agua</translation>
     </message>
     <message>
         <source>the best that was found by trying</source>
@@ -13138,6 +13150,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">semanas dentro de la franja</translation>
     </message>
     <message>
+        <source>weeks near what is wanted</source>
+        <translation type="unfinished">semanas cerca de lo pedido</translation>
+    </message>
+    <message>
         <source>weeks short</source>
         <translation type="unfinished">semanas con falta</translation>
     </message>
@@ -13476,6 +13492,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>within</source>
         <translation type="unfinished">dentro</translation>
+    </message>
+    <message>
+        <source>within share</source>
+        <translation type="unfinished">parte dentro</translation>
     </message>
     <message>
         <source>work of some weeks</source>

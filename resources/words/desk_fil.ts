@@ -4078,6 +4078,10 @@
         <translation type="unfinished">Punlaan</translation>
     </message>
     <message>
+        <source>Nursery cells free</source>
+        <translation type="unfinished">Bakanteng selda sa punlaan</translation>
+    </message>
+    <message>
         <source>Nursery trays</source>
         <translation type="unfinished">Tray ng punlaan</translation>
     </message>
@@ -6582,6 +6586,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Linggong huli</translation>
     </message>
     <message>
+        <source>Weeks near what is wanted: {crop}</source>
+        <translation type="unfinished">Mga linggong malapit sa kailangan: {crop}</translation>
+    </message>
+    <message>
         <source>Weeks of the balance</source>
         <translation type="unfinished">Mga linggo ng balanse</translation>
     </message>
@@ -7278,6 +7286,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">_</translation>
     </message>
     <message>
+        <source>a cell of a tray for each pot, in whole trays</source>
+        <translation type="unfinished">isang selda ng tray para sa bawat paso, sa buong tray</translation>
+    </message>
+    <message>
         <source>a feeding table</source>
         <translation type="unfinished">talaan ng pakain</translation>
     </message>
@@ -7296,10 +7308,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>a square metre over the plants on it</source>
         <translation type="unfinished">isang metro kuwadrado na hinati sa mga halaman dito</translation>
-    </message>
-    <message>
-        <source>a unit</source>
-        <translation type="unfinished">bawat yunit</translation>
     </message>
     <message>
         <source>a week that is wanted in part wants part of its amount</source>
@@ -7424,6 +7432,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>all batches of the weeks below</source>
         <translation type="unfinished">lahat ng batch ng mga linggo sa ibaba</translation>
+    </message>
+    <message>
+        <source>all cells, less those that are held on the fullest day</source>
+        <translation type="unfinished">lahat ng selda, bawas ang hawak sa pinakapunong araw</translation>
     </message>
     <message>
         <source>all come up to the best temperature, none at the ceiling, in a line between</source>
@@ -8008,6 +8020,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>cells</source>
         <translation type="unfinished">selda</translation>
+    </message>
+    <message>
+        <source>cells a tray</source>
+        <translation type="unfinished">selda bawat tray</translation>
     </message>
     <message>
         <source>chance</source>
@@ -9050,10 +9066,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">bilang ng publikasyon</translation>
     </message>
     <message>
-        <source>figures of the catalogue used: {paths}</source>
-        <translation type="unfinished">mga ginamit na bilang ng katalogo: {paths}</translation>
-    </message>
-    <message>
         <source>fill mineraliser</source>
         <translation type="unfinished">punuin ang mineraliser</translation>
     </message>
@@ -9768,10 +9780,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>how many there are of what is listed</source>
         <translation type="unfinished">ilan ang mga nakalista</translation>
-    </message>
-    <message>
-        <source>how many whole ones they fill, rounded up</source>
-        <translation type="unfinished">ilang buo ang napupuno, pataas ang pagbuo</translation>
     </message>
     <message>
         <source>how much it weighs, times the amount, over the usual amount of a week</source>
@@ -10972,6 +10980,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>nursery cells are held longer</source>
         <translation type="unfinished">mas matagal hawak ang selda ng punlaan</translation>
+    </message>
+    <message>
+        <source>nursery cells free in the fullest week</source>
+        <translation type="unfinished">bakanteng selda sa punlaan sa pinakapunong linggo</translation>
     </message>
     <message>
         <source>nursery days</source>
@@ -12410,8 +12422,8 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ang pinakamainam na temperatura ng isda, kung hindi alam ang sa tubig</translation>
     </message>
     <message>
-        <source>the best temperature, times how well the fish grow at this one</source>
-        <translation type="unfinished">ang pinakamainam na temperatura na minultiplika sa husay ng paglaki ng isda rito</translation>
+        <source>the best temperature, times how well the fish grow at this one, at most that of the water</source>
+        <translation type="unfinished">ang pinakamainam na temperatura na minultiplika sa husay ng paglaki ng isda rito, hanggang sa temperatura ng tubig</translation>
     </message>
     <message>
         <source>the best that was found by trying</source>
@@ -13138,6 +13150,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">linggo sa loob ng saklaw</translation>
     </message>
     <message>
+        <source>weeks near what is wanted</source>
+        <translation type="unfinished">mga linggong malapit sa kailangan</translation>
+    </message>
+    <message>
         <source>weeks short</source>
         <translation type="unfinished">mga linggong kulang</translation>
     </message>
@@ -13476,6 +13492,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>within</source>
         <translation type="unfinished">pasok</translation>
+    </message>
+    <message>
+        <source>within share</source>
+        <translation type="unfinished">bahaging nasa loob</translation>
     </message>
     <message>
         <source>work of some weeks</source>
