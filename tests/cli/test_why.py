@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from datetime import date
 
 import pytest
 
@@ -17,7 +18,13 @@ def test_that_seeds_are_explained_with_formula_sources_and_confidence(run, kitch
 
 def test_that_a_short_element_is_told_with_its_reasons_first(run, kitchen):
     out = run("why", kitchen, "week", "2027-W18", "N").out.replace("\u00a0", " ")
-    assert out.startswith("because: 74 fish harvested on Mon 3 May: feed falls 61 % until Fri 2 Jul\n")
+    flags = json.loads(run("forecast", kitchen, "--json").out)["flags"]
+    fall = next(one for one in flags if one["kind"] == "feed falls" and one["from"] == "2027-05-03")
+    until = date.fromisoformat(fall["until"])
+    assert out.startswith(
+        f"because: {fall['fish']:.0f} fish harvested on Mon 3 May: "
+        f"feed falls {100 * fall['fall_share']:.0f} % until {until:%a} {until.day} {until:%b}\n"
+    )
     assert "ratio of N: " in out
 
 
