@@ -153,7 +153,8 @@ class TimePlot(QWidget):
 
     def _near(self, at: QPointF, frame: Frame) -> tuple[Mark, ...]:
         """Return the mark nearest to a point, none when none is near."""
-        found, least = (), _NEAR_PX
+        found: tuple[Mark, ...] = ()
+        least = _NEAR_PX
         for mark in self.plot.marks:
             spot = frame.spot(mark.day, mark.value)
             away = math.hypot(spot.x() - at.x(), spot.y() - at.y())

@@ -90,7 +90,9 @@ def figure_rows(
 
 def _figures(catalogue: Catalogue, shelf: Shelf, key: str, theme: Theme, book: Catalogue) -> Iterator[Row]:
     entry = entries_of(catalogue, shelf).get(key)
-    for field, spec in fields_of(entry).items() if entry is not None else ():
+    if entry is None:
+        return
+    for field, spec in fields_of(entry).items():
         path = f"{shelf.value}/{key}/{path_name(field)}"
         figure = catalogue.figures.get(path)
         if spec.kind is FieldKind.NUMBER and figure is not None:

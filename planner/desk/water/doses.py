@@ -216,9 +216,7 @@ def _row(
 def _asks(payload: Advised | Dose, gives: str) -> tuple[Ask | None, ...]:
     """Return what each column can be asked, in their order."""
     if isinstance(payload, Advised):
-        brings = replace(payload.ask, kind=SubjectKind.ADVISED_BRINGS) if payload.ask else None
-        due = replace(payload.ask, kind=SubjectKind.IRON_DUE, part="") if _is_iron(payload) else None
-        return None, payload.ask, due or payload.ask, None, brings if gives != NONE else None, None
+        return _advised_asks(payload.ask, gives)
     days = Entered(about=payload.id, field="on")
     every = Entered(about=payload.id, field="every_days") if payload.every_days else None
     brings = Subject(kind=SubjectKind.DOSE_BRINGS, about=payload.id)
@@ -226,8 +224,12 @@ def _asks(payload: Advised | Dose, gives: str) -> tuple[Ask | None, ...]:
     return None, grams, every or days, every, brings if gives != NONE else None, days
 
 
-def _is_iron(asked: Advised) -> bool:
-    return asked.ask is not None and asked.ask.kind is SubjectKind.IRON_GRAMS
+def _advised_asks(ask: Subject | None, gives: str) -> tuple[Ask | None, ...]:
+    if ask is None:
+        return ()
+    brings = replace(ask, kind=SubjectKind.ADVISED_BRINGS) if gives != NONE else None
+    due = replace(ask, kind=SubjectKind.IRON_DUE, part="") if ask.kind is SubjectKind.IRON_GRAMS else ask
+    return None, ask, due, None, brings, None
 
 
 def gives_words(supplement: Supplement | None, grams: float, water_l: float) -> str:
