@@ -29,7 +29,7 @@ MODULE_WIDE = {
     "_HIGHEST_PH": "range in which the formula holds",
     "_ALTITUDE_M": "range in which the formula holds",
     "_OXYGEN_C": "range in which the formula holds",
-    "_RATE_C": "range in which the formula holds",
+    "RATE_C": "range in which the formula holds",
     "_DEGREES_POLE": "definition",
     "_CM_PER_INCH": "definition",
     "_G_PER_OUNCE": "definition",
