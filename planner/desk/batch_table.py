@@ -5,6 +5,11 @@ Rows are ready tuples made from the outlook; nothing is reckoned while painting.
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from functools import partial
+from typing import Any, Final
+
 from PySide6.QtCore import QModelIndex, QSortFilterProxyModel, Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -98,23 +103,33 @@ def _row(outlook: Outlook, batch: Batch, row: int, words: tuple[_DayWords, _Coun
         locked,
     )
     sort = (batch.code, crop, *days, batch.plants, seeds, stands, locked)
-    return Row(id=batch.id, texts=texts, sort=sort, asks=_asks(batch.id))
+    return Row(id=batch.id, texts=texts, sort=sort, asks=_Asks(batch.id))
 
 
-def _asks(batch: Id) -> tuple[Ask | None, ...]:
-    """Return what each column can be asked, in their order."""
-    return (
-        None,
-        None,
-        Entered(about=batch, field="sow_on"),
-        Subject(kind=SubjectKind.STAGE_FIRST, about=batch, stage=Stage.BED),
-        Subject(kind=SubjectKind.FIRST_PICK, about=batch),
-        Subject(kind=SubjectKind.STAGE_LAST, about=batch, stage=Stage.PICKING),
-        Entered(about=batch, field="plants"),
-        Subject(kind=SubjectKind.SEEDS, about=batch),
-        None,
-        None,
-    )
+@dataclass(frozen=True, slots=True)
+class _Asks(Sequence["Ask | None"]):
+    """What each column of a batch can be asked; made when it is asked, for there are rows by the thousand."""
+
+    batch: Id
+
+    def __len__(self) -> int:
+        return _COLUMNS
+
+    def __getitem__(self, at: Any) -> Any:
+        ask = _ASKED.get(range(_COLUMNS)[at])
+        return None if ask is None else ask(about=self.batch)
+
+
+_COLUMNS: Final = 10
+_ASKED: Final[Mapping[int, Callable[..., Ask]]] = {
+    2: partial(Entered, field="sow_on"),
+    3: partial(Subject, kind=SubjectKind.STAGE_FIRST, stage=Stage.BED),
+    4: partial(Subject, kind=SubjectKind.FIRST_PICK),
+    5: partial(Subject, kind=SubjectKind.STAGE_LAST, stage=Stage.PICKING),
+    6: partial(Entered, field="plants"),
+    7: partial(Subject, kind=SubjectKind.SEEDS),
+}
+"""What is asked, by the number of the column."""
 
 
 class BatchTable(QWidget):

@@ -50,7 +50,7 @@ class Row:
     spoken: str = ""
     payload: Any = None
     ink: Any = None
-    asks: tuple[Ask | None, ...] = ()
+    asks: Sequence[Ask | None] = ()
 
 
 class RowsModel(QAbstractTableModel):
