@@ -8050,6 +8050,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cambio de la cosecha de una semana</translation>
     </message>
     <message>
+        <source>change of {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>change per</source>
         <translation type="unfinished">cambio por grado</translation>
     </message>
@@ -11462,6 +11466,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">plantas de un lote</translation>
     </message>
     <message>
+        <source>plants of all sowings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>plants so that no week lacks and later ones are not over, evened by least squares</source>
         <translation type="unfinished">plantas para que a ninguna semana le falte ni sobre después, igualadas por mínimos cuadrados</translation>
     </message>
@@ -11930,6 +11938,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">semillas preparadas para brotar; duran menos</translation>
     </message>
     <message>
+        <source>seeds of all sowings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>seeds of some weeks</source>
         <translation type="unfinished">semillas de unas semanas</translation>
     </message>
@@ -12134,6 +12146,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">dispersión del rendimiento</translation>
     </message>
     <message>
+        <source>spread of {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>spread the source gives</source>
         <translation type="unfinished">variación que da la fuente</translation>
     </message>
@@ -12274,12 +12290,20 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">aporte y lo disuelto al empezar la semana, entre la demanda</translation>
     </message>
     <message>
+        <source>supply idle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>supply over demand</source>
         <translation type="unfinished">aporte entre demanda</translation>
     </message>
     <message>
         <source>supply over demand, held against where it counts as short, thin and ample</source>
         <translation type="unfinished">aporte entre demanda, comparado con donde cuenta como falta, justo y sobra</translation>
+    </message>
+    <message>
+        <source>supply short</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>supply times</source>
@@ -12439,7 +12463,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the caretaker: feed, dose, test, siphon, pick</source>
-        <translation type="unfinished">quien cuida: alimentar, dosificar, analizar, sifonar, cosechar</translation>
+        <translation type="unfinished">cuidado: comida, dosis, prueba, sifón, cosecha</translation>
     </message>
     <message>
         <source>the circuit has too little to spare</source>
@@ -12563,7 +12587,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the grower: sow, space out, move, pick, clear</source>
-        <translation type="unfinished">quien cultiva: sembrar, espaciar, pasar, cosechar, vaciar</translation>
+        <translation type="unfinished">cultivo: siembra, paso, cosecha, vaciado</translation>
     </message>
     <message>
         <source>the harvest comes later</source>
@@ -12663,7 +12687,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>the owner: pick, stock and harvest fish</source>
-        <translation type="unfinished">quien es dueño: cosechar, sembrar y cosechar peces</translation>
+        <translation type="unfinished">dueño: cosecha, siembra y cosecha de peces</translation>
     </message>
     <message>
         <source>the part over the whole</source>

@@ -8050,6 +8050,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">pagbabago ng ani ng isang linggo</translation>
     </message>
     <message>
+        <source>change of {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>change per</source>
         <translation type="unfinished">pagbabago bawat grado</translation>
     </message>
@@ -11462,6 +11466,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">halaman ng isang batch</translation>
     </message>
     <message>
+        <source>plants of all sowings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>plants so that no week lacks and later ones are not over, evened by least squares</source>
         <translation type="unfinished">halaman na sapat sa bawat linggo at hindi labis sa mga susunod, pinantay sa least squares</translation>
     </message>
@@ -11930,6 +11938,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">binhing inihanda sa pagsibol; mas maikli ang buhay</translation>
     </message>
     <message>
+        <source>seeds of all sowings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>seeds of some weeks</source>
         <translation type="unfinished">binhi ng ilang linggo</translation>
     </message>
@@ -12134,6 +12146,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">kalat ng ani</translation>
     </message>
     <message>
+        <source>spread of {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>spread the source gives</source>
         <translation type="unfinished">saklaw na bigay ng pinagmulan</translation>
     </message>
@@ -12274,12 +12290,20 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">supply at ang natunaw sa simula ng linggo, hinati sa kailangan</translation>
     </message>
     <message>
+        <source>supply idle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>supply over demand</source>
         <translation type="unfinished">supply na hinati sa kailangan</translation>
     </message>
     <message>
         <source>supply over demand, held against where it counts as short, thin and ample</source>
         <translation type="unfinished">supply na hinati sa kailangan, inihambing sa turing na kulang, manipis at labis</translation>
+    </message>
+    <message>
+        <source>supply short</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>supply times</source>
