@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import partial
 from typing import Any, Final
 
-from PySide6.QtCore import QModelIndex, QSortFilterProxyModel, Qt, Signal
+from PySide6.QtCore import QModelIndex, Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHBoxLayout,
@@ -26,7 +26,7 @@ from planner.desk.cell_ring import CellRing
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Ask, Entered
 from planner.desk.places_words import beds_by_batch
-from planner.desk.rows import ID_ROLE, SORT_ROLE, Column, Row, RowsModel
+from planner.desk.rows import ID_ROLE, Column, Row, RowsModel, Sieve
 from planner.desk.say import tr
 from planner.desk.theme import Theme
 from planner.desk.why.cells import CellAsking
@@ -146,11 +146,7 @@ class BatchTable(QWidget):
         self.search.setClearButtonEnabled(True)
         self.count = QLabel(self)
         self.model = RowsModel(batch_columns(), self)
-        self.sorted = QSortFilterProxyModel(self)
-        self.sorted.setSourceModel(self.model)
-        self.sorted.setSortRole(SORT_ROLE)
-        self.sorted.setFilterKeyColumn(-1)
-        self.sorted.setFilterCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        self.sorted = Sieve(self.model, self)
         self.view = QTableView(self)
         self._build(theme)
         self.search.textChanged.connect(self._on_search)
@@ -219,7 +215,7 @@ class BatchTable(QWidget):
         return str(self.view.currentIndex().data(ID_ROLE) or "")
 
     def _on_search(self, text: str) -> None:
-        self.sorted.setFilterFixedString(text)
+        self.sorted.show_only(text)
         self._tell()
 
     def _tell(self) -> None:

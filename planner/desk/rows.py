@@ -9,7 +9,14 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, Final
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import (
+    QAbstractTableModel,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QSortFilterProxyModel,
+    Qt,
+)
 from PySide6.QtGui import QKeySequence
 
 from planner.desk.say import tr
@@ -61,20 +68,26 @@ class RowsModel(QAbstractTableModel):
         self._columns = tuple(columns)
         self._tips = tuple(column.tip or meaning_of(column.title) for column in self._columns)
         self._rows: tuple[Row, ...] = ()
+        self._order: tuple[int, Qt.SortOrder] | None = None
         self._hint = asking_hint()
 
     @property
     def rows(self) -> tuple[Row, ...]:
-        """The rows shown, unsorted."""
+        """The rows in the order they were given, or that was asked for by `sort`."""
         return self._rows
 
     def set_rows(self, rows: Sequence[Row]) -> None:
         """Show other rows; the same rows again change nothing."""
-        new = tuple(rows)
+        new = self._in_order(tuple(rows))
         if new == self._rows:
             return
         if [row.id for row in new] == [row.id for row in self._rows]:
             self._change_rows(new)
+            return
+        if self._order is not None and {row.id for row in new} == {row.id for row in self._rows}:
+            by_id = {row.id: row for row in new}
+            self._change_rows(tuple(by_id[row.id] for row in self._rows))
+            self.sort(*self._order)
             return
         self.beginResetModel()
         self._rows = new
@@ -86,6 +99,29 @@ class RowsModel(QAbstractTableModel):
         for position, (before, after) in enumerate(zip(old, new, strict=True)):
             if before != after:
                 self.dataChanged.emit(self.index(position, 0), self.index(position, last))
+
+    def sort(self, column: int, order: Qt.SortOrder = Qt.SortOrder.AscendingOrder) -> None:
+        """Put the rows in order by a column, now and from now on; what is chosen stays chosen.
+
+        Done here, for a sorting proxy asks twice for every comparison: seconds, where rows are many.
+        """
+        self._order = column, order
+        self.layoutAboutToBeChanged.emit()
+        old, chosen = self._rows, self.persistentIndexList()
+        self._rows = self._in_order(old)
+        if chosen:
+            at = {row.id: position for position, row in enumerate(self._rows)}
+            moved = [self.index(at[old[each.row()].id], each.column()) for each in chosen]
+            self.changePersistentIndexList(chosen, moved)
+        self.layoutChanged.emit()
+
+    def _in_order(self, rows: tuple[Row, ...]) -> tuple[Row, ...]:
+        if self._order is None:
+            return rows
+        column, order = self._order
+        return tuple(
+            sorted(rows, key=lambda row: row.sort[column], reverse=order == Qt.SortOrder.DescendingOrder)
+        )
 
     def row_of(self, thing_id: str) -> int:
         """Return the position of the row about a thing, -1 when there is none."""
@@ -121,6 +157,37 @@ class RowsModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return _side(column)
         return None
+
+
+class Sieve(QSortFilterProxyModel):
+    """Leaves out rows that a text is not in, in any column; the rows below put themselves in order."""
+
+    def __init__(self, model: RowsModel, parent: QObject) -> None:
+        super().__init__(parent)
+        self._model = model
+        self._wanted = ""
+        self._read: tuple[tuple[Row, ...], list[str]] = (), []
+        self.setSourceModel(model)
+
+    def show_only(self, text: str) -> None:
+        """Show only rows that have a text in one of their columns, in any letter case; all for no text."""
+        self.beginFilterChange()
+        self._wanted = text.casefold()
+        self.endFilterChange(QSortFilterProxyModel.Direction.Rows)
+
+    def filterAcceptsRow(self, source_row: int, source_parent: Index) -> bool:  # noqa: ARG002
+        return not self._wanted or self._wanted in self._texts()[source_row]
+
+    def _texts(self) -> list[str]:
+        """Return the text of each row, read once until rows change."""
+        rows = self._model.rows
+        if self._read[0] is not rows:
+            self._read = rows, ["\n".join(row.texts).casefold() for row in rows]
+        return self._read[1]
+
+    def sort(self, column: int, order: Qt.SortOrder = Qt.SortOrder.AscendingOrder) -> None:
+        """Put the rows in order by a column."""
+        self._model.sort(column, order)
 
 
 def asking_hint() -> str:

@@ -1,11 +1,11 @@
 """Tables show ready rows, change only what changed, sort by value and not by words, and can be searched."""
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPersistentModelIndex, Qt
 
 from planner.desk.batch_table import BatchTable, batch_columns, batch_rows
 from planner.desk.outlook import look_out
-from planner.desk.rows import Column, Row, RowsModel
+from planner.desk.rows import ID_ROLE, Column, Row, RowsModel, Sieve
 from planner.desk.theme import LIGHT
 from tests.desk.helpers import put_away
 
@@ -66,6 +66,52 @@ def test_that_batches_are_sorted_by_date_and_not_by_its_words(table, outlook):
     in_order = [row.texts[2] for row in sorted(batch_rows(outlook), key=lambda row: row.sort[2])]
     assert shown == in_order
     assert shown != sorted(shown)
+
+
+def shown_in(sieve):
+    return [sieve.index(at, 0).data(ID_ROLE) for at in range(sieve.rowCount())]
+
+
+@pytest.fixture
+def sieve(qapp, qtmodeltester):
+    model = RowsModel((Column(title="Mass"),))
+    sieve = Sieve(model, model)
+    model.set_rows(rows(30, 1, 200))
+    yield sieve
+    qtmodeltester.check(sieve)
+    qtmodeltester.check(model)
+
+
+@pytest.mark.parametrize(
+    ("order", "wanted"),
+    [(Qt.SortOrder.AscendingOrder, ["1", "30", "200"]), (Qt.SortOrder.DescendingOrder, ["200", "30", "1"])],
+)
+def test_that_rows_stand_in_order_and_stay_so_when_others_are_shown(sieve, order, wanted):
+    sieve.sort(0, order)
+    assert shown_in(sieve) == wanted
+    model = sieve.sourceModel()
+    model.set_rows(rows(7, *map(int, wanted)))
+    assert shown_in(sieve) == sorted([*wanted, "7"], key=int, reverse=order is Qt.SortOrder.DescendingOrder)
+
+
+def test_that_what_is_chosen_stays_chosen_when_its_row_moves(sieve):
+    sieve.sort(0, Qt.SortOrder.AscendingOrder)
+    kept = QPersistentModelIndex(sieve.index(0, 0))
+    model = sieve.sourceModel()
+    model.set_rows([Row(id="1", texts=("999 kg",), sort=(999,)), *rows(30, 200)])
+    assert (kept.row(), kept.data()) == (2, "999 kg")
+    assert shown_in(sieve) == ["30", "200", "1"]
+
+
+def test_that_a_search_goes_on_while_rows_change_and_looks_into_each_column_by_itself(sieve):
+    sieve.show_only("0 K")
+    assert shown_in(sieve) == ["30", "200"]
+    sieve.sourceModel().set_rows(rows(10, 1, 40))
+    assert shown_in(sieve) == ["10", "40"]
+    sieve.sourceModel().set_rows([Row(id="10", texts=("11 kg",), sort=(11,)), *rows(1, 40)])
+    assert shown_in(sieve) == ["40"]
+    sieve.show_only("")
+    assert shown_in(sieve) == ["10", "1", "40"]
 
 
 def test_that_the_search_leaves_what_fits_and_says_how_many(qtbot, table):
