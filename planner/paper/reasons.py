@@ -114,7 +114,9 @@ FORMULA_WORDS: Final[Mapping[Formula, str]] = {
     Formula.FEED_BY_GAIN: "gain, times feed conversion",
     Formula.GAIN: "fish, times what each gains in the day",
     Formula.WEIGHT_AFTER: "the cube root of weight grows by the coefficient times warmth",
-    Formula.EFFECTIVE_TEMPERATURE: "the best temperature, times how well the fish grow at this one",
+    Formula.EFFECTIVE_TEMPERATURE: (
+        "the best temperature, times how well the fish grow at this one, at most that of the water"
+    ),
     Formula.FEED_BY_PERCENT: "mass of the fish, times percent of body weight",
     Formula.FEED_BY_TABLE: "mass of the fish, times percent of it, times their appetite at this warmth",
     Formula.AMMONIA: "feed, times its protein, times the ammonia nitrogen that comes of protein",

@@ -102,10 +102,13 @@ def degree_days_to_weight(start_g: T, *, end_g: Values, tgc: Values, exponent: f
 def effective_temperature(temperature_c: T, *, base_c: float, optimum_c: float, ceiling_c: float) -> T:
     """Temperature to put into a growth coefficient, so that growth peaks and falls [degC].
 
-    The optimum times the cardinal response: at the optimum it is the water temperature itself, so a
-    coefficient measured there keeps its meaning; it is 0 at the base and at the ceiling.
+    The optimum times the cardinal response, but never more than the water temperature itself: so a
+    coefficient keeps the meaning it is printed with, growth over degrees of water, wherever it was measured
+    up to the optimum; it is 0 at the base and at the ceiling.
     temperature_c [degC], any shape; 0 < optimum_c. The need for a peak: jobling2003; the form is ours.
 
+    >>> effective_temperature(11.0, base_c=2.0, optimum_c=15.0, ceiling_c=21.0)
+    11.0
     >>> effective_temperature(29.0, base_c=14.0, optimum_c=29.0, ceiling_c=38.0)
     29.0
     >>> effective_temperature(39.0, base_c=14.0, optimum_c=29.0, ceiling_c=38.0)
@@ -113,7 +116,8 @@ def effective_temperature(temperature_c: T, *, base_c: float, optimum_c: float, 
     """
     require_above("optimum temperature", optimum_c, low=0.0, unit="degC")
     share = cardinal_response(temperature_c, base_c=base_c, optimum_c=optimum_c, ceiling_c=ceiling_c)
-    return shaped_like(temperature_c, optimum_c * np.asarray(share))
+    degrees = np.maximum(np.asarray(temperature_c, dtype=np.float64), 0.0)
+    return shaped_like(temperature_c, np.minimum(optimum_c * np.asarray(share), degrees))
 
 
 def staged_coefficient(weight_g: T, *, stage_from_g: FloatArray, stage_tgc: FloatArray) -> T:

@@ -41,6 +41,12 @@ def test_that_rates_and_weights_of_trials_agree() -> None:
     assert fish.weight_by_sgr(91.9, rate_percent_per_day=0.74, days=106.0) == pytest.approx(201.0, rel=0.01)
 
 
+def test_that_a_printed_coefficient_gives_its_example_whatever_the_optimum():
+    """Hatchery formula sheet: 10 g to 350 g in 200 d at 11 degC, coefficient 2.224. 0.5 %."""
+    warmth = fish.effective_temperature(11.0, base_c=2.0, optimum_c=15.0, ceiling_c=21.0)
+    assert fish.weight_by_tgc(10.0, tgc=2.224, degree_days=200.0 * warmth) == pytest.approx(350.0, rel=0.005)
+
+
 def test_that_carp_growth_falls_past_its_optimum_in_the_response() -> None:
     """Goolish and Adelman 1984: scope for growth of common carp peaks at 27 degC, less at 12 and 18."""
     shape = {"base_c": 8.0, "optimum_c": 27.0, "ceiling_c": 36.0}

@@ -56,7 +56,7 @@ class Formula(Enum):
     FEED_BY_GAIN = "gain_g × fcr"
     GAIN = "count × (weight_after_g - weight_g)"
     WEIGHT_AFTER = "weight_g × max(1, (w^⅓ + tgc / 1000 × effective_c)³ / w), w = max(weight_g, fry_g)"
-    EFFECTIVE_TEMPERATURE = "optimum_c × response(water_c; base_c, optimum_c, ceiling_c)"
+    EFFECTIVE_TEMPERATURE = "min(water_c, optimum_c × response(water_c; base_c, optimum_c, ceiling_c))"
     FEED_BY_PERCENT = "count × weight_g × percent / 100"
     FEED_BY_TABLE = "count × weight_g × percent / 100 × appetite_share"
     FEED_RATIO = "feed_g_per_day / planted_m2"
