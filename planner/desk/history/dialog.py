@@ -9,10 +9,11 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any, Final
 
 from PySide6.QtCore import QModelIndex, QSize, Qt, Signal
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QVBoxLayout, QWidget
 
 from planner.desk.conduct import Conduct
 from planner.desk.fitting import open_sized
+from planner.desk.flow import Flow
 from planner.desk.help import close_box
 from planner.desk.plan.kit import Table, Words, button
 from planner.desk.rows import Column, Row
@@ -81,11 +82,8 @@ class HistoryDialog(QDialog):
         self.back = button(tr("One step back"), self)
         self.forth = button(tr("One step forth"), self)
         self.moves = button(tr("What moved, and why"), self)
-        foot = QHBoxLayout()
-        for each in (self.go, self.back, self.forth, self.moves):
-            foot.addWidget(each)
-        foot.addStretch(1)
-        foot.addWidget(close_box(self))
+        foot = Flow(theme.metrics.gap)
+        foot.add(self.go, self.back, self.forth, self.moves, close_box(self))
         column = QVBoxLayout(self)
         column.setContentsMargins(*(theme.metrics.margin,) * 4)
         column.setSpacing(theme.metrics.gap)

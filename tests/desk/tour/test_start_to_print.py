@@ -76,7 +76,9 @@ def fill_in_the_farm():
 
 
 @pytest.mark.qt_log_ignore("This plugin does not support grabbing the keyboard")  # for names that drop down
-def test_that_keys_alone_lead_from_the_first_start_to_a_printed_calendar(desk_in, rooms, tmp_path, has_come):
+def test_that_keys_alone_lead_from_the_first_start_to_a_printed_calendar(
+    qtbot, desk_in, rooms, tmp_path, has_come
+):
     window = desk_in()
     window.activateWindow()
     press(KEY.Key_N, MOD.ControlModifier)
@@ -95,8 +97,9 @@ def test_that_keys_alone_lead_from_the_first_start_to_a_printed_calendar(desk_in
     has_come(QFileDialog)
     write(str(tmp_path / "calendar.pdf"))
     press(KEY.Key_Return)
+    qtbot.waitUntil((tmp_path / "calendar.pdf").exists)
     assert (tmp_path / "calendar.pdf").read_bytes().startswith(b"%PDF")
-    assert "calendar.pdf" in window.messages.words
+    qtbot.waitUntil(lambda: "calendar.pdf" in window.messages.words)
     QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     window.activateWindow()
     press(KEY.Key_Escape)
