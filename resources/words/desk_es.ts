@@ -8051,7 +8051,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>change of {what}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cambio de {what}</translation>
     </message>
     <message>
         <source>change per</source>
@@ -11467,7 +11467,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>plants of all sowings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">plantas de todas las siembras</translation>
     </message>
     <message>
         <source>plants so that no week lacks and later ones are not over, evened by least squares</source>
@@ -11939,7 +11939,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>seeds of all sowings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">semillas de todas las siembras</translation>
     </message>
     <message>
         <source>seeds of some weeks</source>
@@ -12147,7 +12147,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>spread of {what}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dispersión de {what}</translation>
     </message>
     <message>
         <source>spread the source gives</source>
@@ -12291,7 +12291,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>supply idle</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">aporte sin usar</translation>
     </message>
     <message>
         <source>supply over demand</source>
@@ -12303,7 +12303,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>supply short</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">aporte que falta</translation>
     </message>
     <message>
         <source>supply times</source>

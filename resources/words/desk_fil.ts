@@ -8051,7 +8051,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>change of {what}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pagbabago ng {what}</translation>
     </message>
     <message>
         <source>change per</source>
@@ -11467,7 +11467,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>plants of all sowings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">halaman ng lahat ng hasik</translation>
     </message>
     <message>
         <source>plants so that no week lacks and later ones are not over, evened by least squares</source>
@@ -11939,7 +11939,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>seeds of all sowings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binhi ng lahat ng hasik</translation>
     </message>
     <message>
         <source>seeds of some weeks</source>
@@ -12147,7 +12147,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>spread of {what}</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kalat ng {what}</translation>
     </message>
     <message>
         <source>spread the source gives</source>
@@ -12291,7 +12291,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>supply idle</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">supply na hindi nagamit</translation>
     </message>
     <message>
         <source>supply over demand</source>
@@ -12303,7 +12303,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>supply short</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">supply na kulang</translation>
     </message>
     <message>
         <source>supply times</source>
