@@ -28,6 +28,7 @@ from planner.planning.why_supply import why_sold, why_wanted
 _PATH: Final = "coefficient/season_plan/"
 _UNIT: Final = "crop-weeks"
 _PERCENT: Final = 100.0
+_SIDE_TITLES: Final = {"short": "supply short", "idle": "supply idle"}
 
 
 def season_whys(plan: SeasonPlan, today: Ground) -> dict[str, Maker]:
@@ -211,7 +212,7 @@ class _Season:
         names = [loop.name for loop in self.ground.forecast.loops]
         parts = [
             self._weighed(
-                f"supply {side}",
+                _SIDE_TITLES[side],
                 f"{ELEMENTS[element].capitalize()}, {names[loop]}",
                 f"{side}_element_weight",
                 float(grams[loop, element]),
@@ -220,7 +221,7 @@ class _Season:
             )
             for loop, element in np.argwhere((grams > 0.0) & (elements.usual > 0.0)).tolist()
         ]
-        return summed(f"supply {side}", "", float(getattr(self.plan.parts, side).sum()), _UNIT, parts)
+        return summed(_SIDE_TITLES[side], "", float(getattr(self.plan.parts, side).sum()), _UNIT, parts)
 
     # --- sowings ---
 

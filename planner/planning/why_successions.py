@@ -26,6 +26,7 @@ from planner.planning.why_farms import ground_of
 from planner.planning.why_supply import why_sold, why_wanted
 
 _MOST_PARTS: Final = 12
+_TOTAL_TITLES: Final = {"seeds": "seeds of all sowings", "plants": "plants of all sowings"}
 
 
 def succession_whys(
@@ -283,7 +284,7 @@ class _Successions:
         self, unit: str, found: Sequence[Sowing], why: Callable[[Sowing, int], Explanation]
     ) -> Explanation:
         parts = [why(one, self.ground.row(one.batch.id)) for one in found]
-        return summed(f"{unit} of all sowings", "", sum(one.value or 0.0 for one in parts), unit, parts)
+        return summed(_TOTAL_TITLES[unit], "", sum(one.value or 0.0 for one in parts), unit, parts)
 
     def _even(self, crop: str) -> Explanation:
         """Return the share of weeks whose supply lies near what is wanted."""

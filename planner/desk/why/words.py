@@ -38,6 +38,8 @@ TITLE_FORMS: Final = (
     "more {what}",
     "less {what}",
     "area of {what}",
+    "change of {what}",
+    "spread of {what}",
     "flag: {what}",
     "to {what}",
     "answer for {what}",
@@ -49,6 +51,19 @@ TITLE_FORMS: Final = (
     "{what}s of a batch",
 )
 """Titles that are made of another title or of the name of a thing; one that is known whole goes before."""
+NO_FIGURE_FORMS: Final = (
+    "no alkalinity is foreseen for {day}.",
+    "too few readings of alkalinity tell what acid there was.",
+    "too few readings of {what} tell where it goes.",
+    "no regular test of {what} was made yet.",
+    "no filter of {name} has a surface entered.",
+    "no temperature of the water of {name} is known.",
+    "nothing of {element} is wanted in that week.",
+    "the calibrations of {name} are not watched.",
+    "the solids batch {name} was emptied before the plan began.",
+    "{name} is not picked on that day.",
+)
+"""Why there is no figure that could be told of; what is not here is a fault of the question."""
 NAME_FORMS: Final = ("unit {unit} places {first} to {last}",)
 """Names of inputs that are made of numbers."""
 
@@ -92,6 +107,11 @@ def _symbol(match: re.Match[str]) -> str:
 def title_text(title: str) -> str:
     """Return a title; one that is made of another is translated part by part."""
     return _by_form(readable(title), TITLE_FORMS)
+
+
+def no_figure_words(reason: str) -> str:
+    """Return why there is no figure."""
+    return _by_form(reason, NO_FIGURE_FORMS)
 
 
 def _by_form(text: str, forms: tuple[str, ...]) -> str:
