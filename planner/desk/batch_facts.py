@@ -93,7 +93,7 @@ def stage_delay_words(late: StageDelay) -> str:
 
 def _against_book(behind: Behind, batch: Batch, row: int) -> Fact:
     """Return how the first pick stands to the book."""
-    ask = Subject(kind=SubjectKind.FIRST_PICK, about=batch.id)
+    ask = Subject(kind=SubjectKind.BATCH_LATE, about=batch.id)
     label = tr("By the book")
     known = behind.climate(row)
     delay = behind.delay(row)
