@@ -2,17 +2,22 @@
 
 from dataclasses import replace
 
+import pytest
 from PySide6.QtWidgets import QPushButton
 
 from planner.actions.changing import addition
+from planner.desk.behind import Behind
 from planner.desk.doors.asked import first_facts
 from planner.desk.doors.dialog import DoorsDialog
 from planner.desk.doors.figures import AHEAD_WEEKS, first_figures
 from planner.desk.doors.first import FirstDialog
 from planner.desk.newfarm.dialog import NewFarmDialog
+from planner.desk.outlook import look_out
+from planner.desk.pages import Summed
 from planner.desk.shade import ShadeChoice
 from planner.desk.why.answers import answer_of
 from planner.desk.why.dialog import WhyDialog
+from planner.desk.why.entered import answer_to
 from planner.farm.ids import new_id
 from tests.desk.helpers import nameless_controls
 
@@ -104,8 +109,23 @@ def test_that_every_first_figure_can_be_asked_why(window):
     for key, ask in dialog.asks.items():
         assert ask.isEnabled() == bool(facts[key])
         for fact in facts[key]:
-            why = window.workspace._behind.why(fact.ask)
+            why = answer_to(window.workspace._behind, fact.ask)
             assert answer_of(why, window.workspace.outlook.catalogue).rows
     dialog.asks["feed"].click()
     (why,) = dialogs(window, WhyDialog)
     why.reject()
+
+
+def test_that_a_sum_on_a_card_is_asked_as_the_sum_it_is(means, farm):
+    first = farm.batches[0]
+    twin = replace(first, id=new_id(), code="TWIN")
+    loop = replace(farm.loops[0], id=new_id(), name="Second")
+    two = replace(farm, batches=(*farm.batches, twin), loops=(*farm.loops, loop))
+    behind = Behind(look_out(two, means.forecaster), means.forecaster, first.sow_on)
+    facts, figures = first_facts(behind), first_figures(behind)
+    sums = [fact for fact in facts["sow"] if isinstance(fact.ask, Summed)]
+    seeds = {each.crop: each.seeds for each in figures.sowings}
+    assert sums
+    assert all(answer_to(behind, fact.ask).value == seeds[fact.label] for fact in sums)
+    assert answer_to(behind, facts["feed"][0].ask).value == pytest.approx(figures.feed_g_per_day)
+    assert len(facts["feed"]) == 3
