@@ -40,7 +40,7 @@ def test_that_after_a_harvest_of_fish_the_harvest_is_the_first_reason():
     assert first.kind is ReasonKind.FISH_HARVESTED
     assert (first.about, first.on) == ("Autumn fish", date(2027, 5, 3))
     sentence = reason_sentence(first, beside=date(2027, 1, 4)).replace(NO_BREAK, " ")
-    assert sentence == "74 fish harvested on Mon 3 May: feed falls 61 % until Fri 2 Jul"
+    assert sentence == "74 fish harvested on Mon 3 May: feed falls 62 % until Sun 4 Jul"
 
 
 def test_that_a_week_with_enough_has_no_reasons():
