@@ -18,6 +18,7 @@ sys.path.insert(0, str(ROOT))
 from planner.catalogue.loading import shipped_catalogue  # noqa: E402 - found from the root only
 from planner.desk.why.words import (  # noqa: E402
     NAME_FORMS,
+    NO_FIGURE_FORMS,
     TITLE_FORMS,
     is_prose,
     readable,
@@ -47,7 +48,7 @@ _NO_NAMES: Final = frozenset({"get", "index", "removesuffix", "removeprefix", "g
 def why_texts() -> Iterator[str]:
     """Yield every text that an answer or a reason can show, as the window looks it up."""
     yield from (*FORMULA_WORDS.values(), *NOTE_WORDS.values(), *REASON_WORDS.values(), UNTIL, TO_THE_END)
-    yield from (*TITLE_FORMS, *NAME_FORMS)
+    yield from (*TITLE_FORMS, *NAME_FORMS, *NO_FIGURE_FORMS)
     for formula in Formula:
         yield from (readable(formula.value),) if is_prose(formula) else symbols_in(formula)
     yield from (f"{stage.value} days" for stage in Stage)

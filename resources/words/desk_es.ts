@@ -10650,6 +10650,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin temperatura del aire anotada: nada se retrasa por ella en la cama</translation>
     </message>
     <message>
+        <source>no alkalinity is foreseen for {day}.</source>
+        <translation type="unfinished">no se prevé alcalinidad para el {day}.</translation>
+    </message>
+    <message>
         <source>no alkalinity reading</source>
         <translation type="unfinished">sin lectura de alcalinidad</translation>
     </message>
@@ -10696,6 +10700,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>no figure</source>
         <translation type="unfinished">sin cifra</translation>
+    </message>
+    <message>
+        <source>no filter of {name} has a surface entered.</source>
+        <translation type="unfinished">ningún filtro de {name} tiene superficie anotada.</translation>
     </message>
     <message>
         <source>no fish are fed in {about}</source>
@@ -10762,6 +10770,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">sin motivo</translation>
     </message>
     <message>
+        <source>no regular test of {what} was made yet.</source>
+        <translation type="unfinished">aún no se ha hecho una prueba regular de {what}.</translation>
+    </message>
+    <message>
         <source>no room</source>
         <translation type="unfinished">sin lugar</translation>
     </message>
@@ -10776,6 +10788,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>no sum: treated fish are not eaten until the day on which they are cleared</source>
         <translation type="unfinished">sin cuenta: los peces tratados no se comen hasta el día en que quedan liberados</translation>
+    </message>
+    <message>
+        <source>no temperature of the water of {name} is known.</source>
+        <translation type="unfinished">no se conoce ninguna temperatura del agua de {name}.</translation>
     </message>
     <message>
         <source>no time</source>
@@ -10952,6 +10968,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>nothing is wanted</source>
         <translation type="unfinished">no se pide nada</translation>
+    </message>
+    <message>
+        <source>nothing of {element} is wanted in that week.</source>
+        <translation type="unfinished">en esa semana no se pide nada de {element}.</translation>
     </message>
     <message>
         <source>nothing stands there on that day</source>
@@ -12462,6 +12482,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">el valor del libro por la razón de lo visto a lo previsto, acercada a 1 por el peso del libro</translation>
     </message>
     <message>
+        <source>the calibrations of {name} are not watched.</source>
+        <translation type="unfinished">las calibraciones de {name} no se vigilan.</translation>
+    </message>
+    <message>
         <source>the caretaker: feed, dose, test, siphon, pick</source>
         <translation type="unfinished">cuidado: comida, dosis, prueba, sifón, cosecha</translation>
     </message>
@@ -12758,6 +12782,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">la parte del amoniaco no ionizada a este pH y temperatura</translation>
     </message>
     <message>
+        <source>the solids batch {name} was emptied before the plan began.</source>
+        <translation type="unfinished">el lote de sólidos {name} se vació antes de empezar el plan.</translation>
+    </message>
+    <message>
         <source>the stage is cut off at {times} times its days by the book</source>
         <translation type="unfinished">la etapa se corta a {times} veces sus días del libro</translation>
     </message>
@@ -12904,6 +12932,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>too few readings for a trend</source>
         <translation type="unfinished">muy pocas lecturas para una tendencia</translation>
+    </message>
+    <message>
+        <source>too few readings of alkalinity tell what acid there was.</source>
+        <translation type="unfinished">muy pocas lecturas de alcalinidad para decir qué ácido hubo.</translation>
+    </message>
+    <message>
+        <source>too few readings of {what} tell where it goes.</source>
+        <translation type="unfinished">muy pocas lecturas de {what} para decir a dónde va.</translation>
     </message>
     <message>
         <source>too little flows at that head</source>
@@ -14304,6 +14340,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>{name} has no places yet.</source>
         <translation type="unfinished">{name} aún no tiene lugares.</translation>
+    </message>
+    <message>
+        <source>{name} is not picked on that day.</source>
+        <translation type="unfinished">{name} no se cosecha ese día.</translation>
     </message>
     <message>
         <source>{name} is the plan now. Undo brings the old one back.</source>

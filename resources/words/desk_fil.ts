@@ -10650,6 +10650,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang init ng hangin: walang binabagalan ang init sa kama</translation>
     </message>
     <message>
+        <source>no alkalinity is foreseen for {day}.</source>
+        <translation type="unfinished">walang inaasahang alkalinity para sa {day}.</translation>
+    </message>
+    <message>
         <source>no alkalinity reading</source>
         <translation type="unfinished">walang suri ng alkalinity</translation>
     </message>
@@ -10696,6 +10700,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>no figure</source>
         <translation type="unfinished">walang numero</translation>
+    </message>
+    <message>
+        <source>no filter of {name} has a surface entered.</source>
+        <translation type="unfinished">walang pansala ng {name} na may inilagay na lawak.</translation>
     </message>
     <message>
         <source>no fish are fed in {about}</source>
@@ -10762,6 +10770,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">walang ibinigay na dahilan</translation>
     </message>
     <message>
+        <source>no regular test of {what} was made yet.</source>
+        <translation type="unfinished">wala pang regular na suri ng {what}.</translation>
+    </message>
+    <message>
         <source>no room</source>
         <translation type="unfinished">walang lugar</translation>
     </message>
@@ -10776,6 +10788,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>no sum: treated fish are not eaten until the day on which they are cleared</source>
         <translation type="unfinished">walang kuwenta: hindi kinakain ang ginamot na isda hanggang sa araw na pinayagan na</translation>
+    </message>
+    <message>
+        <source>no temperature of the water of {name} is known.</source>
+        <translation type="unfinished">walang alam na init ng tubig ng {name}.</translation>
     </message>
     <message>
         <source>no time</source>
@@ -10952,6 +10968,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>nothing is wanted</source>
         <translation type="unfinished">walang kailangan</translation>
+    </message>
+    <message>
+        <source>nothing of {element} is wanted in that week.</source>
+        <translation type="unfinished">walang kailangang {element} sa linggong iyon.</translation>
     </message>
     <message>
         <source>nothing stands there on that day</source>
@@ -12462,6 +12482,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">halaga ng aklat na minultiplika sa ratio ng nakita sa plano, hinila patungong 1 ng timbang ng aklat</translation>
     </message>
     <message>
+        <source>the calibrations of {name} are not watched.</source>
+        <translation type="unfinished">hindi binabantayan ang calibration ng {name}.</translation>
+    </message>
+    <message>
         <source>the caretaker: feed, dose, test, siphon, pick</source>
         <translation type="unfinished">ang tagapag-alaga: pakain, dosis, suri, sipon, ani</translation>
     </message>
@@ -12758,6 +12782,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">ang bahagi ng ammonia na un-ionised sa pH at temperaturang ito</translation>
     </message>
     <message>
+        <source>the solids batch {name} was emptied before the plan began.</source>
+        <translation type="unfinished">naubos na ang batch ng solido na {name} bago nagsimula ang plano.</translation>
+    </message>
+    <message>
         <source>the stage is cut off at {times} times its days by the book</source>
         <translation type="unfinished">pinuputol ang yugto sa {times} beses ng mga araw nito sa aklat</translation>
     </message>
@@ -12904,6 +12932,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>too few readings for a trend</source>
         <translation type="unfinished">kulang ang suri para sa takbo</translation>
+    </message>
+    <message>
+        <source>too few readings of alkalinity tell what acid there was.</source>
+        <translation type="unfinished">kulang ang suri ng alkalinity para masabi kung anong asido ang mayroon.</translation>
+    </message>
+    <message>
+        <source>too few readings of {what} tell where it goes.</source>
+        <translation type="unfinished">kulang ang suri ng {what} para masabi kung saan ito patungo.</translation>
     </message>
     <message>
         <source>too little flows at that head</source>
@@ -14304,6 +14340,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>{name} has no places yet.</source>
         <translation type="unfinished">Wala pang puwesto ang {name}.</translation>
+    </message>
+    <message>
+        <source>{name} is not picked on that day.</source>
+        <translation type="unfinished">hindi inaani ang {name} sa araw na iyon.</translation>
     </message>
     <message>
         <source>{name} is the plan now. Undo brings the old one back.</source>

@@ -16,7 +16,15 @@ from planner.desk.languages import LANGUAGES, Words, speak
 from planner.desk.outlook import look_out
 from planner.desk.say import CONTEXT, careful, tr
 from planner.desk.why.answers import answer_of
-from planner.desk.why.words import NAME_FORMS, TITLE_FORMS, name_words, note_words, readable, title_text
+from planner.desk.why.words import (
+    NAME_FORMS,
+    TITLE_FORMS,
+    name_words,
+    no_figure_words,
+    note_words,
+    readable,
+    title_text,
+)
 from planner.farm.crops import Stage
 from planner.farm.water import Quantity
 from planner.forecast.why.values import Note, NoteKind, Origin, Subject, SubjectKind
@@ -209,4 +217,5 @@ def test_that_an_answer_is_spoken_in_the_language(spanish, means, farm):
     assert answer.symbols == "aporte / demanda"
     assert title_text("low end of ratio") == "extremo bajo de razón"
     assert name_words("unit_1_places_15_to_28") == "unidad 1, lugares 15 a 28"
+    assert no_figure_words("nothing of K is wanted in that week.") == "en esa semana no se pide nada de K."
     assert note_words(Note(kind=NoteKind.OFF_FEED, values=(("from", "2027-01-04"),))).startswith("sin comer")

@@ -17,7 +17,14 @@ from planner.desk.conditions import condition_words
 from planner.desk.pages import Basis, Fact
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
-from planner.desk.why.words import formula_words, name_words, note_words, symbol_words, title_text
+from planner.desk.why.words import (
+    formula_words,
+    name_words,
+    no_figure_words,
+    note_words,
+    symbol_words,
+    title_text,
+)
 from planner.desk.words import NONE, day_words, number_words, unit_words
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.values import Explanation, Input, Origin
@@ -104,7 +111,7 @@ def no_answer(fact: Fact, reason: str) -> Answer:
         value=fact.value,
         formula=tr("nothing is known of this number"),
         symbols="",
-        notes=(reason,),
+        notes=(no_figure_words(reason),),
         rows=(),
     )
 
