@@ -9,7 +9,7 @@ from PySide6.QtCore import QDate, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 
-from planner.desk import settings
+from planner.desk import printing, settings
 from planner.desk.labels.wish import grid_of, grid_words
 from planner.desk.phone import PhoneDialog
 from planner.desk.printing import PreviewDialog
@@ -19,6 +19,12 @@ from planner.paper.labels_grid import LabelGrid
 from tests.desk.helpers import nameless_controls
 
 GRID = LabelGrid(columns=2, rows=5, width_mm=85, height_mm=50, left_mm=20, top_mm=20, gap_x_mm=0, gap_y_mm=0)
+
+
+@pytest.fixture(autouse=True)
+def in_no_hurry(monkeypatch):
+    """Let what is set beside the window be waited for, however busy the machine is."""
+    monkeypatch.setattr(printing, "_AT_ONCE_MS", 60_000)
 
 
 def opened(window, key):

@@ -13,7 +13,7 @@ from PySide6.QtGui import QColor, QImage
 from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QFileDialog
 
-from planner.desk import settings
+from planner.desk import printing, settings
 from planner.desk.print_form import DocumentChoice, FormNeeds, PrintWish
 from planner.desk.printing import MOST_SHOWN, PrintDialog, PrintNeeds
 from planner.desk.theme import LIGHT
@@ -59,6 +59,12 @@ class FakeSheets:
             self.written.append(where)
         finally:
             self.tidied.append(where)
+
+
+@pytest.fixture(autouse=True)
+def in_no_hurry(monkeypatch):
+    """Let what is set beside the window be waited for, however busy the machine is."""
+    monkeypatch.setattr(printing, "_AT_ONCE_MS", 60_000)
 
 
 @pytest.fixture
@@ -215,7 +221,8 @@ def test_that_closing_stops_what_is_being_printed(qtbot, dialog, made):
     assert made[-1].tidied == [dialog._printer]
 
 
-def test_that_pages_which_take_long_to_set_are_waited_for_and_can_be_given_up(qtbot, dialog):
+def test_that_pages_which_take_long_to_set_are_waited_for_and_can_be_given_up(qtbot, dialog, monkeypatch):
+    monkeypatch.setattr(printing, "_AT_ONCE_MS", 0)
     go_on, given_up = Event(), Event()
 
     def make(wish, stopped):

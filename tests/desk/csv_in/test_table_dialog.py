@@ -7,6 +7,7 @@ from PySide6.QtCore import Qt
 from shiboken6 import isValid
 
 from planner.bootstrap_csv import TableIn
+from planner.desk.csv_in import dialog as table_dialog
 from planner.desk.csv_in.dialog import TableDialog
 from planner.desk.csv_in.values import TableLook
 from planner.desk.theme import LIGHT, ShadeChoice, theme_of
@@ -16,6 +17,12 @@ from tests.desk.helpers import put_away
 
 GOOD = "Date,pH,Temp (°C)\n2027-01-05,6.8,24.5\n2027-01-06,6.9,24\n"
 BAD = GOOD + "2027-01-07,19,24\nsoon,7,24\n"
+
+
+@pytest.fixture(autouse=True)
+def in_no_hurry(monkeypatch):
+    """Let what is set beside the window be waited for, however busy the machine is."""
+    monkeypatch.setattr(table_dialog, "_AT_ONCE_MS", 60_000)
 
 
 @pytest.fixture
@@ -120,7 +127,8 @@ class SlowTable:
 
 
 @pytest.fixture
-def slow(qtbot):
+def slow(qtbot, monkeypatch):
+    monkeypatch.setattr(table_dialog, "_AT_ONCE_MS", 0)
     table, acts = SlowTable(), []
     dialog = TableDialog(table, lambda change_set: acts.append(change_set) or True, LIGHT)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose, on=False)

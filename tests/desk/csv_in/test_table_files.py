@@ -5,6 +5,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from planner.bootstrap_csv import TableIn
+from planner.desk.csv_in import dialog as table_dialog
 from planner.desk.csv_in.dialog import TableDialog
 from planner.desk.csv_in.opening import TableOpening
 
@@ -12,6 +13,12 @@ HEAD = "Date,pH,Temp (°C)"
 ROWS = ("2027-01-05,6.8,24.5", "2027-01-06,6.9,24")
 PLAIN = "\n".join((HEAD, *ROWS))
 COMMA = "Fecha;pH;Temperatura (°C)\n05.01.2027;6,8;24,5\n26.01.2027;6,9;24\n"
+
+
+@pytest.fixture(autouse=True)
+def in_no_hurry(monkeypatch):
+    """Let what is looked at beside the window be waited for, however busy the machine is."""
+    monkeypatch.setattr(table_dialog, "_AT_ONCE_MS", 60_000)
 
 
 @pytest.fixture
