@@ -1,4 +1,4 @@
-"""A cursor that steps through the days of a chart by keys: one by one, by pages, to either end.
+"""A cursor that steps through the days of a chart by keys, and what every chart has that can be walked so.
 
 Must know nothing of what is drawn.
 """
@@ -9,7 +9,12 @@ from bisect import bisect_left
 from collections.abc import Sequence
 from typing import Final
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent
+from PySide6.QtWidgets import QWidget
+
+from planner.desk.pages import Fact
+from planner.desk.why.drawn import DrawnAsking
 
 _PAGE: Final = 10
 """So many steps are a page."""
@@ -60,3 +65,57 @@ class DayCursor:
             return False
         self._at = min(max(goals[Qt.Key(key)], 0), last)
         return True
+
+
+class WalkedChart(QWidget):
+    """A chart whose days are walked by keys or a click, and asked why of what is drawn on them."""
+
+    def __init__(self, parent: QWidget | None) -> None:
+        super().__init__(parent)
+        self.cursor_day = DayCursor()
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        DrawnAsking(self)
+
+    @property
+    def day_stood_on(self) -> int | None:
+        """The day to be drawn as the one stood on; none while the keys are elsewhere."""
+        return self.cursor_day.day if self.hasFocus() else None
+
+    def facts_at(self, point: QPoint | None) -> tuple[Fact, ...]:
+        """Return what can be asked at a point; with None, where the cursor stands."""
+        raise NotImplementedError
+
+    def day_at(self, x: float) -> int | None:
+        """Return the day that is drawn at a distance from the left, None when there is none."""
+        raise NotImplementedError
+
+    def speak(self) -> None:
+        """Say what is shown, and what is on the day stood on."""
+        raise NotImplementedError
+
+    def go_to(self, x: float) -> None:
+        """Stand on the day nearest to a distance from the left."""
+        day = self.day_at(x)
+        if day is not None:
+            self.cursor_day.go_to(day)
+            self.speak()
+            self.update()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if not self.cursor_day.step(event.key()):
+            super().keyPressEvent(event)
+            return
+        self.speak()
+        self.update()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        self.go_to(event.position().x())
+        super().mousePressEvent(event)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        self.update()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        super().focusOutEvent(event)
+        self.update()

@@ -12,11 +12,8 @@ from typing import Final
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import (
     QColor,
-    QFocusEvent,
     QFont,
     QHelpEvent,
-    QKeyEvent,
-    QMouseEvent,
     QPainter,
     QPaintEvent,
     QPen,
@@ -24,13 +21,12 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
-from planner.desk.daycursor import DayCursor
+from planner.desk.daycursor import WalkedChart
 from planner.desk.lanes.fish_lane import nice_top
 from planner.desk.pages import Fact
 from planner.desk.plotted import Level, Mark, MarkForm, Plot, Strand
 from planner.desk.say import tr
 from planner.desk.theme import Theme, mixed
-from planner.desk.why.drawn import DrawnAsking
 from planner.desk.words import number_words, short_day_words, unit_words
 
 _SMALL: Final = 0.85
@@ -42,7 +38,7 @@ _LEAST_DAYS: Final = 7
 _FIGURES: Final = 3
 
 
-class TimePlot(QWidget):
+class TimePlot(WalkedChart):
     """Paints a plot; the words of a mark come when the pointer rests near it.
 
     Keys step through its days; what is drawn on the day stood on, or under the pointer, can be asked why.
@@ -53,12 +49,9 @@ class TimePlot(QWidget):
         self.theme = theme
         self.plot = plot
         self._rows = rows
-        self.cursor_day = DayCursor()
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        DrawnAsking(self)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumSize(theme.metrics.row * 5, theme.metrics.row * 3)
-        self._speak()
+        self.speak()
 
     def sizeHint(self) -> QSize:
         metrics = self.theme.metrics
@@ -69,7 +62,7 @@ class TimePlot(QWidget):
         if plot != self.plot:
             self.plot = plot
             self.cursor_day.show_days(plot.drawn_days, today=plot.today)
-            self._speak()
+            self.speak()
             self.update()
 
     def wear(self, theme: Theme) -> None:
@@ -77,7 +70,8 @@ class TimePlot(QWidget):
         self.theme = theme
         self.update()
 
-    def _speak(self) -> None:
+    def speak(self) -> None:
+        """Say what is drawn, and what is on the day stood on."""
         self.setAccessibleName(self.plot.title)
         stood = "; ".join(f"{fact.label}: {fact.value}" for fact in self.facts_at(None))
         self.setAccessibleDescription("\n".join(part for part in (stood, self.plot.spoken) if part))
@@ -108,35 +102,17 @@ class TimePlot(QWidget):
     def _marks_on(self, day: int) -> tuple[Fact, ...]:
         return tuple(_mark_fact(mark) for mark in self.plot.marks if mark.day == day and mark.ask is not None)
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        if not self.cursor_day.step(event.key()):
-            super().keyPressEvent(event)
-            return
-        self._speak()
-        self.update()
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        if self.plot.days is not None:
-            frame = Frame(self.plot, self.theme, QRectF(self.rect()), self.font())
-            self.cursor_day.go_to(round(frame.day(event.position().x())))
-            self._speak()
-            self.update()
-        super().mousePressEvent(event)
-
-    def focusInEvent(self, event: QFocusEvent) -> None:
-        super().focusInEvent(event)
-        self.update()
-
-    def focusOutEvent(self, event: QFocusEvent) -> None:
-        super().focusOutEvent(event)
-        self.update()
+    def day_at(self, x: float) -> int | None:
+        """Return the day that is drawn at a distance from the left, None when there is none."""
+        if self.plot.days is None:
+            return None
+        return round(Frame(self.plot, self.theme, QRectF(self.rect()), self.font()).day(x))
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.fillRect(self.rect(), self.theme.field)
-        stood = self.cursor_day.day if self.hasFocus() else None
-        Drawing(painter, self.plot, self.theme, QRectF(self.rect())).draw(stood)
+        Drawing(painter, self.plot, self.theme, QRectF(self.rect())).draw(self.day_stood_on)
         painter.end()
 
     def event(self, event: QEvent) -> bool:

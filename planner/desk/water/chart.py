@@ -4,20 +4,19 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtCore import QPoint, QRectF, QSize, Qt
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
+from PySide6.QtCore import QPoint, QRectF, QSize
+from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from planner.desk.daycursor import DayCursor
+from planner.desk.daycursor import WalkedChart
 from planner.desk.pages import Fact
 from planner.desk.theme import Theme
 from planner.desk.water.drawing import Drawing, Frame
 from planner.desk.water.rows import Course, course_words
-from planner.desk.why.drawn import DrawnAsking
 from planner.farm.water import Quantity
 
 
-class WaterChart(QWidget):
+class WaterChart(WalkedChart):
     """A line with dots; a reading that stands alone is drawn hollow.
 
     Keys step through its days; what was read or is foreseen on the day stood on can be asked why.
@@ -27,12 +26,9 @@ class WaterChart(QWidget):
         super().__init__(parent)
         self.theme = theme
         self.course = Course(quantity=quantity, points=(), low=None, high=None)
-        self.cursor_day = DayCursor()
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        DrawnAsking(self)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         self.setMinimumSize(theme.metrics.row * 5, theme.metrics.row * 4)
-        self._speak()
+        self.speak()
 
     def sizeHint(self) -> QSize:
         metrics = self.theme.metrics
@@ -45,7 +41,7 @@ class WaterChart(QWidget):
             days = sorted({each.toordinal() for each in course.own_days})
             today = course.today.toordinal() if course.today is not None else None
             self.cursor_day.show_days(days, today=today)
-            self._speak()
+            self.speak()
             self.update()
 
     def wear(self, theme: Theme) -> None:
@@ -53,7 +49,8 @@ class WaterChart(QWidget):
         self.theme = theme
         self.update()
 
-    def _speak(self) -> None:
+    def speak(self) -> None:
+        """Say all readings, and what is on the day stood on."""
         self.setAccessibleName(course_words(self.course))
         self.setToolTip(course_words(self.course))
         stood = (f"{fact.label}: {fact.value}" for fact in self.facts_at(None))
@@ -62,47 +59,20 @@ class WaterChart(QWidget):
     def facts_at(self, point: QPoint | None) -> tuple[Fact, ...]:
         """Return what can be asked of the day nearest to a point; with None, of that stood on."""
         if point is not None:
-            self._go_to(point.x())
+            self.go_to(point.x())
         day = self.cursor_day.day
         return () if day is None else self.course.facts_on(date.fromordinal(day))
-
-    # ---- hands
 
     def _frame(self) -> Frame:
         return Frame(self.course, self.theme, QRectF(self.rect()), self.font())
 
-    def _go_to(self, x: float) -> None:
-        day = self._frame().day_at(x)
-        if day is not None:
-            self.cursor_day.go_to(day)
-            self._speak()
-            self.update()
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        if not self.cursor_day.step(event.key()):
-            super().keyPressEvent(event)
-            return
-        self._speak()
-        self.update()
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        self._go_to(event.position().x())
-        super().mousePressEvent(event)
-
-    def focusInEvent(self, event: QFocusEvent) -> None:
-        super().focusInEvent(event)
-        self.update()
-
-    def focusOutEvent(self, event: QFocusEvent) -> None:
-        super().focusOutEvent(event)
-        self.update()
-
-    # ---- painting
+    def day_at(self, x: float) -> int | None:
+        """Return the day that is drawn at a distance from the left, None when there is none."""
+        return self._frame().day_at(x)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.fillRect(self.rect(), self.theme.panel)
-        stood = self.cursor_day.day if self.hasFocus() else None
-        Drawing(painter, self.course, self.theme, self._frame()).draw(stood)
+        Drawing(painter, self.course, self.theme, self._frame()).draw(self.day_stood_on)
         painter.end()
