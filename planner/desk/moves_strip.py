@@ -41,7 +41,7 @@ class _Line(QPushButton):
     def _fit(self) -> None:
         metrics, leads = self.fontMetrics(), " ›"
         room = max(self.width() - metrics.horizontalAdvance(leads) - 2 * self._margin, 0)
-        cut = metrics.elidedText(self.said, Qt.TextElideMode.ElideRight, room)
+        cut = metrics.elidedText(self.said, Qt.TextElideMode.ElideMiddle, room)
         self.setText(f"{cut}{leads}".replace("&", "&&"))
 
 
