@@ -67,7 +67,9 @@ def _small_words(table: ast.AST) -> Iterator[str]:
     for each in ast.walk(table):
         if isinstance(each, ast.Tuple):
             pairs = (part for part in each.elts if isinstance(part, ast.Tuple))
-            yield from (text for pair in pairs for text in _constants(pair) if " " in text)
+            for pair in pairs:
+                of_kind = bool(pair.elts) and isinstance(pair.elts[0], ast.Attribute)
+                yield from (text for text in _constants(pair) if of_kind or " " in text)
         if isinstance(each, ast.Dict):
             yield from (
                 v.value for v in each.values if isinstance(v, ast.Constant) and isinstance(v.value, str)

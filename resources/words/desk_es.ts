@@ -8766,6 +8766,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cada {days} d</translation>
     </message>
     <message>
+        <source>everything</source>
+        <translation type="unfinished">todo</translation>
+    </message>
+    <message>
         <source>exact arithmetic</source>
         <translation type="unfinished">aritmética exacta</translation>
     </message>

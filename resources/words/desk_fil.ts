@@ -8766,6 +8766,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">tuwing {days} araw</translation>
     </message>
     <message>
+        <source>everything</source>
+        <translation type="unfinished">lahat</translation>
+    </message>
+    <message>
         <source>exact arithmetic</source>
         <translation type="unfinished">eksaktong kuwenta</translation>
     </message>

@@ -22,6 +22,7 @@ from planner.desk.printing import PreviewDialog, PreviewNeeds
 from planner.desk.say import tr
 from planner.desk.services import WorkspaceNeeds
 from planner.desk.sheets import LONGEST_WEEKS, Sheets, load_type, paper_named, report_sheets
+from planner.desk.words import day_words
 from planner.farm.crops import Batch
 from planner.paper.documents.ask import Ask
 from planner.paper.errors import PaperError
@@ -72,7 +73,7 @@ class LabelAsking(QObject):
     def ask_trace(self, batches: Sequence[Batch]) -> None:
         """Show the way of a batch or lot on a page, beginning with a chosen batch."""
         farm, names = self._outlook.farm, self._outlook.catalogue.crops
-        sown = [(each.code, f"{names[each.crop].name}, {each.sow_on.isoformat()}") for each in farm.batches]
+        sown = [(each.code, f"{names[each.crop].name}, {day_words(each.sow_on)}") for each in farm.batches]
         lots = [(lot.code, tr("seed lot")) for lot in farm.seed_lots]
         first = batches[-1].code if batches else next((code for code, _ in sown), "")
         wish = TraceWish(code=first, paper=self._paper().name)
