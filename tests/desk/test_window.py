@@ -29,7 +29,8 @@ from planner.desk.given import DeskServices
 application = QApplication([])
 def load():
     names = ("numpy", "sqlalchemy", "planner.catalogue", "planner.forecast", "planner.store", "planner.farm",
-        "planner.desk.theme", "planner.desk.menus", "PySide6.QtSvg", "tomllib", "sqlite3")
+        "planner.desk.theme", "planner.desk.menus", "PySide6.QtSvg", "tomllib", "sqlite3",
+        "dataclasses", "hashlib")
     heavy = [name for name in names if name in sys.modules]
     print("painted" if window._painted else "not painted", "heavy:", *heavy)
     application.exit()
