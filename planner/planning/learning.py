@@ -99,6 +99,8 @@ def weighed(
     crowd = [*seen, *([book] * round(rule.book_weight))]
     middle = statistics.median(crowd)
     spread = _spread(crowd, middle, book, rule)
+    told: list[float] = []
+    weights: list[float] = []
     for _ in range(_ROUNDS):
         told = [*seen, *(limit for limit in at_least if limit > value)]
         weights = [_weight(one, middle, spread * rule.spreads_until_ignored) for one in told]
