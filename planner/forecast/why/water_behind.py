@@ -181,8 +181,9 @@ def why_left(ground: Ground, loop: LoopForecast, element: int, days: slice) -> E
     """Return why so much of an element left the water in some days: with water, or by falling out."""
     gone = float(loop.leaving_g[element, days].sum())
     share = _leaving_share(ground, loop, element)
-    many = days.stop - days.start
-    mean = gone / (many * (share.value or 1.0)) if many and share.value else 0.0
+    taken = loop.demand_g[element, days] - loop.unmet_g[element, days]
+    after_uptake = loop.pool_g[element, days] + loop.supply_g[element, days] - taken
+    mean = float(after_uptake.mean()) if after_uptake.size else 0.0
     return Explanation(
         title="left with water since then",
         about=loop.name,
@@ -192,7 +193,7 @@ def why_left(ground: Ground, loop: LoopForecast, element: int, days: slice) -> E
         inputs=(
             worked("mean_g_after_uptake", mean, "g"),
             worked("leaving_share", share.value or 0.0, "1/d"),
-            worked("days", float(many), "d"),
+            worked("days", float(after_uptake.size), "d"),
         ),
         children=(share,),
     )
