@@ -11,7 +11,7 @@ from dataclasses import replace
 
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import worked
-from planner.forecast.why.plants import largest
+from planner.forecast.why.many import largest
 from planner.forecast.why.values import Explanation, Input, Note
 
 Maker = Callable[[], Explanation]

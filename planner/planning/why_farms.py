@@ -20,13 +20,12 @@ from planner.forecast.why.balance import why_feed_ratio, why_ratio
 from planner.forecast.why.crowding import why_density
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, worked
-from planner.forecast.why.plants import largest
+from planner.forecast.why.many import MOST_PARTS, largest, others_note
 from planner.forecast.why.values import Explanation, Note, NoteKind
 from planner.planning.answering import summed
 
 _G_PER_KG: Final = 1000.0
 _NOTHING_M2: Final = 1e-6
-_MOST_PARTS: Final = 12
 
 
 def ground_of(farm: Farm, forecaster: Forecaster) -> Ground:
@@ -70,7 +69,7 @@ def why_weeks_short(ground: Ground, loops: Iterable[int], weeks: slice) -> Expla
             if least[row, week] < below:
                 found.append((float(least[row, week]), number, week, row))
     found.sort()
-    parts = tuple(why_ratio(ground, number, week, row) for _, number, week, row in found[:_MOST_PARTS])
+    parts = tuple(why_ratio(ground, number, week, row) for _, number, week, row in found[:MOST_PARTS])
     rest = len(found) - len(parts)
     return Explanation(
         title="weeks short",
@@ -83,7 +82,7 @@ def why_weeks_short(ground: Ground, loops: Iterable[int], weeks: slice) -> Expla
             ground.figure("short_below", "coefficient/verdict/short_below"),
         ),
         children=parts,
-        notes=(Note(kind=NoteKind.OTHERS, values=(("many", float(rest)),)),) if rest else (),
+        notes=others_note(rest),
     )
 
 

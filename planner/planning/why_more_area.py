@@ -12,12 +12,12 @@ from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.fish import why_feed_mean
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
+from planner.forecast.why.many import MOST_PARTS, others_note
 from planner.forecast.why.values import Explanation, Input
 from planner.planning.expansion.area import extra_area_by_week, feed_lacking_by_week, month_of_week
 from planner.planning.expansion.verdicts import MonthArea, Question
 from planner.planning.why_bands import band_inputs, reference_input
 
-_MOST_PARTS: Final = 12
 _WITH_MARGIN: Final = "largest area of every month, with a margin"
 
 
@@ -80,7 +80,7 @@ class MoreArea:
     def every_month(self, *, high_end: bool) -> Explanation:
         """Return the extra area that every month carries: that of the leanest."""
         months = sorted(self.area_by_month, key=lambda one: one.cautious_m2 if high_end else one.most_m2)
-        parts = tuple(self.month(one, high_end=high_end) for one in months[:_MOST_PARTS])
+        parts = tuple(self.month(one, high_end=high_end) for one in months[:MOST_PARTS])
         return Explanation(
             title=_WITH_MARGIN if high_end else "largest area of every month",
             about=self.loop.name,
@@ -101,7 +101,7 @@ class MoreArea:
         return self._counted("months of the plan", parts)
 
     def _counted(self, title: str, parts: list[Explanation]) -> Explanation:
-        kept = tuple(parts[:_MOST_PARTS])
+        kept = tuple(parts[:MOST_PARTS])
         rest = len(parts) - len(kept)
         return Explanation(
             title=title,
@@ -111,6 +111,7 @@ class MoreArea:
             formula=Formula.COUNTED,
             inputs=(worked("others", rest, "months"),) if rest else (),
             children=kept,
+            notes=others_note(rest),
         )
 
     def feed_of_area(self) -> Explanation:

@@ -13,7 +13,7 @@ from planner.farm.species import ELEMENTS
 from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
-from planner.forecast.why.plants import largest
+from planner.forecast.why.many import largest
 from planner.forecast.why.values import Explanation, Note, NoteKind
 from planner.planning.answering import Maker, summed
 from planner.planning.outcome import supply_by_week

@@ -16,7 +16,7 @@ from planner.forecast.engine import Forecaster
 from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
-from planner.forecast.why.plants import largest
+from planner.forecast.why.many import largest
 from planner.forecast.why.values import Explanation, Note, NoteKind
 from planner.planning.answering import Maker
 from planner.planning.stocking.harvests import HarvestOption

@@ -16,6 +16,7 @@ from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.batches import batch_input, germination_input, why_first_pick, why_seeds, why_stage
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
+from planner.forecast.why.many import MOST_PARTS
 from planner.forecast.why.milestones import why_stage_first
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 from planner.planning.answering import Maker, stated, summed
@@ -25,7 +26,6 @@ from planner.planning.wanted import Want
 from planner.planning.why_farms import ground_of
 from planner.planning.why_supply import why_sold, why_wanted
 
-_MOST_PARTS: Final = 12
 _TOTAL_TITLES: Final = {"seeds": "seeds of all sowings", "plants": "plants of all sowings"}
 
 
@@ -299,7 +299,7 @@ class _Successions:
             formula=Formula.SHARE,
             inputs=(worked("part", sum(near), "weeks"), worked("whole", len(weeks), "weeks"), within),
             children=tuple(self.foreseen(week) for week, even in zip(weeks, near, strict=True) if not even)[
-                :_MOST_PARTS
+                :MOST_PARTS
             ],
         )
 

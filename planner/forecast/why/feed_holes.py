@@ -17,8 +17,8 @@ from planner.forecast.values import Flag, FlagKind, GroupForecast, LoopForecast
 from planner.forecast.why.fish import given_feed_note, why_feed_mean, why_group_mean
 from planner.forecast.why.fish_count import why_harvested_fish
 from planner.forecast.why.formulas import Formula
-from planner.forecast.why.ground import Ground, NoSuchFigureError, worked
-from planner.forecast.why.plants import largest
+from planner.forecast.why.ground import Ground, NoSuchFigureError, week_days, worked
+from planner.forecast.why.many import largest
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 
 _WEEKS_BEFORE: Final = 4
@@ -139,15 +139,11 @@ def why_hole(ground: Ground, loop: LoopForecast, week: int) -> Explanation:
         inputs=(worked("before_g_per_day", before, "g/d"), worked("after_g_per_day", now, "g/d")),
         children=(
             _mean_of_weeks(ground, loop, weeks, before),
-            *(_fed_group(ground, group, _days(week), DAYS_PER_WEEK) for group in loop.groups),
+            *(_fed_group(ground, group, week_days(week), DAYS_PER_WEEK) for group in loop.groups),
         ),
         notes=tuple(_hole_notes(ground, loop, week, value)),
         on=ground.forecast.ruler.week_start(week),
     )
-
-
-def _days(week: int) -> slice:
-    return slice(week * DAYS_PER_WEEK, (week + 1) * DAYS_PER_WEEK)
 
 
 def _mean_of_weeks(ground: Ground, loop: LoopForecast, weeks: range, value: float) -> Explanation:
@@ -237,7 +233,7 @@ def groups_asked(ground: Ground, about: Id, feed: str = "") -> tuple[list[GroupF
 def _amount(ground: Ground, group: GroupForecast, days: slice) -> Explanation:
     """Return the feed of a group over some weeks [kg]: the weeks that take most, and all others."""
     weeks = range(days.start // DAYS_PER_WEEK, days.stop // DAYS_PER_WEEK)
-    fed = (week for week in weeks if group.feed_g[_days(week)].any())
+    fed = (week for week in weeks if group.feed_g[week_days(week)].any())
     kept, others, notes = largest(_amount_of_week(ground, group, week) for week in fed)
     return Explanation(
         title="feed of some weeks",
@@ -261,7 +257,7 @@ def _amount_of_week(ground: Ground, group: GroupForecast, week: int) -> Explanat
     return Explanation(
         title="feed of a week",
         about=group.name,
-        value=float(group.feed_g[_days(week)].sum()) / _PER_THOUSAND,
+        value=float(group.feed_g[week_days(week)].sum()) / _PER_THOUSAND,
         unit="kg",
         formula=Formula.KG_OF_DAYS,
         inputs=inputs,

@@ -11,7 +11,7 @@ from planner.forecast.values import GroupForecast
 from planner.forecast.why.feed_holes import groups_asked
 from planner.forecast.why.fish_count import why_harvested
 from planner.forecast.why.formulas import Formula
-from planner.forecast.why.ground import Ground, worked
+from planner.forecast.why.ground import Ground, week_days, worked
 from planner.forecast.why.growth import why_gain
 from planner.forecast.why.many import Part, told_sum
 from planner.forecast.why.values import Explanation, NoteKind
@@ -25,7 +25,7 @@ def why_gained(ground: Ground, about: Id, days: slice) -> Explanation:
     weeks = range(days.start // DAYS_PER_WEEK, days.stop // DAYS_PER_WEEK)
     parts = [
         Part(
-            value=float(group.gain_g[_days(week)].sum()) / _PER_THOUSAND,
+            value=float(group.gain_g[week_days(week)].sum()) / _PER_THOUSAND,
             name=f"{group.name} {week:05}",
             explain=partial(_gain_of_week, ground, group, week),
         )
@@ -43,12 +43,8 @@ def why_gained(ground: Ground, about: Id, days: slice) -> Explanation:
     )
 
 
-def _days(week: int) -> slice:
-    return slice(week * DAYS_PER_WEEK, (week + 1) * DAYS_PER_WEEK)
-
-
 def _gain_of_week(ground: Ground, group: GroupForecast, week: int) -> Explanation:
-    grams = float(group.gain_g[_days(week)].sum())
+    grams = float(group.gain_g[week_days(week)].sum())
     return Explanation(
         title="gain of a group in a week",
         about=group.name,
@@ -59,7 +55,7 @@ def _gain_of_week(ground: Ground, group: GroupForecast, week: int) -> Explanatio
             worked("gain_g_per_day", grams / DAYS_PER_WEEK, "g/d"),
             worked("days", float(DAYS_PER_WEEK), "d"),
         ),
-        children=(why_gain(ground, group, _days(week).start),),
+        children=(why_gain(ground, group, week_days(week).start),),
         on=ground.forecast.ruler.week_start(week),
     )
 

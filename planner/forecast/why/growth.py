@@ -25,7 +25,7 @@ from planner.forecast.why.growing import (
     water_notes,
     weight_after,
 )
-from planner.forecast.why.plants import largest
+from planner.forecast.why.many import largest
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 
 _NOTHING_G: Final = 1e-9

@@ -37,7 +37,7 @@ def told_sum(
     """Return a sum with its largest parts; `nothing` is noted where there are none at all."""
     ordered = sorted(parts, key=_size)
     kept, rest = ordered[:MOST_PARTS], ordered[MOST_PARTS:]
-    notes = (Note(kind=NoteKind.OTHERS, values=(("many", float(len(rest))),)),) if rest else ()
+    notes = others_note(len(rest))
     if not ordered and nothing is not None:
         notes = (Note(kind=nothing),)
     return Explanation(
@@ -55,3 +55,19 @@ def told_sum(
 
 def _size(part: Part) -> tuple[float, str]:
     return -part.value, part.name
+
+
+def largest(parts: Iterable[Explanation]) -> tuple[tuple[Explanation, ...], float, tuple[Note, ...]]:
+    """Return the largest of few answers in order, the sum of the others, and a note of how many those are."""
+    ordered = sorted(parts, key=_told_size)
+    kept, rest = ordered[:MOST_PARTS], ordered[MOST_PARTS:]
+    return tuple(kept), sum(one.value or 0.0 for one in rest), others_note(len(rest))
+
+
+def _told_size(part: Explanation) -> tuple[float, str]:
+    return -(part.value or 0.0), part.about
+
+
+def others_note(many: int) -> tuple[Note, ...]:
+    """Return the note of how many parts are left out, none where all are told."""
+    return (Note(kind=NoteKind.OTHERS, values=(("many", float(many)),)),) if many else ()

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import partial
 from typing import Final
 
-from planner.farm.crops import Phase
+from planner.farm.crops import Phase, Placement
 from planner.farm.fields import Id
 from planner.farm.holds import Hold
 from planner.farm.site import Bed
@@ -64,16 +65,10 @@ def _used(ground: Ground, bed: Bed, day: int) -> Explanation:
 
 def _with_twice(found: Explanation, twice: float) -> Explanation:
     """Return an answer that takes places off that two batches hold at once."""
-    return Explanation(
-        title=found.title,
-        about=found.about,
-        value=found.value,
-        unit=found.unit,
-        formula=found.formula,
+    return replace(
+        found,
         inputs=(*found.inputs, worked("held_twice", -twice, _PLACES)),
-        children=found.children,
         notes=(*found.notes, Note(kind=NoteKind.HELD_TWICE, values=(("many", twice),))),
-        on=found.on,
     )
 
 
@@ -97,9 +92,9 @@ def _held_by(ground: Ground, bed: Bed, batch: Id, held: tuple[Hold, ...], day: i
     )
 
 
-def _run_name(hold: Hold) -> str:
+def _run_name(run: Hold | Placement) -> str:
     """Return the name of a run of places, such as "unit_1_places_3_to_10"."""
-    return f"unit_{hold.unit}_places_{hold.first}_to_{hold.last}"
+    return f"unit_{run.unit}_places_{run.first}_to_{run.last}"
 
 
 def why_free(ground: Ground, about: Id, day: int) -> Explanation:
@@ -175,13 +170,7 @@ def why_batch_places(ground: Ground, row: int, day: int) -> Explanation:
         unit=_PLACES,
         formula=Formula.SUM,
         inputs=tuple(
-            entered(
-                f"unit_{run.unit}_places_{run.first}_to_{run.last}",
-                run.count,
-                _PLACES,
-                f"{batch.code}, {beds[run.bed]}",
-            )
-            for run in runs
+            entered(_run_name(run), run.count, _PLACES, f"{batch.code}, {beds[run.bed]}") for run in runs
         ),
         notes=(
             Note(kind=NoteKind.IN_PHASE, values=told),

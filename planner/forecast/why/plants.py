@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import replace
 from functools import partial
 from typing import Final
@@ -15,11 +14,10 @@ from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.batches import batch_input
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, week_days, worked
-from planner.forecast.why.many import Part, told_sum
+from planner.forecast.why.many import Part, largest, told_sum
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 
 _IRON: Final = ELEMENTS.index("fe")
-_MOST_PARTS: Final = 12
 _SAME_SHARE: Final = 1e-9
 
 
@@ -51,18 +49,6 @@ def why_harvest(ground: Ground, crop: str, week: int, *, grams: bool) -> Explana
         notes=notes,
         on=forecast.ruler.week_start(week),
     )
-
-
-def largest(parts: Iterable[Explanation]) -> tuple[tuple[Explanation, ...], float, tuple[Note, ...]]:
-    """Return the largest parts in order, the sum of the others, and a note of how many those are."""
-    ordered = sorted(parts, key=_size)
-    kept, rest = ordered[:_MOST_PARTS], ordered[_MOST_PARTS:]
-    notes = (Note(kind=NoteKind.OTHERS, values=(("many", float(len(rest))),)),) if rest else ()
-    return tuple(kept), sum(one.value or 0.0 for one in rest), notes
-
-
-def _size(part: Explanation) -> tuple[float, str]:
-    return -(part.value or 0.0), part.about
 
 
 def _batch_harvest(ground: Ground, row: int, week: int, *, grams: bool) -> Explanation:

@@ -14,6 +14,7 @@ from typing import Final
 
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, worked
+from planner.forecast.why.many import others_note
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 
 _MOST_PARTS: Final = 8
@@ -160,8 +161,7 @@ class Span:
 
     def _notes(self, rest: Sequence[Sized]) -> tuple[Note, ...]:
         independent = Note(kind=NoteKind.INDEPENDENT, values=(("many", float(len(self.moved))),))
-        others = (Note(kind=NoteKind.OTHERS, values=(("many", float(len(rest))),)),) if rest else ()
-        return (independent, *others)
+        return (independent, *others_note(len(rest)))
 
     def _part(self, ground: Ground, moved: Moved, value: float, formula: Formula) -> Explanation:
         """Return what moving one figure does, with the figure itself: its value, its ends, its source."""

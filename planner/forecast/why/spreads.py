@@ -11,7 +11,7 @@ from planner.forecast.formed import pick_share
 from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, week_days, worked
-from planner.forecast.why.plants import largest
+from planner.forecast.why.many import largest
 from planner.forecast.why.values import Explanation, Input
 
 PATH: Final = "coefficient/chances/"

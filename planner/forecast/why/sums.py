@@ -12,7 +12,7 @@ from planner.forecast.pieces import PIECE_KINDS, Pieces, pieces_of
 from planner.forecast.week import DueKind, DueTask, DueUnit, due_between
 from planner.forecast.why.batches import why_seeds
 from planner.forecast.why.formulas import Formula
-from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, worked
+from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, week_days, worked
 from planner.forecast.why.many import MOST_PARTS, Part, told_sum
 from planner.forecast.why.milestones import why_picked
 from planner.forecast.why.plants import why_harvest
@@ -233,7 +233,7 @@ def _total_of(ground: Ground, part: str, crop: str, days: slice) -> Explanation:
     weeks = range(days.start // DAYS_PER_WEEK, days.stop // DAYS_PER_WEEK)
     parts = [
         Part(
-            value=_harvested(ground, part, crop, slice(week * DAYS_PER_WEEK, (week + 1) * DAYS_PER_WEEK)),
+            value=_harvested(ground, part, crop, week_days(week)),
             name=f"{week:05}",
             explain=partial(_week_of, ground, part, crop, week),
         )
