@@ -7,11 +7,10 @@ from dataclasses import dataclass, replace
 from functools import partial
 from typing import Final
 
-from planner.farm.crops import Phase
 from planner.farm.farm import Farm, by_id
 from planner.farm.fields import NO_ID, Id
-from planner.farm.species import BedKind
 from planner.forecast.engine import Forecaster
+from planner.forecast.pieces import PieceKind, Pieces, pieces_of
 from planner.forecast.supply import dose_days
 from planner.forecast.values import Forecast
 from planner.forecast.why.arithmetic import recomputed
@@ -101,24 +100,21 @@ class _Orders:
             if batch.crop == line.key and (batch.seed_lot if batch.seed_lot in known else NO_ID) == lot:
                 yield why_seeds(self.ground, row)
 
+    def _pieces(self, kind: PieceKind, line: OrderLine) -> Iterator[Pieces]:
+        """Yield what batches use of a kind in the month of a line."""
+        for used in pieces_of(self.ground.farm, self.ground.forecast):
+            if used.kind is kind and self._holds(used.day, line.month):
+                yield used
+
     def _plugs(self, line: OrderLine) -> Iterator[Explanation]:
-        table = self.ground.forecast.batches
-        for row in self._rows(line):
-            if int(table.ends[row, 1]) > int(table.sow_day[row]):
-                yield why_seeds(self.ground, row)
+        for used in self._pieces(PieceKind.PLUG, line):
+            yield why_seeds(self.ground, used.row)
 
     def _pots(self, line: OrderLine) -> Iterator[Explanation]:
-        farm, table = self.ground.farm, self.ground.forecast.batches
-        kinds = {bed.id: bed.kind for bed in farm.beds}
-        stands: dict[Id, Id] = {}
-        for run in farm.placements:
-            if run.phase is Phase.BED:
-                stands.setdefault(run.batch, run.bed)
-        for row, batch in enumerate(farm.batches):
-            bed = stands.get(batch.id, batch.bed or NO_ID)
-            if self._holds(int(table.ends[row, 2]), line.month) and kinds.get(bed) is BedKind.RAFT:
-                given = entered("plants", batch.plants, line.unit.value, batch.code)
-                yield stated("plants that are moved to a raft", batch.code, given)
+        for used in self._pieces(PieceKind.NET_POT, line):
+            batch = self.ground.farm.batches[used.row]
+            given = entered("plants", used.count, line.unit.value, batch.code)
+            yield stated("plants that are moved to a raft", batch.code, given)
 
     def _feed(self, line: OrderLine) -> Iterator[Explanation]:
         ruler = self.ground.forecast.ruler

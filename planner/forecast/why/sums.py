@@ -8,7 +8,7 @@ from typing import Final
 
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import NO_ID, Id
-from planner.forecast.pieces import PIECE_KINDS, Pieces, pieces_of
+from planner.forecast.pieces import PIECE_KINDS, PieceKind, Pieces, pieces_of
 from planner.forecast.week import DueKind, DueTask, DueUnit, due_between
 from planner.forecast.why.batches import why_seeds
 from planner.forecast.why.formulas import Formula
@@ -177,7 +177,7 @@ def _pieces(ground: Ground, used: Pieces) -> Explanation:
     """Explain what one batch uses: a plug for each seed, a net pot for each plant."""
     batch, on = ground.farm.batches[used.row], ground.forecast.ruler.date_of(used.day)
     seeds = why_seeds(ground, used.row)
-    by_seed = used.count == seeds.value and used.kind.value == "media plug"
+    by_seed = used.kind is PieceKind.PLUG
     many = (
         worked("many", float(used.count), "seeds")
         if by_seed
