@@ -124,6 +124,19 @@ def test_that_the_loop_is_drawn_as_it_is_typed(qtbot, dialog):
     dialog.drawing.grab()
 
 
+def test_that_tab_comes_to_every_line_before_the_button_that_adds_one(dialog):
+    dialog.beds.add.click()
+    first = dialog.beds.lines[0]["kind"].focusProxy()
+    walked, at = [first.accessibleName()], first.nextInFocusChain()
+    while at is not first:
+        if at.focusPolicy() & Qt.FocusPolicy.TabFocus:
+            walked.append(at.accessibleName())
+        at = at.nextInFocusChain()
+    fields = [name.split(" [")[0].split(",")[0] for name in walked[: walked.index("Make the farm")]]
+    bed = ["Kind", "Length", "Width", "Holes"]
+    assert fields == [*bed, *bed, "Add a bed", "Crop", "Wanted each week", "Counted in", "Add a crop"]
+
+
 def test_that_the_law_is_told_of_where_fish_are_chosen(dialog):
     said = [words.text() for words in dialog.findChildren(Words) if words.isVisibleTo(dialog)]
     assert any("without a permit" in each for each in said)

@@ -138,11 +138,11 @@ class _Drawing:
         self._draw_step(bio, tr("Biofilter"), funnel=False)
         beds = QRectF(bio.right() + gap, self._plot.top(), 0, self._plot.height())
         beds.setRight(self._whole.right())
-        self._draw_beds(beds)
+        beds = self._draw_beds(beds)
         middle = self._plot.center().y()
         for start, end in ((tank, filters), (filters, bio), (bio, beds)):
             self._arrow(QPointF(start.right() + 3, middle), QPointF(end.left() - 3, middle))
-        self._draw_return(tank, beds)
+        self._draw_return(tank, beds.right())
 
     def _pen(self, colour: QColor, width: float = 1.4, *, dashed: bool = False) -> None:
         style = Qt.PenStyle.DashLine if dashed else Qt.PenStyle.SolidLine
@@ -197,21 +197,22 @@ class _Drawing:
         wide = box.adjusted(-self._theme.metrics.gap, 0, self._theme.metrics.gap, 0)
         self._words(wide, name)
 
-    def _draw_beds(self, room: QRectF) -> None:
+    def _draw_beds(self, room: QRectF) -> QRectF:
+        """Draw the beds into a room; return from where to where they reach, for the pipes at both ends."""
         beds = self._sketch.beds
         if not beds:
             self._pen(self._theme.muted, dashed=True)
             self._painter.setBrush(Qt.BrushStyle.NoBrush)
             self._painter.drawRect(room)
             self._painter.drawText(room, Qt.AlignmentFlag.AlignCenter, tr("beds as you type them"))
-            return
+            return room
         gap = self._theme.metrics.wide
         free = room.width() - gap * (len(beds) - 1)
         metres = sum(bed.length_m for bed in beds)
         scale = min(free / metres, room.height() / max(bed.width_m for bed in beds))
         slot = free / len(beds)
         equal = scale * metres <= free * 0.8
-        x = room.left()
+        x, drawn = room.left(), QRectF()
         for bed in beds:
             wide, high = bed.length_m * scale, bed.width_m * scale
             place = slot if equal else wide
@@ -219,7 +220,9 @@ class _Drawing:
             box = QRectF(left, room.center().y() - high / 2, wide, high)
             self._draw_bed(box, bed)
             self._words(QRectF(x, 0, place, 0), bed.name, bed_words(bed))
+            drawn = drawn.united(box)
             x += place + gap
+        return drawn
 
     def _draw_bed(self, box: QRectF, bed: BedSketch) -> None:
         gravel = bed.kind is BedKind.MEDIA
@@ -249,10 +252,14 @@ class _Drawing:
             turn = angle + math.pi - side * 0.5
             self._painter.drawLine(end, QPointF(end.x() + 6 * math.cos(turn), end.y() + 6 * math.sin(turn)))
 
-    def _draw_return(self, tank: QRectF, beds: QRectF) -> None:
-        """Draw how the water goes back to the fish."""
-        y = self._whole.bottom() - 2
+    def _draw_return(self, tank: QRectF, beds_end: float) -> None:
+        """Draw how the water goes from the last bed back to the fish."""
+        y, middle, right = self._whole.bottom() - 2, self._plot.center().y(), self._whole.right()
         self._pen(self._theme.data_colour(5), 2)
-        self._painter.drawLine(QPointF(beds.right(), self._plot.bottom()), QPointF(beds.right(), y))
-        self._painter.drawLine(QPointF(beds.right(), y), QPointF(tank.left(), y))
+        start = QPointF(right, self._plot.bottom())
+        if beds_end + 3 < right:
+            start = QPointF(right, middle)
+            self._painter.drawLine(QPointF(beds_end + 3, middle), start)
+        self._painter.drawLine(start, QPointF(right, y))
+        self._painter.drawLine(QPointF(right, y), QPointF(tank.left(), y))
         self._arrow(QPointF(tank.left(), y), QPointF(tank.left(), self._plot.bottom() + 2))

@@ -6,6 +6,7 @@ Checks each field against its declared limits. Must know nothing of farms.
 from __future__ import annotations
 
 import dataclasses
+import itertools
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
@@ -73,7 +74,16 @@ class Lines(QWidget):
                 focus.setAccessibleName(f"{_heading(self._needs[field])}, {number}")
             self._grid.addWidget(editor, number, at)
             line[field] = editor
+        self._follow(line)
         self.lines.append(line)
+
+    def _follow(self, line: dict[str, FieldEditor]) -> None:
+        """Put a new line behind the last one for the key Tab, and the button behind every line."""
+        before = list(self.lines[-1].values())[-1:] if self.lines else []
+        editors = (*before, *line.values())
+        chain = [each.focusProxy() or each for each in editors]
+        for one, following in itertools.pairwise((*chain, self.add)):
+            QWidget.setTabOrder(one, following)
 
     def read(self) -> tuple[list[dict[str, Any]], list[str]]:
         """Return the values of every line, and what is wrong with them, line by line."""
