@@ -39,11 +39,6 @@ def _on_unit(placement: Placement, where: str) -> str:
     return tr("{where}, places {first}–{last}", where=where, first=placement.first, last=placement.last)
 
 
-def places_by_batch(farm: Farm) -> dict[tuple[Id, Phase], str]:
-    """Return where every batch stands in every phase that it holds places in."""
-    return _places(farm, farm.placements)
-
-
 def beds_by_batch(farm: Farm) -> dict[Id, str]:
     """Return where every batch stands in its final places."""
     grown = (placement for placement in farm.placements if placement.phase is Phase.BED)

@@ -245,11 +245,9 @@ class MainWindow(FrontWindow):
         session = self.conduct.session
         if session is None:
             return
-        farm = session.farm
-        path = self.rooms.where(session) if self.rooms else None
-        self.setWindowTitle(f"{farm.settings.name} – Raftweek")
-        mark = self.workspace.plan_words() if self.workspace else ""
-        self.foot.show_farm(farm.settings.name, str(path or ""), mark)
+        name, path = session.farm.settings.name, self.rooms.where(session) if self.rooms else None
+        self.setWindowTitle(f"{name} – Raftweek")
+        self.foot.show_farm(name, str(path or ""), self.workspace.plan_words() if self.workspace else "")
         self.menus.show_undo(self.conduct.undo_title, self.conduct.redo_title)
 
     def _show_chosen(self) -> None:

@@ -395,7 +395,6 @@ def wear_words(owner: QWidget, theme: Theme) -> None:
 def emptied(layout: QVBoxLayout) -> None:
     """Take every part out of a column, for good."""
     while (item := layout.takeAt(0)) is not None:
-        widget = item.widget()
-        if widget is not None:
+        if (widget := item.widget()) is not None:
             widget.hide()
             widget.deleteLater()
