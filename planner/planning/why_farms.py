@@ -12,19 +12,20 @@ from typing import Final
 import numpy as np
 
 from planner.farm.farm import DAYS_PER_WEEK, Farm
-from planner.farm.fields import Id
+from planner.farm.fields import NO_ID, Id
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Floats, LoopForecast
 from planner.forecast.verdicts import supply_ratios
 from planner.forecast.why.balance import why_feed_ratio, why_ratio
 from planner.forecast.why.crowding import why_density
+from planner.forecast.why.feed_holes import why_feed_amount
+from planner.forecast.why.fish_totals import why_fish_harvests
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, worked
 from planner.forecast.why.many import MOST_PARTS, largest, others_note
+from planner.forecast.why.sums import why_total
 from planner.forecast.why.values import Explanation, Note, NoteKind
-from planner.planning.answering import summed
 
-_G_PER_KG: Final = 1000.0
 _NOTHING_M2: Final = 1e-6
 
 
@@ -117,55 +118,25 @@ def why_fullest(
     return why_density(ground, tank, day)
 
 
-def why_grown(ground: Ground, crop: str | None = None) -> Explanation:
-    """Return how much is harvested over the plan, of one crop or crop by crop, in kilograms."""
-    forecast = ground.forecast
-    grown = {batch.crop for batch in ground.farm.batches}
-    parts = []
-    for number, key in enumerate(forecast.crops):
-        if key in grown and crop in (None, key):
-            grams = float(forecast.harvest_g[number].sum())
-            name = ground.catalogue.crops[key].name
-            parts.append(_grams("harvest over the plan", name, grams, forecast.ruler.days))
-    if crop is not None:
-        return parts[0] if parts else _grams("harvest over the plan", crop, 0.0, forecast.ruler.days)
-    return summed("harvest over the plan", "", sum(one.value or 0.0 for one in parts), "kg", parts)
+def why_grown(ground: Ground, crop: str = "") -> Explanation:
+    """Return how much is harvested over the plan, of one crop or of all, in kilograms."""
+    if crop and crop not in ground.forecast.crops:
+        nothing = _none("harvest over the plan", "kg", NoteKind.NOTHING_PLANTED)
+        return replace(nothing, about=ground.catalogue.crops[crop].name, value=0.0)
+    found = why_total(ground, "kg", crop, days_of(plan_weeks(ground)))
+    return replace(found, title="harvest over the plan")
 
 
 def why_fed(ground: Ground) -> Explanation:
-    """Return how much is fed over the plan, group by group, in kilograms."""
-    days = ground.forecast.ruler.days
-    parts = [
-        _grams("feed over the plan", ground.groups[group.group].name, float(group.feed_g.sum()), days)
-        for loop in ground.forecast.loops
-        for group in loop.groups
-    ]
-    value = sum(float(loop.feed_g.sum()) for loop in ground.forecast.loops) / _G_PER_KG
-    return summed("feed over the plan", "", value, "kg", parts)
+    """Return how much is fed over the plan, in kilograms."""
+    found = why_feed_amount(ground, NO_ID, "", days_of(plan_weeks(ground)))
+    return replace(found, title="feed over the plan")
 
 
 def why_fish_taken(ground: Ground) -> Explanation:
-    """Return how much fish is harvested over the plan, group by group, in kilograms."""
-    days = ground.forecast.ruler.days
-    parts = [
-        _grams("fish over the plan", ground.groups[group.group].name, float(group.harvest_g.sum()), days)
-        for loop in ground.forecast.loops
-        for group in loop.groups
-        if group.harvest_g.sum() > 0
-    ]
-    return summed("fish over the plan", "", sum(one.value or 0.0 for one in parts), "kg", parts)
-
-
-def _grams(title: str, about: str, grams: float, days: int) -> Explanation:
-    """Return a sum over the plan as so much a day on average, times its days."""
-    return Explanation(
-        title=title,
-        about=about,
-        value=grams / _G_PER_KG,
-        unit="kg",
-        formula=Formula.FEED_OF_DAYS,
-        inputs=(worked("days", days, "d"), worked("g_per_day", grams / days, "g/d")),
-    )
+    """Return how much fish is harvested over the plan, in kilograms."""
+    found = why_fish_harvests(ground, NO_ID, days_of(plan_weeks(ground)))
+    return replace(found, title="fish over the plan")
 
 
 def why_occupied(ground: Ground, *, highest: bool) -> Explanation:

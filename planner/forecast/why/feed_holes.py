@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import date
+from functools import partial
 from typing import Final
 
 from planner.farm.farm import DAYS_PER_WEEK
@@ -18,7 +19,7 @@ from planner.forecast.why.fish import given_feed_note, why_feed_mean, why_group_
 from planner.forecast.why.fish_count import why_harvested_fish
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError, week_days, worked
-from planner.forecast.why.many import largest
+from planner.forecast.why.many import Part, told_sum
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
 
 _WEEKS_BEFORE: Final = 4
@@ -233,19 +234,28 @@ def groups_asked(ground: Ground, about: Id, feed: str = "") -> tuple[list[GroupF
 def _amount(ground: Ground, group: GroupForecast, days: slice) -> Explanation:
     """Return the feed of a group over some weeks [kg]: the weeks that take most, and all others."""
     weeks = range(days.start // DAYS_PER_WEEK, days.stop // DAYS_PER_WEEK)
-    fed = (week for week in weeks if group.feed_g[week_days(week)].any())
-    kept, others, notes = largest(_amount_of_week(ground, group, week) for week in fed)
-    return Explanation(
+    parts = [
+        Part(
+            value=_kg(group, week_days(week)),
+            name=f"{week:05}",
+            explain=partial(_amount_of_week, ground, group, week),
+        )
+        for week in weeks
+        if group.feed_g[week_days(week)].any()
+    ]
+    return told_sum(
+        parts,
         title="feed of some weeks",
         about=group.name,
-        value=float(group.feed_g[days].sum()) / _PER_THOUSAND,
+        value=_kg(group, days),
         unit="kg",
-        formula=Formula.SUM,
-        inputs=(worked("others", others, "kg"),) if notes else (),
-        children=kept,
-        notes=notes if kept else (Note(kind=NoteKind.NO_FISH),),
         on=ground.forecast.ruler.date_of(days.start),
+        nothing=NoteKind.NO_FISH,
     )
+
+
+def _kg(group: GroupForecast, days: slice) -> float:
+    return float(group.feed_g[days].sum()) / _PER_THOUSAND
 
 
 def _amount_of_week(ground: Ground, group: GroupForecast, week: int) -> Explanation:
@@ -257,7 +267,7 @@ def _amount_of_week(ground: Ground, group: GroupForecast, week: int) -> Explanat
     return Explanation(
         title="feed of a week",
         about=group.name,
-        value=float(group.feed_g[week_days(week)].sum()) / _PER_THOUSAND,
+        value=_kg(group, week_days(week)),
         unit="kg",
         formula=Formula.KG_OF_DAYS,
         inputs=inputs,
