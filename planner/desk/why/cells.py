@@ -10,7 +10,7 @@ from typing import Final
 
 from PySide6.QtCore import QEvent, QModelIndex, QObject, QPoint, Qt
 from PySide6.QtGui import QAction, QContextMenuEvent, QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QAbstractItemView, QMenu, QTableView, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QAbstractScrollArea, QMenu, QTableView, QWidget
 
 from planner.desk.pages import Fact
 from planner.desk.rows import ASK_ROLE, WHY_KEYS
@@ -21,14 +21,21 @@ _MOST_CELLS: Final = 60
 _CELLS_LOOKED_AT: Final = 400
 
 
-class CellAsking(QObject):
-    """Watches one list or table; lives as long as it."""
+class WhyAsking(QObject):
+    """Watches one widget and lives as long as it; points of an area that is scrolled are its viewport's."""
 
-    def __init__(self, view: QAbstractItemView) -> None:
-        super().__init__(view)
-        self._view = view
-        view.installEventFilter(self)
-        view.viewport().installEventFilter(self)
+    def __init__(self, owner: QWidget) -> None:
+        super().__init__(owner)
+        owner.installEventFilter(self)
+        if isinstance(owner, QAbstractScrollArea):
+            owner.viewport().installEventFilter(self)
+
+    @property
+    def owner(self) -> QWidget:
+        """The widget that is watched."""
+        owner = self.parent()
+        assert isinstance(owner, QWidget)
+        return owner
 
     def eventFilter(self, _watched: QObject, event: QEvent) -> bool:
         """Take the key before the window does where something can be asked, and show the menu."""
@@ -36,21 +43,40 @@ class CellAsking(QObject):
         if kind in (QEvent.Type.ShortcutOverride, QEvent.Type.KeyPress) and isinstance(event, QKeyEvent):
             return self._on_key(event)
         if kind is QEvent.Type.ContextMenu and isinstance(event, QContextMenuEvent):
-            return self._on_menu(event)
+            return self.on_menu(event)
         return False
 
     def _on_key(self, event: QKeyEvent) -> bool:
-        if not asks_why(event):
-            return False
-        facts, number = facts_at(self._view, self._view.currentIndex())
+        facts, number = self.at_cursor() if asks_why(event) else ((), -1)
         if not facts:
             return False
         event.accept()
         if event.type() is QEvent.Type.KeyPress:
-            wish(self._view, facts, number)
+            wish(self.owner, facts, number)
         return True
 
-    def _on_menu(self, event: QContextMenuEvent) -> bool:
+    def at_cursor(self) -> tuple[tuple[Fact, ...], int]:
+        """Return what can be asked where the keyboard is, and the number of what is meant."""
+        raise NotImplementedError
+
+    def on_menu(self, event: QContextMenuEvent) -> bool:
+        """Show what can be asked where the menu is wanted; tells whether there is anything."""
+        raise NotImplementedError
+
+
+class CellAsking(WhyAsking):
+    """Watches one list or table."""
+
+    def __init__(self, view: QAbstractItemView) -> None:
+        super().__init__(view)
+        self._view = view
+
+    def at_cursor(self) -> tuple[tuple[Fact, ...], int]:
+        """Return what can be asked at the current cell, and its number."""
+        return facts_at(self._view, self._view.currentIndex())
+
+    def on_menu(self, event: QContextMenuEvent) -> bool:
+        """Show the menu of a cell; tells whether there is a cell."""
         by_keys = event.reason() is QContextMenuEvent.Reason.Keyboard
         if by_keys:
             index = self._view.currentIndex()
