@@ -8,10 +8,10 @@ Must know nothing of widgets.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from datetime import date
-from typing import TYPE_CHECKING, Final
+from typing import TYPE_CHECKING, Final, TypeVar
 
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.errors import UnknownFigureError
@@ -23,11 +23,14 @@ from planner.farm.fields import FieldSpec, Id, specs_of
 from planner.farm.water import Reading
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import NoSuchFigureError, worked
+from planner.forecast.why.many import others_note
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind, Origin, Subject
 
 if TYPE_CHECKING:
     from planner.desk.behind import Behind
     from planner.desk.session import ActLine
+
+T = TypeVar("T")
 
 MOST_LISTED: Final = 12
 """Things that a count lists by name; the others are one number."""
@@ -61,9 +64,7 @@ def answer_to(behind: Behind, ask: LateAsk, *, changed: LastChange | None = None
 
 def _sum(behind: Behind, ask: Summed) -> Explanation:
     """Return the largest parts of a sum with their answers, the others as one number."""
-    ordered = sorted(ask.parts, key=_size)
-    listed = ordered if len(ordered) <= MOST_LISTED else ordered[: MOST_LISTED - 1]
-    rest = ordered[len(listed) :]
+    listed, rest = _listed(sorted(ask.parts, key=_size))
     others = math.fsum(amount for _, amount in rest)
     return Explanation(
         title=ask.title,
@@ -73,7 +74,7 @@ def _sum(behind: Behind, ask: Summed) -> Explanation:
         formula=Formula.SUM,
         inputs=(worked("others", others, ask.unit),) if rest else (),
         children=tuple(answer_to(behind, part) for part, _ in listed),
-        notes=_others(len(rest)),
+        notes=others_note(len(rest)),
     )
 
 
@@ -81,8 +82,10 @@ def _size(part: tuple[Subject | Entered, float]) -> float:
     return -abs(part[1])
 
 
-def _others(many: int) -> tuple[Note, ...]:
-    return (Note(kind=NoteKind.OTHERS, values=(("many", float(many)),)),) if many else ()
+def _listed(parts: Sequence[T]) -> tuple[Sequence[T], Sequence[T]]:
+    """Return the parts that are listed, and the rest, which is one line of its own."""
+    at = len(parts) if len(parts) <= MOST_LISTED else MOST_LISTED - 1
+    return parts[:at], parts[at:]
 
 
 def _shift(behind: Behind, ask: Shifted) -> Explanation:
@@ -173,28 +176,18 @@ def _unit(unit: str) -> str:
 
 def counted(title: str, names: Iterable[str], unit: str = "", *, about: str = "") -> Explanation:
     """Return the answer for a count: the things that were counted, the rest of many as one number."""
-    found = tuple(names)
-    listed = found if len(found) <= MOST_LISTED else found[: MOST_LISTED - 1]
-    inputs = [Input(name=name, value=1.0, unit="", origin=Origin.COUNTED, about=about) for name in listed]
-    rest = len(found) - len(listed)
-    if rest:
-        inputs.append(worked("others", float(rest), ""))
-    return Explanation(
-        title=title,
-        about=about,
-        value=float(len(found)),
-        unit=unit,
-        formula=Formula.COUNT,
-        inputs=tuple(inputs),
-        notes=_others(rest),
-    )
+    found = [(name, 1.0) for name in names]
+    return replace(_by_name(title, found, "", about=about), unit=unit, formula=Formula.COUNT)
 
 
 def totalled(title: str, parts: Iterable[tuple[str, float]], unit: str, *, about: str = "") -> Explanation:
     """Return the answer for a sum of amounts by name, such as places by batch; many small ones as others."""
-    ordered = sorted(parts, key=_amount)
-    listed = ordered if len(ordered) <= MOST_LISTED else ordered[: MOST_LISTED - 1]
-    rest = ordered[len(listed) :]
+    return _by_name(title, sorted(parts, key=_amount), unit, about=about)
+
+
+def _by_name(title: str, parts: Sequence[tuple[str, float]], unit: str, *, about: str) -> Explanation:
+    """Return a sum of amounts in their order, each under its name."""
+    listed, rest = _listed(parts)
     inputs = [
         Input(name=name, value=float(amount), unit=unit, origin=Origin.COUNTED, about=about)
         for name, amount in listed
@@ -208,7 +201,7 @@ def totalled(title: str, parts: Iterable[tuple[str, float]], unit: str, *, about
         unit=unit,
         formula=Formula.SUM,
         inputs=tuple(inputs),
-        notes=_others(len(rest)),
+        notes=others_note(len(rest)),
     )
 
 
