@@ -11,7 +11,7 @@ from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING, Final
 
-from PySide6.QtCore import QObject, QTimer, QTimeZone, Signal
+from PySide6.QtCore import QObject, Qt, QTimer, QTimeZone, Signal
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -27,8 +27,10 @@ from planner.farm.site import AreaRule
 from planner.planning.answers import Answers
 
 if TYPE_CHECKING:
+    from planner.catalogue.catalogue import Catalogue
     from planner.desk.doors.first import FirstDialog
     from planner.desk.jobs import Job
+    from planner.desk.newfarm.dialog import NewFarmDialog
     from planner.desk.session import ActLine
     from planner.desk.sureness import Sureness, SureStep
 
@@ -58,6 +60,8 @@ class Asking(QObject):
         self._later.setSingleShot(True)
         self._later.timeout.connect(self.settle)
         self._begin: Callable[[Answers], None] | None = None
+        self._new_farm: NewFarmDialog | None = None
+        self._made_for: tuple[Theme, Catalogue] | None = None
 
     @property
     def behind(self) -> Behind | None:
@@ -118,34 +122,52 @@ class Asking(QObject):
             self.more_known.emit()
 
     def ask_new_farm(self, begin: Callable[[Answers], None]) -> None:
-        """Ask what a new farm begins with, and hand the answers on."""
+        """Ask what a new farm begins with, and hand the answers on; those given up before stand there."""
         if self._outlook is None:
             return
+        self._begin = begin
+        made_for = (self.theme, self._outlook.catalogue)
+        if self._new_farm is None or self._made_for != made_for:
+            self._forget_answers()
+            self._new_farm, self._made_for = self._new_farm_dialog(self._outlook), made_for
+        self._new_farm.open()
+
+    def _new_farm_dialog(self, outlook: Outlook) -> NewFarmDialog:
         from planner.catalogue.places import zone_places
         from planner.desk.book import BookShelf
         from planner.desk.newfarm.dialog import NewFarmDialog, NewFarmNeeds
         from planner.desk.newfarm.offers import climate_choices, laid_out_for, species_cautions
 
-        shelf = BookShelf(self._outlook.catalogue)
-        self._begin = begin
-        today = self._needs.now().date()
+        shelf = BookShelf(outlook.catalogue)
         needs = NewFarmNeeds(
             crops=shelf("crop"),
             fish=shelf("fish"),
             theme=self.theme,
-            today=today,
-            lay_out=partial(laid_out_for, self._outlook.catalogue),
-            climates=climate_choices(self._outlook.catalogue),
+            today=self._needs.now().date(),
+            lay_out=partial(laid_out_for, outlook.catalogue),
+            climates=climate_choices(outlook.catalogue),
             zones=zone_places(),
-            cautions=species_cautions(self._outlook.catalogue),
+            cautions=species_cautions(outlook.catalogue),
             time_zone=bytes(QTimeZone.systemTimeZoneId().data()).decode(),
         )
         dialog = NewFarmDialog(needs, self._window)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose, on=False)
         dialog.answered.connect(self._on_answered)
-        dialog.open()
+        return dialog
+
+    def ask_new_farm_again(self) -> None:
+        """Show once more what was answered for a farm that was not made after all."""
+        if self._new_farm is not None:
+            self._new_farm.open()
+
+    def _forget_answers(self) -> None:
+        if self._new_farm is not None:
+            self._new_farm.deleteLater()
+            self._new_farm = None
 
     def show_first(self) -> None:
         """Show what the plan of a farm that was just begun comes to."""
+        self._forget_answers()
         if self._behind is None:
             return
         from planner.desk.doors.first import FirstDialog

@@ -36,6 +36,7 @@ class Files(QObject):
     recent_changed = Signal()
     sample_shown = Signal()
     begun = Signal()
+    not_begun = Signal()
 
     def __init__(
         self,
@@ -200,6 +201,7 @@ class Files(QObject):
         )
         dialog.selectFile(f"{answers.name}.{FARM_SUFFIX}")
         dialog.fileSelected.connect(self._on_begin)
+        dialog.rejected.connect(self.not_begun)
         dialog.open()
 
     def _on_begin(self, name: str) -> None:

@@ -187,6 +187,7 @@ class MainWindow(FrontWindow):
         self.files.sample_shown.connect(self.doors.show_strip)
         self.conduct.opened.connect(self.doors.put_away)
         self.files.begun.connect(workspace.asking.show_first)
+        self.files.not_begun.connect(workspace.asking.ask_new_farm_again)
         self.files.open_first(self._services.start_with)
         self.ready.connect(Later(spare_steps(self), self).begin)
 

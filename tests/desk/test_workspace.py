@@ -232,3 +232,29 @@ def test_that_a_new_farm_is_asked_for_and_made(qtbot, window, workspace, rooms, 
     assert path == tmp_path / "g.raftweek"
     assert answers.name == "G"
     chooser.reject()
+
+
+def test_that_answers_for_a_new_farm_outlive_escape_and_a_file_that_was_not_chosen(qtbot, window, workspace):
+    from PySide6.QtWidgets import QFileDialog
+
+    from planner.desk.newfarm.dialog import NewFarmDialog
+
+    window.menus.actions["farm.new"].trigger()
+    (dialog,) = workspace.findChildren(NewFarmDialog)
+    for field, text in (("farm_name", "G"), ("tank_l", "900"), ("fish_count", "9"), ("fish_weight_g", "80")):
+        dialog.rows[field].editor.line.setText(text)
+    qtbot.keyClick(dialog, Qt.Key.Key_Escape)
+    assert not dialog.isVisible()
+    window.menus.actions["farm.new"].trigger()
+    (again,) = workspace.findChildren(NewFarmDialog)
+    assert again.isVisible()
+    assert again.rows["farm_name"].editor.read() == "G"
+    again.beds.lines[0]["holes"].line.setText("40")
+    again.crops.lines[0]["amount_per_week"].line.setText("3")
+    qtbot.mouseClick(again.ok, Qt.MouseButton.LeftButton)
+    assert not again.isVisible()
+    (chooser,) = window.findChildren(QFileDialog)
+    chooser.reject()
+    assert again.isVisible()
+    assert again.beds.lines[0]["holes"].read() == 40
+    again.reject()
