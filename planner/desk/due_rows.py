@@ -5,28 +5,23 @@ The tasks come from the forecast; here they only get their words. Must know noth
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Final
 
-from planner.desk.late import MOST_WEEKS, brief_words, cost_words, late_words
+from planner.desk.late import brief_words, cost_words, late_words
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Ask, Entered, Shifted
 from planner.desk.rations import feed_words
 from planner.desk.rows import Row
 from planner.desk.say import tr
+from planner.desk.why.late import late_asked
 from planner.desk.words import day_words, number_words, short_day_words
-from planner.farm.crops import Stage
 from planner.farm.farm import DAYS_PER_WEEK
-from planner.farm.fields import Id
 from planner.farm.log import Happening
 from planner.forecast.week import OF_SOLIDS, DueKind, DueTask, DueUnit, DueWhere, due_in_week
-from planner.forecast.why.formulas import Formula
-from planner.forecast.why.ground import worked
-from planner.forecast.why.values import Explanation, Subject, SubjectKind
+from planner.forecast.why.values import Subject, SubjectKind
 from planner.planning.late import CarriedOver
-from planner.planning.moved import WeekShift
 
 VERBS: Final = {
     DueKind.SOW: "Sow",
@@ -111,58 +106,10 @@ def late_rows(outlook: Outlook, late: tuple[CarriedOver, ...]) -> tuple[Row, ...
             sort=(at,),
             spoken=spoken,
             payload=line,
-            asks=(_late_ask(one, outlook),),
+            asks=(late_asked(one, outlook),),
         )
         rows.append(row)
     return tuple(rows)
-
-
-def _late_ask(one: CarriedOver, outlook: Outlook) -> Ask:
-    """Return why a task was due on its day, how long before today that was, and what falls short."""
-    today = one.due_on + timedelta(days=one.late_days)
-    return Shifted(
-        title="days late",
-        ask=_LATE_ASKS[one.what](one.batch),
-        old_on=one.due_on,
-        new_on=today,
-        beside=tuple(_shortfall(shift, outlook) for shift in one.short[:MOST_WEEKS]),
-    )
-
-
-def _shortfall(shift: WeekShift, outlook: Outlook) -> Explanation:
-    """Return how much of a crop is harvested in a week by the plan, and if a task is done today."""
-    forecast = outlook.forecast
-    days = slice(shift.week * DAYS_PER_WEEK, (shift.week + 1) * DAYS_PER_WEEK)
-    known = shift.crop in forecast.crops
-    before = float(forecast.harvest_plants[forecast.crops.index(shift.crop), days].sum()) if known else 0.0
-    return Explanation(
-        title="harvest of the week if done today",
-        about=outlook.crop_name(shift.crop),
-        value=shift.exact,
-        unit="plants",
-        formula=Formula.DIFFERENCE,
-        inputs=(worked("before", before, "plants"), worked("after", before + shift.exact, "plants")),
-        on=forecast.ruler.date_of(days.start),
-    )
-
-
-def _sown(batch: Id) -> Entered:
-    return Entered(about=batch, field="sow_on")
-
-
-def _moved(batch: Id) -> Subject:
-    return Subject(kind=SubjectKind.STAGE_FIRST, about=batch, stage=Stage.BED)
-
-
-def _picked(batch: Id) -> Subject:
-    return Subject(kind=SubjectKind.FIRST_PICK, about=batch)
-
-
-_LATE_ASKS: Final[Mapping[Happening, Callable[[Id], Subject | Entered]]] = {
-    Happening.SOWN: _sown,
-    Happening.MOVED: _moved,
-    Happening.PICKED: _picked,
-}
 
 
 def _row(task: DueTask, line: DueLine, at: int, ask: Ask) -> Row:

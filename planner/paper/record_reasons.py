@@ -26,13 +26,11 @@ RECORD_WORDS: Final[Mapping[Formula, str]] = {
     Formula.TOLERANCE: "how far our figure may be from the print; it comes from the print or from physics",
     Formula.OF_BOOK: "as the catalogue has it",
     Formula.OWN_VALUE: "your own value, laid over that of the catalogue",
-    Formula.DAYS_OVERDUE: "days from the day on which it was due until today",
 }
 
 RECORD_NOTES: Final[Mapping[NoteKind, str]] = {
     NoteKind.WEIGHT_OF: "counts as {weight} of a batch: the farther from the others, the less",
     NoteKind.STILL_LASTS: "not over yet: it says only that it lasts longer than so far",
-    NoteKind.DUE_ON: "due on {day}",
     NoteKind.NOTED: "noted by {who}, {when}",
     NoteKind.NOTED_WHEN: "noted {when}",
     NoteKind.BY_ACT: "kept by the act “{act}”",

@@ -182,16 +182,3 @@ def why_spread(lesson: Learned, seen: Sequence[Observed], catalogue: Catalogue) 
         inputs=(worked("robust_spread", found.spread, "1"), least, why_book(lesson, catalogue)),
         children=_batches(seen, found, unit=_unit(lesson)),
     )
-
-
-def why_late(batch: Batch, due_on: date, days: int) -> Explanation:
-    """Return why a task of a batch is so many days late."""
-    return Explanation(
-        title="days late",
-        about=batch.code,
-        value=float(days),
-        unit="d",
-        formula=Formula.DAYS_OVERDUE,
-        notes=(Note(kind=NoteKind.DUE_ON, values=(("day", due_on.isoformat()),)),),
-        on=due_on,
-    )

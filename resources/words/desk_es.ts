@@ -8302,14 +8302,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">días de la siembra a la primera cosecha, y días que está lista antes</translation>
     </message>
     <message>
-        <source>days from the day on which it was due</source>
-        <translation type="unfinished">días desde el día en que tocaba</translation>
-    </message>
-    <message>
-        <source>days from the day on which it was due until today</source>
-        <translation type="unfinished">días desde el día en que tocaba hasta hoy</translation>
-    </message>
-    <message>
         <source>days from the first fish to its bed</source>
         <translation type="unfinished">días desde los primeros peces hasta su cama</translation>
     </message>
@@ -8664,10 +8656,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>due in {days} d</source>
         <translation type="unfinished">toca en {days} d</translation>
-    </message>
-    <message>
-        <source>due on {day}</source>
-        <translation type="unfinished">tocaba el {day}</translation>
     </message>
     <message>
         <source>dull</source>
@@ -9640,10 +9628,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>harvest of the plan</source>
         <translation type="unfinished">cosecha del plan</translation>
-    </message>
-    <message>
-        <source>harvest of the week if done today</source>
-        <translation type="unfinished">cosecha de la semana si se hace hoy</translation>
     </message>
     <message>
         <source>harvest of today's plan</source>

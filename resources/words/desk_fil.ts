@@ -8302,14 +8302,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">araw mula hasik hanggang unang ani, at araw na maagang handa</translation>
     </message>
     <message>
-        <source>days from the day on which it was due</source>
-        <translation type="unfinished">araw mula sa takdang araw</translation>
-    </message>
-    <message>
-        <source>days from the day on which it was due until today</source>
-        <translation type="unfinished">araw mula sa takdang araw hanggang ngayon</translation>
-    </message>
-    <message>
         <source>days from the first fish to its bed</source>
         <translation type="unfinished">araw mula sa unang isda hanggang sa kama nito</translation>
     </message>
@@ -8664,10 +8656,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>due in {days} d</source>
         <translation type="unfinished">dapat sa loob ng {days} araw</translation>
-    </message>
-    <message>
-        <source>due on {day}</source>
-        <translation type="unfinished">takda noong {day}</translation>
     </message>
     <message>
         <source>dull</source>
@@ -9640,10 +9628,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>harvest of the plan</source>
         <translation type="unfinished">ani ng plano</translation>
-    </message>
-    <message>
-        <source>harvest of the week if done today</source>
-        <translation type="unfinished">ani ng linggo kung gagawin ngayon</translation>
     </message>
     <message>
         <source>harvest of today's plan</source>

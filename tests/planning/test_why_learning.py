@@ -17,7 +17,6 @@ from planner.planning.dating import Dater
 from planner.planning.learning import key_of, learned, observed, outcomes
 from planner.planning.why_learning import (
     why_actual,
-    why_late,
     why_learned,
     why_longer,
     why_planned,
@@ -119,13 +118,6 @@ def test_that_planned_days_name_the_figures_of_the_stage(logged):
     answer = why_planned(one, batches[one.batch], catalogue)
     assert answer.inputs[0].path.endswith("nursery_days")
     assert answer.inputs[-1].name == "added_by_warmth_and_light"
-
-
-def test_that_a_late_task_names_the_day_it_was_due():
-    batch = known("school-kitchen")[0].batches[0]
-    answer = why_late(batch, batch.sow_on, 6)
-    assert answer.value == 6.0
-    assert dict(answer.notes[0].values)["day"] == batch.sow_on.isoformat()
 
 
 def test_that_the_shipped_rules_of_learning_are_there():

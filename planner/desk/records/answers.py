@@ -15,21 +15,20 @@ from planner.desk.pages import Ask, Basis, Entered, Fact
 from planner.desk.session import Session
 from planner.desk.why.entered import counted
 from planner.desk.why.figures import figure_answer
+from planner.desk.why.late import due_asked, late_asked, shortfall
 from planner.desk.words import choice_words, field_words, kind_words, time_words
 from planner.farm.changes import ChangeSet
 from planner.farm.crops import Batch, SeedLot
 from planner.farm.farm import Thing, kind_of, label_of
-from planner.farm.log import Happening, LogEntry
+from planner.farm.log import LogEntry
 from planner.forecast.seed_lots import LotShare
 from planner.forecast.water.meters import MeterState
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind, Origin, Subject, SubjectKind
 from planner.planning.late import CarriedOver
 from planner.planning.learning import Learned, Observed, StageOutcome
-from planner.planning.moved import WeekShift
 from planner.planning.why_learning import (
     why_actual,
-    why_late,
     why_learned,
     why_longer,
     why_planned,
@@ -158,37 +157,8 @@ def lesson_asks(outlook: Outlook, one: Learned, seen: tuple[Observed, ...]) -> t
 
 def late_asks(outlook: Outlook, one: CarriedOver) -> tuple[Ask | None, ...]:
     """Return what the columns of late tasks can be asked, in their order."""
-    batch = outlook.found[one.batch]
-    assert isinstance(batch, Batch)
-    due: Ask | None = None
-    if one.what is Happening.SOWN:
-        due = Entered(about=batch.id, field="sow_on")
-    elif one.what is Happening.PICKED:
-        due = Subject(kind=SubjectKind.FIRST_PICK, about=batch.id)
-    shift = one.short[0] if one.short else None
-    late = why_late(batch, one.due_on, one.late_days)
-    return None, due or late, late, None if shift is None else _shift_answer(outlook, one, shift)
-
-
-def _shift_answer(outlook: Outlook, one: CarriedOver, shift: WeekShift) -> Explanation:
-    """Return why a week is short: its harvest if the task is done today, less that of the plan."""
-    forecast = outlook.forecast
-    at, week = forecast.crops.index(shift.crop), shift.week
-    before = float(forecast.ruler.weekly_sum(forecast.harvest_plants)[at, week])
-    inputs = tuple(
-        Input(name=name, value=value, unit="plants", origin=Origin.WORKED_OUT)
-        for name, value in (("after", before + shift.plants), ("before", before))
-    )
-    return Explanation(
-        title="change of a week's harvest",
-        about=outlook.crop_name(shift.crop),
-        value=shift.plants,
-        unit="plants",
-        formula=Formula.DIFFERENCE,
-        inputs=inputs,
-        notes=(Note(kind=NoteKind.DUE_ON, values=(("day", one.due_on.isoformat()),)),),
-        on=forecast.ruler.week_start(week),
-    )
+    short = shortfall(one.short[0], outlook) if one.short else None
+    return None, due_asked(one), late_asked(one, outlook), short
 
 
 def lot_asks(lot: SeedLot, share: LotShare, today: date) -> tuple[Ask | None, ...]:

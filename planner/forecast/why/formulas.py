@@ -119,7 +119,6 @@ class Formula(Enum):
     FROM_PRINT = "ours - published"
     FROM_PRINT_PERCENT = "(ours - published) / |published| × 100"
     TOLERANCE = "how far ours may be from the print"
-    DAYS_OVERDUE = "days from the day on which it was due"
     RANGE = "low ≤ likely ≤ high"
     RANGE_HIGH = "likely + √(Σ raised² + others²)"
     RANGE_LOW = "likely × e^(-√(Σ ln(factor)² + ln(others)²))"

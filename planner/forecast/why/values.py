@@ -235,7 +235,6 @@ class NoteKind(Enum):
     LAST_DONE = "last done"
     WEIGHT_OF = "weight of a batch"
     STILL_LASTS = "still lasts"
-    DUE_ON = "due on"
     NOTED = "noted by"
     NOTED_WHEN = "noted when"
     BY_ACT = "kept by the act"
