@@ -38,6 +38,7 @@ from planner.planning.why_learning import (
 _LONGEST_APART: Final = timedelta(minutes=10)
 """An act is kept at once; what lies farther from the moment an entry was noted is another act."""
 _MOST_CHANGED: Final = 6
+_BESIDE: Final = ", "
 
 
 def entry_answer(entry: LogEntry, about: str) -> Explanation:
@@ -50,7 +51,7 @@ def entry_answer(entry: LogEntry, about: str) -> Explanation:
         inputs = (*inputs, _entered("seeds_laid_out", float(entry.out_of), "seeds", entry))
     return Explanation(
         title=choice_words(entry.quantity or entry.what),
-        about=", ".join(part for part in (about, entry.code) if part),
+        about=_BESIDE.join(part for part in (about, entry.code) if part),
         value=entry.amount,
         unit=inputs[0].unit if inputs else "",
         formula=Formula.AS_ENTERED,
@@ -83,8 +84,8 @@ def with_act(fact: Fact, entries: Sequence[LogEntry], session: Session | None) -
     """Return the fact of an entry with the act that kept it, and what that act changed besides."""
     if not isinstance(fact.ask, Explanation):
         return fact
-    about = fact.ask.about
-    entry = next((each for each in entries if about.endswith(each.code)), None)
+    code = fact.ask.about.rpartition(_BESIDE)[2]
+    entry = next((each for each in entries if each.code == code), None)
     act = act_of(entry, session) if entry is not None else None
     if entry is None or act is None:
         return fact

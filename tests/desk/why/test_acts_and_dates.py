@@ -10,6 +10,7 @@ from planner.desk.book_page.own_values import shifts
 from planner.desk.book_page.shift_answers import shift_asks, with_tried
 from planner.desk.pages import Fact
 from planner.desk.records.answers import act_of, entry_answer, with_act
+from planner.farm.ids import new_id
 from planner.farm.log import Happening, Unit
 from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.values import NoteKind
@@ -38,6 +39,13 @@ def test_that_an_entry_tells_its_act_and_what_that_changed(logged, session):
     assert notes[NoteKind.NOTED]["who"] == "Ines"
     assert notes[NoteKind.BY_ACT]["act"] == session.history[0].title
     assert "Batch" in notes[NoteKind.ACT_CHANGED]["things"]
+
+
+def test_that_an_entry_is_not_taken_for_one_whose_code_ends_alike(logged, session):
+    other = dataclasses.replace(logged, id=new_id(), code=logged.code[-1])
+    fact = Fact(label="", value="30", ask=entry_answer(logged, "Batch"))
+    asked = with_act(fact, (other, logged), session)
+    assert NoteKind.BY_ACT in {note.kind for note in asked.ask.notes}
 
 
 def test_that_an_entry_that_came_with_the_farm_has_no_act(logged, session):
