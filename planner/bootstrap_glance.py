@@ -25,7 +25,8 @@ _FORMAT: Final = 3
 _KIND: Final = "PPM"
 _SUFFIX: Final = ".ppm"
 _OLDER_SUFFIXES: Final = (".glance", ".png")
-_MOST_BYTES: Final = 30_000_000
+_MOST_BYTES: Final = 60_000_000
+"""A window over a screen of 5120 by 2880 points takes 44 million; what is larger is no picture of ours."""
 _MOST_BYTES_KEPT: Final = 100_000_000
 _MOST_KEPT: Final = 16
 _NAME_LETTERS: Final = 40
