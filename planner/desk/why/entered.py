@@ -18,12 +18,15 @@ from planner.catalogue.errors import UnknownFigureError
 from planner.desk.pages import Basis, Entered, LateAsk, Shifted, Summed, Unsure
 from planner.desk.thing_words import thing_words
 from planner.desk.words import choice_words, field_words
+from planner.farm.crops import Target
 from planner.farm.farm import Thing
 from planner.farm.fields import FieldSpec, Id, specs_of
-from planner.farm.water import Reading
+from planner.farm.log import LogEntry
+from planner.farm.water import READING_LIMITS, Reading
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import NoSuchFigureError, worked
 from planner.forecast.why.many import others_note
+from planner.forecast.why.trends import unit_of
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind, Origin, Subject
 
 if TYPE_CHECKING:
@@ -121,11 +124,26 @@ def _change_note(act: ActLine) -> Note:
 def _of_field(behind: Behind, ask: Entered) -> Explanation:
     outlook = behind.outlook
     thing = outlook.farm.settings if not ask.about else outlook.found.get(ask.about)
-    spec = specs_of(type(thing)).get(ask.field) if thing is not None else None
+    spec = _spec(thing, ask.field) if thing is not None else None
     if thing is None or spec is None:
         raise NoSuchFigureError(f"There is no {ask.field} to tell of.")
     about = thing_words(thing, outlook.farm, outlook.catalogue)
     return typed(_title(thing, ask.field), getattr(thing, ask.field), spec, about=about)
+
+
+def _spec(thing: Thing, field: str) -> FieldSpec | None:
+    """Return unit and limits of a field; an amount has the unit that is chosen beside it."""
+    spec = specs_of(type(thing)).get(field)
+    if spec is None:
+        return None
+    if isinstance(thing, Reading) and field == "value":
+        low, high = READING_LIMITS[thing.quantity]
+        return replace(spec, unit=unit_of(thing.quantity), low=low, high=high)
+    if (isinstance(thing, LogEntry) and field == "amount") or (
+        isinstance(thing, Target) and field == "amount_per_week"
+    ):
+        return replace(spec, unit=thing.unit.value or "1")
+    return spec
 
 
 def _title(thing: Thing, field: str) -> str:

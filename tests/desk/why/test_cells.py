@@ -17,8 +17,10 @@ from planner.desk.why.dialog import WhyDialog
 from planner.desk.why.entered import MOST_LISTED, answer_to, counted, of_figure, totalled, typed
 from planner.desk.words import number_words
 from planner.farm.changes import Change, ChangeSet
-from planner.farm.crops import Batch
+from planner.farm.crops import Batch, Target, TargetUnit
 from planner.farm.fields import NO_ID, Id, specs_of
+from planner.farm.ids import new_id
+from planner.farm.water import Quantity, Reading
 from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.ground import NoSuchFigureError
 from planner.forecast.why.values import Subject, SubjectKind
@@ -165,6 +167,32 @@ def test_that_what_was_typed_is_told_with_its_field_its_limits_and_for_whom(behi
     assert answer.rows[0].texts[2] == f"entered for {batch.code}"
     assert any(f"1 to {number_words(1e6)}" in note for note in answer.notes)
     assert recomputed(found) == found.value
+
+
+@pytest.mark.parametrize(
+    ("quantity", "value", "words", "limits"),
+    [(Quantity.NITRATE_N_MG_PER_L, 31.0, "31 mg/L", (0, 3000)), (Quantity.PH, 6.8, "6.8", (2, 12))],
+)
+def test_that_a_reading_is_told_with_unit_and_limits_of_what_was_read(
+    means, farm, quantity, value, words, limits
+):
+    reading = Reading(id=new_id(), loop=farm.loops[0].id, on=TODAY, quantity=quantity, value=value)
+    changed = replace(farm, readings=(*farm.readings, reading))
+    behind = Behind(look_out(changed, means.forecaster), means.forecaster, TODAY)
+    found = answer_to(behind, Entered(about=reading.id, field="value"))
+    answer = answer_of(found, behind.outlook.catalogue)
+    assert answer.value == words
+    low, high = map(number_words, limits)
+    assert any(f"{low} to {high}" in note for note in answer.notes)
+
+
+def test_that_an_amount_is_told_in_the_unit_that_is_chosen_beside_it(means, farm):
+    wanted = Target(
+        crop=farm.batches[0].crop, amount_per_week=3, unit=TargetUnit.KG, from_on=TODAY, id=new_id()
+    )
+    changed = replace(farm, targets=(wanted,))
+    behind = Behind(look_out(changed, means.forecaster), means.forecaster, TODAY)
+    assert answer_to(behind, Entered(about=wanted.id, field="amount_per_week")).unit == "kg"
 
 
 def test_that_a_date_that_was_typed_is_told_as_the_date(behind, farm):
