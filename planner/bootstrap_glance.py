@@ -25,8 +25,8 @@ _FORMAT: Final = 3
 _KIND: Final = "PPM"
 _SUFFIX: Final = ".ppm"
 _OLDER_SUFFIXES: Final = (".glance", ".png")
-_MOST_BYTES: Final = 60_000_000
-"""A window over a screen of 5120 by 2880 points takes 44 million; what is larger is no picture of ours."""
+_MOST_BYTES: Final = 30_000_000
+"""What is larger is neither kept nor read: a window over a screen of 3840 by 2160 points takes 25 million."""
 _MOST_BYTES_KEPT: Final = 100_000_000
 _MOST_KEPT: Final = 16
 _NAME_LETTERS: Final = 40
@@ -58,8 +58,9 @@ class GlanceShelf:
         with suppress(OSError):
             self._folder.mkdir(parents=True, exist_ok=True)
             draft = place.with_suffix(f".{os.getpid()}")
-            if picture.save(str(draft), _KIND):
+            if picture.save(str(draft), _KIND) and _is_small(draft):
                 draft.replace(place)
+            draft.unlink(missing_ok=True)
             self._thin_out()
 
     def _thin_out(self) -> None:

@@ -131,6 +131,12 @@ def test_that_a_picture_too_large_to_be_one_is_not_even_read(shelf, file, pictur
     assert shelf.find(file, TODAY, LOOKS) is None
 
 
+def test_that_a_picture_that_would_not_be_read_is_not_kept(shelf, file, picture, monkeypatch):
+    monkeypatch.setattr("planner.bootstrap_glance._MOST_BYTES", 3_000)  # one is 3,600 and its head
+    shelf.keep(file, TODAY, LOOKS, picture)
+    assert not list(shelf._folder.iterdir())
+
+
 def test_that_only_the_latest_pictures_are_kept_and_older_kinds_go(shelf, picture, tmp_path):
     shelf._folder.mkdir()
     (shelf._folder / "before.glance").write_text("[]")
