@@ -1,4 +1,4 @@
-"""Words for the formulas and notes of rations by hand, lessons of the log and published cases; see `reasons`."""
+"""Words for the formulas and notes of rations by hand, lessons and published cases; see `reasons`."""
 
 from __future__ import annotations
 
