@@ -7770,6 +7770,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">lotes</translation>
     </message>
     <message>
+        <source>batches moved</source>
+        <translation type="unfinished">tandas movidas</translation>
+    </message>
+    <message>
         <source>batches of these crops that are neither locked nor sown yet make way</source>
         <translation type="unfinished">ceden los lotes de estos cultivos que no están bloqueados ni sembrados</translation>
     </message>
@@ -8338,6 +8342,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">días de descomposición</translation>
     </message>
     <message>
+        <source>days of the plan</source>
+        <translation type="unfinished">días del plan</translation>
+    </message>
+    <message>
         <source>days of the stage, less those by the book</source>
         <translation type="unfinished">días de la etapa menos los del libro</translation>
     </message>
@@ -8348,6 +8356,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>days sd</source>
         <translation type="unfinished">desviación de los días</translation>
+    </message>
+    <message>
+        <source>days since fish were weighed</source>
+        <translation type="unfinished">días desde que se pesaron los peces</translation>
     </message>
     <message>
         <source>days since it was last done, less days between</source>
@@ -11428,6 +11440,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>plain paper, to be cut</source>
         <translation type="unfinished">papel común, para cortar</translation>
+    </message>
+    <message>
+        <source>plan weeks</source>
+        <translation type="unfinished">semanas del plan</translation>
     </message>
     <message>
         <source>planned day</source>

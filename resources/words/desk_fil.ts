@@ -3832,6 +3832,10 @@
         <translation type="unfinished">Wala pang panukat. Magdagdag ng isa, at sasabihan ka kung kailan ito dapat i-calibrate.</translation>
     </message>
     <message>
+        <source>No number is in hand: choose one in a table or a chart and ask again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No plan can be better: this is proven.</source>
         <translation type="unfinished">Wala nang planong mas mahusay: napatunayan ito.</translation>
     </message>
@@ -7770,6 +7774,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">mga batch</translation>
     </message>
     <message>
+        <source>batches moved</source>
+        <translation type="unfinished">mga batch na nailipat</translation>
+    </message>
+    <message>
         <source>batches of these crops that are neither locked nor sown yet make way</source>
         <translation type="unfinished">nagbibigay-daan ang mga batch ng mga pananim na ito na hindi nakakandado at hindi pa naihahasik</translation>
     </message>
@@ -8338,6 +8346,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">araw ng pagkabulok</translation>
     </message>
     <message>
+        <source>days of the plan</source>
+        <translation type="unfinished">mga araw ng plano</translation>
+    </message>
+    <message>
         <source>days of the stage, less those by the book</source>
         <translation type="unfinished">mga araw ng yugto, bawas ang ayon sa aklat</translation>
     </message>
@@ -8348,6 +8360,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>days sd</source>
         <translation type="unfinished">deviation ng mga araw</translation>
+    </message>
+    <message>
+        <source>days since fish were weighed</source>
+        <translation type="unfinished">mga araw mula nang timbangin ang isda</translation>
     </message>
     <message>
         <source>days since it was last done, less days between</source>
@@ -9660,6 +9676,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>harvested</source>
         <translation type="unfinished">inani</translation>
+    </message>
+    <message>
+        <source>harvests</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>harvests of one</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>head</source>
@@ -11430,6 +11454,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">karaniwang papel, gugupitin</translation>
     </message>
     <message>
+        <source>plan weeks</source>
+        <translation type="unfinished">mga linggo ng plano</translation>
+    </message>
+    <message>
         <source>planned day</source>
         <translation type="unfinished">araw sa plano</translation>
     </message>
@@ -13190,6 +13218,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">linggo sa pagitan ng dalawang grupo</translation>
     </message>
     <message>
+        <source>weeks from the stocking of a group to its last harvest, over the groups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>weeks in a row</source>
         <translation type="unfinished">sunod-sunod na linggo</translation>
     </message>
@@ -13208,10 +13240,6 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>weeks short {before} → {after}</source>
         <translation type="unfinished">linggong kulang {before} → {after}</translation>
-    </message>
-    <message>
-        <source>weeks that a group takes to grow, over the groups</source>
-        <translation type="unfinished">linggo ng paglaki ng isang grupo na hinati sa mga grupo</translation>
     </message>
     <message>
         <source>weeks to grow</source>
