@@ -8,7 +8,8 @@ from __future__ import annotations
 from datetime import date
 from typing import TYPE_CHECKING, Any, Final
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtWidgets import QApplication
 
 from planner.desk import settings
 from planner.desk.say import tr
@@ -67,6 +68,22 @@ class Ways(QObject):
             dialog = SearchDialog(index, self._workspace.theme, self._workspace)
             dialog.picked.connect(self.go)
             dialog.open()
+
+    def ask_why(self) -> None:
+        """Ask why of the number in hand; where there is none, of what is chosen if that is in sight."""
+        from planner.desk.why.cells import WhyAsking, wish
+
+        focus, direct = QApplication.focusWidget(), Qt.FindChildOption.FindDirectChildrenOnly
+        asking = focus.findChild(WhyAsking, options=direct) if focus is not None else None
+        facts, number = asking.at_cursor() if asking is not None else ((), -1)
+        if focus is not None and facts:
+            wish(focus, facts, number)
+        elif self._workspace.shelf.listed.wide:
+            self._workspace.told.emit(
+                tr("No number is in hand: choose one in a table or a chart and ask again.")
+            )
+        else:
+            self._workspace.side.ask_why()
 
     def _index_now(self) -> Index | None:
         from planner.desk.search.index import index_of

@@ -332,7 +332,7 @@ class Workspace(QWidget):
             "view.search": self.ways.ask_search,
             "change.history": self.ways.ask_history,
             "change.moved": self.show_moves,
-            "view.why": self.side.ask_why,
+            "view.why": self.ways.ask_why,
             "view.sure": self._ask_sure,
         }
 

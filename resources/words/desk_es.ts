@@ -3832,6 +3832,10 @@
         <translation type="unfinished">Aún no hay medidor. Añada uno y se le avisará cuándo hay que calibrarlo.</translation>
     </message>
     <message>
+        <source>No number is in hand: choose one in a table or a chart and ask again.</source>
+        <translation type="unfinished">No hay ninguna cifra elegida: elija una en una tabla o un gráfico y pregunte otra vez.</translation>
+    </message>
+    <message>
         <source>No plan can be better: this is proven.</source>
         <translation type="unfinished">Ningún plan puede ser mejor: está probado.</translation>
     </message>

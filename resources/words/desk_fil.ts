@@ -3836,6 +3836,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>No number is in hand: choose one in a table or a chart and ask again.</source>
+        <translation type="unfinished">Walang napiling numero: pumili ng isa sa talaan o tsart at magtanong muli.</translation>
+    </message>
+    <message>
         <source>No plan can be better: this is proven.</source>
         <translation type="unfinished">Wala nang planong mas mahusay: napatunayan ito.</translation>
     </message>

@@ -214,6 +214,20 @@ def test_that_what_is_not_there_any_more_says_so(qtbot, behind):
         answer_to(behind, Entered(about=behind.outlook.farm.batches[0].id, field="no such field"))
 
 
+def test_that_the_menu_asks_of_the_number_in_hand_and_of_nothing_out_of_sight(qtbot, window, table):
+    stand_on(table, SEEDS)
+    window.menus.actions["view.why"].trigger()
+    (dialog,) = dialogs(window)
+    assert "seeds" in dialog.answer.value
+    dialog.reject()
+    qtbot.waitUntil(lambda: dialogs(window) == [])
+    window.menus.actions["view.records"].trigger()
+    with qtbot.waitSignal(window.workspace.told) as told:
+        window.menus.actions["view.why"].trigger()
+    assert "No number is in hand" in told.args[0]
+    assert dialogs(window) == []
+
+
 def test_that_a_count_lists_what_was_counted(behind):
     found = counted("batches", ["A", "B", "C"], about="this week")
     assert found.value == recomputed(found) == 3
