@@ -9678,6 +9678,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">cosechados</translation>
     </message>
     <message>
+        <source>harvests</source>
+        <translation type="unfinished">cosechas</translation>
+    </message>
+    <message>
+        <source>harvests of one</source>
+        <translation type="unfinished">cosechas de uno</translation>
+    </message>
+    <message>
         <source>head</source>
         <translation type="unfinished">altura de bombeo</translation>
     </message>
@@ -13210,6 +13218,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">semanas entre dos grupos</translation>
     </message>
     <message>
+        <source>weeks from the stocking of a group to its last harvest, over the groups</source>
+        <translation type="unfinished">semanas de la siembra de un grupo a su última cosecha, entre los grupos</translation>
+    </message>
+    <message>
         <source>weeks in a row</source>
         <translation type="unfinished">semanas seguidas</translation>
     </message>
@@ -13228,10 +13240,6 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>weeks short {before} → {after}</source>
         <translation type="unfinished">semanas con falta {before} → {after}</translation>
-    </message>
-    <message>
-        <source>weeks that a group takes to grow, over the groups</source>
-        <translation type="unfinished">semanas que tarda un grupo en crecer, entre los grupos</translation>
     </message>
     <message>
         <source>weeks to grow</source>

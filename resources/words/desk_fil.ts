@@ -3833,10 +3833,6 @@
     </message>
     <message>
         <source>No number is in hand: choose one in a table or a chart and ask again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No number is in hand: choose one in a table or a chart and ask again.</source>
         <translation type="unfinished">Walang napiling numero: pumili ng isa sa talaan o tsart at magtanong muli.</translation>
     </message>
     <message>
@@ -9683,11 +9679,11 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>harvests</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga ani</translation>
     </message>
     <message>
         <source>harvests of one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mga ani ng isa</translation>
     </message>
     <message>
         <source>head</source>
@@ -13223,7 +13219,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>weeks from the stocking of a group to its last harvest, over the groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">linggo mula paglagay ng grupo hanggang huling ani, hinati sa mga grupo</translation>
     </message>
     <message>
         <source>weeks in a row</source>
