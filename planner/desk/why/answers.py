@@ -160,8 +160,15 @@ def _rows(explanation: Explanation, catalogue: Catalogue) -> Iterator[Row]:
         yield _input_row(f"input {at}", one, behind, catalogue)
     for at, child in enumerate(left):
         name = title_words(child, within=explanation.about)
-        texts = (_DEEPER + name, amount_words(child.value, child.unit), tr("worked out"))
+        origin = tr("entered") if _is_typed(child) else tr("worked out")
+        texts = (_DEEPER + name, _value_words(child), origin)
         yield _row(f"part {at}", texts, value=child.value, payload=child)
+
+
+def _is_typed(child: Explanation) -> bool:
+    """Tell whether an answer is what somebody typed, and nothing else."""
+    typed = all(one.origin is Origin.ENTERED for one in child.inputs)
+    return child.formula is Formula.AS_ENTERED and typed
 
 
 def _behind(one: Input, children: list[Explanation]) -> Explanation | None:

@@ -10,10 +10,15 @@ from planner.desk.book_page.own_values import shifts
 from planner.desk.book_page.shift_answers import shift_asks, with_tried
 from planner.desk.pages import Fact
 from planner.desk.records.answers import act_of, entry_answer, with_act
+from planner.desk.why.answers import answer_of
+from planner.desk.why.entered import typed
+from planner.desk.words import day_words
 from planner.farm.ids import new_id
 from planner.farm.log import Happening, Unit
 from planner.forecast.why.arithmetic import recomputed
-from planner.forecast.why.values import NoteKind
+from planner.forecast.why.formulas import Formula
+from planner.forecast.why.ground import worked
+from planner.forecast.why.values import Explanation, NoteKind
 from planner.planning.dating import Dater
 from tests.desk.helpers import NOW
 
@@ -54,6 +59,19 @@ def test_that_an_entry_that_came_with_the_farm_has_no_act(logged, session):
     assert act_of(logged, None) is None
     fact = Fact(label="", value="30", ask=entry_answer(logged, ""))
     assert with_act(fact, (logged,), session) is fact
+
+
+def test_that_a_typed_day_behind_an_answer_is_told_as_that_day(means, farm):
+    batch = farm.batches[0]
+    day = typed("Sow on", batch.sow_on, about=batch.code)
+    late = Explanation(
+        title="days late", about="", value=7.0, unit="d", formula=Formula.DIFFERENCE, children=(day,)
+    )
+    (row,) = answer_of(late, means.catalogue).rows
+    assert row.texts[1:] == (day_words(batch.sow_on), "entered")
+    given = dataclasses.replace(day, value=7.0, unit="d", inputs=(worked("value", 7.0, "d"),))
+    (row,) = answer_of(dataclasses.replace(late, children=(given,)), means.catalogue).rows
+    assert row.texts[1:] == ("7 d", "worked out")
 
 
 def test_that_a_date_that_would_come_is_answered_by_both_plans(means, farm):
