@@ -199,9 +199,10 @@ def _area_words(verdict: WeekVerdict, rule: AreaRule) -> str:
     return tr("{low} to {high} m²", low=number_words(least, digits=1), high=number_words(most, digits=1))
 
 
-def _feed_facts(verdict: WeekVerdict, loop: Id, rule: AreaRule) -> Iterator[Fact]:
-    yield Fact(
-        label=tr("Feed"),
+def feed_fact(label: str, loop: Id, verdict: WeekVerdict) -> Fact:
+    """Return the feed a day of a loop in a week, to be asked why."""
+    return Fact(
+        label=label,
         value=tr("{grams} g a day", grams=number_words(verdict.feed_g_per_day, digits=0)),
         ask=Subject(kind=SubjectKind.FEED_MEAN, about=loop, week=verdict.week),
     )
@@ -237,6 +238,10 @@ def _feed_facts(verdict: WeekVerdict, loop: Id, rule: AreaRule) -> Iterator[Fact
 
 
 def _reasons(behind: Behind, verdict: WeekVerdict, loop: Id) -> Iterator[Section]:
+
+
+def _feed_facts(verdict: WeekVerdict, loop: Id, rule: AreaRule) -> Iterator[Fact]:
+    yield feed_fact(tr("Feed"), loop, verdict)
     """Yield why the limiting element is short, the weightiest reason first; nothing when it is not."""
     if verdict.limiting is None or behind.waits:
         return

@@ -10,7 +10,7 @@ from planner.desk.doors.figures import AHEAD_WEEKS
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Fact, Summed
 from planner.desk.say import tr
-from planner.desk.week_facts import carried_words, rule_part
+from planner.desk.week_facts import carried_words, feed_fact, rule_part
 from planner.desk.words import number_words
 from planner.farm.crops import Batch
 from planner.farm.farm import DAYS_PER_WEEK
@@ -64,7 +64,7 @@ def _seeds(many: float) -> str:
 
 def _feeds(loops: tuple[tuple[str, Id, WeekVerdict], ...]) -> tuple[Fact, ...]:
     """Return the feed of all loops as it stands on the card where there are several, and of each."""
-    facts = tuple(_feed(name, loop, verdict) for name, loop, verdict in loops)
+    facts = tuple(feed_fact(name, loop, verdict) for name, loop, verdict in loops)
     if len(facts) < 2:
         return facts
     parts = tuple(
@@ -74,14 +74,6 @@ def _feeds(loops: tuple[tuple[str, Id, WeekVerdict], ...]) -> tuple[Fact, ...]:
     total = tr("{grams} g a day", grams=number_words(sum(grams for _, grams in parts), digits=0))
     ask = Summed(title="feed a day in the week", unit="g/d", parts=parts)
     return (Fact(label=tr("Feed this week"), value=total, ask=ask), *facts)
-
-
-def _feed(name: str, loop: Id, verdict: WeekVerdict) -> Fact:
-    return Fact(
-        label=name,
-        value=tr("{grams} g a day", grams=number_words(verdict.feed_g_per_day, digits=0)),
-        ask=Subject(kind=SubjectKind.FEED_MEAN, about=loop, week=verdict.week),
-    )
 
 
 def _area(name: str, loop: Id, verdict: WeekVerdict) -> Fact:

@@ -68,20 +68,18 @@ def fish_facts(behind: Behind, week: int) -> tuple[Fact, ...]:
 
 
 def _of_fish(behind: Behind, week: int) -> Iterator[Fact]:
+    from planner.desk.week_facts import feed_fact
+
     first = week * DAYS_PER_WEEK
     for loop in behind.outlook.forecast.loops:
-        verdict = behind.outlook.verdicts[loop.loop][week]
-        yield _feed(loop.name, verdict.feed_g_per_day, SubjectKind.FEED_MEAN, loop.loop, week)
+        yield feed_fact(loop.name, loop.loop, behind.outlook.verdicts[loop.loop][week])
         for group in loop.groups:
             if group.count[first] <= 0:
                 continue
-            feed = float(group.feed_g[first : first + DAYS_PER_WEEK].mean())
-            yield _feed(group.name, feed, SubjectKind.GROUP_FEED, group.group, week)
+            grams = float(group.feed_g[first : first + DAYS_PER_WEEK].mean())
+            said = tr("{grams} g a day", grams=number_words(grams, digits=0))
+            ask = Subject(kind=SubjectKind.GROUP_FEED, about=group.group, week=week)
+            yield Fact(label=group.name, value=said, ask=ask)
             mass = float(group.biomass_g[first]) / _G_PER_KG
             ask = Subject(kind=SubjectKind.GROUP_MASS, about=group.group, day=first)
             yield Fact(label=group.name, value=with_unit(mass, "kg", digits=1), ask=ask)
-
-
-def _feed(name: str, grams: float, kind: SubjectKind, about: Id, week: int) -> Fact:
-    said = tr("{grams} g a day", grams=number_words(grams, digits=0))
-    return Fact(label=name, value=said, ask=Subject(kind=kind, about=about, week=week))
