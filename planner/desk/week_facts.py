@@ -206,6 +206,10 @@ def feed_fact(label: str, loop: Id, verdict: WeekVerdict) -> Fact:
         value=tr("{grams} g a day", grams=number_words(verdict.feed_g_per_day, digits=0)),
         ask=Subject(kind=SubjectKind.FEED_MEAN, about=loop, week=verdict.week),
     )
+
+
+def _feed_facts(verdict: WeekVerdict, loop: Id, rule: AreaRule) -> Iterator[Fact]:
+    yield feed_fact(tr("Feed"), loop, verdict)
     yield Fact(
         label=tr("Planted"),
         value=with_unit(verdict.planted_m2, "m²", digits=1),
@@ -238,10 +242,6 @@ def feed_fact(label: str, loop: Id, verdict: WeekVerdict) -> Fact:
 
 
 def _reasons(behind: Behind, verdict: WeekVerdict, loop: Id) -> Iterator[Section]:
-
-
-def _feed_facts(verdict: WeekVerdict, loop: Id, rule: AreaRule) -> Iterator[Fact]:
-    yield feed_fact(tr("Feed"), loop, verdict)
     """Yield why the limiting element is short, the weightiest reason first; nothing when it is not."""
     if verdict.limiting is None or behind.waits:
         return
