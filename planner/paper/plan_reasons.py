@@ -49,7 +49,7 @@ PLAN_WORDS: Final[Mapping[Formula, str]] = {
     Formula.SEARCHED: "the best that was found by trying",
     Formula.VARIATION: "standard deviation of the weeks over their mean",
     Formula.STOCKING_SCORE: "share of weeks outside the band, and how far they lie from it on average",
-    Formula.APART: "weeks that a group takes to grow, over the groups",
+    Formula.APART: "weeks from the stocking of a group to its last harvest, over the groups",
     Formula.IN_WEEKS: "days, in weeks",
     Formula.MAY_LEAFY: "the day it is meant to go, but not before a new loop has run for so long",
     Formula.MAY_FRUITING: "the first day, by whole weeks, from which feed is enough for some weeks in a row",

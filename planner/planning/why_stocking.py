@@ -21,6 +21,7 @@ from planner.forecast.why.values import Explanation, Note, NoteKind
 from planner.planning.answering import Maker
 from planner.planning.stocking.harvests import HarvestOption
 from planner.planning.stocking.options import HarvestHole, Stocked, StockingOption, StockingTable
+from planner.planning.stocking.wish import takes_of
 from planner.planning.why_farms import ground_of, why_fullest, why_least
 
 _ADVICE: Final = "coefficient/advice/"
@@ -137,7 +138,8 @@ class _Way:
             unit="weeks",
             formula=Formula.APART,
             inputs=(
-                worked("weeks_to_grow", option.apart_weeks * option.groups, "weeks"),
+                worked("weeks_to_grow", option.grow_weeks, "weeks"),
+                worked("harvests_of_one", takes_of(option.share), "harvests"),
                 entered("groups", option.groups, "groups", "the table"),
                 worked("weeks_between_harvests_of_one", option.take_apart_weeks, "weeks"),
                 self.ground.figure("most_weeks_between", f"{_ADVICE}part_harvest_apart_weeks"),

@@ -13219,7 +13219,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>weeks from the stocking of a group to its last harvest, over the groups</source>
-        <translation type="unfinished">semanas de la siembra de un grupo a su última cosecha, entre los grupos</translation>
+        <translation type="unfinished">semanas desde que se siembra un grupo hasta su última cosecha, entre los grupos</translation>
     </message>
     <message>
         <source>weeks in a row</source>

@@ -13219,7 +13219,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>weeks from the stocking of a group to its last harvest, over the groups</source>
-        <translation type="unfinished">linggo mula paglagay ng grupo hanggang huling ani, hinati sa mga grupo</translation>
+        <translation type="unfinished">linggo mula sa paglalagay ng isang grupo hanggang sa huling ani nito, hinati sa mga grupo</translation>
     </message>
     <message>
         <source>weeks in a row</source>

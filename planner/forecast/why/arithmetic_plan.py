@@ -78,7 +78,10 @@ PLANNED: Final[Mapping[Formula, Callable[[_Values], float]]] = {
     Formula.FULL_UNITS: lambda of: float(math.ceil(of["pots"] / of["cells_a_tray"])),
     Formula.VARIATION: lambda of: of["standard_deviation"] / of["mean"],
     Formula.STOCKING_SCORE: lambda of: 1.0 - of["inside_share"] + of["mean_distance"],
-    Formula.APART: lambda of: of["weeks_to_grow"] / of["groups"],
+    Formula.APART: lambda of: (
+        (of["weeks_to_grow"] + (of["harvests_of_one"] - 1.0) * of["weeks_between_harvests_of_one"])
+        / of["groups"]
+    ),
     Formula.IN_WEEKS: lambda of: of["days"] / DAYS_PER_WEEK,
     Formula.MAY_LEAFY: lambda of: max(of["planned_day"], of["settled_after_days"]),
     Formula.WAIT: lambda of: max(0.0, of["may_day"] - of["planned_day"]),

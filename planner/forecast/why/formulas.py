@@ -159,7 +159,7 @@ class Formula(Enum):
     SEARCHED = "best found by trying, all else as it is"
     VARIATION = "standard_deviation / mean"
     STOCKING_SCORE = "1 - inside_share + mean_distance"
-    APART = "weeks_to_grow / groups"
+    APART = "(weeks_to_grow + (harvests_of_one - 1) × weeks_between_harvests_of_one) / groups"
     IN_WEEKS = "days / 7"
     WAIT = "max(0, may_day - planned_day)"
     MAY_LEAFY = "max(planned_day, settled_after_days)"

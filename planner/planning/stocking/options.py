@@ -71,16 +71,18 @@ class Judged:
 class StockingOption:
     """One way of stocking, judged on a forecast of the changed farm.
 
-    `apart_weeks` lie between two groups, `take_apart_weeks` between two harvests of one. `inside_share` is
-    of the judged weeks that ask for feed. `score` is the share of weeks outside the band plus the mean
-    distance from it as a share of the band's middle: the lower the better. `whole` also stocks what is
-    judged beyond the plan and makes the plan long enough; `change_set` is what the plan itself takes.
+    `apart_weeks` lie between two groups, `take_apart_weeks` between two harvests of one; a group grows for
+    `grow_weeks` until its first. `inside_share` is of the judged weeks that ask for feed. `score` is the
+    share of weeks outside the band plus the mean distance from it as a share of the band's middle: the lower
+    the better. `whole` also stocks what is judged beyond the plan and makes the plan long enough;
+    `change_set` is what the plan itself takes.
     """
 
     groups: int
     share: float
     apart_weeks: float
     take_apart_weeks: int
+    grow_weeks: int
     stocked: tuple[Stocked, ...]
     holes: tuple[HarvestHole, ...]
     variation: float

@@ -186,6 +186,7 @@ class _Task:
             share=rhythm.share,
             apart_weeks=rhythm.apart_weeks,
             take_apart_weeks=rhythm.take_apart_weeks,
+            grow_weeks=rhythm.grow_weeks,
             stocked=stocked,
             holes=self._holes(loop),
             variation=variation(judged),

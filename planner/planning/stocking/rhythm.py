@@ -20,12 +20,16 @@ from planner.planning.stocking.wish import takes_of
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Rhythm:
-    """How groups follow each other, in weeks: from one to the next, and between harvests of one."""
+    """How groups follow each other, in weeks: from one to the next, and between harvests of one.
+
+    `grow_weeks` pass until the first harvest of a group.
+    """
 
     groups: int
     share: float
     apart_weeks: float
     take_apart_weeks: int
+    grow_weeks: int
 
     def first_weeks(self) -> tuple[int, ...]:
         """Return the week in which each slot is stocked first, counted from the first stocking."""
@@ -45,7 +49,13 @@ def rhythm_of(groups: int, share: float, *, grow_weeks: int, most_apart_weeks: i
     even = round(grow_weeks / (groups * takes - takes + 1))
     take_apart = max(min(even, most_apart_weeks), 1) if takes > 1 else 0
     life = grow_weeks + (takes - 1) * take_apart
-    return Rhythm(groups=groups, share=share, apart_weeks=life / groups, take_apart_weeks=take_apart)
+    return Rhythm(
+        groups=groups,
+        share=share,
+        apart_weeks=life / groups,
+        take_apart_weeks=take_apart,
+        grow_weeks=grow_weeks,
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
