@@ -272,7 +272,7 @@ class Menus(QObject):
         action.setCheckable(entry.ticks)
         action.setShortcuts([QKeySequence(keys) for keys in entry.keys.split()])
         action.setData(entry.key)
-        action.setIconText(tr(_SHORT.get(entry.key, entry.text)))
+        action.setIconText(tr(_SHORT.get(entry.key, entry.text)).replace("&", ""))
         plain = tr(entry.tip or entry.text).replace("&", "").rstrip("…")
         action.setToolTip(f"{plain} ({entry.keys.split()[0]})" if entry.keys else plain)
         if entry.picture:

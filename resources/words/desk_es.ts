@@ -36,6 +36,10 @@
         <translation type="unfinished">% del peso corporal por día</translation>
     </message>
     <message>
+        <source>&amp;A level scoop</source>
+        <translation type="unfinished">&amp;Medida rasa</translation>
+    </message>
+    <message>
         <source>&amp;About and cautions</source>
         <translation type="unfinished">&amp;Acerca de y cuidados</translation>
     </message>
@@ -78,14 +82,6 @@
     <message>
         <source>&amp;Copy chosen batches</source>
         <translation type="unfinished">Copiar lotes ele&amp;gidos</translation>
-    </message>
-    <message>
-        <source>&amp;Correct the chosen…</source>
-        <translation type="unfinished">&amp;Corregir lo elegido…</translation>
-    </message>
-    <message>
-        <source>&amp;Correct {code}</source>
-        <translation type="unfinished">&amp;Corregir {code}</translation>
     </message>
     <message>
         <source>&amp;Days before</source>
@@ -161,7 +157,7 @@
     </message>
     <message>
         <source>&amp;Meals a day</source>
-        <translation type="unfinished">&amp;Comidas/día</translation>
+        <translation type="unfinished">Comidas/&amp;día</translation>
     </message>
     <message>
         <source>&amp;Meaning of what is in hand</source>
@@ -506,10 +502,6 @@
     <message>
         <source>A leaf crop that flowers too early, mostly from heat; its leaves turn bitter.</source>
         <translation type="unfinished">Un cultivo de hoja que florece antes de tiempo, casi siempre por calor; amarga.</translation>
-    </message>
-    <message>
-        <source>A level s&amp;coop</source>
-        <translation type="unfinished">&amp;Medida rasa</translation>
     </message>
     <message>
         <source>A line every</source>
@@ -1254,6 +1246,14 @@
     <message>
         <source>C (letter of the stage clearing)</source>
         <translation type="unfinished">D</translation>
+    </message>
+    <message>
+        <source>C&amp;orrect the chosen…</source>
+        <translation type="unfinished">Corr&amp;egir lo elegido…</translation>
+    </message>
+    <message>
+        <source>C&amp;orrect {code}</source>
+        <translation type="unfinished">Corr&amp;egir {code}</translation>
     </message>
     <message>
         <source>Ca base</source>
@@ -7775,7 +7775,7 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     </message>
     <message>
         <source>batches moved</source>
-        <translation type="unfinished">tandas movidas</translation>
+        <translation type="unfinished">lotes movidos</translation>
     </message>
     <message>
         <source>batches of these crops that are neither locked nor sown yet make way</source>

@@ -36,6 +36,10 @@
         <translation type="unfinished">% ng bigat ng katawan bawat araw</translation>
     </message>
     <message>
+        <source>&amp;A level scoop</source>
+        <translation type="unfinished">Patag na ta&amp;kal</translation>
+    </message>
+    <message>
         <source>&amp;About and cautions</source>
         <translation type="unfinished">&amp;Tungkol dito at mga paalala</translation>
     </message>
@@ -78,14 +82,6 @@
     <message>
         <source>&amp;Copy chosen batches</source>
         <translation type="unfinished">&amp;Kopyahin ang mga napiling batch</translation>
-    </message>
-    <message>
-        <source>&amp;Correct the chosen…</source>
-        <translation type="unfinished">&amp;Iwasto ang napili…</translation>
-    </message>
-    <message>
-        <source>&amp;Correct {code}</source>
-        <translation type="unfinished">&amp;Iwasto ang {code}</translation>
     </message>
     <message>
         <source>&amp;Days before</source>
@@ -153,7 +149,7 @@
     </message>
     <message>
         <source>&amp;Log it</source>
-        <translation type="unfinished">I&amp;tala</translation>
+        <translation type="unfinished">Ita&amp;la</translation>
     </message>
     <message>
         <source>&amp;Loops of water</source>
@@ -161,7 +157,7 @@
     </message>
     <message>
         <source>&amp;Meals a day</source>
-        <translation type="unfinished">Ilang &amp;kain bawat araw</translation>
+        <translation type="unfinished">Ilang kain ba&amp;wat araw</translation>
     </message>
     <message>
         <source>&amp;Meaning of what is in hand</source>
@@ -225,7 +221,7 @@
     </message>
     <message>
         <source>&amp;Repeat the last</source>
-        <translation type="unfinished">&amp;Ulitin ang huli</translation>
+        <translation type="unfinished">Ulitin ang &amp;huli</translation>
     </message>
     <message>
         <source>&amp;Save as a table…</source>
@@ -506,10 +502,6 @@
     <message>
         <source>A leaf crop that flowers too early, mostly from heat; its leaves turn bitter.</source>
         <translation type="unfinished">Maagang pamumulaklak ng dahong gulay, kadalasan dahil sa init; pumapait ito.</translation>
-    </message>
-    <message>
-        <source>A level s&amp;coop</source>
-        <translation type="unfinished">Patag na &amp;takal</translation>
     </message>
     <message>
         <source>A line every</source>
@@ -1254,6 +1246,14 @@
     <message>
         <source>C (letter of the stage clearing)</source>
         <translation type="unfinished">H</translation>
+    </message>
+    <message>
+        <source>C&amp;orrect the chosen…</source>
+        <translation type="unfinished">I&amp;wasto ang napili…</translation>
+    </message>
+    <message>
+        <source>C&amp;orrect {code}</source>
+        <translation type="unfinished">I&amp;wasto ang {code}</translation>
     </message>
     <message>
         <source>Ca base</source>
@@ -7279,7 +7279,7 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     </message>
     <message>
         <source>Zoom &amp;in</source>
-        <translation type="unfinished">Palak&amp;ihin</translation>
+        <translation type="unfinished">Palaki&amp;hin</translation>
     </message>
     <message>
         <source>Zoom &amp;out</source>

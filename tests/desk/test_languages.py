@@ -14,6 +14,7 @@ from planner.catalogue.names import SHELVES
 from planner.desk.behind import Behind
 from planner.desk.languages import LANGUAGES, Words, speak
 from planner.desk.outlook import look_out
+from planner.desk.records.rows import amount_words
 from planner.desk.say import CONTEXT, careful, tr
 from planner.desk.why.answers import answer_of
 from planner.desk.why.words import (
@@ -26,6 +27,8 @@ from planner.desk.why.words import (
     title_text,
 )
 from planner.farm.crops import Stage
+from planner.farm.ids import new_id
+from planner.farm.log import Happening, LogEntry, Unit
 from planner.farm.water import Quantity
 from planner.forecast.why.values import Note, NoteKind, Origin, Subject, SubjectKind
 from planner.paper.linguist import messages, read_ts, ts_path
@@ -219,3 +222,8 @@ def test_that_an_answer_is_spoken_in_the_language(spanish, means, farm):
     assert name_words("unit_1_places_15_to_28") == "unidad 1, lugares 15 a 28"
     assert no_figure_words("nothing of K is wanted in that week.") == "en esa semana no se pide nada de K."
     assert note_words(Note(kind=NoteKind.OFF_FEED, values=(("from", "2027-01-04"),))).startswith("sin comer")
+
+
+def test_that_an_amount_of_the_log_is_listed_in_the_language(spanish):
+    entry = LogEntry(id=new_id(), code="a", on=TODAY, what=Happening.SOWN, amount=19, unit=Unit.SEEDS)
+    assert amount_words(entry) == "19 semillas"

@@ -177,7 +177,7 @@ class FishPlace(Place):
         column.addLayout(charts, 1)
         head = Flow(self.theme.metrics.gap)
         head.setContentsMargins(*(self.theme.metrics.gap,) * 4)
-        for words, box in ((tr("&Meals a day"), self.meals), (tr("A level s&coop"), self.scoop)):
+        for words, box in ((tr("&Meals a day"), self.meals), (tr("&A level scoop"), self.scoop)):
             label = QLabel(words, part)
             label.setBuddy(box)
             head.add(label, box)

@@ -56,7 +56,7 @@ class RecordsPlace(Place):
         self._behind: Behind | None = None
         self._correcting = NO_ID
         self.line = EntryLine(self.theme, self)
-        self.correct = button(tr("&Correct the chosen…"), self)
+        self.correct = button(tr("C&orrect the chosen…"), self)
         self.withdraw = button(tr("It &never happened"), self)
         self.leave_it = button(tr("Leave it &uncorrected"), self)
         self.leave_it.hide()
@@ -245,7 +245,7 @@ class RecordsPlace(Place):
             self.line.show_day(entry.on)
             self._correcting = entry.id
             self.leave_it.show()
-            self.line.save.setText(tr("&Correct {code}", code=entry.code))
+            self.line.save.setText(tr("C&orrect {code}", code=entry.code))
             self.line.amount.setFocus()
 
     def _on_withdraw(self) -> None:

@@ -14,7 +14,7 @@ from planner.desk.records.answers import entry_answer, late_asks, lesson_asks, n
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.water_words import quantity_value, quantity_words
-from planner.desk.words import NONE, choice_words, day_words, field_words, listed, number_words
+from planner.desk.words import NONE, choice_words, day_words, field_words, listed, number_words, with_unit
 from planner.farm.farm import label_of
 from planner.farm.fields import NO_ID
 from planner.farm.log import LogEntry, standing
@@ -69,7 +69,7 @@ def _entry_row(
         for each in (entry.batch, entry.group, entry.bed, entry.loop, entry.seed_lot, entry.meter)
         if each in outlook.found
     )
-    amount = _amount_words(entry)
+    amount = amount_words(entry)
     head = (day_words(entry.on), entry.at, choice_words(entry.what), about, amount)
     noted = noted_words(entry.noted_at)
     notes = entry.notes.replace("\n", " ")
@@ -81,14 +81,15 @@ def _entry_row(
     return _row(entry.id, texts, sort, payload=entry.id in holds, asks=asks)
 
 
-def _amount_words(entry: LogEntry) -> str:
+def amount_words(entry: LogEntry) -> str:
+    """Return the amount of an entry with its unit; what was read, for a reading."""
     if entry.amount is None:
         return NONE
     if entry.quantity is not None:
         return f"{quantity_words(entry.quantity)} {quantity_value(entry.quantity, entry.amount)}"
     if entry.out_of is not None:
         return tr("{many} of {seeds} seeds", many=number_words(entry.amount), seeds=entry.out_of)
-    return f"{number_words(entry.amount)} {entry.unit.value}".strip()
+    return with_unit(entry.amount, entry.unit.value)
 
 
 def totals_words(totals: tuple[ReasonTotal, ...]) -> str:
