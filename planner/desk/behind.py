@@ -7,6 +7,7 @@ wait for it. Must know nothing of widgets or words.
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date, timedelta
 from typing import TYPE_CHECKING
 
@@ -58,7 +59,8 @@ class Behind:
     def _current(self) -> Forecast:
         """Return the forecast to ask about; made again when the forecaster saw another farm meanwhile."""
         if self._state() != self._asked:
-            self._forecast = self._forecaster.preview(self.outlook.farm)
+            again = self._forecaster.preview(self.outlook.farm)
+            self._forecast = replace(again, flags=self.outlook.forecast.flags)
             self._asked = self._state()
         return self._forecast
 

@@ -164,7 +164,7 @@ def moves_page(title: str, moves: Sequence[Move]) -> Page:
     """Return the page that names every batch that an act moved, old and new day, and why."""
     listed = moves[:_MOST_LISTED]
     rest = len(moves) - len(listed)
-    more = (tr("{rest} more batches moved less far.", rest=number_words(rest, digits=0)),) if rest > 0 else ()
+    more = (_others(moves[_MOST_LISTED:]),) if rest > 0 else ()
     sections = [
         Section(
             title=tr(words),
@@ -177,6 +177,14 @@ def moves_page(title: str, moves: Sequence[Move]) -> Page:
         subtitle=title,
         sections=(*(each for each in sections if each.facts), Section(title="", warnings=more)),
     )
+
+
+def _others(moves: Sequence[Move]) -> Fact:
+    """Return how many batches are not named, to be asked which."""
+    from planner.desk.why.entered import counted
+
+    words = tr("{rest} more batches moved less far.", rest=number_words(len(moves), digits=0))
+    return Fact(label="", value=words, ask=counted("batches moved", (move.code for move in moves), "batches"))
 
 
 _MILESTONES: Final = {

@@ -89,12 +89,15 @@ class Fact:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Section:
-    """Facts under a heading; figures carry their source, warnings stand out, cautions stand below."""
+    """Facts under a heading; figures carry their source, warnings stand out, cautions stand below.
+
+    A warning is a fact without a label, so that it can be asked why it is given.
+    """
 
     title: str
     facts: tuple[Fact, ...] = ()
     figures: tuple[FigureWords, ...] = ()
-    warnings: tuple[str, ...] = ()
+    warnings: tuple[Fact, ...] = ()
     cautions: tuple[str, ...] = ()
 
 
@@ -109,5 +112,5 @@ class Page:
     @property
     def askable(self) -> tuple[Fact, ...]:
         """The facts that can be asked why, in the order they are shown."""
-        shown = (fact for section in self.sections for fact in section.facts)
+        shown = (fact for section in self.sections for fact in (*section.warnings, *section.facts))
         return tuple(each for fact in shown for each in (fact, *fact.more) if each.ask is not None)

@@ -41,10 +41,7 @@ def _section_html(section: Section, theme: Theme, numbers: Iterator[int]) -> str
             f"<p style='margin-top:14px; margin-bottom:3px; color:{theme.link.name()}'>"
             f"<b>{escape(section.title)}</b></p>"
         )
-    parts.extend(
-        f"<p style='color:{theme.wrong.name()}; margin-top:2px; margin-bottom:4px'>⚠ {escape(words)}</p>"
-        for words in section.warnings
-    )
+    parts.extend(_warning_html(warning, theme, numbers) for warning in section.warnings)
     if section.facts:
         rows = "".join(_fact_html(fact, theme, numbers) for fact in section.facts)
         parts.append(f"<table width='100%' cellspacing='0' cellpadding='2'>{rows}</table>")
@@ -56,13 +53,22 @@ def _section_html(section: Section, theme: Theme, numbers: Iterator[int]) -> str
     return "".join(parts)
 
 
+def _warning_html(warning: Fact, theme: Theme, numbers: Iterator[int]) -> str:
+    words, ink = escape(warning.value), theme.wrong.name()
+    if warning.ask is not None:
+        words = _link(words, ink, numbers)
+    return f"<p style='color:{ink}; margin-top:2px; margin-bottom:4px'>⚠ {words}</p>"
+
+
 def _fact_html(fact: Fact, theme: Theme, numbers: Iterator[int]) -> str:
     noted = escape(fact.note).replace("\n", "<br>")
     note = f"<br><small style='color:{theme.muted.name()}'>{noted}</small>" if noted else ""
     value = escape(fact.value).replace("\n", "<br>")
     if fact.ask is not None:
-        value = _link(value, theme, numbers)
-    note += "".join(f"<br><small>{_link(escape(each.value), theme, numbers)}</small>" for each in fact.more)
+        value = _link(value, theme.link.name(), numbers)
+    note += "".join(
+        f"<br><small>{_link(escape(each.value), theme.link.name(), numbers)}</small>" for each in fact.more
+    )
     if not fact.label:
         return f"<tr><td colspan='2'>{value}{note}</td></tr>"
     return (
@@ -71,8 +77,8 @@ def _fact_html(fact: Fact, theme: Theme, numbers: Iterator[int]) -> str:
     )
 
 
-def _link(html: str, theme: Theme, numbers: Iterator[int]) -> str:
-    style = f"color:{theme.link.name()}; text-decoration:none"
+def _link(html: str, ink: str, numbers: Iterator[int]) -> str:
+    style = f"color:{ink}; text-decoration:none"
     return f"<a href='{_WHY}{next(numbers)}' style='{style}'>{html}</a>"
 
 

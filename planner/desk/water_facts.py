@@ -12,6 +12,7 @@ from typing import Final
 from planner.catalogue.catalogue import Catalogue
 from planner.desk.pages import Basis, Fact, Section
 from planner.desk.say import tr
+from planner.desk.water_before import before_fact
 from planner.desk.water_words import (
     assumed_words,
     caution_texts,
@@ -288,7 +289,7 @@ def advice_sections(water: LoopWater, catalogue: Catalogue) -> tuple[Section, ..
     return (
         Section(
             title=tr("What to give {loop} this week", loop=water.name),
-            warnings=tuple(water_words(each) for each in advice.base.before),
+            warnings=tuple(before_fact(water, each, catalogue) for each in advice.base.before),
             cautions=caution_texts(keys, catalogue),
             facts=(*_base(water, catalogue), *_salt_fills(water, catalogue), *_iron(water, catalogue)),
         ),

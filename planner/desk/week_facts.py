@@ -11,13 +11,14 @@ from typing import Final
 
 from planner.desk.behind import Behind
 from planner.desk.outlook import Outlook
-from planner.desk.pages import Fact, Page, Section, Unsure
+from planner.desk.pages import Entered, Fact, Page, Section, Shifted, Unsure
 from planner.desk.say import tr
 from planner.desk.sure_words import element_range_words, harvest_range_words, target_sections
 from planner.desk.words import (
     choice_words,
     day_words,
     ended_words,
+    field_words,
     middle_of_week,
     number_words,
     week_span_words,
@@ -25,7 +26,7 @@ from planner.desk.words import (
     with_unit,
 )
 from planner.farm.farm import DAYS_PER_WEEK
-from planner.farm.fields import Id
+from planner.farm.fields import NO_ID, Id, specs_of
 from planner.farm.species import ELEMENTS
 from planner.forecast.values import AreaRule, Band, Flag, WeekVerdict
 from planner.forecast.why.values import Subject, SubjectKind
@@ -62,15 +63,46 @@ _FLAG_WORDS: Final = {
 
 def warnings_about(outlook: Outlook, about: Id) -> tuple[Section, ...]:
     """Return what the grower should note about a thing, under its heading; empty when nothing."""
-    words = tuple(flag_words(flag) for flag in outlook.flags.get(about, ()))
-    return (Section(title=tr("Take note"), warnings=words),) if words else ()
+    flags = tuple(flag_fact(flag) for flag in outlook.flags.get(about, ()))
+    return (Section(title=tr("Take note"), warnings=flags),) if flags else ()
+
+
+def flag_fact(flag: Flag) -> Fact:
+    """Return a flag in words, to be asked why it is there."""
+    return Fact(label="", value=flag_words(flag), ask=flag_asked(flag))
+
+
+def flag_asked(flag: Flag) -> Subject:
+    """Return what is asked about a flag."""
+    return Subject(kind=SubjectKind.FLAG, about=flag.about, part=flag.kind.value, on=flag.on)
 
 
 def over_sections(behind: Behind) -> tuple[Section, ...]:
     """Return that the plan is over and what to do, under its heading; empty while it is not."""
     if not behind.is_over:
         return ()
-    return (Section(title=tr("The plan is over"), warnings=(over_words(behind),)),)
+    over = Fact(label="", value=over_words(behind), ask=_plan_days(behind))
+    return (Section(title=tr("The plan is over"), warnings=(over,)),)
+
+
+def _plan_days(behind: Behind) -> Shifted:
+    """Return what tells from when to when the plan goes, by its first day and the weeks it was given."""
+    from planner.desk.why.entered import typed
+
+    farm = behind.outlook.farm
+    weeks = typed(
+        field_words("plan_weeks"),
+        farm.settings.plan_weeks,
+        specs_of(type(farm.settings))["plan_weeks"],
+        about=farm.settings.name,
+    )
+    return Shifted(
+        title="days of the plan",
+        ask=Entered(about=NO_ID, field="plan_from"),
+        old_on=farm.settings.plan_from,
+        new_on=farm.plan_until,
+        beside=(weeks,),
+    )
 
 
 def over_words(behind: Behind) -> str:
@@ -106,7 +138,7 @@ def week_page(behind: Behind, day: date) -> Page:
         )
     )
     flags = tuple(
-        flag_words(flag)
+        flag_fact(flag)
         for flag in outlook.forecast.flags
         if flag.on is None
         or (flag.on < monday + timedelta(days=DAYS_PER_WEEK) and (flag.until_on or flag.on) >= monday)

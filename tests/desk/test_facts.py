@@ -37,7 +37,7 @@ def words(page):
             for section in page.sections
             for text in (
                 section.title,
-                *section.warnings,
+                *(warning.value for warning in section.warnings),
                 *(part for fact in section.facts for part in (fact.label, fact.value, fact.note)),
                 *(part for figure in section.figures for part in (figure.label, figure.value, figure.source)),
             )

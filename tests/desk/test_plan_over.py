@@ -66,8 +66,8 @@ def test_that_the_fish_are_told_as_they_stood_when_the_plan_ended(means, farm):
 def test_that_the_week_says_when_the_plan_ended_and_what_to_do(means, farm):
     page = page_of(behind_on(means, farm, TODAY), None, TODAY)
     assert page.sections[0].title == ENDED
-    (words,) = page.sections[0].warnings
-    assert "Plan and name" in words
+    (over,) = page.sections[0].warnings
+    assert "Plan and name" in over.value
     going_on = page_of(behind_on(means, farm, farm.settings.plan_from), None, TODAY)
     assert all(section.title != ENDED for section in going_on.sections)
 

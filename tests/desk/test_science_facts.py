@@ -48,7 +48,7 @@ def texts(sections):
         for section in sections
         for text in (
             section.title,
-            *section.warnings,
+            *(warning.value for warning in section.warnings),
             *section.cautions,
             *(part for fact in section.facts for part in (fact.label, fact.value, fact.note)),
             *(each.value for fact in section.facts for each in fact.more),

@@ -270,7 +270,8 @@ def _case_sections(result: CaseResult, book: Catalogue | None) -> Iterator[Secti
     """Yield first why it is outside, then figures and source, how much it proves, and what went in."""
     outside = result.verdict is Verdict.OUTSIDE
     why = result.note.removeprefix("OUTSIDE as shipped. ")
-    warning = tr("Outside the tolerance. {why}", why=why).strip()
+    words = tr("Outside the tolerance. {why}", why=why).strip()
+    warning = Fact(label="", value=words, ask=difference(result, book))
     yield Section(title="", warnings=(warning,) if outside else (), facts=tuple(_facts(result, book)))
     yield from _list(tr("How much it proves"), tuple(_proof(result)))
     yield from _list(tr("What went in"), tuple(_inputs(result)))

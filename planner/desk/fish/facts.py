@@ -6,22 +6,25 @@ Pure: must know nothing of widgets.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import date
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
 from planner.desk.behind import Behind
+from planner.desk.book import figure_label
 from planner.desk.facts import week_label
 from planner.desk.fish.asked import pellet_answer
 from planner.desk.fish.course import GroupCourse, harvests
 from planner.desk.fish.ration import week_rations
 from planner.desk.fish.weeks import suits
-from planner.desk.pages import Fact, Page, Section
+from planner.desk.pages import Entered, Fact, Page, Section, Shifted
 from planner.desk.rations import feed_words
 from planner.desk.say import tr
 from planner.desk.water_words import caution_texts
-from planner.desk.week_facts import flag_words, over_sections
+from planner.desk.week_facts import flag_fact, over_sections
+from planner.desk.why.figures import figure_answer
 from planner.desk.words import choice_words, day_words, number_words, with_unit
-from planner.farm.fish import FishEventKind
+from planner.farm.fish import FishEvent, FishEventKind
 from planner.forecast.values import FlagKind
 from planner.forecast.why.values import Subject, SubjectKind
 
@@ -53,25 +56,46 @@ def fish_page(behind: Behind, course: GroupCourse) -> Page:
 
 def _notes(behind: Behind, course: GroupCourse) -> Iterator[Section]:
     about = (*behind.outlook.flags.get(course.group.id, ()), *behind.outlook.flags.get(course.tank.id, ()))
-    words = tuple(flag_words(flag) for flag in about if flag.kind is not FlagKind.FEED_FALLS)
-    late = sample_words(course, behind.outlook.catalogue)
-    if words or late:
-        yield Section(title=tr("Take note"), warnings=(*words, *((late,) if late else ())))
+    flags = tuple(flag_fact(flag) for flag in about if flag.kind is not FlagKind.FEED_FALLS)
+    notes = (*flags, *_sample(course, behind.outlook.catalogue))
+    if notes:
+        yield Section(title=tr("Take note"), warnings=notes)
 
 
-def sample_words(course: GroupCourse, catalogue: Catalogue) -> str:
-    """Return that the fish should be weighed, empty when they were of late or are not there yet."""
+def _sample(course: GroupCourse, catalogue: Catalogue) -> Iterator[Fact]:
+    """Yield that the fish should be weighed; nothing when they were of late or are not there yet."""
     if course.shown_on < course.group.stocked_on or course.likely.count[course.day] <= 0:
-        return ""
-    weighed = [
-        event.on
-        for event in course.events
-        if event.kind is FishEventKind.SAMPLE and event.on <= course.shown_on
-    ]
-    last = max(weighed, default=course.group.stocked_on)
+        return
+    asked, last = _last_weighed(course)
     days = (course.shown_on - last).days
     if days <= catalogue.figure(_SAMPLE_EVERY).high:
-        return ""
+        return
+    beside = tuple(
+        figure_answer(catalogue, catalogue, path, title=figure_label(path.rpartition("/")[2]), about="")
+        for path in (_SAMPLE_EVERY, _SAMPLE_FEWEST)
+    )
+    ask = Shifted(
+        title="days since fish were weighed", ask=asked, old_on=last, new_on=course.shown_on, beside=beside
+    )
+    yield Fact(label="", value=_sample_words(days, catalogue), ask=ask)
+
+
+def _last_weighed(course: GroupCourse) -> tuple[Entered, date]:
+    """Return what says when the fish were weighed last, by the day that is shown, and that day."""
+    weighed = [
+        event for event in course.events if event.kind is FishEventKind.SAMPLE and event.on <= course.shown_on
+    ]
+    if not weighed:
+        return Entered(about=course.group.id, field="stocked_on"), course.group.stocked_on
+    last = max(weighed, key=_day_of)
+    return Entered(about=last.id, field="on"), last.on
+
+
+def _day_of(event: FishEvent) -> date:
+    return event.on
+
+
+def _sample_words(days: int, catalogue: Catalogue) -> str:
     fewest = catalogue.figure(_SAMPLE_FEWEST)
     return tr(
         "Not weighed for {days} days: weight and feed are a guess that grows with each. Weigh {low} to "

@@ -14,7 +14,7 @@ from planner.desk.plan.remedy_list import RemedyList, repairable_flags
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.theme import Theme
-from planner.desk.week_facts import flag_words
+from planner.desk.week_facts import flag_asked, flag_words
 from planner.desk.words import NONE, middle_of_week, short_day_words, week_words
 from planner.forecast.values import Flag, FlagKind, Ruler
 
@@ -38,13 +38,14 @@ def _row(number: int, flag: Flag, ruler: Ruler) -> Row:
     first = flag.on or ruler.start_on
     week = week_words(middle_of_week(ruler.week_start(max(ruler.week_of(first), 0))))
     until = NONE if flag.until_on is None else short_day_words(flag.until_on)
-    what = tr(_WHAT[flag.kind])
+    what, ask = tr(_WHAT[flag.kind]), flag_asked(flag)
     return Row(
         id=f"{flag.kind.value} {flag.about} {first.isoformat()}",
         texts=(week, short_day_words(first), until, flag.name, what),
         sort=(first, first, flag.until_on or first, flag.name.casefold(), what),
         spoken=flag_words(flag),
         payload=(number, flag),
+        asks=(None, ask, None if flag.until_on is None else ask, None, ask),
     )
 
 
