@@ -57,6 +57,22 @@ def test_that_fish_stop_growing_when_too_hot_or_too_cold() -> None:
     assert found.tolist() == [0.0, 0.0, 29.0, 0.0, 0.0]
 
 
+@given(
+    base=st.floats(-5.0, 20.0),
+    up=st.floats(6.0, 30.0),
+    down=st.floats(1.0, 30.0),
+    water=st.floats(-10.0, 60.0),
+)
+def test_that_fish_never_grow_by_more_degrees_than_the_water_has(
+    base: float, up: float, down: float, water: float
+) -> None:
+    shape = {"base_c": base, "optimum_c": base + up, "ceiling_c": base + up + down}
+    found = fish.effective_temperature(water, **shape)
+    assert 0.0 <= found <= max(water, 0.0)
+    assert found <= base + up
+    assert fish.effective_temperature(base + up, **shape) == pytest.approx(base + up)
+
+
 @given(gain=st.floats(0.0, 1e5), fcr=st.floats(0.3, 5.0))
 def test_that_ration_and_gain_are_one_relation(gain: float, fcr: float) -> None:
     feed = fish.ration_for_gain(gain, feed_conversion=fcr)

@@ -33,6 +33,22 @@ def test_that_a_response_rises_to_the_optimum_and_falls_after_it(base: float, up
     assert np.all(np.diff(falling) <= 1e-9)
 
 
+@given(base=LOW, short=SPAN, more=st.floats(0.0, 20.0))
+def test_that_the_longer_side_leaves_nothing_in_a_straight_line(
+    base: float, short: float, more: float
+) -> None:
+    """Next to its end the share grows as the degrees do, by the slope that the form gives there."""
+    long = short + more
+    slope = (1.0 + long / short) ** (short / long) / long
+    near = 1e-4 * short
+    cool = {"base_c": base, "optimum_c": base + long, "ceiling_c": base + long + short}
+    hot = {"base_c": base, "optimum_c": base + short, "ceiling_c": base + short + long}
+    for degrees in (near, 2.0 * near):
+        wanted = pytest.approx(slope * degrees, rel=1e-3)
+        assert response.cardinal_response(base + degrees, **cool) == wanted
+        assert response.cardinal_response(base + short + long - degrees, **hot) == wanted
+
+
 def test_that_cardinal_temperatures_out_of_order_are_refused() -> None:
     with pytest.raises(ValueError, match=r"ceiling temperature is 20 degC; it must be above 25 degC"):
         response.cardinal_response(20.0, base_c=5.0, optimum_c=25.0, ceiling_c=20.0)
