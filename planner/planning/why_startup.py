@@ -10,12 +10,13 @@ from planner.farm.crops import Phase
 from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
 from planner.farm.species import CropGroup
+from planner.forecast.why.area import why_batch_area
 from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.fish import why_feed_mean
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, worked
 from planner.forecast.why.values import Explanation, Note, NoteKind
-from planner.planning.answering import Maker, stated
+from planner.planning.answering import Maker
 from planner.planning.stocking.startup import HeldBatch, StartUp
 from planner.planning.why_bands import band_inputs, reference_input
 
@@ -49,7 +50,7 @@ class _StartUp:
 
     def area(self, one: HeldBatch) -> Explanation:
         """Return the area that a batch takes in its bed."""
-        return stated("area of a batch", one.code, worked("value", one.area_m2, "m²"))
+        return why_batch_area(self.ground, self.ground.row(one.batch))
 
     def waits(self, one: HeldBatch) -> Explanation:
         """Return how many days a batch has to wait."""
