@@ -20,6 +20,20 @@ _PAGE: Final = 10
 """So many steps are a page."""
 
 
+def stepped(key: int, at: int, *, last: int, page: int) -> int | None:
+    """Return the place from 0 to `last` that a key leads to; None where it leads nowhere."""
+    goals = {
+        Qt.Key.Key_Left: at - 1,
+        Qt.Key.Key_Right: at + 1,
+        Qt.Key.Key_PageUp: at - page,
+        Qt.Key.Key_PageDown: at + page,
+        Qt.Key.Key_Home: 0,
+        Qt.Key.Key_End: last,
+    }
+    goal = goals.get(Qt.Key(key))
+    return None if goal is None or last < 0 else min(max(goal, 0), last)
+
+
 class DayCursor:
     """Stands on one of some days, given as ordinals in order; nowhere when there are none."""
 
@@ -52,18 +66,10 @@ class DayCursor:
 
     def step(self, key: int) -> bool:
         """Step as a key says; tells whether it is a key that steps."""
-        last = max(len(self._days) - 1, 0)
-        goals = {
-            Qt.Key.Key_Left: self._at - 1,
-            Qt.Key.Key_Right: self._at + 1,
-            Qt.Key.Key_PageUp: self._at - _PAGE,
-            Qt.Key.Key_PageDown: self._at + _PAGE,
-            Qt.Key.Key_Home: 0,
-            Qt.Key.Key_End: last,
-        }
-        if Qt.Key(key) not in goals or not self._days:
+        goal = stepped(key, self._at, last=len(self._days) - 1, page=_PAGE)
+        if goal is None:
             return False
-        self._at = min(max(goals[Qt.Key(key)], 0), last)
+        self._at = goal
         return True
 
 

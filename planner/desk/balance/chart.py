@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QWidget
 from planner.desk.balance.asked import Row, week_answers
 from planner.desk.balance.drawing import Painting
 from planner.desk.balance.weeks import LoopWeeks, ranged_words, share_words
+from planner.desk.daycursor import stepped
 from planner.desk.lanes.kit import Face, Kit
 from planner.desk.lanes.words import element_full, element_symbol
 from planner.desk.pages import Fact
@@ -208,19 +209,12 @@ class BalanceChart(QAbstractScrollArea):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key = event.key()
-        goals = {
-            Qt.Key.Key_Left: self.week - 1,
-            Qt.Key.Key_Right: self.week + 1,
-            Qt.Key.Key_PageUp: self.week - _WEEKS_PAGE,
-            Qt.Key.Key_PageDown: self.week + _WEEKS_PAGE,
-            Qt.Key.Key_Home: 0,
-            Qt.Key.Key_End: self._count - 1,
-        }
+        week = stepped(key, self.week, last=self._count - 1, page=_WEEKS_PAGE)
         if key in {Qt.Key.Key_Up, Qt.Key.Key_Down} and self._weeks is not None:
             step = self.element + (1 if key == Qt.Key.Key_Down else -1)
             self._choose_element(min(max(step, 0), len(self._weeks.elements) - 1))
-        elif Qt.Key(key) in goals:
-            self._choose(goals[Qt.Key(key)])
+        elif week is not None:
+            self._choose(week)
         else:
             super().keyPressEvent(event)
 
