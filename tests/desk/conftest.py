@@ -5,6 +5,7 @@ from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QApplication
 
 from planner.bootstrap import Means
+from planner.desk.languages import Words
 from planner.desk.window import MainWindow
 from tests.desk.helpers import Answering, FakeRooms, open_session, put_away, sample_farm, services
 
@@ -31,6 +32,15 @@ def farm(means):
 @pytest.fixture
 def session(means, farm):
     return open_session(means, farm)
+
+
+@pytest.fixture
+def spanish(qapp):
+    """The window speaks Spanish for as long as a test lasts."""
+    words = Words("es", qapp)
+    qapp.installTranslator(words)
+    yield words
+    qapp.removeTranslator(words)
 
 
 @pytest.fixture

@@ -5,21 +5,13 @@ from PySide6.QtCore import QLocale
 
 from planner.catalogue.loading import shipped_catalogue
 from planner.desk.conditions import bare, condition_words, in_language, parts_in
-from planner.desk.languages import LANGUAGES, Words
+from planner.desk.languages import LANGUAGES
 
 OTHERS = [language for language in LANGUAGES if language != "en"]
 LEAST_SHARE = 0.95
 """Of the figures of the catalogue at least so many have conditions that are translated."""
 MOST_STALE = 0.02
 """Of the parts so few may stand for conditions that have been worded anew meanwhile."""
-
-
-@pytest.fixture
-def spanish(qapp):
-    words = Words("es", qapp)
-    qapp.installTranslator(words)
-    yield words
-    qapp.removeTranslator(words)
 
 
 def test_that_english_says_them_as_they_are(qapp):

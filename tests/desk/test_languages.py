@@ -84,14 +84,6 @@ def test_that_what_the_catalogue_notes_of_its_entries_is_translated(language):
     assert sorted(notes - set(read_ts(ts_path(language)))) == []
 
 
-@pytest.fixture
-def spanish(qapp):
-    words = Words("es", qapp)
-    qapp.installTranslator(words)
-    yield words
-    qapp.removeTranslator(words)
-
-
 def test_that_a_caution_nobody_reviewed_keeps_its_english_beside_it(spanish):
     text = "Keep birds, rats, pets and livestock away from beds, and cover the tanks."
     said = careful(text)
