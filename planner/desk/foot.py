@@ -21,6 +21,7 @@ class Foot(QStatusBar):
         super().__init__(parent)
         self.name, self.saved, self.mark = QLabel(self), ShortLabel(self), QLabel(self)
         self._moves: QWidget | None = None
+        self._chosen = ""
         for label in (self.name, self.saved, self.mark):
             label.setContentsMargins(gap, 0, gap, 0)
         self.addWidget(self.name)
@@ -42,3 +43,11 @@ class Foot(QStatusBar):
         self.saved.setText(tr("All saved"))
         self.mark.setText(mark)
         self.mark.setToolTip(tr("Changes whenever anything in the farm changes; printed on every sheet."))
+
+    def show_chosen(self, many: int) -> None:
+        """Say how many batches are chosen while they are several; what was said of them before goes again."""
+        if many > 1:
+            self._chosen = tr("{many} batches chosen", many=many)
+            self.saved.setText(self._chosen)
+        elif self._chosen and self.saved.text() == self._chosen:
+            self.saved.setText(tr("All saved"))

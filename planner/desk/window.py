@@ -254,8 +254,7 @@ class MainWindow(FrontWindow):
     def _show_chosen(self) -> None:
         thing = self.workspace.chosen_thing() if self.workspace else None
         many = len(self.workspace.chosen_batches()) if self.workspace else 0
-        if many > 1:
-            self.foot.saved.setText(tr("{many} batches chosen", many=many))
+        self.foot.show_chosen(many)
         self.menus.show_chosen(thing)
 
     def tell(self, words: str) -> None:

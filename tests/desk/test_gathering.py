@@ -211,6 +211,8 @@ def test_that_the_side_panel_tells_the_sums_of_what_is_chosen_and_the_status_the
     assert sums["Seeds to sow"] == str(sum(workspace.outlook.seeds(batch) for batch in chosen))
     assert {fact.label for fact in page.sections[-1].facts} == {batch.code for batch in chosen}
     assert window.foot.saved.text() == "3 batches chosen"
+    workspace.choose(chosen[0].id)
+    assert window.foot.saved.text() == "All saved"
 
 
 def test_that_all_chosen_batches_are_locked_in_one_act_and_unlocked_again(window, workspace):
