@@ -11,7 +11,6 @@ from planner.catalogue.loading import shipped_catalogue
 from planner.farm.crops import Stage
 from planner.farm.ids import id_from
 from planner.farm.log import Happening, LogEntry
-from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.values import NoteKind
 from planner.planning.dating import Dater
 from planner.planning.learning import key_of, learned, observed, outcomes
@@ -23,20 +22,12 @@ from planner.planning.why_learning import (
     why_spread,
 )
 from tests.forecast.sample_farms import known
-
-
-def walk(explanation):
-    yield explanation
-    for child in explanation.children:
-        yield from walk(child)
+from tests.forecast.why.working import works_out
 
 
 def holds(answer, figure):
     assert answer.value == pytest.approx(figure)
-    for one in walk(answer):
-        again = recomputed(one)
-        if again is not None:
-            assert one.value == pytest.approx(again), one.title
+    works_out(answer)
 
 
 def entry(batch, what, on, **words):

@@ -19,22 +19,19 @@ from planner.farm.species import ELEMENTS, BedKind
 from planner.farm.water import Quantity, SolidsBatch
 from planner.forecast.seed_lots import lot_shares
 from planner.forecast.water.side import alkalinity_of, loop_water
-from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.ask import why
 from planner.forecast.why.ground import NoSuchFigureError
 from planner.forecast.why.solids_batches import SolidsPart
 from planner.forecast.why.values import NoteKind, Subject, SubjectKind
 from tests.forecast.sample_farms import NAMES, known
-from tests.forecast.why.test_water_day import DAY, FIRST, READ, Asked, walk
+from tests.forecast.why.test_water_day import DAY, FIRST, READ, Asked
+from tests.forecast.why.working import works_out
 
 
 def holds(answer, figure):
     """Tell that an answer has a figure, and that every formula below it gives what it says."""
     assert answer.value == pytest.approx(figure, rel=1e-9, abs=1e-12)
-    for one in walk(answer):
-        again = recomputed(one)
-        if again is not None:  # some arrays of a forecast are kept as single-precision numbers
-            assert one.value == pytest.approx(again, rel=1e-7, abs=1e-9), one.title
+    works_out(answer)
 
 
 def verdict_of(farm, forecast, forecaster, week):

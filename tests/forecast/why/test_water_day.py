@@ -17,6 +17,7 @@ from planner.forecast.why.ask import why
 from planner.forecast.why.ground import NoSuchFigureError
 from planner.forecast.why.values import NoteKind, Origin, Subject, SubjectKind
 from tests.forecast.sample_farms import NAMES, known
+from tests.forecast.why.working import walk
 
 WEEK = 17
 FIRST = date(2027, 4, 12)
@@ -28,12 +29,6 @@ READ = {
     Quantity.WATER_C: (24.0, 24.5, 25.0, 24.0, 24.5),
     Quantity.FE_MG_PER_L: (0.6, 0.5, 0.5, 0.4, 0.4),
 }
-
-
-def walk(explanation):
-    yield explanation
-    for child in explanation.children:
-        yield from walk(child)
 
 
 def readings(loop, read):

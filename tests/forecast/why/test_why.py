@@ -24,19 +24,9 @@ from planner.forecast.why.ground import NoSuchFigureError
 from planner.forecast.why.values import NoteKind, Origin, Subject, SubjectKind
 from tests.farms import farm_of, weekly_batches
 from tests.forecast.sample_farms import NAMES, cold_site, known
+from tests.forecast.why.working import asked, walk
 
 NO_ARITHMETIC = {Formula.STAND_TABLE, Formula.LATER_DAYS, Formula.MINERALISED}
-
-
-def walk(explanation):
-    yield explanation
-    for child in explanation.children:
-        yield from walk(child)
-
-
-def asked(name, **words):
-    farm, forecast, forecaster = known(name)
-    return why(Subject(**words), farm, forecast, forecaster)
 
 
 def titles(explanation):

@@ -24,7 +24,7 @@ from planner.forecast.why.ground import Ground, NoSuchFigureError
 from planner.forecast.why.spreads import LUCK
 from planner.forecast.why.values import NoteKind, Origin
 from tests.forecast.sample_farms import NAMES, known
-from tests.forecast.why.test_why import walk
+from tests.forecast.why.working import walk
 
 NO_ARITHMETIC = {Formula.PERCENTILE, Formula.ALONE}
 

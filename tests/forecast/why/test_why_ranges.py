@@ -22,7 +22,7 @@ from planner.forecast.why.ranges import (
 from planner.forecast.why.values import Origin
 from tests.forecast.ranges.test_ranges import sample
 from tests.forecast.sample_farms import known
-from tests.forecast.why.test_why import walk
+from tests.forecast.why.working import walk
 
 NAMES = ("backyard", "by-hand")
 

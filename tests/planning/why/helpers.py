@@ -7,6 +7,7 @@ import pytest
 from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.formulas import Formula
 from planner.paper.reasons import FORMULA_WORDS, note_sentence
+from tests.forecast.why.working import walk
 
 NO_ARITHMETIC = {
     Formula.STAND_TABLE,
@@ -21,12 +22,6 @@ NO_ARITHMETIC = {
     Formula.HIGH_END,
     Formula.VERDICT,
 }
-
-
-def walk(explanation):
-    yield explanation
-    for child in explanation.children:
-        yield from walk(child)
 
 
 def all_made(whys):

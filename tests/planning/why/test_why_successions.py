@@ -16,7 +16,8 @@ from planner.planning.wanted import Order, Rhythm, RhythmOf, Steady, wants_of
 from planner.planning.why_successions import sowing_name, succession_whys
 from tests.farms import MONDAY, farm_of
 from tests.forecast.sample_farms import known
-from tests.planning.why.helpers import all_made, walk
+from tests.forecast.why.working import walk
+from tests.planning.why.helpers import all_made
 
 
 def asked(farm, means, wants=None, **wish):
