@@ -52,13 +52,14 @@ _SIDES: Final = {
 }
 _WORK: Final = ("sow", "sown-plants", "space", "move", "pick", "clear")
 _PIECES: Final = {"plugs": "media plug", "net-pots": "net pot"}
-_FISH: Final = {
+OF_FISH: Final = {
     "feed-kg": "feed of some weeks",
     "gain-kg": "gain of fish in some weeks",
     "fish-kg": "fish harvested in some weeks",
 }
+"""What can be asked of fish over some weeks, of a group or of all."""
 _HARVEST: Final = {"harvest-plants": "plants", "harvest-kg": "kg"}
-OF_SPAN: Final = (*_WORK, "seeds", *_PIECES, *_HARVEST, *_FISH)
+OF_SPAN: Final = (*_WORK, "seeds", *_PIECES, *_HARVEST, *OF_FISH)
 """What can be asked of one week, of some, and of the whole plan."""
 
 
@@ -130,8 +131,8 @@ def _span(
         raise wrong(f'"{" ".join(rest)}" is too much: "{figure}" does not take it.')
     word = rest[0] if rest else ""
     span = partial(Subject, week=week, weeks=weeks)
-    if figure in _FISH:
-        return span(kind=SubjectKind(_FISH[figure]), part=word)
+    if figure in OF_FISH:
+        return span(kind=SubjectKind(OF_FISH[figure]), part=word)
     if figure in _PIECES:
         return span(kind=SubjectKind.PIECES, part=_PIECES[figure])
     lots = {lot.code.casefold(): lot.id for lot in farm.seed_lots}

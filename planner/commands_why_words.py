@@ -14,7 +14,7 @@ from planner.commands_why_names import (
     week_of,
     wrong,
 )
-from planner.commands_why_weeks import plan_subject, water_subject, week_subject, weeks_subject
+from planner.commands_why_weeks import OF_FISH, plan_subject, water_subject, week_subject, weeks_subject
 from planner.farm.crops import Stage
 from planner.forecast.values import FlagKind
 from planner.forecast.why.solids_batches import SolidsPart
@@ -47,12 +47,7 @@ _OF_FISH_DAY: Final = {
     "harvested": "fish harvested",
     "fall": "fall of the feed at a harvest",
 }
-_OF_FISH_SPAN: Final = {
-    "deaths": "deaths expected",
-    "feed-kg": "feed of some weeks",
-    "gain-kg": "gain of fish in some weeks",
-    "fish-kg": "fish harvested in some weeks",
-}
+_OF_FISH_SPAN: Final = {"deaths": "deaths expected", **OF_FISH}
 _OF_BED: Final = {"used": "places held", "free": "places free in a bed"}
 
 
