@@ -206,7 +206,7 @@ def test_that_the_growers_own_products_count_by_their_labels(forecaster):
 
 
 def test_that_hard_make_up_water_puts_the_day_of_low_alkalinity_off(forecaster):
-    tested = (*TESTED, read(Quantity.ALKALINITY_MG_PER_L, 150.0, day=28))
+    tested = (*TESTED, read(Quantity.ALKALINITY_MG_PER_L, 90.0, day=28))
     soft, hard = (
         water_of(
             forecaster,
