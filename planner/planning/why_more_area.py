@@ -16,7 +16,7 @@ from planner.forecast.why.many import MOST_PARTS, others_note
 from planner.forecast.why.values import Explanation, Input
 from planner.planning.expansion.area import extra_area_by_week, feed_lacking_by_week, month_of_week
 from planner.planning.expansion.verdicts import MonthArea, Question
-from planner.planning.why_bands import band_inputs, reference_input
+from planner.planning.why_bands import band_inputs, feed_asked, reference_input
 
 _WITH_MARGIN: Final = "largest area of every month, with a margin"
 
@@ -148,26 +148,16 @@ class MoreArea:
 
     def lacking_in(self, week: int) -> Explanation:
         """Return the feed that is missing in a week."""
-        feed, protein, reference, leafy_m2, fruiting_m2 = self._of_week(week)
-        _, leafy, fruiting = self._ends(high_end=False)
+        feed, protein, _, leafy_m2, fruiting_m2 = self._of_week(week)
         extra = self.question.area_m2
         more = (extra, 0.0) if self.question.group is CropGroup.LEAFY else (0.0, extra)
-        bare = Explanation(
-            title="feed that is asked for",
+        asked = feed_asked(
+            self.ground,
+            self.loop,
+            (leafy_m2.value + more[0], fruiting_m2.value + more[1]),
             about=self.loop.name,
-            value=0.0,
-            unit="g/d",
-            formula=Formula.FEED_ASKED,
-            inputs=(
-                worked("leafy_m2", leafy_m2.value + more[0], "m²"),
-                leafy,
-                worked("fruiting_m2", fruiting_m2.value + more[1], "m²"),
-                fruiting,
-                reference,
-                protein,
-            ),
+            protein_share=protein.value,
         )
-        asked = replace(bare, value=recomputed(bare))
         lacking = Explanation(
             title="feed that has to be added",
             about=self.loop.name,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import partial
 from typing import Final
 
@@ -11,14 +11,13 @@ from planner.farm.farm import DAYS_PER_WEEK
 from planner.farm.fields import Id
 from planner.farm.species import CropGroup
 from planner.forecast.why.area import why_batch_area
-from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.fish import why_feed_mean
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, worked
 from planner.forecast.why.values import Explanation, Note, NoteKind
 from planner.planning.answering import Maker
 from planner.planning.stocking.startup import HeldBatch, StartUp
-from planner.planning.why_bands import band_inputs, reference_input
+from planner.planning.why_bands import feed_asked
 
 _ADVICE: Final = "coefficient/advice/"
 
@@ -103,25 +102,16 @@ class _StartUp:
         on = one.may_on or one.planned_on
         week = min(max(ruler.day_of(on), 0) // DAYS_PER_WEEK, ruler.weeks - 1)
         _, loop = ground.loop_forecast(self.loop)
-        leafy, fruiting = self._standing(one)
-        protein = float(ruler.weekly_mean(loop.protein_share)[week])
-        asked = Explanation(
-            title="feed that is asked for",
+        asked = feed_asked(
+            ground,
+            loop,
+            self._standing(one),
             about=one.code,
-            value=0.0,
-            unit="g/d",
-            formula=Formula.FEED_ASKED,
-            inputs=(
-                worked("leafy_m2", leafy, "m²"),
-                worked("fruiting_m2", fruiting, "m²"),
-                *band_inputs(ground, loop, "low"),
-                reference_input(ground, loop, protein),
-                worked("protein_share", protein, "g/g"),
-                ground.figure("weeks_in_a_row", f"{_ADVICE}startup_carried_weeks"),
-            ),
+            protein_share=float(ruler.weekly_mean(loop.protein_share)[week]),
+            more=(ground.figure("weeks_in_a_row", f"{_ADVICE}startup_carried_weeks"),),
             on=ruler.week_start(week),
         )
-        return why_feed_mean(ground, loop, week), replace(asked, value=recomputed(asked))
+        return why_feed_mean(ground, loop, week), asked
 
     def _standing(self, one: HeldBatch) -> tuple[float, float]:
         """Return leafy and fruiting area that stands when a batch moves, with its own."""
