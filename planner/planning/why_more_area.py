@@ -30,12 +30,11 @@ class MoreArea:
     question: Question
     area_by_month: tuple[MonthArea, ...]
 
-    def _ends(self, *, high_end: bool) -> tuple[str, Input, Input]:
-        end = "high" if high_end else "low"
-        return end, *band_inputs(self.ground, self.loop, end)
+    def _ends(self, *, high_end: bool) -> tuple[Input, Input]:
+        return band_inputs(self.ground, self.loop, "high" if high_end else "low")
 
     def _ratio(self, *, high_end: bool) -> Input:
-        _, leafy, fruiting = self._ends(high_end=high_end)
+        leafy, fruiting = self._ends(high_end=high_end)
         of = leafy if self.question.group is CropGroup.LEAFY else fruiting
         return replace(of, name="ratio_g_per_m2_d")
 
@@ -54,7 +53,7 @@ class MoreArea:
 
     def _area(self, week: int, *, high_end: bool, title: str = "extra area carried") -> Explanation:
         """Return the extra area that the feed of a week carries."""
-        _, leafy, fruiting = self._ends(high_end=high_end)
+        leafy, fruiting = self._ends(high_end=high_end)
         bare = Explanation(
             title=title,
             about=self.loop.name,
