@@ -9,10 +9,11 @@ from PySide6.QtWidgets import QSplitter, QTabWidget, QWidget
 
 from planner.desk.places.listed import LISTED
 from planner.desk.say import tr
+from planner.desk.tabs import Tabs
 from planner.desk.theme import Theme
 
 
-class Pages(QTabWidget):
+class Pages(Tabs):
     """Tabs that ask for no more room than the page in front, however wide the others are."""
 
     def __init__(self, parent: QWidget) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QDialog, QFrame, QTabWidget, QTextBrowser, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QFrame, QTextBrowser, QVBoxLayout, QWidget
 
 from planner.desk.fitting import open_sized
 from planner.desk.help import GlossaryPane, close_box
@@ -11,6 +11,7 @@ from planner.desk.places.listed import Listed
 from planner.desk.plan.help_pages import help_page
 from planner.desk.say import tr
 from planner.desk.side import page_html
+from planner.desk.tabs import Tabs
 from planner.desk.theme import Theme
 
 PAGES = "pages.toml"
@@ -31,7 +32,7 @@ class PageHelpDialog(QDialog):
         self.text.document().setDocumentMargin(theme.metrics.margin)
         self.text.setHtml(page_html(help_page(listed.key, title, PAGES), theme))
         self.words = GlossaryPane(theme, self)
-        self.tabs = QTabWidget(self)
+        self.tabs = Tabs(self)
         self.tabs.setAccessibleName(tr("Help"))
         self.tabs.addTab(self.text, tr("This page"))
         self.tabs.addTab(self.words, tr("Words used here"))

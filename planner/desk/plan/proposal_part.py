@@ -15,6 +15,7 @@ from planner.desk.places.place import PlaceNeeds
 from planner.desk.plan.kit import Beside, Words, Working, button, column, heading, scrolled, stack
 from planner.desk.plan.part import Part
 from planner.desk.say import tr
+from planner.desk.tabs import Tabs
 from planner.desk.why.cells import wish
 from planner.farm.changes import ChangeSet
 from planner.farm.farm import Farm
@@ -125,7 +126,7 @@ class ProposalPart(Part):
 
     def tables(self) -> QTabWidget:
         """Return tabs for the tables of the proposal."""
-        tabs = QTabWidget(self.shown)
+        tabs = Tabs(self.shown)
         tabs.setAccessibleName(tr("The proposal in tables"))
         tabs.tabBar().setAccessibleName(tr("The proposal in tables"))
         tabs.setMinimumHeight(self.theme.metrics.row * 9)

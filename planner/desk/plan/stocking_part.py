@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 from typing import Any, Final
 
-from PySide6.QtWidgets import QTabWidget, QWidget
+from PySide6.QtWidgets import QWidget
 
 from planner.desk.book import BookShelf
 from planner.desk.forms.editors import Choice, enum_choices, thing_choices
@@ -36,6 +36,7 @@ from planner.desk.plan.stocking_work import (
     ways_steps,
 )
 from planner.desk.say import careful, tr
+from planner.desk.tabs import Tabs
 from planner.desk.theme import Theme
 from planner.desk.words import faults_words
 from planner.farm.changes import ChangeSet
@@ -112,7 +113,7 @@ class StockingPart(Part):
         self.working.stopped.connect(self._on_stop)
         self.state = Words("", self.theme, pane, ink="wrong")
         self.state.hide()
-        self.tabs = QTabWidget(pane)
+        self.tabs = Tabs(pane)
         self.ways_tab = WaysTab(self.theme, self.tabs)
         self.harvest_tab = HarvestTab(self.theme, self.tabs)
         self.start_tab = StartTab(self.theme, self.tabs)

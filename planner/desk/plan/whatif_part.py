@@ -6,7 +6,7 @@ from functools import partial
 from typing import Any, Final
 
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QTabWidget, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
 
 from planner.desk.book import BookShelf
 from planner.desk.forms.editors import Choice, thing_choices
@@ -30,6 +30,7 @@ from planner.desk.plan.whatif_work import Compared, Recipe, compare_steps, fits,
 from planner.desk.plan.whys import asked_rows, compare_names
 from planner.desk.rows import Column
 from planner.desk.say import tr
+from planner.desk.tabs import Tabs
 from planner.desk.theme import Theme
 from planner.desk.words import faults_words
 from planner.farm.changes import ChangeSet
@@ -136,7 +137,7 @@ class WhatIfPart(Part):
         self.shown = QWidget(inside)
         self.chart = WeekChart(theme, self.shown)
         self.hold = Words("", theme, self.shown, ink="wrong")
-        self.tabs = QTabWidget(self.shown)
+        self.tabs = Tabs(self.shown)
         self.tabs.setAccessibleName(tr("Comparison"))
         self.tabs.tabBar().setAccessibleName(tr("Comparison"))
         self.table = Table((Column(title=tr("What")),), tr("Scenarios compared"), theme, self.tabs)

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from PySide6.QtCore import QModelIndex, Signal
-from PySide6.QtWidgets import QHBoxLayout, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from planner.actions import records
 from planner.actions.learning import adopt
@@ -37,6 +37,7 @@ from planner.desk.records.rows import (
 from planner.desk.records.stock_rows import lot_columns, lot_rows, meter_columns, meter_rows
 from planner.desk.rows import ID_ROLE
 from planner.desk.say import tr
+from planner.desk.tabs import Tabs
 from planner.desk.theme import Theme
 from planner.desk.words import faults_words
 from planner.farm.changes import ChangeSet
@@ -73,7 +74,7 @@ class RecordsPlace(Place):
         self.meters = Table(meter_columns(), tr("Meters"), self.theme, self)
         self._say_when_empty()
         self.catch_up = CatchUp(needs, self.theme, self)
-        self.tabs = QTabWidget(self)
+        self.tabs = Tabs(self)
         self.tabs.setAccessibleName(tr("Records"))
         self.tabs.tabBar().setAccessibleName(tr("Records"))
         self._lay_out()
