@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from planner.farm.fish import FishEventKind
 from planner.forecast.why.ask import why
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import NoSuchFigureError
@@ -153,6 +154,19 @@ def test_that_growth_goes_down_to_warmth_and_the_growth_coefficient():
     assert {"tgc", "water_c", "optimum_c", "growth_a_day_g"} <= names
     assert found.input("weight_then_g").value == 160.0
     assert abs(found.input("by_fish_added_g").value) > 1.0
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_that_nothing_of_a_weight_is_put_down_to_fish_that_were_not_added(name):
+    farm, _, _ = known(name)
+    mixed = {event.group for event in farm.fish_events if event.kind is FishEventKind.ADDED}
+    alone = [group for group in groups_of(name) if group.group not in mixed]
+    assert alone
+    for group in alone:
+        for day in range(0, group.count.size, 9):
+            found = asked(name, kind=SubjectKind.GROUP_WEIGHT, about=group.group, day=day)
+            if found.formula is Formula.WEIGHT and group.count[day] > 0:
+                assert found.input("by_fish_added_g").value == 0.0, (group.name, day)
 
 
 def test_that_feed_and_gain_of_a_day_tell_what_is_behind_number_and_weight():
