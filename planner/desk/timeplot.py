@@ -30,6 +30,8 @@ from planner.desk.theme import Theme, mixed
 from planner.desk.words import number_words, short_day_words, unit_words
 
 _SMALL: Final = 0.85
+_HEAD: Final = 1.25
+"""Lines above the plot: the title, and room for the upper half of the topmost number beside it."""
 _SPAN_SHARE: Final = 0.22
 _MARK_PX: Final = 4.5
 _NEAR_PX: Final = 12.0
@@ -155,7 +157,7 @@ class Frame:
         left = measured.horizontalAdvance(_number(self.top))
         self.box = whole.adjusted(
             metrics.margin + left + metrics.tight,
-            metrics.gap + self.line + metrics.tight,
+            metrics.gap + self.line * _HEAD + metrics.tight,
             -metrics.margin,
             -metrics.gap - self.line,
         )

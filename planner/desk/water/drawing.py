@@ -21,6 +21,8 @@ _WATCH_SHARE: Final = 0.09
 _ROOM_SHARE: Final = 0.12
 _DOT: Final = 3.0
 _SMALL: Final = 0.85
+_HEAD: Final = 1.25
+"""Lines above the plot: the title, and room for the upper half of the topmost number beside it."""
 _SPREAD_SHARE: Final = 0.3
 _COLOURS: Final = {
     Quantity.PH: 5,
@@ -44,7 +46,7 @@ class Frame:
         left = max(measured.horizontalAdvance(number(each)) for each in (self.low, self.high))
         self.plot = whole.adjusted(
             metrics.margin + left + metrics.tight,
-            metrics.gap + self.line + metrics.tight,
+            metrics.gap + self.line * _HEAD + metrics.tight,
             -metrics.margin,
             -metrics.gap - self.line,
         )
