@@ -12,7 +12,7 @@ from datetime import date
 from threading import Event
 from typing import TYPE_CHECKING, Final
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QLocale, QObject, Signal
 from PySide6.QtWidgets import QWidget
 
 from planner.catalogue.names import CODE_OF_LANGUAGE, named_beside
@@ -63,7 +63,7 @@ class PrintAsking(QObject):
             documents=self._choices(day),
             papers=tuple(paper.name for paper in CHOICES),
             languages=(("filipino", tr("Filipino")), ("spanish", tr("Spanish"))),
-            wish=self._begun(day, document),
+            wish=replace(self._begun(day, document), second=self._spoken()),
             most_weeks=LONGEST_WEEKS,
             today=self._needs.now().date(),
         )
@@ -101,6 +101,11 @@ class PrintAsking(QObject):
         document = document_named(key)
         begins_on = document.begins_on(day, document.weeks)
         return PrintWish(document=key, paper=document.paper.name, from_on=begins_on, weeks=document.weeks)
+
+    def _spoken(self) -> str:
+        """Return the language of the window as a second language of the sheets; none for English."""
+        chosen = self._needs.memory.get(settings.LANGUAGE) or QLocale.system().name()
+        return next((word for word, code in CODE_OF_LANGUAGE.items() if code == chosen.partition("_")[0]), "")
 
     def _label_choices(self, day: date, paper: str) -> Iterator[DocumentChoice]:
         says = tr(

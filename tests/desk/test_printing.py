@@ -302,3 +302,12 @@ def test_that_labels_of_weeks_without_sowing_are_told_and_nothing_is_written(win
     assert "no label to print" in dialog.count.text()
     assert not dialog.pdf.isEnabled()
     dialog.reject()
+
+
+@pytest.mark.parametrize(("spoken", "second"), [("es", "spanish"), ("fil", "filipino"), ("en", "")])
+def test_that_sheets_begin_with_the_language_of_the_window_beside_the_english(window, spoken, second):
+    window.memory.put(settings.LANGUAGE, spoken)
+    window.menus.actions["farm.print"].trigger()
+    (dialog,) = window.findChildren(PrintDialog)
+    assert dialog.form.second.currentData() == second
+    dialog.reject()
