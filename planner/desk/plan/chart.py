@@ -1,5 +1,6 @@
 """A small chart of weeks: bars, lines and steps on one scale, told apart by form as well as by colour.
 
+The arrow keys walk its weeks; what is drawn in the week stood on, or under the pointer, can be asked why.
 Must know nothing of farms.
 """
 
@@ -9,10 +10,12 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import Final
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QFont, QHelpEvent, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
+from planner.desk.daycursor import WalkedChart
+from planner.desk.pages import Ask, Fact
 from planner.desk.say import tr
 from planner.desk.theme import Theme, mixed
 from planner.desk.words import number_words
@@ -40,12 +43,16 @@ _STYLES: Final = {Form.DASHED: Qt.PenStyle.DashLine, Form.DOTTED: Qt.PenStyle.Do
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Strand:
-    """One row of values by week, what it is called, and how it is drawn in which data colour."""
+    """One row of values by week, what it is called, and how it is drawn in which data colour.
+
+    `asks` has for each week what "why?" is asked about there, None where nothing; empty when nothing at all.
+    """
 
     label: str
     values: tuple[float, ...]
     form: Form
     colour: int
+    asks: tuple[Ask | None, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -93,7 +100,20 @@ def week_tip(chart: Chart, week: int) -> str:
     return "\n".join([chart.weeks[week], *lines])
 
 
-class WeekChart(QWidget):
+def week_facts(chart: Chart, week: int) -> tuple[Fact, ...]:
+    """Return what each row of values says of a week, with what it can be asked."""
+    return tuple(
+        Fact(
+            label=f"{chart.weeks[week]}, {strand.label}",
+            value=f"{_figure(strand.values[week])} {chart.unit}",
+            ask=strand.asks[week] if strand.asks else None,
+        )
+        for strand in chart.strands
+        if week < len(strand.values)
+    )
+
+
+class WeekChart(WalkedChart):
     """Shows a chart; a tip tells the values of the week under the pointer."""
 
     def __init__(self, theme: Theme, parent: QWidget) -> None:
@@ -101,6 +121,7 @@ class WeekChart(QWidget):
         self.theme = theme
         self.chart = EMPTY
         self._plot = QRectF()
+        self.setAccessibleName(tr("nothing to show"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         self.setMinimumSize(theme.metrics.row * 6, theme.metrics.row * 5)
 
@@ -112,8 +133,26 @@ class WeekChart(QWidget):
         """Show other values."""
         if chart != self.chart:
             self.chart = chart
+            self.cursor_day.show_days(range(len(chart.weeks)), today=None)
             self.setAccessibleName(chart_words(chart))
+            self.speak()
             self.update()
+
+    def speak(self) -> None:
+        """Say what is drawn in the week stood on."""
+        self.setAccessibleDescription(
+            "; ".join(f"{fact.label}: {fact.value}" for fact in self.facts_at(None))
+        )
+
+    def facts_at(self, point: QPoint | None) -> tuple[Fact, ...]:
+        """Return what can be asked of the week under a point; with None, of the week stood on."""
+        week = self.cursor_day.day if point is None else self.day_at(point.x())
+        return () if week is None else week_facts(self.chart, week)
+
+    def day_at(self, x: float) -> int | None:
+        """Return the week under a distance from the left, None outside."""
+        week = self.week_at(x)
+        return week if week >= 0 else None
 
     def wear(self, theme: Theme) -> None:
         """Wear the colours of a theme."""
@@ -125,7 +164,7 @@ class WeekChart(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.fillRect(self.rect(), self.theme.panel)
         drawing = _Drawing(painter, self.chart, self.theme, QRectF(self.rect()))
-        drawing.draw()
+        drawing.draw(self.day_stood_on)
         self._plot = drawing.plot
         painter.end()
 
@@ -168,8 +207,8 @@ class _Drawing:
             -metrics.gap - self._line,
         )
 
-    def draw(self) -> None:
-        """Draw title, legend, axes and strands."""
+    def draw(self, stood_on: int | None) -> None:
+        """Draw title, legend, axes and strands, and a frame around the week that the keys stand on."""
         self._draw_head()
         if self.plot.height() <= 0 or self.plot.width() <= 0:
             return
@@ -180,6 +219,10 @@ class _Drawing:
         for strand in self._chart.strands:
             self._draw_strand(strand)
         self._draw_axes()
+        if stood_on is not None and stood_on < len(self._chart.weeks):
+            self._painter.setPen(QPen(self._theme.text, 2 * self._theme.metrics.hair))
+            left, right = self._x(stood_on), self._x(stood_on + 1)
+            self._painter.drawRect(QRectF(left, self.plot.top(), right - left, self.plot.height()))
 
     def _draw_head(self) -> None:
         painter, metrics = self._painter, self._theme.metrics

@@ -13,6 +13,7 @@ from typing import Final
 from planner.catalogue.catalogue import Catalogue
 from planner.desk.plan.chart import Chart, Form, Strand
 from planner.desk.plan.season_work import CropCourse, LoopCourse, SeasonFound
+from planner.desk.plan.whys import line_asks
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.words import NONE, choice_words, day_words, number_words, short_day_words, week_words
@@ -20,6 +21,7 @@ from planner.desk.words import middle_of_week as middle
 from planner.farm.crops import Batch, TargetUnit
 from planner.farm.farm import Farm
 from planner.farm.species import ELEMENTS
+from planner.forecast.why.values import Subject, SubjectKind
 from planner.planning.placement import Refusal
 from planner.planning.season_plan.job import PlanProgress, PlanStep
 from planner.planning.season_plan.plan import NOTHING_PLANNED, PlanStatus, SeasonPlan
@@ -260,9 +262,27 @@ def crop_chart(found: SeasonFound, crop: int, catalogue: Catalogue) -> Chart:
         unit=tr("{unit} a week", unit=choice_words(course.unit)),
         weeks=_weeks(found),
         strands=(
-            Strand(label=tr("proposal"), values=course.proposed, form=Form.BARS, colour=_PROPOSED_COLOUR),
-            Strand(label=tr("today"), values=course.today, form=Form.DASHED, colour=_TODAY_COLOUR),
-            Strand(label=tr("wanted"), values=course.wanted, form=Form.STEPS, colour=0),
+            Strand(
+                label=tr("proposal"),
+                values=course.proposed,
+                form=Form.BARS,
+                colour=_PROPOSED_COLOUR,
+                asks=line_asks(found.plan, crop, "harvest", found.whys),
+            ),
+            Strand(
+                label=tr("today"),
+                values=course.today,
+                form=Form.DASHED,
+                colour=_TODAY_COLOUR,
+                asks=line_asks(found.plan, crop, "today", found.whys),
+            ),
+            Strand(
+                label=tr("wanted"),
+                values=course.wanted,
+                form=Form.STEPS,
+                colour=0,
+                asks=line_asks(found.plan, crop, "wanted", found.whys),
+            ),
         ),
     )
 
@@ -286,6 +306,15 @@ def balance_chart(found: SeasonFound, loop: int, element: int) -> Chart:
                 values=course.today[element],
                 form=Form.DASHED,
                 colour=_TODAY_COLOUR,
+                asks=tuple(
+                    Subject(
+                        kind=SubjectKind.DEMAND,
+                        about=course.loop,
+                        week=found.plan.model.first_week + week,
+                        element=element,
+                    )
+                    for week in range(len(course.today[element]))
+                ),
             ),
             Strand(label=tr("supply"), values=course.supply[element], form=Form.LINE, colour=_SUPPLY_COLOUR),
         ),

@@ -13,6 +13,7 @@ from threading import Event
 from planner.farm.changes import applied
 from planner.farm.crops import TargetUnit
 from planner.farm.farm import Farm
+from planner.farm.fields import Id
 from planner.forecast.engine import Forecaster
 from planner.forecast.values import Floats, Forecast
 from planner.planning.answering import Whys
@@ -42,6 +43,7 @@ class CropCourse:
 class LoopCourse:
     """Supply of a loop by (element, week) [g], and demand as it is and as proposed."""
 
+    loop: Id
     name: str
     supply: tuple[Weekly, ...]
     today: tuple[Weekly, ...]
@@ -109,6 +111,7 @@ def _loop_courses(plan: SeasonPlan, today: Forecast, after: Forecast) -> Iterato
     ruler = today.ruler
     for was, comes in zip(today.loops, after.loops, strict=True):
         yield LoopCourse(
+            loop=was.loop,
             name=was.name,
             supply=tuple(_in_span(row, plan) for row in ruler.weekly_sum(comes.supply_g)),
             today=tuple(_in_span(row, plan) for row in ruler.weekly_sum(was.demand_g)),

@@ -10,7 +10,6 @@ from datetime import date
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
-from planner.desk.plan.chart import Chart, Form, Strand
 from planner.desk.plan.remedy_words import percent_words, weeks_words
 from planner.desk.plan.stocking_work import HarvestsFound, WaysFound
 from planner.desk.rows import Column, Row
@@ -19,20 +18,15 @@ from planner.desk.words import (
     NONE,
     choice_words,
     day_words,
-    middle_of_week,
     number_words,
     short_day_words,
-    week_words,
 )
 from planner.farm.farm import Farm, by_id
-from planner.forecast.values import Ruler
 from planner.planning.stocking.harvests import HarvestOption
 from planner.planning.stocking.options import HarvestHole, Stocked, StockingOption
 from planner.planning.stocking.startup import HeldBatch, StartUp
 
 _WHOLE: Final = 1.0
-_FORMS: Final = (Form.LINE, Form.DASHED, Form.STEPS)
-_COLOURS: Final = (5, 6, 0)
 
 
 def share_words(share: float) -> str:
@@ -201,26 +195,6 @@ def hole_rows(holes: tuple[HarvestHole, ...]) -> tuple[Row, ...]:
     )
 
 
-def week_names(ruler: Ruler) -> tuple[str, ...]:
-    """Return the names of all weeks of a ruler."""
-    return tuple(week_words(middle_of_week(ruler.week_start(week))) for week in range(ruler.weeks))
-
-
-def feed_chart(found: WaysFound, number: int, ruler: Ruler) -> Chart:
-    """Return the feed of a way beside today's and the band that the beds need, within the plan."""
-    return Chart(
-        title=tr("Feed within the plan"),
-        unit=tr("g a day"),
-        weeks=week_names(ruler),
-        strands=(
-            Strand(label=tr("this way"), values=found.feeds[number], form=Form.BARS, colour=0),
-            Strand(label=tr("today"), values=found.today, form=Form.DASHED, colour=2),
-            Strand(label=tr("band, low"), values=found.low, form=Form.STEPS, colour=0),
-            Strand(label=tr("band, high"), values=found.high, form=Form.LINE, colour=5),
-        ),
-    )
-
-
 def band_words(found: WaysFound) -> str:
     """Return why no way reaches the band of feed; empty when one does."""
     options = found.table.options
@@ -299,27 +273,6 @@ def _harvest_row(number: int, one: HarvestOption) -> Row:
             one.peak_kg_per_m3,
         ),
         payload=number,
-    )
-
-
-def harvest_chart(found: HarvestsFound, ruler: Ruler) -> Chart:
-    """Return the feed of every way to take a harvest, in the weeks around it."""
-    first_on = min((on for one in found.options for on, _ in one.takes), default=ruler.start_on)
-    first = max(ruler.week_of(first_on) - 6, 0)
-    weeks = slice(first, min(first + 32, ruler.weeks))
-    return Chart(
-        title=tr("Feed around the harvest"),
-        unit=tr("g a day"),
-        weeks=week_names(ruler)[weeks],
-        strands=tuple(
-            Strand(
-                label=share_words(one.share),
-                values=feed[weeks],
-                form=_FORMS[number % len(_FORMS)],
-                colour=_COLOURS[number % len(_COLOURS)],
-            )
-            for number, (one, feed) in enumerate(zip(found.options, found.feeds, strict=True))
-        ),
     )
 
 

@@ -13,10 +13,9 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 from planner.desk.outlook import Outlook
 from planner.desk.plan.chart import EMPTY, WeekChart
 from planner.desk.plan.kit import Table, Words, button, column, stack
+from planner.desk.plan.stocking_charts import feed_chart, harvest_chart
 from planner.desk.plan.stocking_rows import (
     band_words,
-    feed_chart,
-    harvest_chart,
     harvest_columns,
     harvest_rows,
     hole_columns,

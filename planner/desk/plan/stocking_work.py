@@ -44,6 +44,7 @@ class WaysFound:
     """Ways of stocking, with feed by week [g/d] of each within the plan, of today's fish, and the band."""
 
     table: StockingTable
+    loop: Id
     feeds: tuple[Weekly, ...]
     today: Weekly
     low: Weekly
@@ -94,6 +95,7 @@ def ways_steps(ask: StockAsk, farm: Farm, forecaster: Forecaster, stopped: Event
     yield WaysFound(
         table=table,
         feeds=tuple(_feed(farm, one.change_set, forecaster, ask.loop) for one in table.options),
+        loop=ask.loop,
         today=_weekly(before, ask.loop),
         low=tuple(float(value) for value in need.low),
         high=tuple(float(value) for value in need.high),

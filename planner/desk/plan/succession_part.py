@@ -254,7 +254,9 @@ class SuccessionPart(ProposalPart):
         key = self.crop.currentData()
         if self.found is not None and self.behind is not None and key:
             outlook = self.behind.outlook
-            self.chart.show_chart(supply_chart(self.found, key, outlook.catalogue, outlook.forecast.ruler))
+            self.chart.show_chart(
+                supply_chart(self.found, key, outlook.catalogue, outlook.forecast.ruler, self._whys)
+            )
 
     def _on_sowing(self, _index: QModelIndex, _before: QModelIndex) -> None:
         row = self.sowings.current()

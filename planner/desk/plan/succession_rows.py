@@ -13,6 +13,7 @@ from planner.catalogue.catalogue import Catalogue
 from planner.desk.plan.chart import Chart, Form, Strand
 from planner.desk.plan.remedy_words import percent_words
 from planner.desk.plan.season_rows import amount_words
+from planner.desk.plan.whys import week_asks
 from planner.desk.rows import Column, Row
 from planner.desk.say import tr
 from planner.desk.words import (
@@ -27,6 +28,7 @@ from planner.desk.words import (
 from planner.farm.crops import Batch, Phase, TargetUnit
 from planner.farm.farm import Farm, by_id
 from planner.forecast.values import Ruler
+from planner.planning.answering import Whys
 from planner.planning.placement import Freeing, Refusal
 from planner.planning.proposal import Note, NoteKind, Proposal, Sowing, steady_share
 from planner.planning.seeding import LossRule, Seeding
@@ -323,7 +325,7 @@ def unfit_words(found: Proposal) -> str:
     return tr("⚠ {parts}: see below.", parts=", ".join(parts)) if parts else ""
 
 
-def supply_chart(found: Proposal, crop: str, catalogue: Catalogue, ruler: Ruler) -> Chart:
+def supply_chart(found: Proposal, crop: str, catalogue: Catalogue, ruler: Ruler, whys: Whys) -> Chart:
     """Return what is foreseen of a crop against what is wanted, in the weeks that want any."""
     weeks = [week for week in found.weeks if week.crop == crop]
     unit = weeks[0].unit if weeks else TargetUnit.HEADS
@@ -333,10 +335,18 @@ def supply_chart(found: Proposal, crop: str, catalogue: Catalogue, ruler: Ruler)
         weeks=tuple(week_words(middle_of_week(ruler.week_start(week.week))) for week in weeks),
         strands=(
             Strand(
-                label=tr("foreseen"), values=tuple(week.foreseen for week in weeks), form=Form.BARS, colour=0
+                label=tr("foreseen"),
+                values=tuple(week.foreseen for week in weeks),
+                form=Form.BARS,
+                colour=0,
+                asks=week_asks(weeks, ruler, "foreseen", whys),
             ),
             Strand(
-                label=tr("wanted"), values=tuple(week.wanted for week in weeks), form=Form.STEPS, colour=0
+                label=tr("wanted"),
+                values=tuple(week.wanted for week in weeks),
+                form=Form.STEPS,
+                colour=0,
+                asks=week_asks(weeks, ruler, "wanted", whys),
             ),
         ),
     )

@@ -8,7 +8,7 @@ from typing import Final
 from planner.catalogue.catalogue import Catalogue
 from planner.desk.plan.chart import Chart, Form, Strand
 from planner.desk.plan.remedy_words import percent_words
-from planner.desk.plan.stocking_rows import week_names
+from planner.desk.plan.stocking_charts import week_names
 from planner.desk.plan.whatif_work import Compared
 from planner.desk.rows import Column as TableColumn
 from planner.desk.rows import Row

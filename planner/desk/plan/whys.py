@@ -21,7 +21,7 @@ from planner.forecast.values import Flag, Ruler
 from planner.planning.answering import Whys
 from planner.planning.expansion.verdicts import Expansion, Verdict
 from planner.planning.orders import OrderLine
-from planner.planning.proposal import Proposal, steady_share
+from planner.planning.proposal import Proposal, WeekSupply, steady_share
 from planner.planning.remedies.values import Effect, Remedy
 from planner.planning.scenarios.compare import BASE, Comparison
 from planner.planning.season_plan.plan import SeasonPlan
@@ -32,7 +32,7 @@ from planner.planning.why_expansion import number_name
 from planner.planning.why_orders import order_name
 from planner.planning.why_remedies import FIGURES, remedy_name
 from planner.planning.why_scenarios import scenario_name
-from planner.planning.why_season import sown_name
+from planner.planning.why_season import line_name, sown_name
 from planner.planning.why_stocking import harvest_name, stocked_name, way_name
 from planner.planning.why_successions import sowing_name, week_name
 
@@ -77,6 +77,17 @@ def supply_names(found: Proposal, ruler: Ruler) -> Iterator[Names]:
     """Yield the names of what is wanted and foreseen in each week."""
     for week in found.weeks:
         yield None, None, week_name(ruler, week, "wanted"), week_name(ruler, week, "foreseen")
+
+
+def week_asks(weeks: Iterable[WeekSupply], ruler: Ruler, what: str, whys: Whys) -> tuple[Later | None, ...]:
+    """Return what is asked of each week that is drawn of a proposal of sowings."""
+    return tuple(_ask(week_name(ruler, week, what), whys) for week in weeks)
+
+
+def line_asks(plan: SeasonPlan, number: int, what: str, whys: Whys) -> tuple[Later | None, ...]:
+    """Return what is asked of each week that is drawn of a crop in a season."""
+    line = plan.model.lines[number]
+    return tuple(_ask(line_name(plan, line, week, what), whys) for week in range(plan.model.weeks))
 
 
 def succession_facts(found: Proposal, catalogue: Catalogue, whys: Whys) -> tuple[Fact, ...]:
