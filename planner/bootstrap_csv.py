@@ -10,7 +10,7 @@ from planner.actions.changing import addition
 from planner.actions.water import add_readings
 from planner.bootstrap import Means
 from planner.desk.csv_in.values import BATCHES, READINGS, TableLook, TableWish
-from planner.farm.codes import Codes
+from planner.farm.codes import codes_of
 from planner.farm.crops import Batch, Placement
 from planner.farm.farm import Farm, replace_things
 from planner.farm.ids import ManyIds
@@ -125,7 +125,7 @@ class TableIn:
     def _batches(self, wish: TableWish) -> Iterator[int | TableLook]:
         farm = self._farm_of()
         catalogue = self._forecaster.catalogue_for(farm)
-        codes = Codes(batch.code for batch in farm.batches)
+        codes = codes_of(farm)
         steps = batch_steps(
             self._sheet,
             BatchWish(

@@ -14,7 +14,7 @@ from planner.actions.changing import addition, alteration, altered, found, remov
 from planner.actions.rooms import NoRoomError, Rooms, refusal_fault
 from planner.farm.changes import Change, ChangeSet
 from planner.farm.checks import checked
-from planner.farm.codes import Codes
+from planner.farm.codes import codes_of
 from planner.farm.crops import Batch, Phase, Placement
 from planner.farm.farm import Farm
 from planner.farm.fields import Id
@@ -28,7 +28,7 @@ _WORD: Final = "batch"
 
 def free_code(farm: Farm, *, crop_code: str, sow_on: date) -> str:
     """Return a code no batch has yet: crop, year and ISO week of sowing, and letters that count up."""
-    return Codes(batch.code for batch in farm.batches).give(crop_code, sow_on)
+    return codes_of(farm).give(crop_code, sow_on)
 
 
 def sow_batch(batch: Batch, placements: Iterable[Placement] = ()) -> ChangeSet:

@@ -13,7 +13,7 @@ from datetime import timedelta
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
-from planner.farm.codes import Codes
+from planner.farm.codes import codes_of
 from planner.farm.crops import Batch, Target, TargetUnit
 from planner.farm.farm import DAYS_PER_WEEK, Farm, Settings
 from planner.farm.fields import NO_ID, Id
@@ -192,7 +192,7 @@ def plants_per_sowing(target: Target, crop: Crop) -> int:
 
 
 def _sowings(farm: Farm, catalogue: Catalogue) -> Iterator[Batch]:
-    codes = Codes(())
+    codes = codes_of(farm)
     for target in farm.targets:
         crop = catalogue.crops[target.crop]
         bed = _bed_for(crop, farm)

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
 
 from planner.farm.changes import Change, ChangeSet, applied
-from planner.farm.codes import Codes
+from planner.farm.codes import Codes, codes_of
 from planner.farm.crops import Batch, Phase
 from planner.farm.farm import Farm, by_id
 from planner.farm.fields import Id
@@ -25,7 +25,7 @@ def sown_again(farm: Farm, batches: Sequence[Batch], days: int, forecaster: Fore
 
     A twin without room is sown all the same, without places, and the refusal says why.
     """
-    codes = Codes(batch.code for batch in farm.batches)
+    codes = codes_of(farm)
     changes: list[Change] = []
     refusals: list[Refusal] = []
     for batch in batches:

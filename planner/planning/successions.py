@@ -13,7 +13,7 @@ from typing import Final
 
 import numpy as np
 
-from planner.farm.codes import Codes
+from planner.farm.codes import codes_of
 from planner.farm.crops import Batch, TargetUnit
 from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.farm.fields import Id
@@ -103,7 +103,7 @@ class _Planning:
             self._forecaster,
             rules=self._wish.rules,
             seeds=self._wish.seeds,
-            codes=Codes(batch.code for batch in self._farm.batches),
+            codes=codes_of(self._farm),
             make_id=self._make_id,
             between=self._between(),
         )

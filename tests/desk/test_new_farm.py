@@ -19,6 +19,7 @@ from planner.farm.ids import new_id
 from planner.farm.site import Units, WeekStart
 from planner.farm.species import BedKind
 from planner.forecast.checks import all_faults
+from planner.paper.words import week_number
 from planner.planning.answers import Answers, BedWish, CropWish
 from planner.planning.climates import ClimateClass
 from planner.planning.draft import drafted, feed_for, plants_per_sowing, weeks_between_sowings
@@ -253,6 +254,13 @@ def test_that_the_same_crop_wished_twice_gets_codes_of_its_own(means):
     farm = drafted(answers(means, crops=(wish, wish)), means.forecaster).farm
     codes = [batch.code for batch in farm.batches]
     assert len(set(codes)) == len(codes) == 104
+
+
+def test_that_codes_name_the_week_the_ruler_shows_where_weeks_begin_on_sunday(means):
+    given_answers = answers(means, plan_from=date(2027, 3, 7), week_start=WeekStart.SUNDAY)
+    farm = drafted(given_answers, means.forecaster).farm
+    for batch in farm.batches:
+        assert f"W{week_number(batch.sow_on, WeekStart.SUNDAY):02d}" in batch.code
 
 
 def test_that_the_feed_suits_the_weight_of_the_fish(means):

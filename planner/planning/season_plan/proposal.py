@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from planner.farm.changes import Change, ChangeSet, applied
-from planner.farm.codes import Codes
+from planner.farm.codes import codes_of
 from planner.farm.crops import Batch, Placement
 from planner.farm.farm import Farm, by_id
 from planner.farm.fields import Id
@@ -107,7 +107,7 @@ def _paired(
     waiting: dict[tuple[str, int, int], list[Batch]] = {}
     for batch in old:
         waiting.setdefault(_key(model, batch), []).append(batch)
-    codes = Codes(batch.code for batch in farm.batches)
+    codes = codes_of(farm)
     crops = forecaster.catalogue.crops
     pairs: list[tuple[Batch | None, Batch]] = []
     for sowing in plan.sowings:
