@@ -112,13 +112,15 @@ class BookPlace(Place):
         lines = self._column(right)
         for part in (self.title, self.about):
             lines.addWidget(part)
-        lines.addWidget(self.figures, 1)
         row = Flow(metrics.gap)
         self.name.setBuddy(self.value)
         self.value.setMaximumWidth(metrics.field_width)
         row.add(self.name, self.value, self.ask, self.keep, self.back)
         lines.addLayout(row)
-        stack(lines, self.limits, self.trouble, self.moves, self.dates)
+        lines.addWidget(self.limits)
+        # what is answered comes below the table, so that no button moves under the pointer
+        lines.addWidget(self.figures, 1)
+        stack(lines, self.trouble, self.moves, self.dates)
         split.addWidget(left)
         split.addWidget(right)
         split.setStretchFactor(1, 1)
