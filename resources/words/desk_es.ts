@@ -5234,6 +5234,10 @@
         <translation type="unfinished">Semana</translation>
     </message>
     <message>
+        <source>Shown only</source>
+        <translation type="unfinished">Solo mostrados</translation>
+    </message>
+    <message>
         <source>Side by side</source>
         <translation type="unfinished">Lado a lado</translation>
     </message>

@@ -5234,6 +5234,10 @@
         <translation type="unfinished">Ipakita ang linggo</translation>
     </message>
     <message>
+        <source>Shown only</source>
+        <translation type="unfinished">Ipinakita lamang</translation>
+    </message>
+    <message>
         <source>Side by side</source>
         <translation type="unfinished">Magkatabi</translation>
     </message>

@@ -9,9 +9,11 @@ from collections.abc import Sequence
 from typing import Final
 
 from planner.catalogue.catalogue import Catalogue
-from planner.desk.pages import Ask
+from planner.desk.pages import Ask, Fact
+from planner.desk.say import tr
+from planner.desk.words import number_words
 from planner.forecast.verify.cases import Held
-from planner.forecast.verify.run import CaseResult, LackingResult, Verdict
+from planner.forecast.verify.run import CaseResult, LackingResult, Verdict, counts_of
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import figure_input
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind, Origin
@@ -97,6 +99,43 @@ def subject_answer(title: str, cases: Sequence[CaseResult | LackingResult]) -> E
         formula=Formula.SUM,
         inputs=tuple(inputs),
     )
+
+
+def summary_facts(results: Sequence[CaseResult], lacking: Sequence[LackingResult]) -> tuple[Fact, ...]:
+    """Return what is counted on top: how cases came out, how much they prove, what judges nothing."""
+    counts = counts_of(results, lacking)
+    came_out = ((tr("within"), counts.within), (tr("outside"), counts.outside))
+    proof = (
+        (tr("Independent"), counts.independent),
+        (tr("Formula only"), counts.formula_only),
+        (tr("Own source"), counts.own_source),
+    )
+    shown = (
+        (tr("from memory"), counts.from_memory),
+        (tr("assumed"), counts.assumed),
+        (tr("not computed"), counts.not_computed),
+    )
+    return (
+        _sum_fact(tr("Verdict"), came_out),
+        _sum_fact(tr("How much it proves"), proof),
+        _sum_fact(tr("Shown only"), shown),
+    )
+
+
+def _sum_fact(label: str, parts: Sequence[tuple[str, int]]) -> Fact:
+    inputs = tuple(
+        Input(name=name, value=float(many), unit="", origin=Origin.COUNTED) for name, many in parts
+    )
+    total = sum(many for _, many in parts)
+    answer = Explanation(
+        title="published cases",
+        about=label,
+        value=float(total),
+        unit="",
+        formula=Formula.SUM,
+        inputs=inputs,
+    )
+    return Fact(label=label, value=number_words(total), ask=answer)
 
 
 def published(result: CaseResult) -> Explanation:

@@ -33,7 +33,7 @@ from PySide6.QtWidgets import (
 
 from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.errors import CatalogueError
-from planner.desk.checking.answers import subject_answer
+from planner.desk.checking.answers import subject_answer, summary_facts
 from planner.desk.checking.rows import (
     Payload,
     Standing,
@@ -102,6 +102,27 @@ class SubjectList(QListWidget):
         return () if fact is None else (fact,)
 
 
+class CountsLabel(QLabel):
+    """A sentence of counts; once there are any, it takes the keys, and each can be asked."""
+
+    def __init__(self, text: str, parent: QWidget) -> None:
+        super().__init__(text, parent)
+        self.asked: tuple[Fact, ...] = ()
+        self.setWordWrap(True)
+        DrawnAsking(self)
+
+    def tell(self, text: str, facts: tuple[Fact, ...]) -> None:
+        """Show a sentence, and what can be asked of it."""
+        self.asked = facts
+        self.setText(text)
+        self.setAccessibleName(text)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+
+    def facts_at(self, _point: QPoint | None) -> tuple[Fact, ...]:
+        """Return what can be asked: all counts of the sentence, wherever the pointer is."""
+        return self.asked
+
+
 class CheckDialog(QDialog):
     """Counts at the top, the table of cases by subject, and all about the chosen one.
 
@@ -143,13 +164,11 @@ class CheckDialog(QDialog):
         self._timer.start()
 
     def _make_summary(self) -> None:
-        self.counts = QLabel(tr("Reading the cases…"), self)
+        self.counts = CountsLabel(tr("Reading the cases…"), self)
         bold = self.counts.font()
         bold.setBold(True)
         self.counts.setFont(bold)
-        self.proof = QLabel(self)
-        for label in (self.counts, self.proof):
-            label.setWordWrap(True)
+        self.proof = CountsLabel("", self)
         self.progress = QProgressBar(self)
         self.progress.setAccessibleName(tr("Cases worked out"))
         self.progress.setTextVisible(False)
@@ -279,8 +298,9 @@ class CheckDialog(QDialog):
         self._end()
         self._show_rows()
         self._show_subjects()
-        self.counts.setText(counts_words(self._results))
-        self.proof.setText(proof_words(self._results, self._lacking))
+        came_out, *proof = summary_facts(self._results, self._lacking)
+        self.counts.tell(counts_words(self._results), (came_out,))
+        self.proof.tell(proof_words(self._results, self._lacking), tuple(proof))
         self.save.setEnabled(bool(self._results))
         if not self.table.currentIndex().isValid() and self.shown.rowCount():
             self.table.setCurrentIndex(self.shown.index(0, 0))

@@ -282,3 +282,20 @@ def test_that_a_number_of_the_table_leads_to_its_answer(qtbot, dialog):
     qtbot.keyClick(dialog.subjects, Qt.Key.Key_I, Qt.KeyboardModifier.ControlModifier)
     assert [fact.ask.title for fact in asked] == ["our figure", "published cases"]
     assert recomputed(asked[1].ask) == asked[1].ask.value
+
+
+def test_that_the_counts_on_top_answer_with_what_they_are_made_of(qtbot, dialog):
+    asked, results = [], dialog._results
+    dialog.why_wanted.connect(lambda facts, _number: asked.extend(facts))
+    for label in (dialog.counts, dialog.proof):
+        label.setFocus()
+        qtbot.keyClick(label, Qt.Key.Key_I, Qt.KeyboardModifier.ControlModifier)
+    came_out, proof, shown = (fact.ask for fact in asked)
+    judged = sum(result.within is not None for result in results)
+    assert came_out.value == proof.value == judged
+    assert [one.value for one in came_out.inputs] == [
+        sum(result.within is wanted for result in results) for wanted in (True, False)
+    ]
+    assert shown.inputs[0].value + shown.inputs[1].value == len(results) - judged
+    for answer in (came_out, proof, shown):
+        assert recomputed(answer) == answer.value
