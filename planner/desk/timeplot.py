@@ -255,8 +255,16 @@ class Drawing:
             words = QRectF(0, y - frame.line / 2, box.left() - theme.metrics.tight, frame.line)
             painter.drawText(words, right, _number(value))
         foot = QRectF(box.left(), box.bottom() + theme.metrics.tight, box.width(), frame.line)
-        painter.drawText(foot, Qt.AlignmentFlag.AlignLeft, _day(frame.first))
-        painter.drawText(foot, Qt.AlignmentFlag.AlignRight, _day(frame.last))
+        first, last = self.ends()
+        painter.drawText(foot, Qt.AlignmentFlag.AlignLeft, first)
+        painter.drawText(foot, Qt.AlignmentFlag.AlignRight, last)
+
+    def ends(self) -> tuple[str, str]:
+        """Return the days at both ends of the axis, without their years where there is no room for both."""
+        frame, measured = self._frame, self._painter.fontMetrics()
+        whole = _day(frame.first), _day(frame.last)
+        wide = sum(measured.horizontalAdvance(words) for words in whole) + self._theme.metrics.gap
+        return whole if wide <= frame.box.width() else (_month_day(frame.first), _month_day(frame.last))
 
     def _strand(self, strand: Strand) -> None:
         painter, frame = self._painter, self._frame
@@ -292,7 +300,7 @@ class Drawing:
         words, room = tr("today"), self._painter.fontMetrics().horizontalAdvance(tr("today"))
         left = x - room / 2
         box = QRectF(left, frame.box.bottom() + self._theme.metrics.tight, room + 2, frame.line)
-        ends = self._painter.fontMetrics().horizontalAdvance(_day(frame.first)) + self._theme.metrics.tight
+        ends = self._painter.fontMetrics().horizontalAdvance(self.ends()[0]) + self._theme.metrics.tight
         if box.left() > frame.box.left() + ends and box.right() < frame.box.right() - ends:
             self._painter.setPen(self._theme.today)
             self._painter.drawText(box, Qt.AlignmentFlag.AlignLeft, words)
@@ -325,5 +333,8 @@ def _number(value: float) -> str:
 
 
 def _day(ordinal: int) -> str:
-    day = date.fromordinal(ordinal)
-    return f"{short_day_words(day).partition(' ')[2]} {day.year}"
+    return f"{_month_day(ordinal)} {date.fromordinal(ordinal).year}"
+
+
+def _month_day(ordinal: int) -> str:
+    return short_day_words(date.fromordinal(ordinal)).partition(" ")[2]

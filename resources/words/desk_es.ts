@@ -1960,10 +1960,6 @@
         <translation type="unfinished">English</translation>
     </message>
     <message>
-        <source>Enter on a week asks why</source>
-        <translation type="unfinished">Intro: ¿por qué?</translation>
-    </message>
-    <message>
         <source>Entries</source>
         <translation type="unfinished">Entradas</translation>
     </message>

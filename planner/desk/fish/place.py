@@ -181,9 +181,6 @@ class FishPlace(Place):
             label = QLabel(words, part)
             label.setBuddy(box)
             head.add(label, box)
-        self.hint = Words(tr("Enter on a week asks why"), self.theme, part, ink="muted")
-        self.hint.setWordWrap(False)
-        head.add(self.hint)
         column.addLayout(head)
         column.addWidget(self.ration, 1)
         return part
@@ -290,7 +287,7 @@ class FishPlace(Place):
         super().wear(theme)
         for plot in (self.growth, self.feed, self.density):
             plot.wear(theme)
-        for words in (self.hint, self._empty_title, self._empty_words):
+        for words in (self._empty_title, self._empty_words):
             words.wear(theme)
         if self._page is not None:
             self.text.setHtml(page_html(self._page, theme))
