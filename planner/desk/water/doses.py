@@ -25,6 +25,7 @@ from planner.farm.ids import new_id
 from planner.farm.species import ELEMENTS, Supplement
 from planner.farm.water import Dose
 from planner.forecast.water.bases import Before
+from planner.forecast.water.iron import ChelateFit
 from planner.forecast.water.side import LoopWater
 from planner.forecast.water.spans import Span
 from planner.forecast.why.values import Subject, SubjectKind
@@ -102,7 +103,7 @@ def _asked(water: LoopWater) -> Iterator[Advised]:
     advice, iron = water.advice, water.advice.iron
     for product in iron.products[:1]:
         due = max(iron.due_on, water.today)
-        fit = (water_words(product.fit),)
+        fit = () if product.fit is ChelateFit.SUITED else (water_words(product.fit),)
         yield Advised(
             supplement=product.supplement,
             grams=product.grams,

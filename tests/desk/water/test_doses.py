@@ -19,9 +19,11 @@ from planner.desk.water.doses import (
     taken_up,
     whole_grams,
 )
+from planner.desk.water_words import water_words
 from planner.farm.changes import applied
 from planner.farm.ids import id_from
 from planner.farm.water import Dose, Quantity, Reading
+from planner.forecast.water.iron import ChelateFit
 from planner.forecast.water.spans import exactly
 from tests.desk.helpers import TODAY, nameless_controls
 
@@ -99,6 +101,17 @@ def test_that_iron_is_asked_for_by_the_interval_of_its_rule(behind, water):
         each for each in advised_doses(behind.outlook, water) if each.supplement == "potassium-hydroxide"
     )
     assert base.planned  # the plan gives it again within the week
+
+
+@pytest.mark.parametrize("fit", list(ChelateFit))
+def test_that_only_a_chelate_that_may_not_fit_is_warned_of(behind, water, fit):
+    product = dataclasses.replace(water.advice.iron.products[0], fit=fit)
+    iron = dataclasses.replace(water.advice.iron, products=(product,))
+    fitted = dataclasses.replace(water, advice=dataclasses.replace(water.advice, iron=iron))
+    asked = next(
+        each for each in advised_doses(behind.outlook, fitted) if each.supplement == product.supplement
+    )
+    assert asked.before == (() if fit is ChelateFit.SUITED else (water_words(fit),))
 
 
 def test_that_a_dose_gives_what_the_label_and_the_water_say(means):
