@@ -6,6 +6,7 @@ any widget.
 
 from __future__ import annotations
 
+import dataclasses
 from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
 
@@ -89,7 +90,10 @@ class Conduct(QObject):
         """Do one act; returns whether it was taken. Refusals are said aloud unless `quietly`."""
         if self._session is None:
             return False
+        from planner.desk.act_words import act_words
+
         self._faults = ()
+        change_set = dataclasses.replace(change_set, title=act_words(change_set.title))
         try:
             self._session.act(change_set)
         except FarmFaultError as refused:

@@ -676,6 +676,10 @@
         <translation type="unfinished">Añadirla</translation>
     </message>
     <message>
+        <source>Add reading of {quantity}, {on}</source>
+        <translation type="unfinished">Añadir lectura de {quantity}, {on}</translation>
+    </message>
+    <message>
         <source>Add to the list</source>
         <translation type="unfinished">Agregar a la lista</translation>
     </message>
@@ -700,12 +704,24 @@
         <translation type="unfinished">Adoptar 1 siembra</translation>
     </message>
     <message>
+        <source>Adopt a plan of 1 sowing</source>
+        <translation type="unfinished">Adoptar un plan de 1 siembra</translation>
+    </message>
+    <message>
+        <source>Adopt a plan of {count} sowings</source>
+        <translation type="unfinished">Adoptar un plan de {count} siembras</translation>
+    </message>
+    <message>
         <source>Adopt makes the proposal the plan, in one act: one undo brings the old plan back. When the farm has changed since, the proposal must be worked out again.</source>
         <translation type="unfinished">Adoptar convierte la propuesta en el plan, en un solo acto: un deshacer trae de vuelta el plan anterior. Si la granja ha cambiado desde entonces, la propuesta debe calcularse de nuevo.</translation>
     </message>
     <message>
         <source>Adopt the season plan from {day}</source>
         <translation type="unfinished">Adoptar el plan de temporada desde el {day}</translation>
+    </message>
+    <message>
+        <source>Adopt the season plan from {on}</source>
+        <translation type="unfinished">Adoptar el plan de temporada desde {on}</translation>
     </message>
     <message>
         <source>Adopt {count} sowings</source>
@@ -1558,6 +1574,14 @@
     <message>
         <source>Copy the week's &amp;message</source>
         <translation type="unfinished">Copiar el &amp;mensaje de la semana</translation>
+    </message>
+    <message>
+        <source>Correct reading of {quantity}, {on}</source>
+        <translation type="unfinished">Corregir lectura de {quantity}, {on}</translation>
+    </message>
+    <message>
+        <source>Correct {code}: {what}</source>
+        <translation type="unfinished">Corregir {code}: {what}</translation>
     </message>
     <message>
         <source>Cost</source>
@@ -3308,6 +3332,14 @@
         <translation type="unfinished">Fijar</translation>
     </message>
     <message>
+        <source>Lock {code}</source>
+        <translation type="unfinished">Bloquear {code}</translation>
+    </message>
+    <message>
+        <source>Lock {many} batches</source>
+        <translation type="unfinished">Bloquear {many} lotes</translation>
+    </message>
+    <message>
         <source>Locked</source>
         <translation type="unfinished">Fijo</translation>
     </message>
@@ -3326,6 +3358,10 @@
     <message>
         <source>Log every line in one act (Ctrl+S)</source>
         <translation type="unfinished">Anotar todas las líneas de una vez (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Log: {what}</source>
+        <translation type="unfinished">Registro: {what}</translation>
     </message>
     <message>
         <source>Long nursery; cold below 10 °C makes it bolt. Table shows no emergence at 25 °C.</source>
@@ -4870,6 +4906,10 @@
         <translation type="unfinished">Quitar todo</translation>
     </message>
     <message>
+        <source>Remove reading of {quantity}, {on}</source>
+        <translation type="unfinished">Quitar lectura de {quantity}, {on}</translation>
+    </message>
+    <message>
         <source>Remove the chosen target</source>
         <translation type="unfinished">Quitar la meta elegida</translation>
     </message>
@@ -5770,6 +5810,10 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
         <translation type="unfinished">Incorporarlas</translation>
     </message>
     <message>
+        <source>Take up {field} of {crop} from the log</source>
+        <translation type="unfinished">Tomar {field} de {crop} del registro</translation>
+    </message>
+    <message>
         <source>Taken back: {title}</source>
         <translation type="unfinished">Deshecho: {title}</translation>
     </message>
@@ -6368,6 +6412,14 @@ Queda lo suyo. ¿Poner lo de usted en su lugar? Ambos están en el historial.</t
     <message>
         <source>Unlock</source>
         <translation type="unfinished">Soltar</translation>
+    </message>
+    <message>
+        <source>Unlock {code}</source>
+        <translation type="unfinished">Desbloquear {code}</translation>
+    </message>
+    <message>
+        <source>Unlock {many} batches</source>
+        <translation type="unfinished">Desbloquear {many} lotes</translation>
     </message>
     <message>
         <source>Unplaced</source>

@@ -676,6 +676,10 @@
         <translation type="unfinished">Idagdag</translation>
     </message>
     <message>
+        <source>Add reading of {quantity}, {on}</source>
+        <translation type="unfinished">Idagdag ang sukat ng {quantity}, {on}</translation>
+    </message>
+    <message>
         <source>Add to the list</source>
         <translation type="unfinished">Idagdag sa listahan</translation>
     </message>
@@ -700,12 +704,24 @@
         <translation type="unfinished">Tanggapin ang 1 hasik</translation>
     </message>
     <message>
+        <source>Adopt a plan of 1 sowing</source>
+        <translation type="unfinished">Gamitin ang plano ng 1 paghahasik</translation>
+    </message>
+    <message>
+        <source>Adopt a plan of {count} sowings</source>
+        <translation type="unfinished">Gamitin ang plano ng {count} paghahasik</translation>
+    </message>
+    <message>
         <source>Adopt makes the proposal the plan, in one act: one undo brings the old plan back. When the farm has changed since, the proposal must be worked out again.</source>
         <translation type="unfinished">Ginagawang plano ng Gamitin ang mungkahi, sa isang hakbang: isang pag-undo ang magbabalik ng dating plano. Kapag nagbago na ang bukid mula noon, kailangang kuwentahin muli ang mungkahi.</translation>
     </message>
     <message>
         <source>Adopt the season plan from {day}</source>
         <translation type="unfinished">Tanggapin ang plano sa panahon mula {day}</translation>
+    </message>
+    <message>
+        <source>Adopt the season plan from {on}</source>
+        <translation type="unfinished">Gamitin ang plano ng panahon mula {on}</translation>
     </message>
     <message>
         <source>Adopt {count} sowings</source>
@@ -1558,6 +1574,14 @@
     <message>
         <source>Copy the week's &amp;message</source>
         <translation type="unfinished">Kopyahin ang &amp;mensahe ng linggo</translation>
+    </message>
+    <message>
+        <source>Correct reading of {quantity}, {on}</source>
+        <translation type="unfinished">Itama ang sukat ng {quantity}, {on}</translation>
+    </message>
+    <message>
+        <source>Correct {code}: {what}</source>
+        <translation type="unfinished">Itama ang {code}: {what}</translation>
     </message>
     <message>
         <source>Cost</source>
@@ -3308,6 +3332,14 @@
         <translation type="unfinished">I-lock</translation>
     </message>
     <message>
+        <source>Lock {code}</source>
+        <translation type="unfinished">I-lock ang {code}</translation>
+    </message>
+    <message>
+        <source>Lock {many} batches</source>
+        <translation type="unfinished">I-lock ang {many} batch</translation>
+    </message>
+    <message>
         <source>Locked</source>
         <translation type="unfinished">Naka-lock</translation>
     </message>
@@ -3326,6 +3358,10 @@
     <message>
         <source>Log every line in one act (Ctrl+S)</source>
         <translation type="unfinished">Itala ang bawat linya nang minsanan (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Log: {what}</source>
+        <translation type="unfinished">Tala: {what}</translation>
     </message>
     <message>
         <source>Long nursery; cold below 10 °C makes it bolt. Table shows no emergence at 25 °C.</source>
@@ -4870,6 +4906,10 @@
         <translation type="unfinished">Alisin lahat</translation>
     </message>
     <message>
+        <source>Remove reading of {quantity}, {on}</source>
+        <translation type="unfinished">Alisin ang sukat ng {quantity}, {on}</translation>
+    </message>
+    <message>
         <source>Remove the chosen target</source>
         <translation type="unfinished">Alisin ang napiling target</translation>
     </message>
@@ -5770,6 +5810,10 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
         <translation type="unfinished">Kunin ang mga ito</translation>
     </message>
     <message>
+        <source>Take up {field} of {crop} from the log</source>
+        <translation type="unfinished">Kunin ang {field} ng {crop} mula sa tala</translation>
+    </message>
+    <message>
         <source>Taken back: {title}</source>
         <translation type="unfinished">Binawi: {title}</translation>
     </message>
@@ -6368,6 +6412,14 @@ Ang sa kanila ang nakatayo. Ipalit ang sa iyo? Parehong nasa kasaysayan.</transl
     <message>
         <source>Unlock</source>
         <translation type="unfinished">I-unlock</translation>
+    </message>
+    <message>
+        <source>Unlock {code}</source>
+        <translation type="unfinished">I-unlock ang {code}</translation>
+    </message>
+    <message>
+        <source>Unlock {many} batches</source>
+        <translation type="unfinished">I-unlock ang {many} batch</translation>
     </message>
     <message>
         <source>Unplaced</source>

@@ -7,6 +7,7 @@ Must know nothing of widgets.
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from datetime import date
 from typing import Final
 
@@ -90,7 +91,7 @@ def symbols_in(formula: Formula) -> tuple[str, ...]:
 
 def name_words(name: str) -> str:
     """Return what an input is called."""
-    return _by_form(readable(name), NAME_FORMS)
+    return by_form(readable(name), NAME_FORMS)
 
 
 def symbol_words(formula: Formula) -> str:
@@ -106,23 +107,30 @@ def _symbol(match: re.Match[str]) -> str:
 
 def title_text(title: str) -> str:
     """Return a title; one that is made of another is translated part by part."""
-    return _by_form(readable(title), TITLE_FORMS)
+    return by_form(readable(title), TITLE_FORMS)
 
 
 def no_figure_words(reason: str) -> str:
     """Return why there is no figure."""
-    return _by_form(reason, NO_FIGURE_FORMS)
+    return by_form(reason, NO_FIGURE_FORMS)
 
 
-def _by_form(text: str, forms: tuple[str, ...]) -> str:
-    """Return a text in translation: whole where it is known whole, else by the first form that fits."""
+def by_form(text: str, forms: tuple[str, ...], *, part_words: Callable[[str], str] | None = None) -> str:
+    """Return a text in translation: whole where it is known whole, else by the first form that fits.
+
+    What stands in the blanks of a form is translated by `part_words`, without it by the same forms.
+    """
     said = tr(text)
     if said != text:
         return said
     for form in forms:
         match = form_pattern(form).fullmatch(text)
         if match is not None:
-            return tr(form, **{name: _by_form(part, forms) for name, part in match.groupdict().items()})
+            parts = match.groupdict().items()
+            return tr(
+                form,
+                **{name: part_words(part) if part_words else by_form(part, forms) for name, part in parts},
+            )
     return said
 
 
