@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date
 from typing import Final
 
 from planner.farm.site import AreaRule
 from planner.forecast.values import LoopForecast
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.balance import band_end
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, worked
@@ -61,4 +60,4 @@ def feed_asked(
         ),
         on=on,
     )
-    return replace(bare, value=recomputed(bare))
+    return figured(bare)

@@ -6,7 +6,6 @@ Gives codes and numbers; words are made from them elsewhere. Must know nothing o
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from datetime import date
 from typing import Final
 
@@ -14,7 +13,7 @@ from planner.catalogue.catalogue import Catalogue
 from planner.catalogue.errors import UnknownFigureError
 from planner.farm.crops import Batch, Stage
 from planner.farm.species import HarvestKind
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import entered, figure_input, worked
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
@@ -166,7 +165,7 @@ def _batch(one: Observed, weight: float, *, unit: str) -> Explanation:
         notes=(Note(kind=NoteKind.WEIGHT_OF, values=(("weight", weight),)), *lasts),
         on=one.batch.sow_on,
     )
-    return replace(bare, value=recomputed(bare))
+    return figured(bare)
 
 
 def why_spread(lesson: Learned, seen: Sequence[Observed], catalogue: Catalogue) -> Explanation:

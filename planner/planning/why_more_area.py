@@ -8,7 +8,7 @@ from typing import Final
 
 from planner.farm.species import CropGroup
 from planner.forecast.values import Floats, LoopForecast
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.fish import why_feed_mean
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
@@ -64,7 +64,7 @@ class MoreArea:
             children=(why_feed_mean(self.ground, self.loop, week),),
             on=self.ground.forecast.ruler.week_start(week),
         )
-        return replace(bare, value=recomputed(bare))
+        return figured(bare)
 
     def month(self, month: MonthArea, *, high_end: bool) -> Explanation:
         """Return the extra area that every week of a month carries: that of its leanest week."""
@@ -167,4 +167,4 @@ class MoreArea:
             children=(asked, why_feed_mean(self.ground, self.loop, week)),
             on=self.ground.forecast.ruler.week_start(week),
         )
-        return replace(lacking, value=recomputed(lacking))
+        return figured(lacking)

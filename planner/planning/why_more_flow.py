@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Final
 
 from planner.farm.species import BedKind
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
 from planner.forecast.why.values import Explanation, Input
@@ -69,7 +69,7 @@ class MoreFlow:
             formula=Formula.TURNOVER,
             inputs=(litres, times, *more),
         )
-        return replace(bare, value=recomputed(bare))
+        return figured(bare)
 
     def flow_with_reserve(self) -> Explanation:
         """Return the flow with some in reserve."""
@@ -106,7 +106,7 @@ class MoreFlow:
             formula=Formula.HEAD,
             inputs=(entered("head_m", head, "m", "more beds"), *friction),
         )
-        return replace(bare, value=recomputed(bare))
+        return figured(bare)
 
     def pump(self) -> Explanation:
         """Return what the pump gives at that head."""
@@ -150,7 +150,7 @@ class MoreFlow:
     def water_kg(self) -> Explanation:
         """Return what all the water weighs."""
         water = self.water()
-        known = replace(water, value=recomputed(water))
+        known = figured(water)
         return Explanation(
             title="weight of all the water",
             about="",
@@ -168,7 +168,7 @@ class MoreFlow:
         """Return the load on a square metre."""
         water = self.water()
         parts = (
-            replace(water, value=recomputed(water)),
+            figured(water),
             self._given("frame, liner and rafts", self.question.dry_kg_per_m2, "kg/m²"),
         )
         return summed("load", "", sum(one.value or 0.0 for one in parts), "kg/m²", parts)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import partial
 from typing import Final
 
@@ -13,7 +13,7 @@ from planner.forecast.engine import Forecaster
 from planner.forecast.pieces import PieceKind, Pieces, pieces_of
 from planner.forecast.supply import dose_days
 from planner.forecast.values import Forecast
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.batches import why_seeds
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
@@ -134,7 +134,7 @@ class _Orders:
                     inputs=(worked("days", len(days), "d"), worked("g_per_day", grams / len(days), "g/d")),
                     on=ruler.date_of(days[0]),
                 )
-                yield replace(bare, value=recomputed(bare))
+                yield figured(bare)
 
     def _doses(self, line: OrderLine) -> Iterator[Explanation]:
         for dose in self.ground.farm.doses:
@@ -154,7 +154,7 @@ class _Orders:
                 inputs=(entered("grams", dose.grams, "g", about), worked("times", len(times), "1")),
                 on=dose.on,
             )
-            yield replace(bare, value=recomputed(bare))
+            yield figured(bare)
 
     def to_buy(self, line: OrderLine) -> Explanation:
         """Return why so much is to be bought: what is used beyond the stock."""

@@ -11,7 +11,7 @@ from planner.farm.farm import Farm
 from planner.forecast.engine import Forecaster
 from planner.forecast.flags import tank_density
 from planner.forecast.values import FlagKind
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
 from planner.forecast.why.values import Explanation, Note, NoteKind
@@ -135,4 +135,4 @@ def _of(one: Priced) -> Explanation:
             entered("price", one.price or 0.0, f"{_MONEY}/{one.unit}", one.key),
         ),
     )
-    return replace(bare, value=recomputed(bare))
+    return figured(bare)

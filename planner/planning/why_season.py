@@ -10,7 +10,7 @@ from typing import Final
 import numpy as np
 
 from planner.farm.species import ELEMENTS
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
 from planner.forecast.why.many import largest
@@ -202,7 +202,7 @@ class _Season:
                 worked("usual", usual, unit),
             ),
         )
-        return replace(bare, value=recomputed(bare))
+        return figured(bare)
 
     def elements(self, side: str) -> Explanation:
         """Return what supply that is short, or left idle, costs, element by element."""
@@ -291,7 +291,7 @@ class _Season:
             ),
             on=model.ruler.week_start(model.first_week + week),
         )
-        return replace(bare, value=recomputed(bare))
+        return figured(bare)
 
     def _sown_on(self, column: int) -> str:
         model = self.plan.model

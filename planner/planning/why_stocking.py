@@ -13,7 +13,6 @@ from planner.farm.changes import applied
 from planner.farm.farm import DAYS_PER_WEEK, Farm
 from planner.farm.fields import Id
 from planner.forecast.engine import Forecaster
-from planner.forecast.why.arithmetic import recomputed
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
 from planner.forecast.why.many import largest
@@ -118,8 +117,7 @@ class _Way:
         }
 
     def _made(self, bare: Explanation) -> Explanation:
-        found = replace(bare, notes=(*bare.notes, self._judged_note()))
-        return found if found.value is not None else replace(found, value=recomputed(found))
+        return replace(bare, notes=(*bare.notes, self._judged_note()))
 
     def _judged_note(self) -> Note:
         ends = (

@@ -12,7 +12,7 @@ from planner.farm.farm import Farm, by_id
 from planner.forecast.engine import Forecaster
 from planner.forecast.formed import pick_share
 from planner.forecast.values import Ruler
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.batches import batch_input, germination_input, why_first_pick, why_seeds, why_stage
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
@@ -184,7 +184,7 @@ class _Successions:
             formula=Formula.GIVES_KG if weighed else Formula.GIVES_HEADS,
             inputs=tuple(inputs),
         )
-        return replace(bare, value=recomputed(bare))
+        return figured(bare)
 
     def _weeks_of(self, one: Sowing) -> Iterator[Explanation]:
         """Yield what is wanted of the crop in the week that a sowing is for."""

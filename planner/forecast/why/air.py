@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Final
 
 from planner.farm.farm import by_id
@@ -10,7 +9,7 @@ from planner.farm.site import Bed
 from planner.farm.species import BedKind
 from planner.forecast.values import LoopForecast
 from planner.forecast.water.filters import BIOLOGICAL
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, worked
 from planner.forecast.why.values import Explanation
@@ -72,7 +71,7 @@ def _gravel_of(ground: Ground, bed: Bed) -> Explanation:
             ground.figure("working_share", f"{_CARE}gravel_active_share"),
         ),
     )
-    return replace(bare, value=recomputed(bare))
+    return figured(bare)
 
 
 def why_peak_oxygen(ground: Ground, loop: LoopForecast, week: int) -> Explanation:

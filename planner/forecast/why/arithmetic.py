@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from typing import Final
 
 from planner.farm.farm import DAYS_PER_WEEK
@@ -216,3 +217,8 @@ def recomputed(explanation: Explanation) -> float | None:
     values = {one.name: one.value for one in explanation.inputs}
     done = _EVERY.get(explanation.formula)
     return of_parts(explanation.formula, values, parts) if done is None else done(values)
+
+
+def figured(bare: Explanation) -> Explanation:
+    """Return an explanation with the value that its formula gives; the one it has only holds the place."""
+    return replace(bare, value=recomputed(bare))

@@ -9,7 +9,7 @@ from planner.farm.species import ELEMENTS
 from planner.forecast.values import AreaRule, LoopForecast, WeekVerdict
 from planner.forecast.verdicts import symbol_of
 from planner.forecast.why.area import why_group_area
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.fish import why_feed_mean
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, worked
@@ -255,4 +255,4 @@ def _area(
 
 def _bound(ground: Ground, loop: LoopForecast, week: int, *, end: str) -> Explanation:
     bare = _band(ground, loop, week, end=end, value=0.0)
-    return replace(bare, value=recomputed(bare))
+    return figured(bare)

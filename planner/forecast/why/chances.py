@@ -20,7 +20,7 @@ from planner.forecast.chances.spreads import Spreads, no_spreads, spreads_of
 from planner.forecast.chances.values import LEVELS_PERCENT, Chances
 from planner.forecast.engine import Forecaster
 from planner.forecast.verdicts import symbol_of
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, worked
 from planner.forecast.why.spreads import LUCK, PATH, spreads_of_crops, spreads_of_fish, spreads_of_week
@@ -169,7 +169,7 @@ def _error(chance: float, draws: int) -> Explanation:
         formula=Formula.SAMPLING_ERROR,
         inputs=(worked("chance", chance, "1"), worked("draws", draws, "draws")),
     )
-    return replace(bare, value=recomputed(bare))
+    return figured(bare)
 
 
 # --- what varies ---------------------------------------------------------------------------------------

@@ -11,7 +11,7 @@ from planner.farm.fields import Id
 from planner.farm.species import ELEMENTS
 from planner.farm.water import Dose
 from planner.forecast.values import LoopForecast
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.gaps import why_beyond
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, worked
@@ -85,7 +85,7 @@ def _level_of(ground: Ground, loop: LoopForecast, product: str, grams: Input, el
         formula=Formula.ELEMENT_IN_DOSE,
         inputs=inputs,
     )
-    held = replace(held, value=recomputed(held))
+    held = figured(held)
     level = Explanation(
         title="rise of an element by a dose",
         about=symbol.capitalize(),
@@ -98,7 +98,7 @@ def _level_of(ground: Ground, loop: LoopForecast, product: str, grams: Input, el
         ),
         children=(held,),
     )
-    return replace(level, value=recomputed(level))
+    return figured(level)
 
 
 def _base_of(ground: Ground, product: str, grams: Input) -> Explanation:
@@ -113,7 +113,7 @@ def _base_of(ground: Ground, product: str, grams: Input) -> Explanation:
             ground.figure("base_eq_per_kg", f"supplement/{product}/base_eq_per_kg"),
         ),
     )
-    return replace(bare, value=recomputed(bare))
+    return figured(bare)
 
 
 def why_base_left(ground: Ground, loop: LoopForecast, on: date) -> Explanation:

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Final
 
 from planner.farm.fish import FishGroup
 from planner.farm.site import Loop
 from planner.farm.species import FishSpecies
 from planner.forecast.values import GroupForecast
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, worked
 from planner.forecast.why.values import Explanation, Input, Note, NoteKind
@@ -120,7 +120,7 @@ def weight_after(ground: Ground, entry: FishGroup, group: GroupForecast, day: in
         children=(warmth,),
         on=ground.forecast.ruler.date_of(day),
     )
-    return replace(bare, value=recomputed(bare))
+    return figured(bare)
 
 
 def water_c_on(ground: Ground, entry: FishGroup, day: int) -> float:

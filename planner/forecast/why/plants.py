@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import partial
 from typing import Final
 
@@ -10,7 +9,7 @@ from planner.farm.species import ELEMENTS
 from planner.forecast.formed import formed_per_plant, pick_share, pick_size, rows_alive
 from planner.forecast.profiles import Profile
 from planner.forecast.values import Ints
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.batches import batch_input
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError, entered, week_days, worked
@@ -102,7 +101,7 @@ def why_batch_harvest(ground: Ground, row: int) -> Explanation:
         children=children,
         notes=(Note(kind=NoteKind.GIVEN_UP, values=(("size_share", ripe),)),) if ripe < 1.0 else (),
     )
-    return replace(bare, value=recomputed(bare))
+    return figured(bare)
 
 
 def _profile(ground: Ground, row: int) -> Profile:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Final
 
 from planner.farm.farm import by_id
@@ -10,7 +9,7 @@ from planner.farm.species import ELEMENTS
 from planner.farm.water import SolidsBatch
 from planner.forecast.solids import solids_figures, solids_setup
 from planner.forecast.values import Floats, LoopForecast, SolidsBatchForecast
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.fates import why_solids_of_fish
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, week_days, worked
@@ -128,4 +127,4 @@ def liquor_of_batch(
         ),
         on=batch.returned_on,
     )
-    return replace(bare, value=recomputed(bare))
+    return figured(bare)

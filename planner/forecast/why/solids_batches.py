@@ -11,7 +11,7 @@ from planner.farm.fields import Id
 from planner.farm.species import ELEMENTS
 from planner.farm.water import SolidsBatch
 from planner.forecast.values import SolidsBatchForecast
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, NoSuchFigureError, worked
 from planner.forecast.why.solids import liquor_of_batch
@@ -127,7 +127,7 @@ class _Batch:
             inputs=tuple(one for one in liquor.inputs if one.name != "returned_share"),
             children=(self._gathered(element),),
         )
-        return replace(bare, value=recomputed(bare))
+        return figured(bare)
 
     def _nothing(self, part: SolidsPart) -> Explanation:
         return Explanation(

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 from typing import Final
 
 from planner.farm.crops import Batch
 from planner.forecast.formed import pick_share
-from planner.forecast.why.arithmetic import recomputed
+from planner.forecast.why.arithmetic import figured
 from planner.forecast.why.formulas import Formula
 from planner.forecast.why.ground import Ground, entered, week_days, worked
 from planner.forecast.why.many import largest
@@ -97,7 +96,7 @@ def _of_figure(
             *more,
         ),
     )
-    return replace(bare, value=recomputed(bare))
+    return figured(bare)
 
 
 def _days_spread(ground: Ground, row: int, batch: Batch) -> Explanation:
@@ -111,7 +110,7 @@ def _days_spread(ground: Ground, row: int, batch: Batch) -> Explanation:
         formula=Formula.QUADRATURE,
         children=parts,
     )
-    return replace(bare, value=recomputed(bare))
+    return figured(bare)
 
 
 def _stage_spreads(ground: Ground, row: int, batch: Batch) -> Iterator[Explanation]:
@@ -142,7 +141,7 @@ def _own_stage(ground: Ground, batch: Batch, title: str, days: float) -> Explana
             entered("days", days, "d", batch.code),
         ),
     )
-    return replace(bare, value=recomputed(bare))
+    return figured(bare)
 
 
 def spreads_of_fish(ground: Ground) -> tuple[Explanation, ...]:
