@@ -6,7 +6,7 @@ their reasons. Every ask that is found is also asked: it must have an answer.
 """
 
 import re
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from datetime import timedelta
 from threading import Event
@@ -55,6 +55,8 @@ NO_FACTS = {
 }
 """Lines of text that show digits but no figures, by their label, and why."""
 
+MOST_ASKED = 60
+"""Of more numbers than about twice as many, only some are asked."""
 OWN_WORDS = "Notes"
 """Heading of what the grower wrote, which is told as it was written."""
 
@@ -178,57 +180,77 @@ def answer(behind: Behind, fact: Fact):
     return answer_of(found, catalogue)
 
 
-@pytest.mark.parametrize("page", TABLES)
-def test_that_every_number_of_a_table_can_be_asked(page, behind, names):
-    missing = {
+def unasked_cells(page, sheets: Iterable[Sheet], names: list[str], left_out: Mapping[tuple[str, str], str]):
+    """Return the cells of a page that show a figure which cannot be asked."""
+    return {
         f"{column.title}: {row.texts[at]}"
-        for sheet in TABLES[page](behind)
+        for sheet in sheets
         for row in sheet.rows
         for at, column in enumerate(sheet.columns)
-        if (page, column.title) not in NO_FIGURES
+        if (page, column.title) not in left_out
         and holds_a_number(row.texts[at], names)
         and (at >= len(row.asks) or row.asks[at] is None)
     }
+
+
+def unasked_lines(pages: Iterable[Page], names: list[str], left_out: str = "") -> set[str]:
+    """Return the lines of texts, but of one heading, that show a figure which cannot be asked."""
+    return {
+        f"{section.title} / {fact.label}: {fact.value} ({fact.note})"
+        for shown in pages
+        for section in shown.sections
+        if not left_out or section.title != left_out
+        for fact in section.facts
+        if unasked(fact, names)
+    }
+
+
+def asked_in(sheets: Iterable[Sheet]) -> Iterable[Fact]:
+    """Return what the cells of tables ask."""
+    for sheet in sheets:
+        for row in sheet.rows:
+            yield from (
+                Fact(label="", value=row.texts[at], ask=ask)
+                for at, ask in enumerate(row.asks)
+                if ask is not None
+            )
+
+
+def some_of(facts: Iterable[Fact]) -> list[Fact]:
+    """Return facts that ask different things; of very many some, from all over."""
+    asked = list({fact.ask: fact for fact in facts}.values())
+    return asked[:: max(1, len(asked) // MOST_ASKED)]
+
+
+def see_answered(behind: Behind, facts: list[Fact]) -> None:
+    """See that there are facts, and that each has an answer."""
+    assert facts
+    for fact in facts:
+        found = answer(behind, fact)
+        assert found.title
+        assert found.value
+
+
+@pytest.mark.parametrize("page", TABLES)
+def test_that_every_number_of_a_table_can_be_asked(page, behind, names):
+    missing = unasked_cells(page, TABLES[page](behind), names, NO_FIGURES)
     assert not missing, sorted(missing)[:20]
 
 
 @pytest.mark.parametrize("page", TABLES)
 def test_that_every_number_of_a_table_has_an_answer(page, behind):
-    asked = {
-        ask: row.texts[at]
-        for sheet in TABLES[page](behind)
-        for row in sheet.rows
-        for at, ask in enumerate(row.asks)
-        if ask is not None
-    }
-    assert asked
-    for ask, text in list(asked.items())[:: max(1, len(asked) // 60)]:
-        found = answer(behind, Fact(label="", value=text, ask=ask))
-        assert found.title
-        assert found.value
+    see_answered(behind, some_of(asked_in(TABLES[page](behind))))
 
 
 @pytest.mark.parametrize("page", FACTS)
 def test_that_every_number_of_a_text_can_be_asked(page, behind, names):
-    missing = {
-        f"{section.title} / {fact.label}: {fact.value} ({fact.note})"
-        for shown in FACTS[page](behind)
-        for section in shown.sections
-        if section.title != OWN_WORDS
-        for fact in section.facts
-        if unasked(fact, names)
-    }
+    missing = unasked_lines(FACTS[page](behind), names, OWN_WORDS)
     assert not missing, sorted(missing)[:20]
 
 
 @pytest.mark.parametrize("page", FACTS)
 def test_that_every_number_of_a_text_has_an_answer(page, behind):
-    facts = {fact.ask: fact for shown in FACTS[page](behind) for fact in shown.askable}
-    assert facts
-    for fact in list(facts.values())[:: max(1, len(facts) // 60)]:
-        found = answer(behind, fact)
-        assert found.title
-        assert found.value
+    see_answered(behind, some_of(fact for shown in FACTS[page](behind) for fact in shown.askable))
 
 
 def test_that_the_exceptions_name_columns_that_are_there(behind):

@@ -44,7 +44,15 @@ from planner.planning.dating import Dater
 from planner.planning.late import carried_over
 from planner.planning.learning import learned, observed, outcomes
 from planner.shipped import shipped_path
-from tests.desk.why.test_any_number import Sheet, answer, holds_a_number, names, unasked
+from tests.desk.why.test_any_number import (
+    Sheet,
+    asked_in,
+    names,
+    see_answered,
+    some_of,
+    unasked_cells,
+    unasked_lines,
+)
 
 __all__ = ["names"]
 
@@ -315,50 +323,21 @@ FACTS = {"fish": fish, "water": water}
 def test_that_every_number_of_a_table_can_be_asked(page, behind, names):
     sheets = list(TABLES[page](behind))
     assert any(sheet.rows for sheet in sheets)
-    missing = {
-        f"{column.title}: {row.texts[at]}"
-        for sheet in sheets
-        for row in sheet.rows
-        for at, column in enumerate(sheet.columns)
-        if (page, column.title) not in NO_FIGURES
-        and holds_a_number(row.texts[at], names)
-        and (at >= len(row.asks) or row.asks[at] is None)
-    }
+    missing = unasked_cells(page, sheets, names, NO_FIGURES)
     assert not missing, sorted(missing)[:20]
 
 
 @pytest.mark.parametrize("page", TABLES)
 def test_that_every_number_of_a_table_has_an_answer(page, behind):
-    from planner.desk.pages import Fact
-
-    asked = {}
-    for sheet in TABLES[page](behind):
-        for row in sheet.rows:
-            asked |= {ask: row.texts[at] for at, ask in enumerate(row.asks) if ask is not None}
-    assert asked
-    for ask, text in list(asked.items())[:: max(1, len(asked) // 60)]:
-        found = answer(behind, Fact(label="", value=text, ask=ask))
-        assert found.title
-        assert found.value
+    see_answered(behind, some_of(asked_in(TABLES[page](behind))))
 
 
 @pytest.mark.parametrize("page", FACTS)
 def test_that_every_number_of_a_text_can_be_asked(page, behind, names):
-    missing = {
-        f"{section.title} / {fact.label}: {fact.value} ({fact.note})"
-        for shown in FACTS[page](behind)
-        for section in shown.sections
-        for fact in section.facts
-        if unasked(fact, names)
-    }
+    missing = unasked_lines(FACTS[page](behind), names)
     assert not missing, sorted(missing)[:20]
 
 
 @pytest.mark.parametrize("page", FACTS)
 def test_that_every_number_of_a_text_has_an_answer(page, behind):
-    facts = [fact for shown in FACTS[page](behind) for fact in shown.askable]
-    assert facts
-    for fact in facts:
-        found = answer(behind, fact)
-        assert found.title
-        assert found.value
+    see_answered(behind, [fact for shown in FACTS[page](behind) for fact in shown.askable])
