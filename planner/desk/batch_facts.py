@@ -11,6 +11,7 @@ from typing import Final
 
 from planner.desk.behind import Behind
 from planner.desk.book import FigureWords, figure_label, figure_words
+from planner.desk.lanes.words import stage_letter
 from planner.desk.lot_words import lot_notes
 from planner.desk.outlook import Outlook
 from planner.desk.pages import Entered, Fact, Page, Section
@@ -18,7 +19,6 @@ from planner.desk.places_words import places_of
 from planner.desk.say import tr
 from planner.desk.week_facts import G_PER_KG, warnings_about
 from planner.desk.words import (
-    STAGE_LETTERS,
     choice_words,
     day_words,
     gram_words,
@@ -78,7 +78,7 @@ def batch_page(behind: Behind, batch: Batch) -> Page:
 def _stage_fact(batch: Batch, span: StageSpan, late: StageDelay | None) -> Fact:
     days = tr("1 day") if span.days == 1 else tr("{days} days", days=span.days)
     return Fact(
-        label=f"{STAGE_LETTERS[span.stage]}  {choice_words(span.stage)}",
+        label=f"{stage_letter(span.stage)}  {choice_words(span.stage)}",
         value=_span_words(span.start_on, span.end_on - timedelta(days=1)),
         note=days if late is None else f"{days} · {stage_delay_words(late)}",
         ask=Subject(kind=SubjectKind.STAGE_DAYS, about=batch.id, stage=span.stage),

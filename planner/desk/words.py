@@ -15,7 +15,6 @@ from PySide6.QtCore import QCoreApplication, QDate, QDateTime, QLocale
 
 from planner.desk.field_words import CHOICE_WORDS, FIELD_LABELS, KIND_WORDS
 from planner.desk.say import CONTEXT, tr
-from planner.farm.crops import Stage
 from planner.farm.farm import DAYS_PER_WEEK, Farm, kind_named
 from planner.farm.faults import Fault, FaultKind
 from planner.farm.fields import FieldKind, FieldSpec, specs_of
@@ -24,16 +23,6 @@ NONE: Final = "–"
 _SIGNIFICANT: Final = 6
 _TEN: Final = 10.0
 _MOST_NAMED: Final = 4
-
-STAGE_LETTERS: Final = {
-    Stage.GERMINATION: "G",
-    Stage.NURSERY: "N",
-    Stage.SPACING: "S",
-    Stage.BED: "B",
-    Stage.PICKING: "P",
-    Stage.CLEARING: "C",
-}
-"""One letter for each stage, shown wherever its colour is."""
 
 
 def day_words(on: date) -> str:

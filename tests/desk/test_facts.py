@@ -7,13 +7,15 @@ import pytest
 
 from planner.desk.behind import Behind
 from planner.desk.facts import page_of
+from planner.desk.lanes.words import stage_letter
 from planner.desk.outlook import look_out
 from planner.desk.pages import Entered
 from planner.desk.places_words import beds_by_batch, places_of
 from planner.desk.side import SidePanel, page_html
 from planner.desk.theme import DARK, LIGHT
 from planner.desk.week_facts import flag_words
-from planner.farm.crops import Phase
+from planner.desk.words import choice_words
+from planner.farm.crops import Phase, Stage
 from planner.forecast.values import Flag, FlagKind
 from tests.desk.helpers import TODAY, put_away
 
@@ -170,3 +172,11 @@ def test_that_the_places_of_one_batch_are_those_among_all(farm):
     for batch in farm.batches:
         assert places_of(farm, batch.id).get(Phase.BED) == every.get(batch.id)
     assert every
+
+
+def test_that_the_letters_of_stages_are_those_of_the_lanes_in_every_language(spanish, behind, farm):
+    batch = farm.batches[0]
+    labels = [fact.label for section in page_of(behind, batch, TODAY).sections for fact in section.facts]
+    for stage in (Stage.GERMINATION, Stage.NURSERY, Stage.BED, Stage.CLEARING):
+        assert f"{stage_letter(stage)}  {choice_words(stage)}" in labels
+    assert stage_letter(Stage.NURSERY) == "V"
